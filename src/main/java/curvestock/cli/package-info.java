@@ -1,0 +1,2 @@
+/** The command line: a thin skin over {@code app}. */
+package curvestock.cli;

@@ -1,0 +1,102 @@
+package curvestock.geometry;
+
+/**
+ * A circular edge: from {@code startAngle} as seen from the centre, through the signed {@code
+ * sweep} (above zero counter-clockwise), up to a full circle.
+ */
+public record Arc(Point centre, double radius, double startAngle, double sweep) implements Edge {
+
+  private static final double FULL = 2 * Math.PI;
+
+  /**
+   * @throws IllegalArgumentException if the radius is not above zero, or the sweep is zero or more
+   *     than a full circle
+   */
+  public Arc {
+    if (!(radius > 0) || Double.isInfinite(radius)) {
+      throw new IllegalArgumentException(
+          "arc radius must be above zero, but was " + radius + " mm");
+    }
+    if (!(Math.abs(sweep) > 0 && Math.abs(sweep) <= FULL * (1 + 1e-12))
+        || !Double.isFinite(startAngle)) {
+      throw new IllegalArgumentException(
+          "arc sweep must be above 0 and at most a full circle, but was "
+              + Math.toDegrees(sweep)
+              + "°");
+    }
+  }
+
+  @Override
+  public Point start() {
+    return pointAt(startAngle);
+  }
+
+  @Override
+  public Point end() {
+    return pointAt(startAngle + sweep);
+  }
+
+  /** The point of the whole circle in the given direction from the centre. */
+  public Point pointAt(double angle) {
+    return centre.plus(Point.polar(radius, angle));
+  }
+
+  /** The point half-way along. */
+  public Point middle() {
+    return pointAt(startAngle + sweep / 2);
+  }
+
+  @Override
+  public double length() {
+    return radius * Math.abs(sweep);
+  }
+
+  /** Whether the direction (from the centre) lies within the sweep, ends included. */
+  public boolean spans(double direction) {
+    double first = sweep > 0 ? startAngle : startAngle + sweep;
+    double offset = direction - first;
+    offset -= FULL * Math.floor(offset / FULL);
+    return offset <= Math.abs(sweep);
+  }
+
+  @Override
+  public Arc at(Pose pose) {
+    return new Arc(pose.apply(centre), radius, startAngle + pose.rotation(), sweep);
+  }
+
+  @Override
+  public Arc reversed() {
+    return new Arc(centre, radius, startAngle + sweep, -sweep);
+  }
+
+  @Override
+  public Box box() {
+    Box box = Box.of(start(), end());
+    for (int quarter = 0; quarter < 4; quarter++) {
+      double direction = quarter * Math.PI / 2;
+      if (spans(direction)) {
+        Point extreme = pointAt(direction);
+        box = box.union(Box.of(extreme, extreme));
+      }
+    }
+    return box;
+  }
+
+  @Override
+  public double distanceTo(Point point) {
+    Point offset = point.minus(centre);
+    if (offset.x() == 0 && offset.y() == 0) {
+      return radius;
+    }
+    if (spans(offset.angle())) {
+      return Math.abs(offset.norm() - radius);
+    }
+    return Math.min(point.distance(start()), point.distance(end()));
+  }
+
+  @Override
+  public double areaTerm() {
+    // ½∮(x dy − y dx) over the arc = the part seen from its centre + ½ centre × chord.
+    return (radius * radius * sweep + centre.cross(end().minus(start()))) / 2;
+  }
+}

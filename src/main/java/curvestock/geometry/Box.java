@@ -1,0 +1,53 @@
+package curvestock.geometry;
+
+/** An axis-parallel rectangle: the bounding box of something. */
+public record Box(double minX, double minY, double maxX, double maxY) {
+
+  /**
+   * @throws IllegalArgumentException if a maximum lies below its minimum
+   */
+  public Box {
+    if (!(minX <= maxX && minY <= maxY)) {
+      throw new IllegalArgumentException(
+          "box must have min <= max, but was x "
+              + minX
+              + ".."
+              + maxX
+              + ", y "
+              + minY
+              + ".."
+              + maxY);
+    }
+  }
+
+  public static Box of(Point a, Point b) {
+    return new Box(
+        Math.min(a.x(), b.x()),
+        Math.min(a.y(), b.y()),
+        Math.max(a.x(), b.x()),
+        Math.max(a.y(), b.y()));
+  }
+
+  public Box union(Box other) {
+    return new Box(
+        Math.min(minX, other.minX),
+        Math.min(minY, other.minY),
+        Math.max(maxX, other.maxX),
+        Math.max(maxY, other.maxY));
+  }
+
+  public double width() {
+    return maxX - minX;
+  }
+
+  public double height() {
+    return maxY - minY;
+  }
+
+  /** Least distance between the two boxes; 0 where they touch or overlap. */
+  public double distance(Box other) {
+    double dx = Math.max(0, Math.max(other.minX - maxX, minX - other.maxX));
+    double dy = Math.max(0, Math.max(other.minY - maxY, minY - other.maxY));
+    return Math.hypot(dx, dy);
+  }
+}

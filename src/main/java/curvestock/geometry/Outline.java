@@ -1,0 +1,80 @@
+package curvestock.geometry;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The exact boundary of a flat shape: one outer loop (counter-clockwise) and any number of holes
+ * (clockwise) inside it.
+ */
+public record Outline(Loop outer, List<Loop> holes) {
+
+  /**
+   * @throws IllegalArgumentException if the outer loop is not counter-clockwise or a hole not
+   *     clockwise
+   */
+  public Outline {
+    holes = List.copyOf(holes);
+    if (!(outer.signedArea() > 0)) {
+      throw new IllegalArgumentException(
+          "the outer loop must run counter-clockwise, but its area was "
+              + outer.signedArea()
+              + " mm²");
+    }
+    for (Loop hole : holes) {
+      if (!(hole.signedArea() < 0)) {
+        throw new IllegalArgumentException(
+            "a hole must run clockwise, but its area was " + hole.signedArea() + " mm²");
+      }
+    }
+  }
+
+  public static Outline of(Loop outer) {
+    return new Outline(outer, List.of());
+  }
+
+  /** A rectangle from (0, 0) to (width, height). */
+  public static Outline rectangle(double width, double height) {
+    return of(
+        Loop.polygon(
+            List.of(
+                new Point(0, 0),
+                new Point(width, 0),
+                new Point(width, height),
+                new Point(0, height))));
+  }
+
+  public Outline at(Pose pose) {
+    return new Outline(outer.at(pose), holes.stream().map(hole -> hole.at(pose)).toList());
+  }
+
+  public Stream<Loop> loops() {
+    return Stream.concat(Stream.of(outer), holes.stream());
+  }
+
+  /** All edges: the outer loop's first, then each hole's. */
+  public List<Edge> edges() {
+    List<Edge> edges = new ArrayList<>();
+    loops().forEach(loop -> edges.addAll(loop.edges()));
+    return edges;
+  }
+
+  public double area() {
+    return loops().mapToDouble(Loop::signedArea).sum();
+  }
+
+  /** Length of all loops, which is the length of cut. */
+  public double perimeter() {
+    return loops().mapToDouble(Loop::perimeter).sum();
+  }
+
+  public Box box() {
+    return outer.box();
+  }
+
+  /** Whether the point lies in the material; either answer may come for a point on the boundary. */
+  public boolean contains(Point point) {
+    return outer.encloses(point) && holes.stream().noneMatch(hole -> hole.encloses(point));
+  }
+}

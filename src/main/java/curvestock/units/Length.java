@@ -1,0 +1,113 @@
+package curvestock.units;
+
+import java.util.Optional;
+
+/**
+ * A length, held in millimetres. Always finite; may be negative only where the user of it allows
+ * that (see {@link #requirePositive} and {@link #requireNotNegative}).
+ */
+public record Length(double millimetres) implements Comparable<Length> {
+
+  public static final Length ZERO = new Length(0);
+
+  /**
+   * @throws IllegalArgumentException if the value is not a finite number
+   */
+  public Length {
+    if (!Double.isFinite(millimetres)) {
+      throw new IllegalArgumentException("length must be a finite number, but was " + millimetres);
+    }
+  }
+
+  public static Length ofMillimetres(double millimetres) {
+    return new Length(millimetres);
+  }
+
+  public static Length ofInches(double inches) {
+    return of(inches, LengthUnit.INCH);
+  }
+
+  public static Length of(double value, LengthUnit unit) {
+    return new Length(value * unit.millimetres());
+  }
+
+  /**
+   * Reads a length such as {@code 27 1/2 in}, {@code 2 ft 3 1/2 in}, {@code 700 mm} or {@code 1.22
+   * m}.
+   *
+   * @throws LengthFormatException if the text is not a length with a unit; the message says what is
+   *     accepted
+   */
+  public static Length parse(String text) {
+    return LengthParser.parse(text, Optional.empty());
+  }
+
+  /**
+   * As {@link #parse(String)}, but a number without a unit is taken to be in {@code unit}.
+   *
+   * @throws LengthFormatException if the text is not a length
+   */
+  public static Length parse(String text, LengthUnit unit) {
+    return LengthParser.parse(text, Optional.of(unit));
+  }
+
+  /** The value in the given unit. */
+  public double in(LengthUnit unit) {
+    return millimetres / unit.millimetres();
+  }
+
+  public double inches() {
+    return in(LengthUnit.INCH);
+  }
+
+  public Length plus(Length other) {
+    return new Length(millimetres + other.millimetres);
+  }
+
+  public Length minus(Length other) {
+    return new Length(millimetres - other.millimetres);
+  }
+
+  public Length times(double factor) {
+    return new Length(millimetres * factor);
+  }
+
+  /**
+   * This length, if it is above zero.
+   *
+   * @param what the name of the thing measured, for the message
+   * @throws IllegalArgumentException if the length is zero or less
+   */
+  public Length requirePositive(String what) {
+    if (millimetres <= 0) {
+      throw new IllegalArgumentException(what + " must be above zero, but was " + this);
+    }
+    return this;
+  }
+
+  /**
+   * This length, if it is zero or above.
+   *
+   * @param what the name of the thing measured, for the message
+   * @throws IllegalArgumentException if the length is below zero
+   */
+  public Length requireNotNegative(String what) {
+    if (millimetres < 0) {
+      throw new IllegalArgumentException(what + " must not be negative, but was " + this);
+    }
+    return this;
+  }
+
+  @Override
+  public int compareTo(Length other) {
+    return Double.compare(millimetres, other.millimetres);
+  }
+
+  /**
+   * The length in millimetres, for messages; use {@link LengthStyle} where a person chose the unit.
+   */
+  @Override
+  public String toString() {
+    return LengthStyle.METRIC.format(this);
+  }
+}

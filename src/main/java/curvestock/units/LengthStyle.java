@@ -1,0 +1,74 @@
+package curvestock.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * How lengths are printed: the unit, and for inches the finest fraction (for example 64 prints
+ * {@code 27 1/2 in}; 0 prints decimals).
+ */
+public record LengthStyle(LengthUnit unit, int denominator) {
+
+  public static final LengthStyle METRIC = new LengthStyle(LengthUnit.MILLIMETRE, 0);
+  public static final LengthStyle INCH_FRACTIONS = new LengthStyle(LengthUnit.INCH, 64);
+  public static final LengthStyle INCH_DECIMALS = new LengthStyle(LengthUnit.INCH, 0);
+
+  private static final int FINEST = 64;
+
+  /**
+   * @throws IllegalArgumentException if the denominator is not 0 or a power of two up to 64, or if
+   *     a fraction is asked of a metric unit
+   */
+  public LengthStyle {
+    boolean powerOfTwo =
+        denominator > 0 && denominator <= FINEST && Integer.bitCount(denominator) == 1;
+    if (denominator != 0 && !powerOfTwo) {
+      throw new IllegalArgumentException(
+          "fraction must be 0 (decimals) or one of 1/2, 1/4 ... 1/64, but was 1/" + denominator);
+    }
+    if (denominator != 0 && unit != LengthUnit.INCH) {
+      throw new IllegalArgumentException(
+          "fractions are printed for inches only, not for " + unit.symbol());
+    }
+  }
+
+  /**
+   * The length as text with its unit, rounded half up to the style's step: the fraction, or 3
+   * decimals (inches, feet), 2 (mm), 3 (cm), 4 (m), without trailing zeros.
+   */
+  public String format(Length length) {
+    return number(length) + " " + unit.symbol();
+  }
+
+  /** As {@link #format}, without the unit. */
+  public String number(Length length) {
+    double value = length.in(unit);
+    if (denominator == 0) {
+      return decimal(value, decimals());
+    }
+    long steps = Math.round(Math.abs(value) * denominator);
+    long whole = steps / denominator;
+    long part = steps % denominator;
+    String sign = value < 0 && steps != 0 ? "-" : "";
+    if (part == 0) {
+      return sign + whole;
+    }
+    long divisor = Long.lowestOneBit(part);
+    String fraction = part / divisor + "/" + denominator / divisor;
+    return sign + (whole == 0 ? fraction : whole + " " + fraction);
+  }
+
+  private int decimals() {
+    return switch (unit) {
+      case MILLIMETRE -> 2;
+      case METRE -> 4;
+      case CENTIMETRE, INCH, FOOT -> 3;
+    };
+  }
+
+  private static String decimal(double value, int places) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP).stripTrailingZeros();
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+}

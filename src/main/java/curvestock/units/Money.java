@@ -1,0 +1,50 @@
+package curvestock.units;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * An amount of money in minor units (cents); which currency is the job's business. Sums are exact
+ * and refuse to overflow.
+ */
+public record Money(long minorUnits) implements Comparable<Money> {
+
+  public static final Money ZERO = new Money(0);
+
+  /** Rounds half up to whole minor units. */
+  public static Money of(BigDecimal amount) {
+    return new Money(amount.movePointRight(2).setScale(0, RoundingMode.HALF_UP).longValueExact());
+  }
+
+  public Money plus(Money other) {
+    return new Money(Math.addExact(minorUnits, other.minorUnits));
+  }
+
+  public Money minus(Money other) {
+    return new Money(Math.subtractExact(minorUnits, other.minorUnits));
+  }
+
+  public Money times(long count) {
+    return new Money(Math.multiplyExact(minorUnits, count));
+  }
+
+  /** The amount with two decimals and no currency, for example {@code 186.00}. */
+  public String plain() {
+    return BigDecimal.valueOf(minorUnits, 2).toPlainString();
+  }
+
+  /**
+   * The amount with the currency's text: signs such as {@code $} or {@code €} stand before the
+   * number, words such as {@code EUR} before it with a space.
+   */
+  public String format(String currency) {
+    boolean word = currency.toUpperCase(Locale.ROOT).chars().anyMatch(Character::isLetter);
+    return currency + (word ? " " : "") + plain();
+  }
+
+  @Override
+  public int compareTo(Money other) {
+    return Long.compare(minorUnits, other.minorUnits);
+  }
+}
