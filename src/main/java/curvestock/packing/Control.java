@@ -1,0 +1,16 @@
+package curvestock.packing;
+
+/**
+ * The strings by which a caller holds a running search: whether to stop, and how far it has come.
+ */
+public interface Control {
+
+  /** Never stops, hears nothing. */
+  Control NONE = () -> false;
+
+  /** Whether to stop now and keep the best so far. Asked a few times a second. */
+  boolean stopped();
+
+  /** Told now and then how much of the present budget is used. */
+  default void worked(long done, long budget) {}
+}

@@ -1,0 +1,20 @@
+package curvestock.packing;
+
+/**
+ * The signed distance of a shape, in the shape's own frame: how far a point lies outside its
+ * boundary, negative inside.
+ *
+ * <p>Exact, so that it is also 1-Lipschitz: {@code at(p) > r} means that no point within r of p
+ * touches the shape. That property is what rejects whole groups of points at once.
+ */
+interface DistanceField {
+
+  /** The signed distance of (x, y). */
+  double at(double x, double y);
+
+  /**
+   * The signed distance of (x, y), and in {@code outward} its gradient: the unit vector that leads
+   * away from the shape fastest.
+   */
+  double at(double x, double y, double[] outward);
+}

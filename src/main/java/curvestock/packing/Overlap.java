@@ -1,0 +1,328 @@
+package curvestock.packing;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * How much a set of poses breaks the rules, as a smooth energy with its gradient: the sum of
+ * squared shortfalls of gap and margin, each pair with a weight.
+ *
+ * <p>For two pieces the shortfall is measured at points of one in the distance field of the other:
+ * all corners, points along the boundary (for deep overlaps), and the points where two curves can
+ * be nearest between their ends (on the line of centres of two arcs, at the foot of an arc's centre
+ * on a straight edge). By the case analysis of {@link curvestock.geometry.Clearance} that list is
+ * complete, so an energy of zero means that the true gaps hold, with no flattening. Poses are x, y,
+ * angle per piece; angles are scaled by {@link #scale} when minimised. Cost grows with the number
+ * of near pairs.
+ */
+final class Overlap {
+
+  /** Gaps are searched this much wider than asked (mm), so that the end of a descent is valid. */
+  static final double ALLOWANCE = 0.0005;
+
+  final Body[] bodies;
+  final int count;
+  final double[] pairWeight;
+  final double[] wallWeight;
+
+  /** Unweighted energy of each pair and of each piece against the walls, after an evaluation. */
+  final double[] pairEnergy;
+
+  final double[] wallEnergy;
+
+  private final Walls walls;
+  private final double gap;
+  private final double[] cos;
+  private final double[] sin;
+  private final double[] circleX;
+  private final double[] circleY;
+  private final double[] out = new double[2];
+
+  /** Sums for the pair at hand, in the frame of the piece whose field is asked. */
+  private double energy;
+
+  private double pullX;
+  private double pullY;
+  private double torque;
+  private double counterTorque;
+
+  private long pairsTested;
+
+  /** Near pairs as i * count + j, refreshed when a piece has moved more than the skin allows. */
+  private int[] near;
+
+  private int nearCount;
+  private final double[] nearX;
+  private final double[] nearY;
+  private final double skin;
+  private boolean nearKnown;
+  private final boolean manyPieces;
+
+  Overlap(Arena arena, List<Body> bodies) {
+    this.bodies = bodies.toArray(Body[]::new);
+    this.count = this.bodies.length;
+    this.gap = arena.gap + ALLOWANCE;
+    this.walls = new Walls(arena, arena.margin + ALLOWANCE, gap);
+    pairWeight = new double[count * count];
+    wallWeight = new double[count];
+    pairEnergy = new double[count * count];
+    wallEnergy = new double[count];
+    resetWeights();
+    cos = new double[count];
+    sin = new double[count];
+    circleX = new double[count];
+    circleY = new double[count];
+    nearX = new double[count];
+    nearY = new double[count];
+    near = new int[Math.max(16, count * 8)];
+    double smallest = Arrays.stream(this.bodies).mapToDouble(body -> body.radius).min().orElse(1);
+    skin = smallest * 0.5;
+    manyPieces = count > 24;
+  }
+
+  void resetWeights() {
+    Arrays.fill(pairWeight, 1);
+    Arrays.fill(wallWeight, 1);
+  }
+
+  /** Millimetres that one radian of piece i is worth to the minimiser. */
+  double scale(int i) {
+    return bodies[i].radius * 0.6;
+  }
+
+  long pairsTested() {
+    return pairsTested;
+  }
+
+  /** Energy of all pieces; {@code gradient} (3 per piece: x, y, angle) is filled. */
+  double evaluate(double[] pose, double[] gradient) {
+    Arrays.fill(gradient, 0, 3 * count, 0);
+    for (int i = 0; i < count; i++) {
+      place(i, pose);
+    }
+    double total = 0;
+    for (int i = 0; i < count; i++) {
+      double wall = walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
+      wallEnergy[i] = wall;
+      total += wallWeight[i] * wall;
+    }
+    return total + (manyPieces ? listedPairs(pose, gradient) : allPairs(pose, gradient));
+  }
+
+  private double allPairs(double[] pose, double[] gradient) {
+    double total = 0;
+    for (int i = 0; i < count; i++) {
+      for (int j = i + 1; j < count; j++) {
+        total += pairIfNear(i, j, pose, gradient);
+      }
+    }
+    return total;
+  }
+
+  private double listedPairs(double[] pose, double[] gradient) {
+    if (!nearKnown || movedTooFar()) {
+      findNear();
+    }
+    double total = 0;
+    for (int k = 0; k < nearCount; k++) {
+      total += pairIfNear(near[k] / count, near[k] % count, pose, gradient);
+    }
+    return total;
+  }
+
+  private boolean movedTooFar() {
+    double limit = skin * skin / 4;
+    for (int i = 0; i < count; i++) {
+      double dx = circleX[i] - nearX[i];
+      double dy = circleY[i] - nearY[i];
+      if (dx * dx + dy * dy > limit) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Broad phase: sorts the bounding circles along x and lists the pairs that may come near. */
+  private void findNear() {
+    nearCount = 0;
+    Arrays.fill(pairEnergy, 0);
+    Integer[] order = new Integer[count];
+    Arrays.setAll(order, i -> i);
+    Arrays.sort(
+        order,
+        (a, b) -> Double.compare(circleX[a] - bodies[a].radius, circleX[b] - bodies[b].radius));
+    for (int a = 0; a < count; a++) {
+      int i = order[a];
+      double reach = circleX[i] + bodies[i].radius + gap + skin;
+      for (int b = a + 1; b < count; b++) {
+        int j = order[b];
+        if (circleX[j] - bodies[j].radius > reach) {
+          break;
+        }
+        double dx = circleX[i] - circleX[j];
+        double dy = circleY[i] - circleY[j];
+        double limit = bodies[i].radius + bodies[j].radius + gap + skin;
+        if (dx * dx + dy * dy < limit * limit) {
+          if (nearCount == near.length) {
+            near = Arrays.copyOf(near, near.length * 2);
+          }
+          near[nearCount++] = Math.min(i, j) * count + Math.max(i, j);
+        }
+      }
+    }
+    Arrays.sort(near, 0, nearCount);
+    System.arraycopy(circleX, 0, nearX, 0, count);
+    System.arraycopy(circleY, 0, nearY, 0, count);
+    nearKnown = true;
+  }
+
+  private double pairIfNear(int i, int j, double[] pose, double[] gradient) {
+    double dx = circleX[i] - circleX[j];
+    double dy = circleY[i] - circleY[j];
+    double limit = bodies[i].radius + bodies[j].radius + gap;
+    int key = i * count + j;
+    if (dx * dx + dy * dy >= limit * limit) {
+      pairEnergy[key] = 0;
+      return 0;
+    }
+    pairsTested++;
+    double weight = pairWeight[key];
+    double sum = oneWay(i, j, pose, gradient, weight) + oneWay(j, i, pose, gradient, weight);
+    pairEnergy[key] = sum;
+    return weight * sum;
+  }
+
+  /** Energy of piece i alone at its pose, against all others as they were placed and the walls. */
+  double evaluateOne(int i, double[] pose, double[] gradient) {
+    gradient[3 * i] = 0;
+    gradient[3 * i + 1] = 0;
+    gradient[3 * i + 2] = 0;
+    place(i, pose);
+    nearKnown = false;
+    double total =
+        wallWeight[i]
+            * walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
+    for (int j = 0; j < count; j++) {
+      if (j != i) {
+        total += pairIfNear(Math.min(i, j), Math.max(i, j), pose, gradient);
+      }
+    }
+    return total;
+  }
+
+  /** Brings the stored cosines and circles up to date with all poses. */
+  void placeAll(double[] pose) {
+    for (int i = 0; i < count; i++) {
+      place(i, pose);
+    }
+    nearKnown = false;
+  }
+
+  private void place(int i, double[] pose) {
+    double angle = pose[3 * i + 2];
+    cos[i] = StrictMath.cos(angle);
+    sin[i] = StrictMath.sin(angle);
+    Body body = bodies[i];
+    circleX[i] = pose[3 * i] + cos[i] * body.centreX - sin[i] * body.centreY;
+    circleY[i] = pose[3 * i + 1] + sin[i] * body.centreX + cos[i] * body.centreY;
+  }
+
+  /** Points of piece a in the field of piece b. */
+  private double oneWay(int a, int b, double[] pose, double[] gradient, double weight) {
+    Body body = bodies[a];
+    Body other = bodies[b];
+    // a's frame in b's frame: turn by (c, s), then move by (tx, ty).
+    double c = cos[a] * cos[b] + sin[a] * sin[b];
+    double s = sin[a] * cos[b] - cos[a] * sin[b];
+    double dx = pose[3 * a] - pose[3 * b];
+    double dy = pose[3 * a + 1] - pose[3 * b + 1];
+    double tx = cos[b] * dx + sin[b] * dy;
+    double ty = -sin[b] * dx + cos[b] * dy;
+    energy = 0;
+    pullX = 0;
+    pullY = 0;
+    torque = 0;
+    counterTorque = 0;
+    for (int g = 0; g < body.groupX.length; g++) {
+      double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
+      double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
+      if (other.field.at(gx, gy) < body.groupRadius[g] + gap) {
+        for (int p = body.groupStart[g]; p < body.groupStart[g + 1]; p++) {
+          double qx = c * body.pointX[p] - s * body.pointY[p];
+          double qy = s * body.pointX[p] + c * body.pointY[p];
+          add(other.field, qx + tx, qy + ty, qx, qy);
+        }
+      }
+    }
+    addNearestPoints(body, other, c, s, tx, ty);
+    if (energy > 0) {
+      double fx = weight * (cos[b] * pullX - sin[b] * pullY);
+      double fy = weight * (sin[b] * pullX + cos[b] * pullY);
+      gradient[3 * a] += fx;
+      gradient[3 * a + 1] += fy;
+      gradient[3 * b] -= fx;
+      gradient[3 * b + 1] -= fy;
+      gradient[3 * a + 2] += weight * torque;
+      gradient[3 * b + 2] += weight * counterTorque;
+    }
+    return energy;
+  }
+
+  private void addNearestPoints(Body body, Body other, double c, double s, double tx, double ty) {
+    for (int h = 0; h < other.hubX.length; h++) {
+      double hubX = other.hubX[h];
+      double hubY = other.hubY[h];
+      for (int k = 0; k < body.arcX.length; k++) {
+        double ax = c * body.arcX[k] - s * body.arcY[k];
+        double ay = s * body.arcX[k] + c * body.arcY[k];
+        double ux = hubX - ax - tx;
+        double uy = hubY - ay - ty;
+        double apart = Math.sqrt(ux * ux + uy * uy);
+        if (apart > 0) {
+          ux /= apart;
+          uy /= apart;
+          // Cosine of the angle from the arc's middle, measured in b's frame.
+          double mx = c * body.arcMiddleX[k] - s * body.arcMiddleY[k];
+          double my = s * body.arcMiddleX[k] + c * body.arcMiddleY[k];
+          double along = ux * mx + uy * my;
+          double r = body.arcRadius[k];
+          if (along >= body.arcCosHalf[k]) {
+            add(other.field, ax + r * ux + tx, ay + r * uy + ty, ax + r * ux, ay + r * uy);
+          }
+          if (-along >= body.arcCosHalf[k]) {
+            add(other.field, ax - r * ux + tx, ay - r * uy + ty, ax - r * ux, ay - r * uy);
+          }
+        }
+      }
+      for (int k = 0; k < body.edgeX.length; k++) {
+        double ex = c * body.edgeX[k] - s * body.edgeY[k];
+        double ey = s * body.edgeX[k] + c * body.edgeY[k];
+        double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
+        double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
+        double foot = (hubX - ex - tx) * ux + (hubY - ey - ty) * uy;
+        if (foot > 0 && foot < body.edgeLength[k]) {
+          double qx = ex + foot * ux;
+          double qy = ey + foot * uy;
+          add(other.field, qx + tx, qy + ty, qx, qy);
+        }
+      }
+    }
+  }
+
+  /** One point of a: (x, y) in b's frame, (armX, armY) the same seen from a's origin. */
+  private void add(DistanceField field, double x, double y, double armX, double armY) {
+    double reach = field.at(x, y);
+    if (reach >= gap) {
+      return;
+    }
+    field.at(x, y, out);
+    double shortfall = gap - reach;
+    double nx = out[0];
+    double ny = out[1];
+    energy += shortfall * shortfall;
+    pullX -= 2 * shortfall * nx;
+    pullY -= 2 * shortfall * ny;
+    torque -= 2 * shortfall * (ny * armX - nx * armY);
+    counterTorque += 2 * shortfall * (ny * x - nx * y);
+  }
+}

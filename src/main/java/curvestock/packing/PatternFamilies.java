@@ -1,0 +1,173 @@
+package curvestock.packing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * All pattern families for one shape: columns of like pieces (upright or leaning), columns turned
+ * half round every other time, head-to-tail pairs in a column, and columns whose pieces tilt to and
+ * fro.
+ *
+ * <p>Every step is a {@link Contact} and so the least that keeps the gap. Those with two pieces a
+ * cell are double lattices (Kuperberg 1990; Mount and Silverman 1990; cited from memory). Made in a
+ * few milliseconds.
+ */
+final class PatternFamilies {
+
+  private static final int OFFSETS = 16;
+  private static final int KEPT_PER_FAMILY = 3;
+
+  private final Body body;
+  private final double gap;
+
+  /** Angle at which the shape's +x axis points up. */
+  private static final double UP = Math.PI / 2;
+
+  private static final double DOWN = -Math.PI / 2;
+
+  PatternFamilies(Body body, double gap) {
+    this.body = body;
+    this.gap = gap;
+  }
+
+  List<Pattern> all() {
+    List<Pattern> patterns = new ArrayList<>();
+    stacks(patterns);
+    best(patterns, pairs(), KEPT_PER_FAMILY);
+    best(patterns, zigzags(), KEPT_PER_FAMILY);
+    return patterns;
+  }
+
+  private static void best(List<Pattern> to, List<Pattern> from, int most) {
+    from.sort(Comparator.comparingDouble(Pattern::areaPerPiece));
+    to.addAll(from.subList(0, Math.min(most, from.size())));
+  }
+
+  /** Least height of b over a at sideways offset dx. */
+  private double above(double turnA, double turnB, double dx) {
+    return Contact.leastShift(body, turnA, body, turnB, dx, 0, 0, 1, gap);
+  }
+
+  /** Least distance of b to the right of a at height dy. */
+  private double beside(double turnA, double turnB, double dy) {
+    return Contact.leastShift(body, turnA, body, turnB, 0, dy, 1, 0, gap);
+  }
+
+  /** One piece a cell: upright or leaning columns, next columns level or at the closest height. */
+  private void stacks(List<Pattern> patterns) {
+    double upright = above(UP, UP, 0);
+    if (!(upright > 0)) {
+      return;
+    }
+    List<double[]> one = List.of(new double[] {0, 0, UP});
+    List<Pattern> found = new ArrayList<>();
+    addColumns(found, "stack", one, 0, upright);
+    for (int lean = 1; lean <= 6; lean++) {
+      double dx = lean * body.radius / 24;
+      double height = above(UP, UP, dx);
+      if (height > 0) {
+        addColumns(found, "leaning stack", one, dx, height);
+        addColumns(found, "leaning stack", one, -dx, height);
+      }
+    }
+    patterns.addAll(found.subList(0, Math.min(2, found.size())));
+    best(patterns, found, KEPT_PER_FAMILY);
+    alternating(patterns, upright);
+  }
+
+  /** Adds the level next column and the closest one. */
+  private void addColumns(
+      List<Pattern> to, String name, List<double[]> cell, double stepX, double stepY) {
+    double level = nextColumn(cell, cell, stepX, stepY, 0);
+    if (level > 0) {
+      to.add(new Pattern(name, cell, stepX, stepY, level, 0));
+    }
+    double bestArea = Double.POSITIVE_INFINITY;
+    Pattern bestPattern = null;
+    for (int k = 1; k < OFFSETS; k++) {
+      double dy = stepY * k / OFFSETS;
+      double next = nextColumn(cell, cell, stepX, stepY, dy);
+      double area = Math.abs(stepX * dy - stepY * next);
+      if (next > 0 && area < bestArea) {
+        bestArea = area;
+        bestPattern = new Pattern(name, cell, stepX, stepY, next, dy);
+      }
+    }
+    if (bestPattern != null) {
+      to.add(bestPattern);
+    }
+  }
+
+  /** Distance of the next column, its pieces raised by dy, so that no two pieces come too near. */
+  private double nextColumn(
+      List<double[]> left, List<double[]> right, double stepX, double stepY, double dy) {
+    double need = Double.NEGATIVE_INFINITY;
+    int reach = (int) Math.ceil(2 * body.radius / Math.abs(stepY)) + 1;
+    for (double[] a : left) {
+      for (double[] b : right) {
+        for (int j = -reach; j <= reach; j++) {
+          double height = b[1] + dy + j * stepY - a[1];
+          double shift = beside(a[2], b[2], height);
+          need = Math.max(need, shift - (b[0] + j * stepX - a[0]));
+        }
+      }
+    }
+    return need;
+  }
+
+  /** Columns upright and turned half round by turns, at the height where they interlock best. */
+  private void alternating(List<Pattern> patterns, double height) {
+    List<double[]> up = List.of(new double[] {0, 0, UP});
+    List<double[]> down = List.of(new double[] {0, 0, DOWN});
+    double bestNext = Double.POSITIVE_INFINITY;
+    double bestY = 0;
+    for (int k = 0; k < 4 * OFFSETS; k++) {
+      double dy = height * k / (4 * OFFSETS);
+      double next = nextColumn(up, down, 0, height, dy);
+      if (next < bestNext) {
+        bestNext = next;
+        bestY = dy;
+      }
+    }
+    double back = nextColumn(down, up, 0, height, -bestY);
+    double both = Math.max(bestNext + back, nextColumn(up, up, 0, height, 0));
+    if (bestNext > 0 && back > 0) {
+      List<double[]> cell = List.of(new double[] {0, 0, UP}, new double[] {bestNext, bestY, DOWN});
+      patterns.add(new Pattern("alternating columns", cell, 0, height, both, 0));
+    }
+  }
+
+  /** In one column a piece, then one turned half round, interlocked head to tail. */
+  private List<Pattern> pairs() {
+    List<Pattern> found = new ArrayList<>();
+    for (int k = -OFFSETS; k <= OFFSETS; k++) {
+      double dx = k * 2 * body.radius / OFFSETS;
+      addCell(found, "head-to-tail pairs", UP, DOWN, dx);
+      addCell(found, "head-to-tail pairs", DOWN, UP, dx);
+    }
+    return found;
+  }
+
+  private List<Pattern> zigzags() {
+    List<Pattern> found = new ArrayList<>();
+    for (int tilt = 1; tilt <= 6; tilt++) {
+      double delta = Math.toRadians(4 * tilt);
+      for (int k = -4; k <= 4; k++) {
+        double dx = k * body.radius / 12;
+        addCell(found, "zigzag", UP + delta / 2, UP - delta / 2, dx);
+      }
+    }
+    return found;
+  }
+
+  private void addCell(List<Pattern> to, String name, double first, double second, double dx) {
+    double up = above(first, second, dx);
+    double again = above(second, first, -dx);
+    double step = Math.max(up + again, Math.max(above(first, first, 0), above(second, second, 0)));
+    if (up > 0 && again > 0 && Double.isFinite(step)) {
+      List<double[]> cell = List.of(new double[] {0, 0, first}, new double[] {dx, up, second});
+      addColumns(to, name, cell, 0, step);
+    }
+  }
+}

@@ -1,0 +1,109 @@
+package curvestock.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ForkJoinPool;
+import java.util.stream.IntStream;
+
+/**
+ * Looks for valid poses of a fixed set of pieces with several {@link Lane lanes} side by side.
+ *
+ * <p>All lanes go on by the same number of moves between two meetings; the first meeting at which
+ * one has solved ends the search, and the lowest such lane wins. So the result depends on the seed
+ * and the budget alone, never on the number of cores or their speed.
+ */
+final class Search {
+
+  private static final int LANES = 4;
+  private static final int MOVES_PER_MEETING = 8;
+
+  /** A lane that has not bettered itself in this many moves starts afresh. */
+  private static final int PATIENCE = 80;
+
+  private final Arena arena;
+  private final List<Body> bodies;
+  private final boolean[] frozen;
+  private final Starts starts;
+  private final SplittableRandom seeds;
+
+  Search(Arena arena, List<Body> bodies, boolean[] frozen, Starts starts, long seed) {
+    this.arena = arena;
+    this.bodies = bodies;
+    this.frozen = frozen.clone();
+    this.starts = starts;
+    this.seeds = new SplittableRandom(seed);
+  }
+
+  /** One lane with its own source of starts. */
+  private final class Track {
+    private final int number;
+    private final SplittableRandom random;
+    private final Lane lane;
+    private int restarts;
+
+    Track(int number, SplittableRandom random) {
+      this.number = number;
+      this.random = random;
+      Overlap overlap = new Overlap(arena, bodies);
+      this.lane = new Lane(overlap, arena, frozen, random.split(), samples());
+    }
+
+    void advance() {
+      for (int move = 0; move < MOVES_PER_MEETING && !lane.solved(); move++) {
+        if (restarts == 0 || lane.failures() > PATIENCE) {
+          lane.start(starts.next(number + LANES * restarts, random));
+          restarts++;
+        } else {
+          lane.step();
+        }
+      }
+    }
+  }
+
+  private int samples() {
+    return 60;
+  }
+
+  /**
+   * Valid poses, if found before the lanes have tested {@code budget} pairs together.
+   *
+   * @param control asked between meetings whether to stop
+   */
+  Optional<double[]> solve(long budget, Control control) {
+    List<Track> tracks = new ArrayList<>();
+    for (int number = 0; number < LANES; number++) {
+      tracks.add(new Track(number, seeds.split()));
+    }
+    long work = 0;
+    while (work < budget && !control.stopped()) {
+      advanceAll(tracks);
+      for (Track track : tracks) {
+        if (track.lane.solved()) {
+          return Optional.of(track.lane.best());
+        }
+      }
+      work = tracks.stream().mapToLong(track -> track.lane.work()).sum();
+      control.worked(work, budget);
+    }
+    return Optional.empty();
+  }
+
+  private static void advanceAll(List<Track> tracks) {
+    try {
+      ForkJoinPool.commonPool()
+          .submit(
+              () ->
+                  IntStream.range(0, tracks.size())
+                      .parallel()
+                      .forEach(k -> tracks.get(k).advance()))
+          .get();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException e) {
+      throw new IllegalStateException("a search lane failed", e.getCause());
+    }
+  }
+}

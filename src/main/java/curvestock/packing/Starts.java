@@ -1,0 +1,54 @@
+package curvestock.packing;
+
+import java.util.List;
+import java.util.SplittableRandom;
+
+/**
+ * Where searches begin: known good layouts with the missing pieces thrown in, pieces scattered
+ * nearly parallel, pieces scattered anyhow.
+ */
+final class Starts {
+
+  private final Arena arena;
+  private final Body[] bodies;
+  private final boolean[] frozen;
+  private final List<double[]> known;
+
+  /**
+   * @param known poses of the first pieces of the set, in order; the rest is thrown in
+   */
+  Starts(Arena arena, List<Body> bodies, boolean[] frozen, List<double[]> known) {
+    this.arena = arena;
+    this.bodies = bodies.toArray(Body[]::new);
+    this.frozen = frozen.clone();
+    this.known = List.copyOf(known);
+  }
+
+  double[] next(int number, SplittableRandom random) {
+    Poses poses = new Poses(arena, bodies, random);
+    double[] start = new double[3 * bodies.length];
+    int turn = number % 3;
+    if (!known.isEmpty() && (turn == 0 || hasFrozen())) {
+      poses.scatterParallel(start, new boolean[bodies.length]);
+      double[] from = known.get(number / 3 % known.size());
+      System.arraycopy(from, 0, start, 0, Math.min(from.length, start.length));
+      if (number / 3 >= known.size()) {
+        poses.jiggle(start, frozen, 0.4);
+      }
+    } else if (turn == 2) {
+      poses.scatter(start, frozen);
+    } else {
+      poses.scatterParallel(start, frozen);
+    }
+    return start;
+  }
+
+  private boolean hasFrozen() {
+    for (boolean is : frozen) {
+      if (is) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

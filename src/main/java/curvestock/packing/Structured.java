@@ -1,0 +1,266 @@
+package curvestock.packing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Structured layouts of one shape: each pattern laid in each quarter-turned direction flush to the
+ * edges, alone or as two blocks side by side, the second in whatever pattern fits the rest best.
+ *
+ * <p>Every layout keeps gap and margin by construction. Best first; layouts of equal count in the
+ * order in which they were found.
+ */
+final class Structured {
+
+  /** A layout: poses x, y, angle per piece, and the pattern's name. */
+  @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
+  record Candidate(String name, double[] poses) {
+    int count() {
+      return poses.length / 3;
+    }
+  }
+
+  private record Block(String name, List<double[]> poses, double extentX, double extentY) {
+    int count() {
+      return poses.size();
+    }
+  }
+
+  private static final int KEPT = 12;
+  private static final int MOST_PIECES = 4000;
+
+  private final Arena arena;
+  private final Body body;
+  private final List<Pattern> patterns;
+
+  Structured(Arena arena, Body body) {
+    this.arena = arena;
+    this.body = body;
+    this.patterns = new PatternFamilies(body, arena.gap).all();
+  }
+
+  List<Candidate> candidates() {
+    double width = arena.usableWidth();
+    double height = arena.usableHeight();
+    List<Candidate> found = new ArrayList<>();
+    for (Pattern pattern : patterns) {
+      for (int quarter = 0; quarter < 4; quarter++) {
+        for (Block block : blocks(pattern, quarter, width, height)) {
+          offer(found, block);
+        }
+      }
+    }
+    int alone = found.stream().mapToInt(Candidate::count).max().orElse(0);
+    for (Pattern pattern : patterns) {
+      for (int quarter = 0; quarter < 2; quarter++) {
+        split(found, pattern, quarter, width, height, alone);
+      }
+    }
+    found.sort((a, b) -> Integer.compare(b.count(), a.count()));
+    return List.copyOf(found.subList(0, Math.min(KEPT, found.size())));
+  }
+
+  private void offer(List<Candidate> to, Block block) {
+    double left = arena.box.minX() + arena.margin;
+    double low = arena.box.minY() + arena.margin;
+    double[] poses = new double[3 * block.count()];
+    for (int i = 0; i < block.count(); i++) {
+      double[] pose = block.poses.get(i);
+      poses[3 * i] = pose[0] + left;
+      poses[3 * i + 1] = pose[1] + low;
+      poses[3 * i + 2] = pose[2];
+    }
+    if (block.count() > 0) {
+      to.add(new Candidate(block.name, poses));
+    }
+  }
+
+  /** A first block cut off after each of its columns, and the best of all patterns in the rest. */
+  private void split(
+      List<Candidate> to, Pattern pattern, int quarter, double width, double height, int atLeast) {
+    Block full = best(blocks(pattern, quarter, width, height));
+    if (full == null) {
+      return;
+    }
+    boolean alongX = quarter % 2 == 0;
+    List<Double> cuts = new ArrayList<>();
+    for (double[] pose : full.poses) {
+      Extent extent = Extent.of(body, pose[2]);
+      cuts.add(alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY());
+    }
+    cuts.sort(null);
+    double last = -1;
+    for (double cut : cuts) {
+      if (cut - last > 0.5) {
+        last = cut;
+        Block joined = join(full, alongX, cut, width, height);
+        if (joined.count() >= atLeast) {
+          offer(to, joined);
+        }
+      }
+    }
+  }
+
+  private Block join(Block full, boolean alongX, double cut, double width, double height) {
+    List<double[]> poses = new ArrayList<>();
+    for (double[] pose : full.poses) {
+      Extent extent = Extent.of(body, pose[2]);
+      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + 1e-9) {
+        poses.add(pose);
+      }
+    }
+    double start = cut + arena.gap;
+    double restX = alongX ? width - start : width;
+    double restY = alongX ? height : height - start;
+    Block rest = null;
+    for (Pattern pattern : patterns) {
+      for (int quarter = 0; quarter < 2; quarter++) {
+        Block block = best(blocks(pattern, quarter, restX, restY));
+        if (block != null && (rest == null || block.count() > rest.count())) {
+          rest = block;
+        }
+      }
+    }
+    String name = full.name;
+    if (rest != null) {
+      name = full.name + " and " + rest.name;
+      for (double[] pose : rest.poses) {
+        poses.add(
+            new double[] {pose[0] + (alongX ? start : 0), pose[1] + (alongX ? 0 : start), pose[2]});
+      }
+    }
+    return new Block(name, poses, width, height);
+  }
+
+  private static Block best(List<Block> blocks) {
+    Block best = null;
+    for (Block block : blocks) {
+      if (block.count() > 0 && (best == null || block.count() > best.count())) {
+        best = block;
+      }
+    }
+    return best;
+  }
+
+  /** The pattern turned by quarters, flush left or right and low or high with each cell piece. */
+  private List<Block> blocks(Pattern pattern, int quarter, double width, double height) {
+    List<Block> blocks = new ArrayList<>();
+    double turn = quarter * Math.PI / 2;
+    for (int mirror = 0; mirror < 2; mirror++) {
+      double[] step = turned(pattern.stepX(), pattern.stepY(), quarter);
+      double[] next =
+          turned(pattern.nextX(), mirror == 0 ? pattern.nextY() : -pattern.nextY(), quarter);
+      if (mirror == 1 && (pattern.nextY() == 0 || pattern.cell().size() > 1)) {
+        continue;
+      }
+      if (mirror == 1) {
+        // One mirror-symmetric piece a cell: the mirrored pattern leans the other way.
+        step = turned(-pattern.stepX(), pattern.stepY(), quarter);
+      }
+      List<double[]> cell = new ArrayList<>();
+      for (double[] pose : pattern.cell()) {
+        double[] at = turned(pose[0], pose[1], quarter);
+        cell.add(new double[] {at[0], at[1], pose[2] + turn});
+      }
+      for (double[] anchorX : cell) {
+        Extent ex = Extent.of(body, anchorX[2]);
+        for (double[] anchorY : cell) {
+          Extent ey = Extent.of(body, anchorY[2]);
+          blocks.add(
+              clip(
+                  pattern.name(),
+                  cell,
+                  step,
+                  next,
+                  -ex.minX() - anchorX[0],
+                  -ey.minY() - anchorY[1],
+                  width,
+                  height));
+        }
+      }
+    }
+    return blocks;
+  }
+
+  private static double[] turned(double x, double y, int quarter) {
+    return switch (quarter % 4) {
+      case 0 -> new double[] {x, y};
+      case 1 -> new double[] {-y, x};
+      case 2 -> new double[] {-x, -y};
+      default -> new double[] {y, -x};
+    };
+  }
+
+  /** All pieces of the lattice that lie in the rectangle. */
+  private Block clip(
+      String name,
+      List<double[]> cell,
+      double[] step,
+      double[] next,
+      double originX,
+      double originY,
+      double width,
+      double height) {
+    List<double[]> poses = new ArrayList<>();
+    double determinant = step[0] * next[1] - step[1] * next[0];
+    if (width <= 0 || height <= 0 || Math.abs(determinant) < 1) {
+      return new Block(name, poses, width, height);
+    }
+    for (double[] piece : cell) {
+      Extent extent = Extent.of(body, piece[2]);
+      double baseX = originX + piece[0];
+      double baseY = originY + piece[1];
+      double lowX = -extent.minX() - 1e-9;
+      double highX = width - extent.maxX() + 1e-9;
+      double lowY = -extent.minY() - 1e-9;
+      double highY = height - extent.maxY() + 1e-9;
+      if (lowX > highX || lowY > highY) {
+        continue;
+      }
+      int[] range = range(step, next, determinant, baseX, baseY, lowX, highX, lowY, highY);
+      for (int j = range[2]; j <= range[3] && poses.size() < MOST_PIECES; j++) {
+        for (int i = range[0]; i <= range[1] && poses.size() < MOST_PIECES; i++) {
+          double x = baseX + i * step[0] + j * next[0];
+          double y = baseY + i * step[1] + j * next[1];
+          if (x >= lowX && x <= highX && y >= lowY && y <= highY) {
+            poses.add(new double[] {x, y, piece[2]});
+          }
+        }
+      }
+    }
+    return new Block(name, poses, width, height);
+  }
+
+  /** Least and greatest multiples of step and next that can reach the rectangle. */
+  private static int[] range(
+      double[] step,
+      double[] next,
+      double determinant,
+      double baseX,
+      double baseY,
+      double lowX,
+      double highX,
+      double lowY,
+      double highY) {
+    double[] is = new double[4];
+    double[] js = new double[4];
+    int k = 0;
+    for (double x : new double[] {lowX, highX}) {
+      for (double y : new double[] {lowY, highY}) {
+        double dx = x - baseX;
+        double dy = y - baseY;
+        is[k] = (dx * next[1] - dy * next[0]) / determinant;
+        js[k] = (step[0] * dy - step[1] * dx) / determinant;
+        k++;
+      }
+    }
+    java.util.Arrays.sort(is);
+    java.util.Arrays.sort(js);
+    return new int[] {
+      (int) Math.floor(is[0]),
+      (int) Math.ceil(is[3]),
+      (int) Math.floor(js[0]),
+      (int) Math.ceil(js[3])
+    };
+  }
+}
