@@ -21,38 +21,57 @@ final class CornersReader {
   }
 
   private static boolean isSimple(Field field, List<Point> corners) {
+    Optional<String> fault =
+        coincidence(corners).or(() -> reversal(corners)).or(() -> meeting(corners));
+    fault.ifPresent(field::note);
+    return fault.isEmpty();
+  }
+
+  private static Optional<String> coincidence(List<Point> corners) {
     int n = corners.size();
     for (int i = 0; i < n; i++) {
       int next = (i + 1) % n;
       if (corners.get(i).distance(corners.get(next)) < LEAST_EDGE) {
-        field.note(
+        return Optional.of(
             "corners "
                 + (i + 1)
                 + " and "
                 + (next + 1)
                 + " are the same place; give each corner once, and do not repeat the first at the"
                 + " end");
-        return false;
       }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> reversal(List<Point> corners) {
+    int n = corners.size();
+    for (int i = 0; i < n; i++) {
+      int next = (i + 1) % n;
       if (turnsBack(corners.get(i), corners.get(next), corners.get((i + 2) % n))) {
-        field.note("the outline turns back on itself at corner " + (next + 1));
-        return false;
+        return Optional.of("the outline turns back on itself at corner " + (next + 1));
       }
-      for (int j = i + 2; j < n; j++) {
-        boolean neighbours = i == 0 && j == n - 1;
-        if (!neighbours
-            && meet(corners.get(i), corners.get(next), corners.get(j), corners.get((j + 1) % n))) {
-          field.note(
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<String> meeting(List<Point> corners) {
+    int n = corners.size();
+    for (int i = 0; i < n; i++) {
+      // The last edge is a neighbour of the first.
+      int end = i == 0 ? n - 1 : n;
+      for (int j = i + 2; j < end; j++) {
+        if (meet(corners.get(i), corners.get(i + 1), corners.get(j), corners.get((j + 1) % n))) {
+          return Optional.of(
               "the edge after corner "
                   + (i + 1)
                   + " meets the edge after corner "
                   + (j + 1)
                   + "; give the corners in order round the edge");
-          return false;
         }
       }
     }
-    return true;
+    return Optional.empty();
   }
 
   private static boolean turnsBack(Point a, Point b, Point c) {

@@ -2,7 +2,6 @@ package curvestock.job;
 
 import curvestock.units.Length;
 import curvestock.units.LengthFormatException;
-import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import java.util.Optional;
 
@@ -53,34 +52,34 @@ enum Lengths {
     try {
       return Optional.of(unit.isPresent() ? Length.parse(text, unit.get()) : Length.parse(text));
     } catch (LengthFormatException e) {
-      field.note(bareNumber(text).orElse(e.getMessage()));
+      field.note(lacksUnit(text) ? missingUnit(text) : e.getMessage());
       return Optional.empty();
     }
   }
 
-  /** The usual slip: a good number, but of what? */
-  private static Optional<String> bareNumber(String text) {
+  /** Whether the text is a length but for its unit. */
+  static boolean lacksUnit(String text) {
+    return !isLength(text, Optional.empty()) && isLength(text, Optional.of(LengthUnit.INCH));
+  }
+
+  private static boolean isLength(String text, Optional<LengthUnit> unit) {
     try {
-      Length.parse(text);
-      return Optional.empty();
-    } catch (LengthFormatException noUnit) {
-      try {
-        Length inches = Length.parse(text, LengthUnit.INCH);
-        LengthStyle whole = new LengthStyle(LengthUnit.MILLIMETRE, 0);
-        String metric =
-            inches.inches() >= 100
-                ? whole.format(Length.ofMillimetres(inches.inches()))
-                : whole.format(Length.ofMillimetres(Math.rint(inches.millimetres())));
-        return Optional.of(
-            Words.quoted(text)
-                + " has no unit; write a number with a unit such as \""
-                + text
-                + " in\" or \""
-                + metric
-                + "\", or set `units: in` at the top");
-      } catch (LengthFormatException noNumber) {
-        return Optional.empty();
-      }
+      return unit.map(u -> Length.parse(text, u)).orElseGet(() -> Length.parse(text)) != null;
+    } catch (LengthFormatException e) {
+      return false;
     }
+  }
+
+  /** The usual slip: a good number, but of what? */
+  private static String missingUnit(String text) {
+    double number = Length.parse(text, LengthUnit.MILLIMETRE).millimetres();
+    // Big numbers are most likely millimetres already.
+    double millimetres = number >= 100 ? number : Math.rint(number * 25.4);
+    return Words.quoted(text)
+        + " has no unit; write a number with a unit such as \""
+        + text
+        + " in\" or \""
+        + Length.ofMillimetres(millimetres)
+        + "\", or set `units: in` at the top";
   }
 }

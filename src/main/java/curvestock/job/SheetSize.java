@@ -2,7 +2,6 @@ package curvestock.job;
 
 import curvestock.geometry.Outline;
 import curvestock.units.Length;
-import curvestock.units.LengthFormatException;
 import curvestock.units.LengthUnit;
 import java.util.Locale;
 import java.util.Optional;
@@ -50,15 +49,6 @@ final class SheetSize {
   /** The first side, with the second's unit if it has none of its own. */
   private static String withUnit(String first, String second) {
     Matcher unit = LAST_UNIT.matcher(second);
-    return isBare(first) && unit.find() ? first + " " + unit.group() : first;
-  }
-
-  private static boolean isBare(String text) {
-    try {
-      Length.parse(text);
-      return false;
-    } catch (LengthFormatException e) {
-      return true;
-    }
+    return Lengths.lacksUnit(first) && unit.find() ? first + " " + unit.group() : first;
   }
 }

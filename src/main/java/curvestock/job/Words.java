@@ -43,7 +43,10 @@ final class Words {
     return words.stream().collect(Collectors.joining(", "));
   }
 
-  /** The allowed word with the fewest changes of a letter, if they are at most a third of it. */
+  /**
+   * The allowed word with the fewest changes of a letter, if they are at most half of it and at
+   * most three.
+   */
   static Optional<String> nearest(String word, Collection<String> allowed) {
     if (word.length() > LONGEST_SHOWN) {
       return Optional.empty();
@@ -53,7 +56,7 @@ final class Words {
     int fewest = Integer.MAX_VALUE;
     for (String candidate : allowed) {
       int changes = distance(plain, candidate);
-      if (changes < fewest && changes <= Math.max(1, candidate.length() / 3)) {
+      if (changes < fewest && changes <= Math.min(3, candidate.length() / 2)) {
         fewest = changes;
         best = Optional.of(candidate);
       }
