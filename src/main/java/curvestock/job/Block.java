@@ -1,10 +1,12 @@
 package curvestock.job;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 
@@ -17,6 +19,9 @@ final class Block {
   private final int problemsBefore;
   private final Map<String, Field> fields = new LinkedHashMap<>();
 
+  /** Keys that an unknown key was most likely meant to be; they are not noted as missing too. */
+  private final Set<String> misspelt = new HashSet<>();
+
   /** Notes every key of the mapping that is not among {@code allowed}. */
   Block(Reading reading, String path, Node.Mapping mapping, List<String> allowed) {
     this.reading = reading;
@@ -27,19 +32,27 @@ final class Block {
       if (allowed.contains(entry.key())) {
         fields.put(entry.key(), new Field(reading, pathOf(entry.key()), entry.value()));
       } else {
-        reading
-            .problems()
-            .add(
-                entry.place(),
-                path,
-                "unknown key "
-                    + Words.quoted(entry.key())
-                    + "; "
-                    + Words.didYouMean(entry.key(), allowed)
-                    + "allowed here: "
-                    + Words.list(allowed));
+        noteUnknown(entry, allowed);
       }
     }
+  }
+
+  private void noteUnknown(Node.Entry entry, List<String> allowed) {
+    if (reading.problems().isFull()) {
+      reading.problems().add(entry.place(), path, "unknown key");
+      return;
+    }
+    Optional<String> meant = Words.nearest(entry.key(), allowed);
+    meant.ifPresent(misspelt::add);
+    String hint = meant.map(key -> "did you mean \"" + key + "\"? ").orElse("");
+    String message =
+        "unknown key "
+            + Words.quoted(entry.key())
+            + "; "
+            + hint
+            + "allowed here: "
+            + String.join(", ", allowed);
+    reading.problems().add(entry.place(), path, message);
   }
 
   Optional<Field> find(String key) {
@@ -53,7 +66,7 @@ final class Block {
    */
   Optional<Field> need(String key, String example) {
     Optional<Field> field = find(key);
-    if (field.isEmpty()) {
+    if (field.isEmpty() && !misspelt.contains(key)) {
       reading.problems().add(place, pathOf(key), "is missing; write `" + example + "`");
     }
     return field;
@@ -65,11 +78,14 @@ final class Block {
     if (given.size() == 1) {
       return Optional.of(given.get(0));
     }
+    if (given.isEmpty() && Arrays.stream(keys).anyMatch(misspelt::contains)) {
+      return Optional.empty();
+    }
     String said =
         given.isEmpty()
             ? "none is given"
             : given.stream().map(Field::key).collect(Collectors.joining(" and ")) + " are given";
-    note("must have exactly one of " + Words.list(Arrays.asList(keys)) + ", but " + said);
+    note("must have exactly one of " + String.join(", ", keys) + ", but " + said);
     return Optional.empty();
   }
 

@@ -14,7 +14,7 @@ final class CuttingReader {
   }
 
   private static Optional<Cutting> cutting(Block block) {
-    Optional<Length> kerf = block.need("kerf", "kerf: 1/8 in").flatMap(Lengths.GAP::read);
+    Optional<Length> kerf = block.need("kerf", "kerf: 1/8 in").flatMap(Lengths.KERF::read);
     Optional<Length> extra = block.find("extra").flatMap(Lengths.GAP::read);
     Optional<Length> margin = block.find("margin").flatMap(Lengths.GAP::read);
     return block.build(

@@ -120,11 +120,11 @@ final class Field {
 
   /** One of the words, in the order given for messages. */
   <T> Optional<T> choice(Map<String, T> meanings, List<String> words) {
-    Optional<String> text = written("one of " + Words.list(words));
+    Optional<String> text = written("one of " + String.join(", ", words));
     if (text.isPresent() && !meanings.containsKey(text.get())) {
       note(
           "must be one of "
-              + Words.list(words)
+              + String.join(", ", words)
               + ", but was "
               + Words.quoted(text.get())
               + Words.nearest(text.get(), words)

@@ -11,6 +11,9 @@ final class HelixReader {
   private static final double MOST_TURNS = 1000;
   private static final int MOST_SEGMENTS = 360;
 
+  /** A quarter inch, in millimetres along the centre line. */
+  private static final double SHORTEST_PIECE = 6.35;
+
   private HelixReader() {}
 
   static Optional<SegmentPlan> read(Field field) {
@@ -26,13 +29,32 @@ final class HelixReader {
     Optional<Length> width = block.need("width", "width: 4 1/2 in").flatMap(Field::size);
     Optional<Angle> segment =
         block.needOneOf("segments-per-turn", "segment-angle").flatMap(HelixReader::segment);
-    return block.build(
-        () ->
-            new SegmentPlan(
-                turns.orElseThrow(),
-                radius.orElseThrow(),
-                width.orElseThrow(),
-                segment.orElseThrow()));
+    Optional<SegmentPlan> plan =
+        block.build(
+            () ->
+                new SegmentPlan(
+                    turns.orElseThrow(),
+                    radius.orElseThrow(),
+                    width.orElseThrow(),
+                    segment.orElseThrow()));
+    return plan.filter(made -> isCuttable(made, block));
+  }
+
+  /** Turns such as 5.334 in thirds leave a sliver that is a slip of the pen, not a piece. */
+  private static boolean isCuttable(SegmentPlan plan, Block block) {
+    Angle rest = Angle.ofDegrees(plan.remainderDegrees());
+    Length run = plan.radius().times(rest.radians());
+    if (rest.degrees() == 0 || run.millimetres() >= SHORTEST_PIECE) {
+      return true;
+    }
+    block.note(
+        "the turns leave a last piece of "
+            + rest
+            + ", only "
+            + run
+            + " long, which cannot be cut; change the turns a little, or write them as a fraction"
+            + " such as 5 1/3");
+    return false;
   }
 
   private static Optional<Angle> segment(Field field) {

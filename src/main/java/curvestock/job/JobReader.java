@@ -151,9 +151,13 @@ public final class JobReader {
   }
 
   private Optional<LengthUnit> unit(Node.Mapping mapping) {
-    return entry(mapping, "units")
-        .map(entry -> new Field(new Reading(problems, Optional.empty()), "units", entry.value()))
-        .flatMap(field -> PrintReader.unit(field, List.of("in", "mm", "cm", "m", "ft")));
+    Optional<Field> units =
+        entry(mapping, "units")
+            .map(e -> new Field(new Reading(problems, Optional.empty()), "units", e.value()));
+    Optional<LengthUnit> unit =
+        units.flatMap(field -> PrintReader.unit(field, List.of("in", "mm", "cm", "m", "ft")));
+    // A bad unit is noted once; any unit will do to look for other problems.
+    return unit.isPresent() || units.isEmpty() ? unit : Optional.of(LengthUnit.INCH);
   }
 
   private static Optional<Node.Entry> entry(Node.Mapping mapping, String key) {

@@ -11,7 +11,9 @@ enum Lengths {
   SIZE(0.1, 100_000, "from 0.1 mm (0.004 in) to 100 m (328 ft)"),
   /** Of plywood. */
   THICKNESS(0.1, 200, "from 0.1 mm (0.004 in) to 200 mm (7.9 in)"),
-  /** A kerf, a margin: zero is allowed. */
+  /** A saw's kerf or a router bit; zero is allowed, for a knife or to see the ideal. */
+  KERF(0, 50.8, "from 0 to 50.8 mm (2 in)"),
+  /** A margin, extra spacing: zero is allowed. */
   GAP(0, 1000, "from 0 to 1 m (39 in)"),
   /** A place on a sheet or in a polygon. */
   COORDINATE(-100_000, 100_000, "within 100 m (328 ft) of zero");

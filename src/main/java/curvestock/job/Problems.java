@@ -20,10 +20,18 @@ final class Problems {
 
   void add(Place place, String path, String message) {
     count++;
+    if (isFull()) {
+      return;
+    }
     Problem problem = new Problem(file, place.line(), place.column(), path, message);
-    if (found.size() < MOST && !found.contains(problem)) {
+    if (!found.contains(problem)) {
       found.add(problem);
     }
+  }
+
+  /** Whether more problems would not be told, so that their words need not be found. */
+  boolean isFull() {
+    return found.size() >= MOST;
   }
 
   /** How many were found so far; a caller compares two counts to see whether its part is sound. */

@@ -3,7 +3,6 @@ package curvestock.job;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Quoting and spelling for messages. */
 final class Words {
@@ -31,16 +30,6 @@ final class Words {
 
   private static boolean isSurrogate(int c) {
     return c >= Character.MIN_SURROGATE && c <= Character.MAX_SURROGATE;
-  }
-
-  /** {@code did you mean "kerf"? }, or nothing if no word is near. */
-  static String didYouMean(String word, Collection<String> allowed) {
-    return nearest(word, allowed).map(near -> "did you mean \"" + near + "\"? ").orElse("");
-  }
-
-  /** The words in their order, separated by commas. */
-  static String list(Collection<String> words) {
-    return words.stream().collect(Collectors.joining(", "));
   }
 
   /**

@@ -2,11 +2,14 @@ package curvestock.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TreeReaderTest {
 
@@ -77,6 +80,29 @@ class TreeReaderTest {
         .singleElement()
         .hasToString("job.yaml:1:23: nested deeper than 20 levels; no field needs that");
     assertThat(problems("a: " + "{b: ".repeat(200_000)).get(0).message()).contains("20 levels");
+  }
+
+  /** A megabyte of anything is dealt with in seconds; the limit is wide for a loaded machine. */
+  @ParameterizedTest
+  @ValueSource(strings = {"[", "{", "- ", "? ", "a: ", "'", "%", " ", "#", "k: 1\n", "!x ", "1"})
+  void read_ofAMegabyteOfOneThing_isRefusedInTime(String thing) {
+    String text = "curvestock: 1\nx: " + thing.repeat((1 << 20) / thing.length() - 20);
+
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(60), () -> assertThat(problems(text)).isNotEmpty());
+  }
+
+  @Test
+  void read_ofLongNumbersAndKeys_isRefusedInOurWords() {
+    String long3000 = "1".repeat(3000);
+
+    assertThat(problems(BrokenJob.SOUND.replace("count: 3", "count: " + long3000)))
+        .singleElement()
+        .extracting(Problem::message)
+        .asString()
+        .startsWith("must be a whole number from 1 to 100000, but was \"1111");
+    assertThat(problems("? " + long3000 + "\n: 1\n"))
+        .anySatisfy(problem -> assertThat(problem.message()).startsWith("unknown key \"1111"));
   }
 
   @Test
