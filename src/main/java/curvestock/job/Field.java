@@ -49,6 +49,11 @@ final class Field {
     reading.problems().add(node.place(), path, message);
   }
 
+  /** What stands there, quoted, for messages. */
+  String shown() {
+    return node.kind();
+  }
+
   /** The text as written, for messages and for readers of special forms. */
   Optional<String> written(String expected) {
     if (node instanceof Node.Text value && !value.text().isBlank()) {

@@ -26,7 +26,7 @@ final class HelixReader {
     Optional<Double> turns =
         block.need("turns", "turns: 5 1/4").flatMap(field -> field.amount(MOST_TURNS));
     Optional<Length> radius = block.need("radius", "radius: 26 in").flatMap(Field::size);
-    Optional<Length> width = block.need("width", "width: 4 1/2 in").flatMap(Field::size);
+    Optional<Length> width = RoadbedWidth.read(block, radius);
     Optional<Angle> segment =
         block.needOneOf("segments-per-turn", "segment-angle").flatMap(HelixReader::segment);
     Optional<SegmentPlan> plan =

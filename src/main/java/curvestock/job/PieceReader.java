@@ -87,7 +87,7 @@ final class PieceReader {
 
   private static Optional<Shape> arc(Block block) {
     Optional<Length> radius = block.need("radius", "radius: 60 in").flatMap(Field::size);
-    Optional<Length> width = block.need("width", "width: 4 in").flatMap(Field::size);
+    Optional<Length> width = RoadbedWidth.read(block, radius);
     Optional<Angle> angle =
         block.need("angle", "angle: 30").flatMap(field -> field.angle(0.1, 360));
     return block.build(

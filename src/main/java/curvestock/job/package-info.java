@@ -4,8 +4,8 @@
  * <p>Comes in: the text of a YAML file and the name to print in messages. Goes out: a {@code Job}
  * made of the records of {@code piece}, {@code sheet}, {@code helix} and {@code packing}, or a
  * {@link curvestock.job.JobException} with every problem found, each with its place in the file.
- * Opens no file. Imports any package before it; of libraries, Jackson's YAML parser in {@code
- * TreeReader} alone.
+ * Opens no file. Imports any package before it; of libraries, Jackson's YAML parser (and
+ * SnakeYAML's error places) in {@code TreeReader} alone.
  *
  * <p>Three steps: {@code TreeReader} turns the text into {@code Node}s that know their line and
  * column; {@code Block} and {@code Field} read one mapping and one value and note problems; one

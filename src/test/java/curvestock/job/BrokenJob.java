@@ -126,7 +126,11 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
             "helix.radius: \"28\" has no unit; write a number with a unit such as \"28 in\" or"
                 + " \"711 mm\", or set `units: in` at the top"),
         unseen("radius: 26 in", "radius: 700", "15:11", "\"700 mm\""),
-        unseen("radius: 26 in", "radius: 2 in", "14:3", "at most twice the centre-line radius"),
+        unseen(
+            "radius: 26 in",
+            "radius: 2 in",
+            "16:10",
+            "twice the radius, which is \"2 in\", but was"),
         seen("segments-per-turn: 4", "segments-per-turn: 4.5", "17:22", "whole number from 1"),
         seen("segments-per-turn: 4", "segments-per-turn: 0", "17:22", "from 1 to 360"),
         seen("segments-per-turn: 4", "segment-angle: 0.5", "17:18", "must be from 1° to 360°"),
