@@ -46,6 +46,25 @@ class LengthStyleTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "0.236 in | 16 | 0.236 in",
+        "3/32 in | 16 | 3/32 in",
+        "15/32 in | 2 | 15/32 in",
+        "12.1 mm | 16 | 0.476 in",
+        "1/8 in | 16 | 1/8 in",
+        "1/3 in | 64 | 0.333 in",
+        "0 in | 16 | 0 in",
+        "0.25 in | 0 | 0.25 in",
+      })
+  void formatGiven_ofMeasuredLength_neverRoundsToACoarseFraction(
+      String given, int denominator, String expected) {
+    assertThat(new LengthStyle(LengthUnit.INCH, denominator).formatGiven(Length.parse(given)))
+        .isEqualTo(expected);
+  }
+
+  @ParameterizedTest
   @ValueSource(ints = {-1, 3, 10, 65, 128, Integer.MIN_VALUE})
   void style_withOddFraction_isRefused(int denominator) {
     assertThatThrownBy(() -> new LengthStyle(LengthUnit.INCH, denominator))
