@@ -1,5 +1,6 @@
 package curvestock.units;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -30,12 +31,31 @@ final class LengthParser {
               + FOOT
               + "|"
               + INCH
-              + "|mm|millimetres?|cm|centimetres?|m|metres?)");
+              + "|mm|millimet(?:re|er)s?|cm|centimet(?:re|er)s?|m|met(?:re|er)s?)");
   private static final Pattern NO_UNIT = Pattern.compile(AMOUNT);
-  private static final Map<String, String> TYPOGRAPHY =
-      Map.of(
-          "½", " 1/2", "¼", " 1/4", "¾", " 3/4", "⅛", " 1/8", "⅜", " 3/8", "⅝", " 5/8", "⅞", " 7/8",
-          "′", "'", "″", "\"", "\u00a0", " ");
+
+  /** What keyboards, phones and word processors put in place of plain signs, in this order. */
+  private static final List<Map.Entry<String, String>> TYPOGRAPHY =
+      List.of(
+          Map.entry("½", " 1/2"),
+          Map.entry("¼", " 1/4"),
+          Map.entry("¾", " 3/4"),
+          Map.entry("⅛", " 1/8"),
+          Map.entry("⅜", " 3/8"),
+          Map.entry("⅝", " 5/8"),
+          Map.entry("⅞", " 7/8"),
+          Map.entry("⅓", " 1/3"),
+          Map.entry("⅔", " 2/3"),
+          Map.entry("\u2044", "/"), // fraction slash
+          Map.entry("′", "'"),
+          Map.entry("’", "'"),
+          Map.entry("″", "\""),
+          Map.entry("”", "\""),
+          Map.entry("''", "\""),
+          Map.entry("\u2212", "-"), // minus sign
+          Map.entry("\u00a0", " "), // no-break, thin and narrow spaces
+          Map.entry("\u2009", " "),
+          Map.entry("\u202f", " "));
 
   private LengthParser() {}
 
@@ -58,7 +78,7 @@ final class LengthParser {
 
   private static String plain(String text) {
     String plain = text;
-    for (Map.Entry<String, String> entry : TYPOGRAPHY.entrySet()) {
+    for (Map.Entry<String, String> entry : TYPOGRAPHY) {
       plain = plain.replace(entry.getKey(), entry.getValue());
     }
     return plain.strip().toLowerCase(Locale.ROOT);

@@ -15,6 +15,9 @@ public record LengthStyle(LengthUnit unit, int denominator) {
 
   private static final int FINEST = 64;
 
+  /** Rounding of a conversion to millimetres and back, with room to spare, in 64ths. */
+  private static final double WHOLE_STEP = 1e-6;
+
   /**
    * @throws IllegalArgumentException if the denominator is not 0 or a power of two up to 64, or if
    *     a fraction is asked of a metric unit
@@ -38,6 +41,20 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    */
   public String format(Length length) {
     return number(length) + " " + unit.symbol();
+  }
+
+  /**
+   * A length that someone measured or chose (a kerf, a thickness), which rounding would falsify:
+   * for a style with fractions, the fraction if the length is a whole number of 64ths, else
+   * decimals, so that plywood of 0.236 in is not printed as 1/4 in.
+   */
+  public String formatGiven(Length length) {
+    if (denominator == 0) {
+      return format(length);
+    }
+    double steps = length.in(unit) * FINEST;
+    boolean whole = Math.abs(steps - Math.rint(steps)) < WHOLE_STEP;
+    return (whole ? INCH_FRACTIONS : INCH_DECIMALS).format(length);
   }
 
   /** As {@link #format}, without the unit. */

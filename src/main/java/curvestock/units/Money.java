@@ -2,7 +2,6 @@ package curvestock.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
  * An amount of money in minor units (cents); which currency is the job's business. Sums are exact
@@ -35,12 +34,14 @@ public record Money(long minorUnits) implements Comparable<Money> {
   }
 
   /**
-   * The amount with the currency's text: signs such as {@code $} or {@code €} stand before the
-   * number, words such as {@code EUR} before it with a space.
+   * The amount with the currency's text before it: signs such as {@code $} or {@code €} directly,
+   * words such as {@code EUR} with a space; a minus stands before both.
    */
   public String format(String currency) {
-    boolean word = currency.toUpperCase(Locale.ROOT).chars().anyMatch(Character::isLetter);
-    return currency + (word ? " " : "") + plain();
+    int last = currency.isEmpty() ? 0 : currency.codePointBefore(currency.length());
+    String gap = Character.isLetter(last) || last == '.' ? " " : "";
+    String amount = plain();
+    return minorUnits < 0 ? "-" + currency + gap + amount.substring(1) : currency + gap + amount;
   }
 
   @Override

@@ -1,0 +1,58 @@
+package curvestock.job;
+
+import curvestock.helix.SegmentPlan;
+import curvestock.packing.SearchSettings;
+import curvestock.piece.Demand;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import curvestock.units.LengthStyle;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * All that a job file says.
+ *
+ * @param title what the job is called on drawings
+ * @param note free text of the user, may be empty
+ * @param invented whether the file says that its data are made up; drawings then say so too
+ * @param style how lengths are printed
+ * @param currency printed before prices, may be empty
+ * @param sheets what can be cut from; at least one, names all different
+ * @param cutting kerf, extra and margin
+ * @param helix the helix wanted, if any
+ * @param pieces the pieces listed one by one; may be empty if there is a helix
+ * @param search seed and effort
+ */
+public record Job(
+    String title,
+    String note,
+    boolean invented,
+    LengthStyle style,
+    String currency,
+    List<SheetStock> sheets,
+    Cutting cutting,
+    Optional<SegmentPlan> helix,
+    List<Demand> pieces,
+    SearchSettings search) {
+
+  /**
+   * @throws IllegalArgumentException if there is no sheet, or nothing to cut
+   */
+  public Job {
+    sheets = List.copyOf(sheets);
+    pieces = List.copyOf(pieces);
+    if (sheets.isEmpty()) {
+      throw new IllegalArgumentException("a job must have at least one sheet");
+    }
+    if (helix.isEmpty() && pieces.isEmpty()) {
+      throw new IllegalArgumentException("a job must have a helix, pieces, or both");
+    }
+  }
+
+  /** All pieces wanted: those of the helix, then those listed. Ids are unique. */
+  public List<Demand> demands() {
+    return Stream.concat(helix.stream().flatMap(plan -> plan.demands().stream()), pieces.stream())
+        .toList();
+  }
+}

@@ -1,0 +1,175 @@
+package curvestock.job;
+
+import curvestock.helix.SegmentPlan;
+import curvestock.packing.SearchSettings;
+import curvestock.piece.Demand;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Reads a job file of format 1. */
+public final class JobReader {
+
+  /** The number after {@code curvestock:} that this reader understands. */
+  public static final int FORMAT = 1;
+
+  /** More pieces than this are a slip of the pen. */
+  private static final long MOST_PIECES = 100_000;
+
+  private static final int MOST_SHEET_KINDS = 100;
+  private static final int LONGEST_TITLE = 120;
+  private static final int LONGEST_NOTE = 4000;
+  private static final int LONGEST_CURRENCY = 8;
+  private static final String FORMAT_KEY = "curvestock";
+
+  private final Problems problems;
+
+  private JobReader(Problems problems) {
+    this.problems = problems;
+  }
+
+  /**
+   * The job that the text describes.
+   *
+   * @param text the whole file
+   * @param fileName what to call the file in messages
+   * @throws JobException if anything is wrong; it holds every problem found
+   */
+  public static Job read(String text, String fileName) {
+    Problems problems = new Problems(fileName);
+    Optional<Node> root = TreeReader.read(text, problems);
+    Optional<Job> job = root.flatMap(node -> new JobReader(problems).job(node));
+    problems.throwIfAny();
+    return job.orElseThrow(() -> new IllegalStateException("no job and no problem"));
+  }
+
+  private Optional<Job> job(Node root) {
+    if (!(root instanceof Node.Mapping mapping)) {
+      problems.add(
+          root.place(),
+          "",
+          "a job file must be a block of keys that begins with `curvestock: 1`, but this is "
+              + root.kind());
+      return Optional.empty();
+    }
+    if (!isOurFormat(mapping)) {
+      return Optional.empty();
+    }
+    Optional<LengthUnit> unit = unit(mapping);
+    Block top =
+        new Block(
+            new Reading(problems, unit),
+            "",
+            mapping,
+            List.of(
+                FORMAT_KEY,
+                "title",
+                "note",
+                "invented",
+                "units",
+                "print",
+                "currency",
+                "sheets",
+                "cutting",
+                "helix",
+                "pieces",
+                "search"));
+    return job(top, unit);
+  }
+
+  private Optional<Job> job(Block top, Optional<LengthUnit> unit) {
+    Optional<String> title = top.find("title").flatMap(field -> field.line(LONGEST_TITLE));
+    Optional<String> note = top.find("note").flatMap(field -> field.text(LONGEST_NOTE));
+    Optional<Boolean> invented = top.find("invented").flatMap(Field::flag);
+    Optional<LengthStyle> style = PrintReader.read(top.find("print"), unit);
+    Optional<String> currency = top.find("currency").flatMap(field -> field.line(LONGEST_CURRENCY));
+    Optional<List<SheetStock>> sheets = sheets(top);
+    Optional<Cutting> cutting =
+        top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
+    Optional<SegmentPlan> helix = top.find("helix").flatMap(HelixReader::read);
+    Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
+    Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
+    if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
+      top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
+    }
+    return top.build(
+            () ->
+                new Job(
+                    title.orElse("Untitled job"),
+                    note.orElse(""),
+                    invented.orElse(false),
+                    style.orElseThrow(),
+                    currency.orElse(""),
+                    sheets.orElseThrow(),
+                    cutting.orElseThrow(),
+                    helix,
+                    pieces.orElse(List.of()),
+                    search.orElse(SearchSettings.DEFAULT)))
+        .filter(job -> isCountable(job, top));
+  }
+
+  private Optional<List<SheetStock>> sheets(Block top) {
+    Optional<Field> field =
+        top.need("sheets", "sheets: [{name: birch, size: 4x8 ft, thickness: 1/2 in, price: 50}]");
+    Optional<List<SheetStock>> sheets =
+        field.flatMap(list -> list.each("sheets", 1, MOST_SHEET_KINDS, SheetReader::read));
+    Set<String> names = new HashSet<>();
+    for (SheetStock sheet : sheets.orElse(List.of())) {
+      if (!names.add(sheet.name())) {
+        field.orElseThrow().note("the name " + Words.quoted(sheet.name()) + " is given twice");
+      }
+    }
+    return sheets;
+  }
+
+  /** Notes a missing or foreign format number; then nothing else is worth reading. */
+  private boolean isOurFormat(Node.Mapping mapping) {
+    Optional<Node.Entry> entry = entry(mapping, FORMAT_KEY);
+    if (entry.isEmpty()) {
+      problems.add(
+          mapping.place(),
+          FORMAT_KEY,
+          "is missing; write `curvestock: 1` on the first line, which says how to read the rest");
+      // The rest is most likely written for format 1 all the same.
+      return true;
+    }
+    if (entry.get().value() instanceof Node.Text text && text.text().strip().equals("1")) {
+      return true;
+    }
+    problems.add(
+        entry.get().value().place(),
+        FORMAT_KEY,
+        "must be 1, the only format this program reads, but was "
+            + entry.get().value().kind()
+            + "; write `curvestock: 1`, or use a program made for that format");
+    return false;
+  }
+
+  private Optional<LengthUnit> unit(Node.Mapping mapping) {
+    Optional<Field> units =
+        entry(mapping, "units")
+            .map(e -> new Field(new Reading(problems, Optional.empty()), "units", e.value()));
+    Optional<LengthUnit> unit =
+        units.flatMap(field -> PrintReader.unit(field, List.of("in", "mm", "cm", "m", "ft")));
+    // A bad unit is noted once; any unit will do to look for other problems.
+    return unit.isPresent() || units.isEmpty() ? unit : Optional.of(LengthUnit.INCH);
+  }
+
+  private static Optional<Node.Entry> entry(Node.Mapping mapping, String key) {
+    return mapping.entries().stream().filter(entry -> entry.key().equals(key)).findFirst();
+  }
+
+  private static boolean isCountable(Job job, Block top) {
+    long count = job.demands().stream().mapToLong(Demand::count).sum();
+    if (count <= MOST_PIECES) {
+      return true;
+    }
+    top.note("asks for " + count + " pieces; at most " + MOST_PIECES + " are planned in one job");
+    return false;
+  }
+}
