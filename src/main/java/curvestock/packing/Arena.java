@@ -64,6 +64,11 @@ final class Arena {
     return edge.end().minus(edge.start());
   }
 
+  /** A rectangle with nothing to keep clear of. */
+  boolean isPlain() {
+    return rectangle && defects.isEmpty();
+  }
+
   double usableWidth() {
     return box.width() - 2 * margin;
   }

@@ -18,7 +18,7 @@ final class Lane {
 
   private static final int RELAX_STEPS = 150;
   private static final int KEPT_SAMPLES = 3;
-  private static final double WEIGHT_GROWTH = 0.6;
+  private static final double WEIGHT_GROWTH = 0.2;
   private static final double HEAVIEST = 60;
 
   private final Overlap overlap;

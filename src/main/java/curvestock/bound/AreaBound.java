@@ -1,0 +1,24 @@
+package curvestock.bound;
+
+import curvestock.piece.Piece;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+
+/**
+ * The bound by area: the usable wood over the wood that one piece takes up with half its gap around
+ * it.
+ */
+final class AreaBound {
+
+  /** Far more than the rounding of two areas; it can only raise the bound. */
+  private static final double ROUNDING = 1e-9;
+
+  private AreaBound() {}
+
+  static Bound of(Piece piece, SheetStock sheet, Cutting cutting) {
+    double share = InflatedArea.ofSheet(sheet, cutting) / InflatedArea.ofPiece(piece, cutting);
+    int count = (int) Math.min(Integer.MAX_VALUE, Math.floor(share * (1 + ROUNDING)));
+    return new Bound(
+        count, "by area: each piece with half the spacing around it against the usable sheet");
+  }
+}

@@ -1,0 +1,71 @@
+package curvestock.packing;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * Puts one more piece into the free wood of a layout without moving any other: many random poses,
+ * the least troubled of them relaxed, and of those that fit the one furthest to the lower left, so
+ * that the waste gathers at the other end.
+ */
+final class Insertion {
+
+  private static final int KEPT = 8;
+
+  private final Arena arena;
+  private final SplittableRandom random;
+  private final int samples;
+
+  Insertion(Arena arena, SplittableRandom random, int samples) {
+    this.arena = arena;
+    this.random = random;
+    this.samples = samples;
+  }
+
+  /** The poses with that of the new body, put last among {@code bodies}, or nothing. */
+  Optional<double[]> add(List<Body> bodies, double[] poses) {
+    Overlap overlap = new Overlap(arena, bodies);
+    int last = bodies.size() - 1;
+    double[] start = Arrays.copyOf(poses, 3 * bodies.size());
+    Poses source = new Poses(arena, overlap.bodies, random);
+    overlap.placeAll(start);
+    double[] gradient = new double[start.length];
+    List<double[]> kept = new ArrayList<>();
+    for (int k = 0; k < samples; k++) {
+      source.sample(last, start, start);
+      double energy = overlap.evaluateOne(last, start, gradient);
+      keep(kept, new double[] {energy, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
+    }
+    Relaxation relaxation = new Relaxation(overlap, new boolean[bodies.size()]);
+    double[] best = null;
+    for (double[] candidate : kept) {
+      double[] trial = start.clone();
+      System.arraycopy(candidate, 1, trial, 3 * last, 3);
+      double energy = relaxation.one(last, trial, 80);
+      if (energy <= Lane.GOAL && (best == null || nearness(trial, last) < nearness(best, last))) {
+        best = trial;
+      }
+    }
+    return Optional.ofNullable(best);
+  }
+
+  private static void keep(List<double[]> kept, double[] candidate) {
+    int at = kept.size();
+    while (at > 0 && kept.get(at - 1)[0] > candidate[0]) {
+      at--;
+    }
+    if (at < KEPT) {
+      kept.add(at, candidate);
+      if (kept.size() > KEPT) {
+        kept.remove(KEPT);
+      }
+    }
+  }
+
+  private double nearness(double[] poses, int i) {
+    return poses[3 * i] - arena.box.minX() + 0.2 * (poses[3 * i + 1] - arena.box.minY());
+  }
+}

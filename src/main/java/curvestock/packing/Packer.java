@@ -1,0 +1,264 @@
+package curvestock.packing;
+
+import curvestock.geometry.Pose;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * Lays as many pieces as it can on one sheet.
+ *
+ * <p>First come structured layouts; then a search for one piece more, and one more again, until the
+ * budget of the effort is used up without success. Every layout that is returned has passed {@link
+ * ExactGaps}. The result depends on the inputs and the seed alone. A failed search proves nothing:
+ * what is impossible is the business of {@code bound}.
+ */
+public final class Packer {
+
+  private final SheetStock sheet;
+  private final Cutting cutting;
+  private final SearchSettings settings;
+  private final Arena arena;
+  private final Map<Piece, Body> bodies = new HashMap<>();
+  private final Map<Piece, Packed> full = new HashMap<>();
+
+  public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
+    this.sheet = sheet;
+    this.cutting = cutting;
+    this.settings = settings;
+    this.arena = new Arena(sheet, cutting);
+  }
+
+  /**
+   * As many of one piece as can be found, up to {@code atMost}; an empty layout if none fits.
+   *
+   * @param atMost a proven bound or the number wanted: no search goes beyond it
+   */
+  public Packed most(Piece piece, int atMost, Control control) {
+    Packed known = full.get(piece);
+    if (known == null || known.layout().placements().size() < atMost) {
+      known = search(piece, atMost, control);
+      if (!control.stopped()) {
+        full.put(piece, known);
+      }
+    }
+    return firstOf(known, atMost);
+  }
+
+  private Packed search(Piece piece, int atMost, Control control) {
+    Body body = body(piece);
+    List<double[]> known = new ArrayList<>();
+    Packed best = new Packed(layout(List.of(), new double[0]), "nothing fits");
+    for (Structured.Candidate candidate : structured(body)) {
+      known.add(candidate.poses());
+      if (candidate.count() > best.layout().placements().size()) {
+        Layout layout = layout(copies(piece, candidate.count()), candidate.poses());
+        best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
+      }
+    }
+    while (best.layout().placements().size() < atMost && !control.stopped()) {
+      List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
+      Optional<Layout> more = solve(pieces, known, budget(), control);
+      if (more.isEmpty()) {
+        break;
+      }
+      best = new Packed(more.get(), "search");
+      known.add(0, poses(best.layout()));
+    }
+    return best;
+  }
+
+  /**
+   * Structured layouts; on sheets with cut-off corners or defects, and for grain, what is left of
+   * them.
+   */
+  private List<Structured.Candidate> structured(Body body) {
+    if (arena.usableWidth() <= 0 || arena.usableHeight() <= 0) {
+      return List.of();
+    }
+    List<Structured.Candidate> kept = new ArrayList<>();
+    Walls walls = new Walls(arena, arena.margin, arena.gap);
+    for (Structured.Candidate candidate : new Structured(arena, body).candidates()) {
+      Structured.Candidate clear =
+          arena.isPlain() && body.grainFree() ? candidate : clear(candidate, body, walls);
+      if (clear.count() > 0) {
+        kept.add(clear);
+      }
+    }
+    kept.sort(Comparator.comparingInt(Structured.Candidate::count).reversed());
+    return kept;
+  }
+
+  private static Structured.Candidate clear(
+      Structured.Candidate candidate, Body body, Walls walls) {
+    double[] poses = candidate.poses();
+    double[] kept = new double[poses.length];
+    double[] ignored = new double[poses.length];
+    int count = 0;
+    for (int i = 0; i < candidate.count(); i++) {
+      double angle = poses[3 * i + 2];
+      double cos = StrictMath.cos(angle);
+      double sin = StrictMath.sin(angle);
+      if (walls.energy(body, poses, 3 * i, cos, sin, 1, ignored) <= 1e-14) {
+        System.arraycopy(poses, 3 * i, kept, 3 * count++, 3);
+      }
+    }
+    return new Structured.Candidate(candidate.name(), Arrays.copyOf(kept, 3 * count));
+  }
+
+  /**
+   * Fills the sheet with pieces of several kinds, at most as many of each as wanted: the largest
+   * kind first, the smaller ones into what it leaves, then a search for more of each with all free
+   * to move.
+   */
+  public Packed fill(List<Demand> wanted, Control control) {
+    List<Demand> order = new ArrayList<>(wanted);
+    order.sort(Comparator.comparingDouble((Demand demand) -> -demand.piece().shape().area()));
+    List<Piece> pieces = new ArrayList<>();
+    double[] poses = new double[0];
+    String how = "nothing fits";
+    for (Demand demand : order) {
+      if (pieces.isEmpty()) {
+        Packed first = most(demand.piece(), demand.count(), control);
+        first.layout().placements().forEach(placement -> pieces.add(placement.piece()));
+        poses = poses(first.layout());
+        how = first.how();
+      } else {
+        poses = insert(demand.piece(), demand.count(), pieces, poses, control);
+      }
+    }
+    Layout layout = layout(pieces, poses);
+    if (order.size() > 1) {
+      layout = squeeze(order, layout, control);
+    }
+    return new Packed(layout, order.size() > 1 ? "mixed fill" : how);
+  }
+
+  private double[] insert(
+      Piece piece, int count, List<Piece> pieces, double[] poses, Control control) {
+    SplittableRandom random = new SplittableRandom(settings.seed() + 7919L * pieces.size());
+    Insertion insertion = new Insertion(arena, random, samplesPerInsertion());
+    double[] filled = poses;
+    for (int k = 0; k < count && !control.stopped(); k++) {
+      pieces.add(piece);
+      Optional<double[]> more = insertion.add(bodies(pieces), filled);
+      boolean fits = more.isPresent() && ExactGaps.hold(layout(pieces, more.get()));
+      if (!fits) {
+        pieces.remove(pieces.size() - 1);
+        break;
+      }
+      filled = more.get();
+    }
+    return filled;
+  }
+
+  /** One more of each kind still wanted, largest first, with all pieces free to move. */
+  private Layout squeeze(List<Demand> order, Layout start, Control control) {
+    Layout best = start;
+    for (Demand demand : order) {
+      while (best.count(demand.piece()) < demand.count() && !control.stopped()) {
+        if (best.pieceArea() + demand.piece().shape().area() > 0.97 * sheet.area()) {
+          break;
+        }
+        List<Piece> pieces =
+            new ArrayList<>(best.placements().stream().map(Placement::piece).toList());
+        pieces.add(demand.piece());
+        Optional<Layout> more = solve(pieces, List.of(poses(best)), budget() / 4, control);
+        if (more.isEmpty()) {
+          break;
+        }
+        best = more.get();
+      }
+    }
+    return best;
+  }
+
+  private Optional<Layout> solve(
+      List<Piece> pieces, List<double[]> known, long budget, Control control) {
+    boolean[] frozen = new boolean[pieces.size()];
+    List<Body> set = bodies(pieces);
+    Starts starts = new Starts(arena, set, frozen, known);
+    long seed = settings.seed() * 1_000_003L + pieces.size();
+    return new Search(arena, set, frozen, starts, seed)
+        .solve(budget, control)
+        .map(poses -> layout(pieces, poses))
+        .filter(ExactGaps::hold);
+  }
+
+  /** Pairs of pieces that may be tested in the search for one piece more. */
+  private long budget() {
+    return switch (settings.effort()) {
+      case QUICK -> 1_000_000;
+      case NORMAL -> 25_000_000;
+      case THOROUGH -> 400_000_000;
+    };
+  }
+
+  private int samplesPerInsertion() {
+    return switch (settings.effort()) {
+      case QUICK -> 500;
+      case NORMAL -> 2_000;
+      case THOROUGH -> 10_000;
+    };
+  }
+
+  /**
+   * The layout cut down to the pieces that lie furthest to the left, so that the rest stays whole.
+   */
+  private Packed firstOf(Packed packed, int atMost) {
+    List<Placement> placements = packed.layout().placements();
+    if (placements.size() <= atMost) {
+      return packed;
+    }
+    List<Placement> kept =
+        placements.stream()
+            .sorted(Comparator.comparingDouble(placement -> placement.outline().box().maxX()))
+            .limit(atMost)
+            .toList();
+    return new Packed(new Layout(sheet, cutting, kept), packed.how());
+  }
+
+  private Body body(Piece piece) {
+    return bodies.computeIfAbsent(piece, Body::new);
+  }
+
+  private List<Body> bodies(List<Piece> pieces) {
+    return pieces.stream().map(this::body).toList();
+  }
+
+  private static List<Piece> copies(Piece piece, int count) {
+    return java.util.Collections.nCopies(count, piece);
+  }
+
+  private Layout layout(List<Piece> pieces, double[] poses) {
+    List<Placement> placements = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      double angle = poses[3 * i + 2] % (2 * Math.PI);
+      Pose pose = new Pose(poses[3 * i], poses[3 * i + 1], angle < 0 ? angle + 2 * Math.PI : angle);
+      placements.add(new Placement(pieces.get(i), pose));
+    }
+    return new Layout(sheet, cutting, placements);
+  }
+
+  private static double[] poses(Layout layout) {
+    double[] poses = new double[3 * layout.placements().size()];
+    int k = 0;
+    for (Placement placement : layout.placements()) {
+      poses[k++] = placement.pose().x();
+      poses[k++] = placement.pose().y();
+      poses[k++] = placement.pose().rotation();
+    }
+    return poses;
+  }
+}
