@@ -1,0 +1,152 @@
+package curvestock.drawing;
+
+import curvestock.geometry.Arc;
+import curvestock.geometry.Box;
+import curvestock.geometry.Clearance;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.geometry.Segment;
+import curvestock.layout.Placement;
+import curvestock.piece.AnnularSector;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds where a piece's number and name fit inside it, in level text (turned text would need a
+ * transform, which importers drop). On a sector the number stands outside the centre line and the
+ * name inside it, so that neither is struck through.
+ */
+final class PieceLabel {
+
+  /** A line of text: the middle of its capitals, in the sheet's frame, and its font size. */
+  record Text(String words, Point middle, double size, boolean bold) {
+
+    Text saying(String other) {
+      return new Text(other, middle, size, bold);
+    }
+  }
+
+  /** A band along a sector, in widths outwards from its centre line. */
+  private record Span(double from, double to) {}
+
+  private static final Span OUTSIDE = new Span(0.1, 0.47);
+  private static final Span INSIDE = new Span(-0.47, -0.1);
+
+  private static final double LARGEST_NUMBER = 40;
+  private static final double LARGEST_NAME = 18;
+
+  /** A name that would come out smaller gives way to the piece's id, or is left out. */
+  private static final double SMALLEST = 7;
+
+  /** Height of capitals, in font sizes, with a little air. */
+  private static final double HEIGHT = 0.85;
+
+  /** Where along a sector text is tried, in half sweeps from the middle; the middle first. */
+  private static final double[] ALONG = {0, 0.2, -0.2, 0.4, -0.4, 0.6, -0.6};
+
+  /** The middle is preferred even if another place takes letters larger by this factor. */
+  private static final double PREFERENCE = 1.3;
+
+  private PieceLabel() {}
+
+  /**
+   * The texts for a piece; the first is its number.
+   *
+   * @param widest the widest number of the sheet, which must fit too, so that all come out alike
+   */
+  static List<Text> of(Placement placement, String number, String widest) {
+    String name = placement.piece().name();
+    if (placement.piece().shape() instanceof AnnularSector sector
+        && sector.innerRadius().millimetres() > 0) {
+      Text above = onBand(sector, placement.pose(), OUTSIDE, widest, LARGEST_NUMBER, true);
+      Text below = onBand(sector, placement.pose(), INSIDE, name, LARGEST_NAME, false);
+      if (below.size() < SMALLEST) {
+        String id = placement.piece().id();
+        below = onBand(sector, placement.pose(), INSIDE, id, LARGEST_NAME, false);
+      }
+      return List.of(above.saying(number), below);
+    }
+    Outline outline = placement.outline();
+    Point middle = roomiest(outline);
+    Text both = fit(outline, middle, number + "  " + name, LARGEST_NAME, true);
+    boolean fits = both.size() >= SMALLEST && !name.isBlank();
+    return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
+  }
+
+  /** Fits text in the part of a sector between two radii, given in widths from the centre line. */
+  private static Text onBand(
+      AnnularSector sector, Pose pose, Span span, String words, double largest, boolean bold) {
+    Length radius = sector.radius().plus(sector.width().times((span.from() + span.to()) / 2));
+    AnnularSector band =
+        new AnnularSector(radius, sector.width().times(span.to() - span.from()), sector.sweep());
+    Outline region = band.outline().at(pose);
+    List<Text> tries = new ArrayList<>();
+    for (double along : ALONG) {
+      Point local = Point.polar(radius.millimetres(), along * sector.sweep().radians() / 2);
+      tries.add(fit(region, pose.apply(local), words, largest, bold));
+    }
+    Text best = tries.stream().max(Comparator.comparingDouble(Text::size)).orElseThrow();
+    Text middle = tries.get(0);
+    return middle.size() * PREFERENCE >= best.size() ? middle : best;
+  }
+
+  /** The largest size, by halving, at which a box around the text lies in the region. */
+  private static Text fit(
+      Outline region, Point middle, String words, double largest, boolean bold) {
+    double ems = bold ? TextWidth.boldEms(words) : TextWidth.ems(words);
+    double low = 0;
+    double high = largest;
+    for (int i = 0; i < 12; i++) {
+      double size = i == 0 ? high : (low + high) / 2;
+      Outline box =
+          Outline.rectangle(size * ems, size * HEIGHT)
+              .at(new Pose(middle.x() - size * ems / 2, middle.y() - size * HEIGHT / 2, 0));
+      if (Clearance.within(box, region) > 0) {
+        low = size;
+      } else {
+        high = size;
+      }
+    }
+    return new Text(words, middle, Math.max(low, 1), bold);
+  }
+
+  /** The point of a grid that lies deepest in the outline. */
+  private static Point roomiest(Outline outline) {
+    int steps = 32;
+    Box box = outline.box();
+    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    double deepest = outline.contains(best) ? depth(outline, best) * 1.02 : 0;
+    for (int i = 1; i < steps; i++) {
+      for (int j = 1; j < steps; j++) {
+        Point point =
+            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
+        if (outline.contains(point) && depth(outline, point) > deepest) {
+          best = point;
+          deepest = depth(outline, point);
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double depth(Outline outline, Point point) {
+    return outline.edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
+  }
+
+  /** The marks of a sector: its centre line from face to face, and a tick at its middle. */
+  static List<List<Edge>> marks(Placement placement) {
+    if (!(placement.piece().shape() instanceof AnnularSector sector)) {
+      return List.of();
+    }
+    double radius = sector.radius().millimetres();
+    double sweep = sector.sweep().radians();
+    double reach = sector.width().millimetres() * 0.08;
+    Arc line = new Arc(Point.ORIGIN, radius, -sweep / 2, sweep);
+    Edge tick = new Segment(new Point(radius - reach, 0), new Point(radius + reach, 0));
+    return List.of(List.of(line.at(placement.pose())), List.of(tick.at(placement.pose())));
+  }
+}
