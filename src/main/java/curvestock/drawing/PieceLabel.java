@@ -1,13 +1,10 @@
 package curvestock.drawing;
 
-import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
-import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
-import curvestock.geometry.Segment;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
 import curvestock.units.Length;
@@ -22,11 +19,19 @@ import java.util.List;
  */
 final class PieceLabel {
 
-  /** A line of text: the middle of its capitals, in the sheet's frame, and its font size. */
-  record Text(String words, Point middle, double size, boolean bold) {
+  /**
+   * A line of text: the middle of its capitals, in the sheet's frame, and its font size.
+   *
+   * @param backed whether it stands on the centre line, which is then hidden behind it
+   */
+  record Text(String words, Point middle, double size, boolean bold, boolean backed) {
 
     Text saying(String other) {
-      return new Text(other, middle, size, bold);
+      return new Text(other, middle, size, bold, backed);
+    }
+
+    Text onLine() {
+      return new Text(words, middle, size, bold, true);
     }
   }
 
@@ -35,6 +40,7 @@ final class PieceLabel {
 
   private static final Span OUTSIDE = new Span(0.1, 0.47);
   private static final Span INSIDE = new Span(-0.47, -0.1);
+  private static final Span ACROSS = new Span(-0.44, 0.44);
 
   private static final double LARGEST_NUMBER = 40;
   private static final double LARGEST_NAME = 18;
@@ -42,11 +48,23 @@ final class PieceLabel {
   /** A name that would come out smaller gives way to the piece's id, or is left out. */
   private static final double SMALLEST = 7;
 
+  /** A number that would come out smaller beside the centre line is written across it. */
+  private static final double SMALL_NUMBER = 14;
+
+  /** A fallback to the id must not outshine the number. */
+  private static final double ID_TO_NUMBER = 0.7;
+
+  /** So that a box around no text at all still is a box. */
+  private static final double NARROWEST = 0.3;
+
   /** Height of capitals, in font sizes, with a little air. */
   private static final double HEIGHT = 0.85;
 
   /** Where along a sector text is tried, in half sweeps from the middle; the middle first. */
   private static final double[] ALONG = {0, 0.2, -0.2, 0.4, -0.4, 0.6, -0.6};
+
+  /** The same for text across the centre line, which keeps clear of the tick at the middle. */
+  private static final double[] OFF_MIDDLE = {0.3, -0.3, 0.45, -0.45, 0.6, -0.6};
 
   /** The middle is preferred even if another place takes letters larger by this factor. */
   private static final double PREFERENCE = 1.3;
@@ -62,13 +80,7 @@ final class PieceLabel {
     String name = placement.piece().name();
     if (placement.piece().shape() instanceof AnnularSector sector
         && sector.innerRadius().millimetres() > 0) {
-      Text above = onBand(sector, placement.pose(), OUTSIDE, widest, LARGEST_NUMBER, true);
-      Text below = onBand(sector, placement.pose(), INSIDE, name, LARGEST_NAME, false);
-      if (below.size() < SMALLEST) {
-        String id = placement.piece().id();
-        below = onBand(sector, placement.pose(), INSIDE, id, LARGEST_NAME, false);
-      }
-      return List.of(above.saying(number), below);
+      return onSector(sector, placement, number, widest);
     }
     Outline outline = placement.outline();
     Point middle = roomiest(outline);
@@ -77,15 +89,38 @@ final class PieceLabel {
     return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
   }
 
+  private static List<Text> onSector(
+      AnnularSector sector, Placement placement, String number, String widest) {
+    Pose pose = placement.pose();
+    Text above = onBand(sector, pose, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
+    if (above.size() < SMALL_NUMBER) {
+      Text across = onBand(sector, pose, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
+      return List.of((across.size() > above.size() ? across.onLine() : above).saying(number));
+    }
+    String name = placement.piece().name();
+    Text below = onBand(sector, pose, INSIDE, ALONG, name, LARGEST_NAME, false);
+    if (below.size() < SMALLEST) {
+      double largest = Math.min(LARGEST_NAME, ID_TO_NUMBER * above.size());
+      below = onBand(sector, pose, INSIDE, ALONG, placement.piece().id(), largest, false);
+    }
+    return List.of(above.saying(number), below);
+  }
+
   /** Fits text in the part of a sector between two radii, given in widths from the centre line. */
   private static Text onBand(
-      AnnularSector sector, Pose pose, Span span, String words, double largest, boolean bold) {
+      AnnularSector sector,
+      Pose pose,
+      Span span,
+      double[] places,
+      String words,
+      double largest,
+      boolean bold) {
     Length radius = sector.radius().plus(sector.width().times((span.from() + span.to()) / 2));
     AnnularSector band =
         new AnnularSector(radius, sector.width().times(span.to() - span.from()), sector.sweep());
     Outline region = band.outline().at(pose);
     List<Text> tries = new ArrayList<>();
-    for (double along : ALONG) {
+    for (double along : places) {
       Point local = Point.polar(radius.millimetres(), along * sector.sweep().radians() / 2);
       tries.add(fit(region, pose.apply(local), words, largest, bold));
     }
@@ -97,7 +132,7 @@ final class PieceLabel {
   /** The largest size, by halving, at which a box around the text lies in the region. */
   private static Text fit(
       Outline region, Point middle, String words, double largest, boolean bold) {
-    double ems = bold ? TextWidth.boldEms(words) : TextWidth.ems(words);
+    double ems = Math.max(NARROWEST, bold ? TextWidth.boldEms(words) : TextWidth.ems(words));
     double low = 0;
     double high = largest;
     for (int i = 0; i < 12; i++) {
@@ -111,7 +146,7 @@ final class PieceLabel {
         high = size;
       }
     }
-    return new Text(words, middle, Math.max(low, 1), bold);
+    return new Text(words, middle, Math.max(low, 1), bold, false);
   }
 
   /** The point of a grid that lies deepest in the outline. */
@@ -135,18 +170,5 @@ final class PieceLabel {
 
   private static double depth(Outline outline, Point point) {
     return outline.edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
-  }
-
-  /** The marks of a sector: its centre line from face to face, and a tick at its middle. */
-  static List<List<Edge>> marks(Placement placement) {
-    if (!(placement.piece().shape() instanceof AnnularSector sector)) {
-      return List.of();
-    }
-    double radius = sector.radius().millimetres();
-    double sweep = sector.sweep().radians();
-    double reach = sector.width().millimetres() * 0.08;
-    Arc line = new Arc(Point.ORIGIN, radius, -sweep / 2, sweep);
-    Edge tick = new Segment(new Point(radius - reach, 0), new Point(radius + reach, 0));
-    return List.of(List.of(line.at(placement.pose())), List.of(tick.at(placement.pose())));
   }
 }

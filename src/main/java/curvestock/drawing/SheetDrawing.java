@@ -194,7 +194,7 @@ public final class SheetDrawing {
             "stroke-width",
             stroke);
     for (Placement placement : layout.placements()) {
-      for (List<Edge> mark : PieceLabel.marks(placement)) {
+      for (List<Edge> mark : Marks.of(placement)) {
         Element path = canvas.add(group, "path", "d", paths.open(mark));
         if (!dashes.equals("none") && mark.get(0) instanceof Arc) {
           path.setAttributeNS(null, "stroke-dasharray", dashes);
@@ -221,6 +221,25 @@ public final class SheetDrawing {
   }
 
   private void drawText(SvgCanvas canvas, Element group, PieceLabel.Text text) {
+    if (text.words().isBlank()) {
+      return;
+    }
+    if (text.backed()) {
+      double width = 1.1 * text.size() * TextWidth.boldEms(text.words());
+      canvas.add(
+          group,
+          "rect",
+          "x",
+          SvgNumber.of(text.middle().x() - width / 2),
+          "y",
+          SvgNumber.of(box.maxY() - text.middle().y() - text.size() / 2),
+          "width",
+          SvgNumber.of(width),
+          "height",
+          SvgNumber.of(text.size()),
+          "fill",
+          Ink.PIECE);
+    }
     Element element =
         canvas.addText(
             group,

@@ -114,7 +114,7 @@ final class TitleBlock {
     }
     String list =
         counts.entrySet().stream()
-            .map(e -> e.getValue() + " × " + e.getKey().id() + " " + e.getKey().name())
+            .map(e -> e.getValue() + " × " + e.getKey().id() + " (" + e.getKey().name() + ")")
             .collect(Collectors.joining(", "));
     int all = layout.placements().size();
     return (all == 1 ? "1 piece" : all + " pieces")

@@ -74,6 +74,16 @@ class LayoutCheckTest {
   }
 
   @Test
+  void check_sheetOfManySmallPieces_passes() throws Exception {
+    CheckReport report = check(SampleLayouts.many());
+
+    assertThat(report.findings()).isEmpty();
+    assertThat(report.pieces()).isEqualTo(172);
+    assertThat(report.leastGap().orElseThrow().millimetres())
+        .isCloseTo(3.175, Offset.offset(LayoutCheck.ROUNDING));
+  }
+
+  @Test
   void check_annotatedDrawing_passesLikeTheCleanOne() throws Exception {
     Layout layout = SampleLayouts.mixed();
     String svg = SheetDrawing.annotated(layout, SampleLayouts.title(LengthStyle.INCH_FRACTIONS));

@@ -103,6 +103,30 @@ public final class SampleLayouts {
     return new Layout(SHEET, CUTTING, placements);
   }
 
+  /** 152 small sectors in four stacks, and 20 splice plates. */
+  public static Layout many() {
+    Piece small =
+        Piece.of(
+            "N",
+            "eighth turn",
+            new AnnularSector(
+                Length.ofMillimetres(300), Length.ofMillimetres(50), Angle.ofDegrees(45)));
+    Piece plate =
+        Piece.of(
+            "SP", "splice plate", new Strip(Length.ofMillimetres(110), Length.ofMillimetres(46)));
+    double pitch = pitch((AnnularSector) small.shape());
+    List<Placement> placements = new ArrayList<>();
+    for (int row = 0; row < 4; row++) {
+      for (int i = 0; i < 38; i++) {
+        placements.add(new Placement(small, new Pose(-242 + i * pitch, 150 + row * 260, 0)));
+      }
+    }
+    for (int i = 0; i < 20; i++) {
+      placements.add(new Placement(plate, new Pose(80 + i * 114, 1180, 0)));
+    }
+    return new Layout(SHEET, CUTTING, placements);
+  }
+
   public static SheetTitle title(LengthStyle style) {
     return new SheetTitle("Attic climb", 1, 2, style, "birch plywood", true, List.of());
   }

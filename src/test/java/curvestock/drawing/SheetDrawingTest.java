@@ -148,7 +148,7 @@ class SheetDrawingTest {
             "Attic climb - Sheet 1 of 2",
             "Sheet: 4x8 ft, birch plywood, 96 in × 48 in, 0.472 in thick.",
             "Kerf 1/16 in, pieces at least 1/8 in apart, at least 1/4 in from the edge.",
-            "16 pieces: 16 × A quarter turn. Yield 67.6 % of the sheet.",
+            "16 pieces: 16 × A (quarter turn). Yield 67.6 % of the sheet.",
             "must measure 100 mm",
             "must measure 4 in",
             "Cautions: ",
@@ -261,6 +261,40 @@ class SheetDrawingTest {
     Layout empty = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of());
 
     assertThat(annotated(empty)).contains("0 pieces. Yield 0.0 % of the sheet.");
-    assertThat(annotated(single(tiny, new Pose(100, 100, 0)))).contains("1 piece: 1 × t chip.");
+    assertThat(annotated(single(tiny, new Pose(100, 100, 0)))).contains("1 piece: 1 × t (chip).");
+  }
+
+  @Test
+  void annotated_blankNamesAndLabels_areLeftOut() throws Exception {
+    Piece nameless = Piece.of("x", "", SampleLayouts.QUARTER.shape());
+    SheetTitle title = new SheetTitle("Job", 1, 1, LengthStyle.METRIC, "", false, List.of(""));
+
+    String svg = SheetDrawing.annotated(single(nameless, new Pose(100, 600, 0)), title);
+
+    assertThat(elements(parse(svg), "text")).noneMatch(text -> text.getTextContent().isBlank());
+  }
+
+  /** A number that covers the centre line must lie within its piece. */
+  @Test
+  void annotated_narrowPieces_haveReadableNumbersInside() throws Exception {
+    Layout layout = SampleLayouts.many();
+    Document document = parse(annotated(layout));
+
+    List<Element> numbers =
+        elements(document, "text").stream()
+            .filter(text -> text.getTextContent().matches("\\d{1,3}"))
+            .toList();
+    assertThat(numbers).hasSize(152);
+    for (int i = 0; i < numbers.size(); i++) {
+      Element number = numbers.get(i);
+      assertThat(number.getTextContent()).isEqualTo(Integer.toString(i + 1));
+      double size = Double.parseDouble(number.getAttribute("font-size"));
+      assertThat(size).isGreaterThan(12);
+      Point middle =
+          new Point(
+              Double.parseDouble(number.getAttribute("x")),
+              1219.2 - Double.parseDouble(number.getAttribute("y")) + 0.36 * size);
+      assertThat(layout.placements().get(i).outline().contains(middle)).isTrue();
+    }
   }
 }
