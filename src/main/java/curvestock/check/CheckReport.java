@@ -1,0 +1,47 @@
+package curvestock.check;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a check found and measured.
+ *
+ * @param findings all faults, in the order of the tests; empty if the drawing is right
+ * @param counts how many of each piece were found, by piece id
+ * @param leastGap the least gap between two pieces; empty if no two are within about 50 mm
+ * @param leastMargin the least distance of a piece from the sheet's edge; empty without pieces
+ * @param worstShapeError the largest deviation of an outline from its nominal shape after the best
+ *     fit, in millimetres, over the outlines that fit
+ */
+public record CheckReport(
+    List<Finding> findings,
+    Map<String, Integer> counts,
+    Optional<Measure> leastGap,
+    Optional<Measure> leastMargin,
+    double worstShapeError) {
+
+  public CheckReport {
+    findings = List.copyOf(findings);
+    counts = java.util.Collections.unmodifiableMap(new TreeMap<>(counts));
+  }
+
+  /** Whether nothing is wrong. */
+  public boolean passed() {
+    return findings.isEmpty();
+  }
+
+  /** How many pieces were found. */
+  public int pieces() {
+    return counts.values().stream().mapToInt(Integer::intValue).sum();
+  }
+
+  /**
+   * A measured distance.
+   *
+   * @param millimetres at most a millionth of a millimetre above the true distance
+   * @param what between which paths, in words
+   */
+  public record Measure(double millimetres, String what) {}
+}

@@ -1,0 +1,53 @@
+package curvestock.check;
+
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.Piece;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a drawing is judged by.
+ *
+ * @param sheet the sheet it must show
+ * @param cutting the gaps and margin that must be kept
+ * @param pieces the pieces that may appear
+ * @param counts how many of each, by piece id (a piece not named: none); empty if any number may
+ */
+public record Expectation(
+    SheetStock sheet, Cutting cutting, List<Piece> pieces, Optional<Map<String, Integer>> counts) {
+
+  /**
+   * @throws IllegalArgumentException if two pieces have the same id
+   */
+  public Expectation {
+    pieces = List.copyOf(pieces);
+    counts = counts.map(Map::copyOf);
+    if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
+      throw new IllegalArgumentException("pieces must have different ids");
+    }
+  }
+
+  /** Exactly the pieces of a layout, wherever they lie. */
+  public static Expectation of(Layout layout) {
+    Map<String, Integer> counts = new TreeMap<>();
+    for (Placement placement : layout.placements()) {
+      counts.merge(placement.piece().id(), 1, Integer::sum);
+    }
+    List<Piece> pieces = layout.placements().stream().map(Placement::piece).distinct().toList();
+    return new Expectation(layout.sheet(), layout.cutting(), pieces, Optional.of(counts));
+  }
+
+  /** Any number of the given pieces. */
+  public static Expectation anyOf(SheetStock sheet, Cutting cutting, List<Piece> pieces) {
+    return new Expectation(sheet, cutting, pieces, Optional.empty());
+  }
+
+  Optional<Piece> piece(String id) {
+    return pieces.stream().filter(piece -> piece.id().equals(id)).findFirst();
+  }
+}

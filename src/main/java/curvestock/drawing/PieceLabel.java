@@ -1,0 +1,174 @@
+package curvestock.drawing;
+
+import curvestock.geometry.Box;
+import curvestock.geometry.Clearance;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.layout.Placement;
+import curvestock.piece.AnnularSector;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Finds where a piece's number and name fit inside it, in level text (turned text would need a
+ * transform, which importers drop). On a sector the number stands outside the centre line and the
+ * name inside it, so that neither is struck through.
+ */
+final class PieceLabel {
+
+  /**
+   * A line of text: the middle of its capitals, in the sheet's frame, and its font size.
+   *
+   * @param backed whether it stands on the centre line, which is then hidden behind it
+   */
+  record Text(String words, Point middle, double size, boolean bold, boolean backed) {
+
+    Text saying(String other) {
+      return new Text(other, middle, size, bold, backed);
+    }
+
+    Text onLine() {
+      return new Text(words, middle, size, bold, true);
+    }
+  }
+
+  /** A band along a sector, in widths outwards from its centre line. */
+  private record Span(double from, double to) {}
+
+  private static final Span OUTSIDE = new Span(0.1, 0.47);
+  private static final Span INSIDE = new Span(-0.47, -0.1);
+  private static final Span ACROSS = new Span(-0.44, 0.44);
+
+  private static final double LARGEST_NUMBER = 40;
+  private static final double LARGEST_NAME = 18;
+
+  /** A name that would come out smaller gives way to the piece's id, or is left out. */
+  private static final double SMALLEST = 7;
+
+  /** A number that would come out smaller beside the centre line is written across it. */
+  private static final double SMALL_NUMBER = 14;
+
+  /** A fallback to the id must not outshine the number. */
+  private static final double ID_TO_NUMBER = 0.7;
+
+  /** So that a box around no text at all still is a box. */
+  private static final double NARROWEST = 0.3;
+
+  /** Height of capitals, in font sizes, with a little air. */
+  private static final double HEIGHT = 0.85;
+
+  /** Where along a sector text is tried, in half sweeps from the middle; the middle first. */
+  private static final double[] ALONG = {0, 0.2, -0.2, 0.4, -0.4, 0.6, -0.6};
+
+  /** The same for text across the centre line, which keeps clear of the tick at the middle. */
+  private static final double[] OFF_MIDDLE = {0.3, -0.3, 0.45, -0.45, 0.6, -0.6};
+
+  /** The middle is preferred even if another place takes letters larger by this factor. */
+  private static final double PREFERENCE = 1.3;
+
+  private PieceLabel() {}
+
+  /**
+   * The texts for a piece; the first is its number.
+   *
+   * @param widest the widest number of the sheet, which must fit too, so that all come out alike
+   */
+  static List<Text> of(Placement placement, String number, String widest) {
+    String name = placement.piece().name();
+    if (placement.piece().shape() instanceof AnnularSector sector
+        && sector.innerRadius().millimetres() > 0) {
+      return onSector(sector, placement, number, widest);
+    }
+    Outline outline = placement.outline();
+    Point middle = roomiest(outline);
+    Text both = fit(outline, middle, number + "  " + name, LARGEST_NAME, true);
+    boolean fits = both.size() >= SMALLEST && !name.isBlank();
+    return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
+  }
+
+  private static List<Text> onSector(
+      AnnularSector sector, Placement placement, String number, String widest) {
+    Pose pose = placement.pose();
+    Text above = onBand(sector, pose, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
+    if (above.size() < SMALL_NUMBER) {
+      Text across = onBand(sector, pose, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
+      return List.of((across.size() > above.size() ? across.onLine() : above).saying(number));
+    }
+    String name = placement.piece().name();
+    Text below = onBand(sector, pose, INSIDE, ALONG, name, LARGEST_NAME, false);
+    if (below.size() < SMALLEST) {
+      double largest = Math.min(LARGEST_NAME, ID_TO_NUMBER * above.size());
+      below = onBand(sector, pose, INSIDE, ALONG, placement.piece().id(), largest, false);
+    }
+    return List.of(above.saying(number), below);
+  }
+
+  /** Fits text in the part of a sector between two radii, given in widths from the centre line. */
+  private static Text onBand(
+      AnnularSector sector,
+      Pose pose,
+      Span span,
+      double[] places,
+      String words,
+      double largest,
+      boolean bold) {
+    Length radius = sector.radius().plus(sector.width().times((span.from() + span.to()) / 2));
+    AnnularSector band =
+        new AnnularSector(radius, sector.width().times(span.to() - span.from()), sector.sweep());
+    Outline region = band.outline().at(pose);
+    List<Text> tries = new ArrayList<>();
+    for (double along : places) {
+      Point local = Point.polar(radius.millimetres(), along * sector.sweep().radians() / 2);
+      tries.add(fit(region, pose.apply(local), words, largest, bold));
+    }
+    Text best = tries.stream().max(Comparator.comparingDouble(Text::size)).orElseThrow();
+    Text middle = tries.get(0);
+    return middle.size() * PREFERENCE >= best.size() ? middle : best;
+  }
+
+  /** The largest size, by halving, at which a box around the text lies in the region. */
+  private static Text fit(
+      Outline region, Point middle, String words, double largest, boolean bold) {
+    double ems = Math.max(NARROWEST, bold ? TextWidth.boldEms(words) : TextWidth.ems(words));
+    double low = 0;
+    double high = largest;
+    for (int i = 0; i < 12; i++) {
+      double size = i == 0 ? high : (low + high) / 2;
+      Outline box =
+          Outline.rectangle(size * ems, size * HEIGHT)
+              .at(new Pose(middle.x() - size * ems / 2, middle.y() - size * HEIGHT / 2, 0));
+      if (Clearance.within(box, region) > 0) {
+        low = size;
+      } else {
+        high = size;
+      }
+    }
+    return new Text(words, middle, Math.max(low, 1), bold, false);
+  }
+
+  /** The point of a grid that lies deepest in the outline. */
+  private static Point roomiest(Outline outline) {
+    int steps = 32;
+    Box box = outline.box();
+    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    double deepest = outline.contains(best) ? depth(outline, best) * 1.02 : 0;
+    for (int i = 1; i < steps; i++) {
+      for (int j = 1; j < steps; j++) {
+        Point point =
+            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
+        if (outline.contains(point) && depth(outline, point) > deepest) {
+          best = point;
+          deepest = depth(outline, point);
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double depth(Outline outline, Point point) {
+    return outline.edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
+  }
+}

@@ -1,0 +1,261 @@
+package curvestock.drawing;
+
+import curvestock.geometry.Arc;
+import curvestock.geometry.Box;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Pose;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.w3c.dom.Element;
+
+/**
+ * A cut sheet as an SVG text at true scale: width and height in millimetres, a matching viewBox, 1
+ * user unit = 1 mm, nothing transformed, clipped or styled by sheets of rules.
+ *
+ * <p>Groups, by what is done with them: {@code sheet} the sheet's edge and its defects, {@code cut}
+ * one closed path per piece (holes as further sub-paths), {@code mark} lines to draw or engrave,
+ * {@code label} text. A piece's path has the id {@code piece-1}, {@code piece-2} ... in the
+ * layout's order, its kind in {@code data-piece} and its pose in {@code data-pose} (x, y in
+ * millimetres from the sheet's lower left corner, degrees counter-clockwise).
+ */
+public final class SheetDrawing {
+
+  /** Room around an annotated sheet. */
+  private static final double BORDER = 20;
+
+  /** Narrower drawings could not hold the scale bars and their text. */
+  private static final double LEAST_WIDTH = 320;
+
+  private final Layout layout;
+  private final Box box;
+  private final PathData paths;
+
+  private SheetDrawing(Layout layout) {
+    this.layout = layout;
+    box = layout.sheet().outline().box();
+    paths = new PathData(box.maxY());
+  }
+
+  /**
+   * The drawing for people: pieces shaded, numbered and named, a title block with scale bars in a
+   * strip below the sheet.
+   *
+   * @throws IllegalArgumentException if the title has labels, but not one for each piece
+   */
+  public static String annotated(Layout layout, SheetTitle title) {
+    int pieces = layout.placements().size();
+    if (!title.labels().isEmpty() && title.labels().size() != pieces) {
+      throw new IllegalArgumentException(
+          "labels must be one for each of "
+              + pieces
+              + " pieces, but there were "
+              + title.labels().size());
+    }
+    return new SheetDrawing(layout).draw(title);
+  }
+
+  /**
+   * The drawing for machines: the document is exactly as large as the sheet, only outlines and
+   * marks, hairlines without fill.
+   */
+  public static String clean(Layout layout) {
+    return new SheetDrawing(layout).draw();
+  }
+
+  private String draw() {
+    SvgCanvas canvas = new SvgCanvas(box.minX(), 0, box.width(), box.height());
+    canvas.addText(canvas.root(), "desc", description());
+    String hairline = "0.1";
+    drawSheet(canvas, hairline, "none");
+    drawPieces(canvas, hairline, "none");
+    drawMarks(canvas, hairline, "none");
+    return canvas.text();
+  }
+
+  private String draw(SheetTitle title) {
+    double width = Math.max(LEAST_WIDTH, box.width() + 2 * BORDER);
+    TitleBlock block = new TitleBlock(layout, title, width - 2 * BORDER);
+    double left = box.minX() - BORDER;
+    double height = box.height() + 3 * BORDER + block.height();
+    SvgCanvas canvas = new SvgCanvas(left, -BORDER, width, height);
+    canvas.addText(canvas.root(), "title", title.job() + ", sheet " + title.sheet());
+    canvas.addText(canvas.root(), "desc", description());
+    canvas.add(
+        canvas.root(),
+        "rect",
+        "id",
+        "paper",
+        "x",
+        SvgNumber.of(left),
+        "y",
+        SvgNumber.of(-BORDER),
+        "width",
+        SvgNumber.of(width),
+        "height",
+        SvgNumber.of(height),
+        "fill",
+        "#ffffff");
+    drawSheet(canvas, "2", "#ffffff");
+    drawPieces(canvas, "1.2", Ink.PIECE);
+    drawMarks(canvas, "0.7", "18 5 3 5");
+    Element labels =
+        canvas.add(
+            canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
+    drawLabels(canvas, labels, title);
+    block.draw(canvas, labels, box.minX(), box.height() + BORDER);
+    return canvas.text();
+  }
+
+  private String description() {
+    return "One user unit is one millimetre. A sheet point (x, y), measured from the sheet's lower"
+        + " left corner with y up, is drawn at (x, H - y) with H = "
+        + SvgNumber.of(box.maxY())
+        + ". Arcs are true circular arcs of at most 90 degrees each. Outlines are the finished"
+        + " size: the tool's radius or half its kerf is not yet added.";
+  }
+
+  private void drawSheet(SvgCanvas canvas, String stroke, String fill) {
+    Element group =
+        canvas.add(
+            canvas.root(),
+            "g",
+            "id",
+            "sheet",
+            "fill",
+            fill,
+            "stroke",
+            Ink.SHEET,
+            "stroke-width",
+            stroke);
+    canvas.add(group, "path", "id", "edge", "d", paths.closed(layout.sheet().outline()));
+    int number = 0;
+    for (Outline defect : layout.sheet().defects()) {
+      number++;
+      Element path = canvas.add(group, "path", "id", "defect-" + number, "d", paths.closed(defect));
+      if (!fill.equals("none")) {
+        path.setAttributeNS(null, "fill", Ink.DEFECT);
+      }
+    }
+  }
+
+  private void drawPieces(SvgCanvas canvas, String stroke, String fill) {
+    Element group =
+        canvas.add(
+            canvas.root(),
+            "g",
+            "id",
+            "cut",
+            "fill",
+            fill,
+            "fill-rule",
+            "evenodd",
+            "stroke",
+            Ink.CUT,
+            "stroke-width",
+            stroke);
+    int number = 0;
+    for (Placement placement : layout.placements()) {
+      number++;
+      canvas.add(
+          group,
+          "path",
+          "id",
+          "piece-" + number,
+          "data-piece",
+          placement.piece().id(),
+          "data-pose",
+          pose(placement.pose()),
+          "d",
+          paths.closed(placement.outline()));
+    }
+  }
+
+  private static String pose(Pose pose) {
+    double degrees = Math.toDegrees(pose.rotation()) % 360;
+    return String.join(
+        " ", SvgNumber.of(pose.x()), SvgNumber.of(pose.y()), SvgNumber.of(degrees, 6));
+  }
+
+  private void drawMarks(SvgCanvas canvas, String stroke, String dashes) {
+    Element group =
+        canvas.add(
+            canvas.root(),
+            "g",
+            "id",
+            "mark",
+            "fill",
+            "none",
+            "stroke",
+            Ink.MARK,
+            "stroke-width",
+            stroke);
+    for (Placement placement : layout.placements()) {
+      for (List<Edge> mark : Marks.of(placement)) {
+        Element path = canvas.add(group, "path", "d", paths.open(mark));
+        if (!dashes.equals("none") && mark.get(0) instanceof Arc) {
+          path.setAttributeNS(null, "stroke-dasharray", dashes);
+        }
+      }
+    }
+  }
+
+  private void drawLabels(SvgCanvas canvas, Element group, SheetTitle title) {
+    List<String> numbers = numbers(title);
+    String widest = numbers.stream().max(Comparator.comparingDouble(TextWidth::ems)).orElse("");
+    for (int i = 0; i < numbers.size(); i++) {
+      Placement placement = layout.placements().get(i);
+      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest)) {
+        drawText(canvas, group, text);
+      }
+    }
+  }
+
+  private List<String> numbers(SheetTitle title) {
+    return title.labels().isEmpty()
+        ? IntStream.rangeClosed(1, layout.placements().size()).mapToObj(Integer::toString).toList()
+        : title.labels();
+  }
+
+  private void drawText(SvgCanvas canvas, Element group, PieceLabel.Text text) {
+    if (text.words().isBlank()) {
+      return;
+    }
+    if (text.backed()) {
+      double width = 1.1 * text.size() * TextWidth.boldEms(text.words());
+      canvas.add(
+          group,
+          "rect",
+          "x",
+          SvgNumber.of(text.middle().x() - width / 2),
+          "y",
+          SvgNumber.of(box.maxY() - text.middle().y() - text.size() / 2),
+          "width",
+          SvgNumber.of(width),
+          "height",
+          SvgNumber.of(text.size()),
+          "fill",
+          Ink.PIECE);
+    }
+    Element element =
+        canvas.addText(
+            group,
+            "text",
+            text.words(),
+            "x",
+            SvgNumber.of(text.middle().x()),
+            "y",
+            // Capitals stand about 0.72 of the font size high: half of that below the middle.
+            SvgNumber.of(box.maxY() - text.middle().y() + 0.36 * text.size()),
+            "font-size",
+            SvgNumber.of(text.size(), 2),
+            "text-anchor",
+            "middle");
+    if (text.bold()) {
+      element.setAttributeNS(null, "font-weight", "bold");
+    }
+  }
+}

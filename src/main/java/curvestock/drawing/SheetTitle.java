@@ -1,0 +1,36 @@
+package curvestock.drawing;
+
+import curvestock.units.LengthStyle;
+import java.util.List;
+
+/**
+ * What the title block of a sheet says beyond the layout itself.
+ *
+ * @param job title of the job
+ * @param sheet number of this sheet, from 1
+ * @param sheets how many sheets the job has
+ * @param style how lengths are printed
+ * @param material what the sheet is made of, for example {@code birch plywood}; may be empty
+ * @param invented whether the job's figures are invented, which is then said on the drawing
+ * @param labels what is written in each piece, in the layout's order; empty for 1, 2, 3 ...
+ */
+public record SheetTitle(
+    String job,
+    int sheet,
+    int sheets,
+    LengthStyle style,
+    String material,
+    boolean invented,
+    List<String> labels) {
+
+  /**
+   * @throws IllegalArgumentException if the sheet's number is not within 1 to {@code sheets}
+   */
+  public SheetTitle {
+    labels = List.copyOf(labels);
+    if (sheet < 1 || sheet > sheets) {
+      throw new IllegalArgumentException(
+          "sheet number must be within 1 to " + sheets + ", but was " + sheet);
+    }
+  }
+}

@@ -1,0 +1,63 @@
+package curvestock.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How wide text comes out in a sans-serif face, guessed on the wide side: which face a viewer has
+ * is not known, so nothing may depend on more than 'at most about this wide'.
+ */
+final class TextWidth {
+
+  private static final double BOLD = 1.12;
+
+  private TextWidth() {}
+
+  /** Width in units of the font size. */
+  static double ems(String text) {
+    return text.codePoints().mapToDouble(TextWidth::em).sum();
+  }
+
+  static double boldEms(String text) {
+    return ems(text) * BOLD;
+  }
+
+  private static double em(int c) {
+    if ("iljI.,:;'|! ".indexOf(c) >= 0) {
+      return 0.36;
+    }
+    if ("mwMW@%".indexOf(c) >= 0) {
+      return 1.0;
+    }
+    // East Asian and other full-width signs take a whole square.
+    return c > 0x2E80 ? 1.05 : Character.isUpperCase(c) ? 0.72 : 0.64;
+  }
+
+  /** Breaks text at blanks so that no line is wider; a longer word stands alone or is cut up. */
+  static List<String> wrap(String text, double ems) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.trim().split("\\s+", -1)) {
+      if (line.length() > 0 && ems(line + " " + word) > ems) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      line.append(line.length() > 0 ? " " : "").append(word);
+      while (ems(line.toString()) > ems && line.length() > 1) {
+        int fits = fitting(line.toString(), ems);
+        lines.add(line.substring(0, fits));
+        line.delete(0, fits);
+      }
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static int fitting(String word, double ems) {
+    int end = word.length();
+    while (end > 1 && ems(word.substring(0, end)) > ems) {
+      end = word.offsetByCodePoints(end, -1);
+    }
+    return Math.max(end, word.offsetByCodePoints(0, 1));
+  }
+}

@@ -1,0 +1,82 @@
+package curvestock.files;
+
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * The files of a result, collected in memory and then published as a folder all at once: a reader
+ * sees the whole new folder or what was there before, never half of it.
+ */
+public final class ResultFolder {
+
+  /** Plain names only, so that every file system takes them and none leads out of the folder. */
+  private static final Pattern NAME = Pattern.compile("[A-Za-z0-9][A-Za-z0-9._ -]*");
+
+  private static final int LONGEST = 120;
+
+  private final SortedMap<String, byte[]> contents = new TreeMap<>();
+
+  /**
+   * Adds a file.
+   *
+   * @param path relative to the folder, its parts set off by {@code /}, for example {@code
+   *     sheets/sheet-01.svg}
+   * @throws IllegalArgumentException if the path is not made of plain names, or was added before
+   */
+  public ResultFolder add(String path, byte[] bytes) {
+    for (String name : path.split("/", -1)) {
+      if (!NAME.matcher(name).matches() || name.endsWith(".") || name.length() > LONGEST) {
+        throw new IllegalArgumentException(
+            "a result's path must be made of plain names within the folder, but was '"
+                + path
+                + "'");
+      }
+    }
+    List<String> taken = new ArrayList<>(contents.keySet());
+    taken.add(ContentsList.NAME);
+    for (String other : taken) {
+      if (other.equalsIgnoreCase(path)
+          || startsWithFolder(other, path)
+          || startsWithFolder(path, other)) {
+        throw new IllegalArgumentException(
+            "'" + path + "' must differ from '" + other + "' and not be a folder of it");
+      }
+    }
+    contents.put(path, bytes.clone());
+    return this;
+  }
+
+  /** Adds a text file in UTF-8. */
+  public ResultFolder add(String path, String text) {
+    return add(path, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static boolean startsWithFolder(String path, String folder) {
+    return path.regionMatches(true, 0, folder + "/", 0, folder.length() + 1);
+  }
+
+  /** The paths added so far, sorted. */
+  public SortedMap<String, byte[]> contents() {
+    return Collections.unmodifiableSortedMap(contents);
+  }
+
+  /**
+   * Writes all files into a new folder at {@code target}.
+   *
+   * <p>They are first written and flushed to disk in a hidden folder beside it, which is then moved
+   * into place. An existing folder must be empty; with {@code force} it may also be a former result
+   * (a folder with {@value #MARKER}), which is moved aside first and removed at the very end, or
+   * put back if the move fails. A symbolic link is never replaced or followed.
+   *
+   * @throws FileProblem if the target is in the way or the disk refuses; nothing has changed then
+   */
+  public void publish(Path target, boolean force) throws FileProblem {
+    new Publication(target, contents).run(force);
+  }
+}

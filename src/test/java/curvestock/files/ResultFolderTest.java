@@ -1,0 +1,185 @@
+package curvestock.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class ResultFolderTest {
+
+  @TempDir Path base;
+
+  private static ResultFolder result(String text) {
+    return new ResultFolder()
+        .add("plan.json", "{}")
+        .add("sheets/sheet-01.svg", text)
+        .add("cut list.csv", "a,b");
+  }
+
+  private static List<String> tree(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(path -> !path.equals(folder))
+          .map(path -> folder.relativize(path).toString())
+          .sorted()
+          .toList();
+    }
+  }
+
+  @Test
+  void publish_newFolderBelowMissingOnes_holdsAllFilesAndNothingElse() throws Exception {
+    Path target = base.resolve("a/b/out");
+
+    result("ü").publish(target, false);
+
+    assertThat(tree(target))
+        .containsExactly(
+            "contents.txt", "cut list.csv", "plan.json", "sheets", "sheets/sheet-01.svg");
+    assertThat(Files.readString(target.resolve("sheets/sheet-01.svg"))).isEqualTo("ü");
+    assertThat(tree(base.resolve("a/b"))).allMatch(path -> path.startsWith("out"));
+  }
+
+  @Test
+  void publish_folder_mayBeReadLikeAnyNewFolder() throws Exception {
+    Path target = base.resolve("out");
+    Path ordinary = Files.createDirectory(base.resolve("ordinary"));
+
+    result("x").publish(target, false);
+
+    assertThat(Files.getPosixFilePermissions(target))
+        .isEqualTo(Files.getPosixFilePermissions(ordinary));
+  }
+
+  @Test
+  void publish_emptyFolder_isFilled() throws Exception {
+    Path target = Files.createDirectory(base.resolve("out"));
+
+    result("x").publish(target, false);
+
+    assertThat(target.resolve("plan.json")).exists();
+  }
+
+  @Test
+  void publish_formerResult_isReplacedOnlyWhenForced() throws Exception {
+    Path target = base.resolve("out");
+    result("old").add("extra.txt", "gone afterwards").publish(target, false);
+
+    assertThatThrownBy(() -> result("new").publish(target, false))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageContaining("exists and is not empty")
+        .hasMessageContaining("--force");
+    assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("old");
+
+    result("new").publish(target, true);
+
+    assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("new");
+    assertThat(target.resolve("extra.txt")).doesNotExist();
+    assertThat(tree(base)).allMatch(path -> path.startsWith("out"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"holiday.jpg", "notes.txt", ".git/config", "sheets/sheet-02.svg"})
+  void publish_foreignContent_isRefusedEvenWhenForced(String foreign) throws Exception {
+    Path target = base.resolve("out");
+    result("old").publish(target, false);
+    Path file = target.resolve(foreign);
+    Files.createDirectories(file.getParent());
+    Files.writeString(file, "precious");
+
+    assertThatThrownBy(() -> result("new").publish(target, true))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageContaining("left alone")
+        .hasMessageContaining(foreign);
+
+    assertThat(file).hasContent("precious");
+    assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("old");
+  }
+
+  @Test
+  void publish_folderWithoutOurMarker_isRefusedEvenWhenForced() throws Exception {
+    Path target = Files.createDirectory(base.resolve("out"));
+    Files.writeString(target.resolve("index.html"), "my page");
+    Files.writeString(target.resolve("plan.json"), "{}");
+
+    assertThatThrownBy(() -> result("new").publish(target, true))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageContaining("index.html")
+        .hasMessageContaining("no list of ours (contents.txt)");
+    assertThat(target.resolve("index.html")).hasContent("my page");
+  }
+
+  @Test
+  void publish_fileOrLinkInTheWay_isRefused() throws Exception {
+    Path file = Files.writeString(base.resolve("file"), "text");
+    Path elsewhere = Files.createDirectory(base.resolve("elsewhere"));
+    Path link = Files.createSymbolicLink(base.resolve("link"), elsewhere);
+
+    for (Path target : List.of(file, link)) {
+      assertThatThrownBy(() -> result("new").publish(target, true))
+          .isInstanceOf(FileProblem.class)
+          .hasMessageContaining("something else than a folder");
+    }
+    assertThat(file).hasContent("text");
+    assertThat(tree(elsewhere)).isEmpty();
+  }
+
+  @Test
+  void publish_linkInsideAFormerResult_isNotFollowed() throws Exception {
+    Path target = base.resolve("out");
+    result("old").publish(target, false);
+    Path precious = Files.createDirectory(base.resolve("precious"));
+    Files.writeString(precious.resolve("a.txt"), "keep");
+    Files.createSymbolicLink(target.resolve("more"), precious);
+
+    assertThatThrownBy(() -> result("new").publish(target, true)).isInstanceOf(FileProblem.class);
+
+    assertThat(precious.resolve("a.txt")).hasContent("keep");
+  }
+
+  @Test
+  void publish_parentIsAFile_leavesNothingBehind() throws Exception {
+    Files.writeString(base.resolve("file"), "text");
+
+    assertThatThrownBy(() -> result("x").publish(base.resolve("file/out"), false))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageContaining("cannot be written");
+    assertThat(tree(base)).containsExactly("file");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "/etc/x",
+        "../x",
+        "a/../x",
+        "a//b",
+        "a/",
+        ".hidden",
+        "a\\b",
+        "C:x",
+        "nul\u0000",
+        "a./b"
+      })
+  void add_pathNotPlain_isRefused(String path) {
+    assertThatThrownBy(() -> new ResultFolder().add(path, "x"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("plain names");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"sheets", "Plan.json", "contents.txt", "plan.json/x", "SHEETS/sheet-01.svg"})
+  void add_pathThatClashes_isRefused(String path) {
+    assertThatThrownBy(() -> result("x").add(path, "x"))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("must differ");
+  }
+}

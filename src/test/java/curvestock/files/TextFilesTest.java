@@ -1,0 +1,40 @@
+package curvestock.files;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class TextFilesTest {
+
+  @TempDir Path base;
+
+  private void assertRefused(Path file, int mostBytes, String message) {
+    assertThatThrownBy(() -> TextFiles.read(file, mostBytes))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageStartingWith(file + ": " + message);
+  }
+
+  @Test
+  void read_utf8_withOrWithoutByteOrderMark_isTheText() throws Exception {
+    Path plain = Files.writeString(base.resolve("a"), "27½ in");
+    Path marked = Files.writeString(base.resolve("b"), "\uFEFF27½ in");
+
+    assertThat(TextFiles.read(plain, 7)).isEqualTo("27½ in");
+    assertThat(TextFiles.read(marked, 100)).isEqualTo("27½ in");
+  }
+
+  @Test
+  void read_anythingElse_saysWhatAndHowToMend() throws Exception {
+    Path latin = Files.write(base.resolve("latin"), new byte[] {'a', (byte) 0xBD});
+    Path longer = Files.writeString(base.resolve("longer"), "12345678");
+
+    assertRefused(latin, 100, "the text is not UTF-8. Save it as UTF-8");
+    assertRefused(longer, 7, "the file is longer than 7 bytes. ");
+    assertRefused(base, 7, "this is a folder. ");
+    assertRefused(base.resolve("none"), 7, "there is no such file. Check the name");
+  }
+}
