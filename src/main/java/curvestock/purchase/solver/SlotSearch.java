@@ -1,0 +1,111 @@
+package curvestock.purchase.solver;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.optaplanner.core.api.solver.SolverFactory;
+import org.optaplanner.core.config.heuristic.selector.move.MoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.composite.CartesianProductMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
+import org.optaplanner.core.config.heuristic.selector.move.generic.ChangeMoveSelectorConfig;
+import org.optaplanner.core.config.localsearch.LocalSearchPhaseConfig;
+import org.optaplanner.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
+import org.optaplanner.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
+import org.optaplanner.core.config.score.director.ScoreDirectorFactoryConfig;
+import org.optaplanner.core.config.solver.EnvironmentMode;
+import org.optaplanner.core.config.solver.SolverConfig;
+import org.optaplanner.core.config.solver.termination.TerminationConfig;
+
+/**
+ * Chooses the uses of the columns: the best of a greedy start and several rounded linear
+ * programmes, improved by OptaPlanner's late acceptance, which exchanges one, two or three sheets
+ * at a time. One thread, a fixed seed and a limit on score calculations: the same input gives the
+ * same output. A heuristic: nothing is proven here.
+ */
+public final class SlotSearch {
+
+  /**
+   * Sheets that the search may use beyond the largest start: cheap small ones may replace a large.
+   */
+  private static final int SPARE_SLOTS = 2;
+
+  private final Choice choice;
+  private final long seed;
+  private final long calculations;
+
+  public SlotSearch(Choice choice, long seed, long calculations) {
+    this.choice = choice;
+    this.seed = seed;
+    this.calculations = calculations;
+  }
+
+  /** Uses of each column; some pieces are missing if no way to cover them was found. */
+  public int[] uses() {
+    List<int[]> starts = starts();
+    int[] best = Collections.min(starts, (a, b) -> choice.levels(a).compareTo(choice.levels(b)));
+    int most = starts.stream().mapToInt(uses -> IntStream.of(uses).sum()).max().orElse(0);
+    SlotPlan found = SolverFactory.<SlotPlan>create(config()).buildSolver().solve(plan(best, most));
+    int[] improved = found.uses();
+    return choice.levels(improved).compareTo(choice.levels(best)) <= 0 ? improved : best;
+  }
+
+  private List<int[]> starts() {
+    List<int[]> starts = new ArrayList<>();
+    starts.add(GreedyStart.uses(choice));
+    new LinearStart(choice, product -> true).uses().ifPresent(starts::add);
+    if (choice.products() > 1) {
+      for (int p = 0; p < choice.products(); p++) {
+        int only = p;
+        new LinearStart(choice, product -> product == only).uses().ifPresent(starts::add);
+      }
+    }
+    return starts;
+  }
+
+  private SlotPlan plan(int[] uses, int most) {
+    List<Integer> columns = new ArrayList<>();
+    columns.add(SheetSlot.UNUSED);
+    List<SheetSlot> slots = new ArrayList<>();
+    for (int j = 0; j < uses.length; j++) {
+      columns.add(j);
+      for (int n = 0; n < uses[j]; n++) {
+        slots.add(new SheetSlot(slots.size(), j));
+      }
+    }
+    while (slots.size() < most + SPARE_SLOTS) {
+      slots.add(new SheetSlot(slots.size(), SheetSlot.UNUSED));
+    }
+    return new SlotPlan(choice, columns, slots);
+  }
+
+  private SolverConfig config() {
+    LocalSearchPhaseConfig search =
+        new LocalSearchPhaseConfig()
+            .withMoveSelectorConfig(
+                new UnionMoveSelectorConfig()
+                    .withMoveSelectors(exchange(1), exchange(2), exchange(3)))
+            .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(400))
+            .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+    return new SolverConfig()
+        .withEnvironmentMode(EnvironmentMode.REPRODUCIBLE)
+        .withRandomSeed(seed)
+        .withSolutionClass(SlotPlan.class)
+        .withEntityClasses(SheetSlot.class)
+        .withScoreDirectorFactory(
+            new ScoreDirectorFactoryConfig().withIncrementalScoreCalculatorClass(SlotScore.class))
+        .withPhases(search)
+        .withTerminationConfig(
+            new TerminationConfig().withScoreCalculationCountLimit(calculations));
+  }
+
+  /** A move that gives {@code sheets} random slots other columns at once. */
+  private static MoveSelectorConfig<?> exchange(int sheets) {
+    ChangeMoveSelectorConfig[] changes = new ChangeMoveSelectorConfig[sheets];
+    Arrays.setAll(changes, n -> new ChangeMoveSelectorConfig());
+    return sheets == 1
+        ? changes[0]
+        : new CartesianProductMoveSelectorConfig().withMoveSelectors(changes);
+  }
+}
