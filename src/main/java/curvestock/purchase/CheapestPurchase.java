@@ -77,6 +77,7 @@ public final class CheapestPurchase {
         problem.layouts().stream().mapToInt(problem::productOf).toArray(),
         problem.products().stream().mapToInt(Product::available).toArray(),
         problem.products().stream().map(product -> costs(product, most)).toArray(long[][]::new),
+        problem.products().stream().map(Product::tiers).toList(),
         problem.demands().stream()
             .mapToLong(demanded -> Math.round(demanded.piece().shape().area()))
             .toArray(),
@@ -92,12 +93,9 @@ public final class CheapestPurchase {
   }
 
   private void requireCovered(int[] uses) {
-    int[] used = new int[problem.products().size()];
     int[] held = new int[problem.demands().size()];
     for (int j = 0; j < uses.length; j++) {
-      Layout layout = problem.layouts().get(j);
-      used[problem.productOf(layout)] += uses[j];
-      int[] counts = problem.counts(layout);
+      int[] counts = problem.counts(problem.layouts().get(j));
       for (int i = 0; i < held.length; i++) {
         held[i] += uses[j] * counts[i];
       }
@@ -109,10 +107,7 @@ public final class CheapestPurchase {
         missing.add(new Demand(demand.piece(), demand.count() - held[i]));
       }
     }
-    boolean overrun =
-        IntStream.range(0, used.length)
-            .anyMatch(p -> used[p] > problem.products().get(p).available());
-    if (overrun || !missing.isEmpty()) {
+    if (!missing.isEmpty()) {
       throw new ShortageException(missing);
     }
   }

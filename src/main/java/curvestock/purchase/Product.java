@@ -1,7 +1,9 @@
 package curvestock.purchase;
 
+import curvestock.purchase.solver.Tier;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -90,6 +92,26 @@ public record Product(SheetStock stock, int minimumBuy, List<PriceBreak> breaks)
   /** Least money for which {@code used} sheets can be had; never falls as {@code used} rises. */
   public Money cost(int used) {
     return total(toBuy(used));
+  }
+
+  /** The prices by quantity, without quantities that are not sold. */
+  List<Tier> tiers() {
+    List<Tier> tiers = new ArrayList<>();
+    Money each = stock.price();
+    int from = 1;
+    for (int t = 0; t <= breaks.size(); t++) {
+      int to = t < breaks.size() ? breaks.get(t).from() - 1 : Integer.MAX_VALUE;
+      Tier tier =
+          new Tier(Math.max(from, minimumBuy), Math.min(to, available()), each.minorUnits());
+      if (tier.from() <= tier.to()) {
+        tiers.add(tier);
+      }
+      if (t < breaks.size()) {
+        from = breaks.get(t).from();
+        each = breaks.get(t).each();
+      }
+    }
+    return tiers;
   }
 
   private Money total(int bought) {

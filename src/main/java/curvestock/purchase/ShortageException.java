@@ -13,16 +13,14 @@ public final class ShortageException extends RuntimeException {
 
   ShortageException(List<Demand> missing) {
     super(
-        missing.isEmpty()
-            ? "more sheets are needed than are in stock"
-            : "the sheets in stock do not suffice with the layouts found: still missing "
-                + missing.stream()
-                    .map(demand -> demand.count() + " of piece " + demand.piece().id())
-                    .collect(Collectors.joining(", ")));
+        "the sheets in stock do not suffice with the layouts found: still missing "
+            + missing.stream()
+                .map(demand -> demand.count() + " of piece " + demand.piece().id())
+                .collect(Collectors.joining(", ")));
     this.missing = List.copyOf(missing);
   }
 
-  /** The pieces that the best purchase found would lack; it may overrun the stock instead. */
+  /** The pieces that the best purchase found lacks. */
   public List<Demand> missing() {
     return missing;
   }

@@ -47,9 +47,10 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
   /** The first product is in any number, so that some purchase exists. */
   private static Product product(Random random, String name, boolean any) {
     int area = any ? 10_000 : 5_000 + 2_500 * random.nextInt(3);
-    long price = any || random.nextInt(4) > 0 ? area / 10 + random.nextInt(500) : 0;
-    SheetStock sheet = Shop.sheet(name, area, price);
     boolean limited = !any && random.nextInt(2) == 0;
+    boolean onHand = limited && random.nextInt(2) == 0;
+    long price = onHand ? 0 : area / 10 + random.nextInt(500);
+    SheetStock sheet = Shop.sheet(name, area, price);
     int available = limited ? 1 + random.nextInt(6) : Integer.MAX_VALUE;
     List<PriceBreak> breaks = new ArrayList<>();
     if (price > 0 && random.nextInt(2) == 0) {

@@ -1,6 +1,6 @@
 package curvestock.purchase.solver;
 
-import java.util.Arrays;
+import java.util.List;
 import java.util.stream.IntStream;
 
 /**
@@ -14,8 +14,12 @@ public final class Choice {
   final int[] productOf;
   final int[] available;
   final long[][] cost;
+  final List<List<Tier>> tiers;
   final long[] pieceArea;
   final long[] sheetArea;
+
+  /** A sheet that is not in stock weighs more than all pieces, so that shortage shows as pieces. */
+  final long overrun;
 
   /** For each column the kinds that it holds, so that sums skip the zeros. */
   final int[][] kindsIn;
@@ -27,6 +31,7 @@ public final class Choice {
    * @param available for each product, most sheets
    * @param cost for each product, money by number of sheets used, from 0 to at least the sum of the
    *     demands or the number available
+   * @param tiers for each product, its price tiers; empty if none can be had
    * @param pieceArea area of each kind
    * @param sheetArea area of each product, in the same unit
    */
@@ -36,6 +41,7 @@ public final class Choice {
       int[] productOf,
       int[] available,
       long[][] cost,
+      List<List<Tier>> tiers,
       long[] pieceArea,
       long[] sheetArea) {
     this.demand = demand;
@@ -43,8 +49,10 @@ public final class Choice {
     this.productOf = productOf;
     this.available = available;
     this.cost = cost;
+    this.tiers = tiers.stream().map(List::copyOf).toList();
     this.pieceArea = pieceArea;
     this.sheetArea = sheetArea;
+    this.overrun = 1 + IntStream.of(demand).asLongStream().sum();
     this.kindsIn = new int[counts.length][];
     for (int j = 0; j < counts.length; j++) {
       int[] column = counts[j];
@@ -72,16 +80,7 @@ public final class Choice {
   /** How good it is to use each column so many times. */
   public Levels levels(int[] uses) {
     Tally tally = new Tally(this);
-    for (int j = 0; j < uses.length; j++) {
-      for (int n = 0; n < uses[j]; n++) {
-        tally.add(j);
-      }
-    }
+    tally.add(uses);
     return tally.levels();
-  }
-
-  /** Sheets that may be used at most: more than one a piece is never needed. */
-  int mostSheets() {
-    return Arrays.stream(demand).sum();
   }
 }

@@ -5,7 +5,7 @@ import java.util.Comparator;
 /**
  * What a choice is judged by, the most important first.
  *
- * @param missing pieces not covered, and sheets used beyond the stock; zero if valid
+ * @param missing pieces not covered, and far more for each sheet beyond the stock; zero if valid
  * @param money in minor units
  * @param sheets sheets cut
  * @param remnant area left on the emptiest sheet once all pieces too many that could lie there are

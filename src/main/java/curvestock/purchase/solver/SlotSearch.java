@@ -31,6 +31,12 @@ public final class SlotSearch {
    */
   private static final int SPARE_SLOTS = 2;
 
+  /** So the random starts take about as long as the search after them. */
+  private static final long CALCULATIONS_PER_START = 10_000;
+
+  /** How many times likelier the search tries a column that some start uses. */
+  private static final int FAVOUR = 10;
+
   private final Choice choice;
   private final long seed;
   private final long calculations;
@@ -43,33 +49,31 @@ public final class SlotSearch {
 
   /** Uses of each column; some pieces are missing if no way to cover them was found. */
   public int[] uses() {
-    List<int[]> starts = starts();
+    List<int[]> starts = new Starts(choice, seed, calculations / CALCULATIONS_PER_START).all();
     int[] best = Collections.min(starts, (a, b) -> choice.levels(a).compareTo(choice.levels(b)));
     int most = starts.stream().mapToInt(uses -> IntStream.of(uses).sum()).max().orElse(0);
-    SlotPlan found = SolverFactory.<SlotPlan>create(config()).buildSolver().solve(plan(best, most));
+    SlotPlan found =
+        SolverFactory.<SlotPlan>create(config())
+            .buildSolver()
+            .solve(plan(best, most, favoured(starts)));
     int[] improved = found.uses();
     return choice.levels(improved).compareTo(choice.levels(best)) <= 0 ? improved : best;
   }
 
-  private List<int[]> starts() {
-    List<int[]> starts = new ArrayList<>();
-    starts.add(GreedyStart.uses(choice));
-    new LinearStart(choice, product -> true).uses().ifPresent(starts::add);
-    if (choice.products() > 1) {
-      for (int p = 0; p < choice.products(); p++) {
-        int only = p;
-        new LinearStart(choice, product -> product == only).uses().ifPresent(starts::add);
-      }
+  /** All columns and the empty one; those that a start uses occur more often. */
+  private List<Integer> favoured(List<int[]> starts) {
+    List<Integer> columns = new ArrayList<>(Collections.nCopies(FAVOUR, SheetSlot.UNUSED));
+    for (int j = 0; j < choice.columns(); j++) {
+      int column = j;
+      boolean used = starts.stream().anyMatch(uses -> uses[column] > 0);
+      columns.addAll(Collections.nCopies(used ? FAVOUR : 1, column));
     }
-    return starts;
+    return columns;
   }
 
-  private SlotPlan plan(int[] uses, int most) {
-    List<Integer> columns = new ArrayList<>();
-    columns.add(SheetSlot.UNUSED);
+  private SlotPlan plan(int[] uses, int most, List<Integer> columns) {
     List<SheetSlot> slots = new ArrayList<>();
     for (int j = 0; j < uses.length; j++) {
-      columns.add(j);
       for (int n = 0; n < uses[j]; n++) {
         slots.add(new SheetSlot(slots.size(), j));
       }

@@ -20,6 +20,12 @@ final class Tally {
     change(column, 1);
   }
 
+  void add(int[] columnUses) {
+    for (int j = 0; j < columnUses.length; j++) {
+      change(j, columnUses[j]);
+    }
+  }
+
   void remove(int column) {
     change(column, -1);
   }
@@ -50,10 +56,6 @@ final class Tally {
     return used[product];
   }
 
-  int sheets() {
-    return sheets;
-  }
-
   int[] uses() {
     return uses.clone();
   }
@@ -71,7 +73,7 @@ final class Tally {
     }
     long money = 0;
     for (int p = 0; p < used.length; p++) {
-      missing += Math.max(0, used[p] - choice.available[p]);
+      missing += Math.max(0, used[p] - choice.available[p]) * choice.overrun;
       money += choice.cost[p][Math.min(used[p], choice.cost[p].length - 1)];
     }
     return new Levels(missing, money, sheets, missing == 0 ? remnant() : 0, surplus);
