@@ -2,6 +2,7 @@ package curvestock.purchase;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import java.util.stream.LongStream;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,7 +22,8 @@ class CheapestPurchaseAgainstExactTest {
     ExactPurchase.Optimum optimum = new ExactPurchase(random.problem()).solve().orElseThrow();
 
     Purchase purchase =
-        new CheapestPurchase(random.problem(), random.limits(), SearchSettings.DEFAULT).choose();
+        new CheapestPurchase(random.problem(), random.limits(), new SearchSettings(1, Effort.QUICK))
+            .choose();
 
     assertThat(purchase.sheetCost().minorUnits()).as("money").isEqualTo(optimum.money());
     assertThat(purchase.sheets()).as("sheets").isEqualTo((int) optimum.sheets());

@@ -21,6 +21,11 @@ public final class Choice {
   /** A sheet that is not in stock weighs more than all pieces, so that shortage shows as pieces. */
   final long overrun;
 
+  /**
+   * What a sheet of the product costs about; one more, so that among free sheets the fullest wins.
+   */
+  final double[] rate;
+
   /** For each column the kinds that it holds, so that sums skip the zeros. */
   final int[][] kindsIn;
 
@@ -53,6 +58,10 @@ public final class Choice {
     this.pieceArea = pieceArea;
     this.sheetArea = sheetArea;
     this.overrun = 1 + IntStream.of(demand).asLongStream().sum();
+    this.rate = new double[available.length];
+    for (int p = 0; p < rate.length; p++) {
+      rate[p] = leastCostEach(p) + 1;
+    }
     this.kindsIn = new int[counts.length][];
     for (int j = 0; j < counts.length; j++) {
       int[] column = counts[j];
@@ -69,7 +78,7 @@ public final class Choice {
   }
 
   /** Money for each sheet of the product at the best quantity. */
-  double leastCostEach(int product) {
+  private double leastCostEach(int product) {
     double least = Double.POSITIVE_INFINITY;
     for (int n = 1; n < cost[product].length; n++) {
       least = Math.min(least, (double) cost[product][n] / n);

@@ -44,7 +44,7 @@ final class Starts {
 
   /** All starts found, the greedy one first. */
   List<int[]> all() {
-    best = GreedyStart.uses(choice);
+    best = new Greed(choice).uses();
     bestLevels = choice.levels(best);
     found.add(best);
     List<Promise> promises = promises();
