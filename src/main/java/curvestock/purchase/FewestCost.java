@@ -2,11 +2,12 @@ package curvestock.purchase;
 
 import java.util.List;
 import java.util.function.IntToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * Least cost of whole numbers of sheets that meet every {@link Cover} and the stock: depth first
  * over the products, in whole numbers. If it takes more than {@link #NODES} steps, the answer is
- * the plain bound of the strongest cover, which is lower but as true.
+ * what the strongest cover gives by itself for split sheets, which may be lower but is as true.
  */
 final class FewestCost {
 
@@ -22,12 +23,14 @@ final class FewestCost {
 
   private final List<Cover> covers;
   private final List<Price> prices;
+  private final List<List<Integer>> cheapestFirst;
   private int nodes;
   private long best;
 
   FewestCost(List<Cover> covers, List<Price> prices) {
     this.covers = List.copyOf(covers);
     this.prices = List.copyOf(prices);
+    this.cheapestFirst = this.covers.stream().map(this::cheapestFirst).toList();
   }
 
   /**
@@ -89,25 +92,48 @@ final class FewestCost {
   }
 
   /**
-   * What the products from {@code p} on cost at least, at their least prices and any stock; {@link
-   * Long#MAX_VALUE} if they cannot meet a cover at all.
+   * What the products from {@code p} on cost at least, if sheets could be split and every sheet had
+   * its least price: for each cover the products cheapest for their weight first, as far as the
+   * stock goes. {@link Long#MAX_VALUE} if they cannot meet a cover at all.
    */
   private long remaining(int p, long[] open) {
     long most = 0;
     for (int m = 0; m < open.length; m++) {
       if (open[m] > 0) {
-        long least = Long.MAX_VALUE;
-        for (int q = p; q < prices.size(); q++) {
-          long each = covers.get(m).perSheet().get(q);
-          if (each > 0 && prices.get(q).available() > 0) {
-            least =
-                Math.min(least, ceilDiv(Math.multiplyExact(open[m], prices.get(q).least()), each));
-          }
-        }
-        most = Math.max(most, least);
+        most = Math.max(most, remaining(p, m, open[m]));
       }
     }
     return most;
+  }
+
+  private long remaining(int p, int cover, long wanted) {
+    long left = wanted;
+    long cost = 0;
+    for (int q : cheapestFirst.get(cover)) {
+      if (q >= p && left > 0) {
+        Price price = prices.get(q);
+        long each = covers.get(cover).perSheet().get(q);
+        if (ceilDiv(left, each) <= price.available()) {
+          // Costs are whole numbers, so the sum may be rounded up.
+          return Math.addExact(cost, ceilDiv(Math.multiplyExact(left, price.least()), each));
+        }
+        cost = Math.addExact(cost, Math.multiplyExact(price.least(), (long) price.available()));
+        left -= Math.multiplyExact(each, (long) price.available());
+      }
+    }
+    return left > 0 ? Long.MAX_VALUE : cost;
+  }
+
+  private List<Integer> cheapestFirst(Cover cover) {
+    return IntStream.range(0, prices.size())
+        .filter(q -> cover.perSheet().get(q) > 0 && prices.get(q).available() > 0)
+        .boxed()
+        .sorted(
+            (q, r) ->
+                Long.compare(
+                    Math.multiplyExact(prices.get(q).least(), cover.perSheet().get(r)),
+                    Math.multiplyExact(prices.get(r).least(), cover.perSheet().get(q))))
+        .toList();
   }
 
   private static long ceilDiv(long a, long b) {

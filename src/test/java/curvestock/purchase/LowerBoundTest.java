@@ -95,6 +95,26 @@ class LowerBoundTest {
   }
 
   @Test
+  void prove_manyRemnantsOnHand_countsWhatMustStillBeBought() {
+    List<Product> products = new ArrayList<>(List.of(Product.of(SHEET)));
+    List<SheetLimit> limits = new ArrayList<>();
+    limits.add(new SheetLimit(10_000, List.of(1000.0, 700.0), List.of(10, 14), "hand"));
+    for (int r = 0; r < 20; r++) {
+      double area = 2000 + 100 * r;
+      products.add(Product.of(Shop.limited(Shop.sheet("remnant " + r, area, 0), 1)));
+      limits.add(new SheetLimit(area, List.of(1000.0, 700.0), List.of(3, 5), "hand"));
+    }
+    CostBound bound =
+        bound(
+            List.of(Shop.piece("A", 1000), Shop.piece("B", 700)),
+            new int[] {60, 100},
+            products,
+            limits.toArray(SheetLimit[]::new));
+    // By hand: 130,000 mm² wanted, 59,000 on hand, so 71,000 to buy: 8 sheets.
+    assertThat(bound.money()).isGreaterThanOrEqualTo(new Money(8 * 5000));
+  }
+
+  @Test
   void prove_priceBreaksAndMinimum_trueTotals() {
     Product product = new Product(SHEET, 2, List.of(new PriceBreak(5, new Money(3900))));
     SheetLimit ten = new SheetLimit(10_000, List.of(1000.0), List.of(10), "hand");
