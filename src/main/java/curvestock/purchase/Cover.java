@@ -1,0 +1,47 @@
+package curvestock.purchase;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A proof in small: give each kind of piece a weight; if no sheet can hold more than so much
+ * weight, then the sheets used must together be able to hold the weight that is wanted:
+ *
+ * <p>Σ over products (perSheet · sheets used) ≥ wanted.
+ *
+ * <p>Valid for every purchase, whatever its layouts, because a sheet's wanted pieces obey its
+ * {@link SheetLimit}. All numbers are whole, so nothing is lost to rounding.
+ *
+ * @param name what the weights stand for
+ * @param weights of each kind, in the order of the demands
+ * @param perSheet most weight on one sheet of each product, in the order of the products
+ * @param wanted weight of all wanted pieces
+ */
+public record Cover(String name, List<Long> weights, List<Long> perSheet, long wanted) {
+
+  public Cover {
+    weights = List.copyOf(weights);
+    perSheet = List.copyOf(perSheet);
+  }
+
+  /**
+   * Proves, for the given weights, how much each sheet can hold at most.
+   *
+   * @throws ArithmeticException if areas or weights are too large for whole numbers of 64 bits
+   */
+  static Cover prove(String name, long[] weights, PurchaseProblem problem, PackingLimits limits) {
+    long wanted = 0;
+    List<Long> listed = new ArrayList<>();
+    int[] demand = new int[weights.length];
+    for (int i = 0; i < weights.length; i++) {
+      demand[i] = problem.demands().get(i).count();
+      wanted = Math.addExact(wanted, Math.multiplyExact(weights[i], demand[i]));
+      listed.add(weights[i]);
+    }
+    List<Long> perSheet = new ArrayList<>();
+    for (SheetLimit limit : limits.sheets()) {
+      perSheet.add(new HeaviestSheet(limit, weights, demand).weight());
+    }
+    return new Cover(name, listed, perSheet, wanted);
+  }
+}

@@ -1,0 +1,75 @@
+package curvestock.purchase;
+
+import java.util.function.ToDoubleFunction;
+import org.ojalgo.optimisation.Expression;
+import org.ojalgo.optimisation.ExpressionsBasedModel;
+import org.ojalgo.optimisation.Optimisation;
+import org.ojalgo.optimisation.Variable;
+
+/**
+ * Suggests weights for a {@link Cover}: the dual of the linear relaxation
+ *
+ * <p>least Σ price·y with x[i,p] ≤ count[i,p]·y[p], Σ area[i,p]·x[i,p] ≤ capacity[p]·y[p], Σ over p
+ * of x[i,p] ≥ demand[i], y[p] ≤ stock[p],
+ *
+ * <p>where y are sheets and x pieces. The dual's prices of the demands say how scarce the room for
+ * each kind is. They are found in floating point and only suggest: {@link Cover#prove} proves.
+ */
+final class CoverWeights {
+
+  private final PurchaseProblem problem;
+  private final PackingLimits limits;
+
+  CoverWeights(PurchaseProblem problem, PackingLimits limits) {
+    this.problem = problem;
+    this.limits = limits;
+  }
+
+  /** Weights of 0 to {@code largest}, the scarcest kind at {@code largest}; all 0 if none help. */
+  long[] suggest(ToDoubleFunction<Product> price, long largest) {
+    int kinds = problem.demands().size();
+    ExpressionsBasedModel model = new ExpressionsBasedModel();
+    Variable[] worth = new Variable[kinds];
+    for (int i = 0; i < kinds; i++) {
+      worth[i] = model.newVariable("worth " + i).lower(0).weight(problem.demands().get(i).count());
+    }
+    for (int p = 0; p < problem.products().size(); p++) {
+      addSheet(model, worth, p, price.applyAsDouble(problem.products().get(p)));
+    }
+    Optimisation.Result result = model.maximise();
+    double[] values = new double[kinds];
+    double top = 0;
+    for (int i = 0; i < kinds && result.getState().isFeasible(); i++) {
+      values[i] = Math.max(0, result.doubleValue(i));
+      top = Math.max(top, values[i]);
+    }
+    long[] weights = new long[kinds];
+    for (int i = 0; i < kinds && top > 0; i++) {
+      weights[i] = Math.round(values[i] / top * largest);
+    }
+    return weights;
+  }
+
+  /** All pieces on one sheet together must not be worth more than the sheet. */
+  private void addSheet(ExpressionsBasedModel model, Variable[] worth, int p, double price) {
+    Product product = problem.products().get(p);
+    SheetLimit limit = limits.sheets().get(p);
+    Expression sheet = model.newExpression("sheet " + p).upper(price);
+    Variable room = model.newVariable("room " + p).lower(0);
+    sheet.set(room, 1);
+    if (product.stock().available().isPresent()) {
+      Variable scarce = model.newVariable("scarce " + p).lower(0).weight(-product.available());
+      sheet.set(scarce, -1);
+    }
+    for (int i = 0; i < worth.length; i++) {
+      Variable excess = model.newVariable("excess " + p + " " + i).lower(0);
+      double share = limit.areas().get(i) / Math.max(limit.capacity(), Double.MIN_NORMAL);
+      Expression piece = model.newExpression("piece " + p + " " + i).upper(0);
+      piece.set(worth[i], 1);
+      piece.set(excess, -1);
+      piece.set(room, -Math.min(share, 1e6));
+      int most = Math.min(limit.counts().get(i), problem.demands().get(i).count());
+      sheet.set(excess, most);
+    }
+  }
+}

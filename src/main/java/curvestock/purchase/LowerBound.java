@@ -1,0 +1,112 @@
+package curvestock.purchase;
+
+import curvestock.units.Money;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * Proves what a purchase must cost at least, over all layouts that the {@link PackingLimits} allow,
+ * not only those found.
+ *
+ * <p>Many sets of weights are tried (one kind alone, areas, areas coarsened so that whole pieces
+ * count, and the scarcity that a linear programme suggests), each is made a {@link Cover}, and the
+ * cheapest whole numbers of sheets that meet all covers are the bound. Every step is in whole
+ * numbers and errs to the low side only: price breaks count at their true totals, or at the least
+ * price where the search is cut short.
+ */
+final class LowerBound {
+
+  private static final long FINE = 1_000_000;
+  private static final int[] COARSE = {1, 2, 3, 4, 5, 6, 8, 10, 12, 24, 60};
+
+  private final PurchaseProblem problem;
+  private final PackingLimits limits;
+
+  LowerBound(PurchaseProblem problem, PackingLimits limits) {
+    limits.requireFits(problem);
+    this.problem = problem;
+    this.limits = limits;
+  }
+
+  /**
+   * @param knownMoney cost of a purchase that exists: the bound stops there
+   * @param knownSheets sheets cut by a purchase that exists
+   */
+  CostBound prove(Money knownMoney, int knownSheets) {
+    List<Cover> covers = covers();
+    long money = new FewestCost(covers, prices(true)).atLeast(knownMoney.minorUnits());
+    long sheets = new FewestCost(covers, prices(false)).atLeast(knownSheets);
+    String limitsProof =
+        limits.sheets().stream()
+            .map(SheetLimit::proof)
+            .distinct()
+            .collect(Collectors.joining("; "));
+    return new CostBound(
+        new Money(money),
+        (int) sheets,
+        covers,
+        "no layout at all can exceed these limits of a sheet: "
+            + limitsProof
+            + "; whole sheets counted with "
+            + covers.size()
+            + " sets of weights on the pieces, in whole numbers");
+  }
+
+  private List<FewestCost.Price> prices(boolean money) {
+    List<FewestCost.Price> prices = new ArrayList<>();
+    for (Product product : problem.products()) {
+      prices.add(
+          money
+              ? new FewestCost.Price(
+                  used -> product.cost(used).minorUnits(),
+                  product.leastPrice().minorUnits(),
+                  product.available())
+              : new FewestCost.Price(used -> used, 1, product.available()));
+    }
+    return prices;
+  }
+
+  private List<Cover> covers() {
+    List<Cover> covers = new ArrayList<>();
+    int kinds = problem.demands().size();
+    for (int i = 0; i < kinds; i++) {
+      long[] alone = new long[kinds];
+      alone[i] = 1;
+      add(covers, "number of " + problem.demands().get(i).piece().id(), alone);
+    }
+    for (SheetLimit limit : limits.sheets()) {
+      double largest = limit.areas().stream().mapToDouble(area -> area).max().orElse(1);
+      add(covers, "area", areas(limit, FINE / largest));
+      for (int parts : COARSE) {
+        // A piece that takes more than q/(parts+1) of the sheet weighs q: whole pieces count.
+        add(covers, "area in parts of " + parts, areas(limit, (parts + 1) / limit.capacity()));
+      }
+    }
+    CoverWeights suggestions = new CoverWeights(problem, limits);
+    for (long largest : new long[] {FINE, 60, 12, 6, 3}) {
+      add(
+          covers,
+          "scarcity for the money",
+          suggestions.suggest(product -> product.leastPrice().minorUnits(), largest));
+      add(covers, "scarcity for the number", suggestions.suggest(product -> 1, largest));
+    }
+    return covers;
+  }
+
+  private void add(List<Cover> covers, String name, long[] weights) {
+    if (Arrays.stream(weights).anyMatch(weight -> weight > 0)) {
+      Cover cover = Cover.prove(name, weights, problem, limits);
+      if (covers.stream().noneMatch(other -> other.weights().equals(cover.weights()))) {
+        covers.add(cover);
+      }
+    }
+  }
+
+  private static long[] areas(SheetLimit limit, double scale) {
+    return limit.areas().stream()
+        .mapToLong(area -> (long) Math.min(FINE, Math.floor(area * scale)))
+        .toArray();
+  }
+}

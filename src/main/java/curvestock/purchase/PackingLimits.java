@@ -1,0 +1,66 @@
+package curvestock.purchase;
+
+import curvestock.layout.Layout;
+import java.util.List;
+
+/**
+ * The proven limits of every product, in the order of the products. A lower bound on the money is
+ * only as true as these.
+ */
+public record PackingLimits(List<SheetLimit> sheets) {
+
+  /**
+   * Slack for rounding in the areas that are passed in, as a share: areas are used this much in
+   * favour of the sheet. Areas of shapes with some hundred edges err by less than 1e-12.
+   */
+  static final double AREA_SLACK = 1e-9;
+
+  public PackingLimits {
+    sheets = List.copyOf(sheets);
+  }
+
+  /**
+   * Refuses limits that do not belong to the problem or that one of its layouts disproves.
+   *
+   * @throws IllegalArgumentException saying which limit is wrong
+   */
+  void requireFits(PurchaseProblem problem) {
+    if (sheets.size() != problem.products().size()) {
+      throw new IllegalArgumentException(
+          "limits must be given for each of %d sheets, but were given for %d"
+              .formatted(problem.products().size(), sheets.size()));
+    }
+    for (SheetLimit limit : sheets) {
+      if (limit.areas().size() != problem.demands().size()) {
+        throw new IllegalArgumentException(
+            "limits must be given for each of %d pieces, but were given for %d"
+                .formatted(problem.demands().size(), limit.areas().size()));
+      }
+    }
+    for (Layout layout : problem.layouts()) {
+      requireAllows(sheets.get(problem.productOf(layout)), problem, layout);
+    }
+  }
+
+  private static void requireAllows(SheetLimit limit, PurchaseProblem problem, Layout layout) {
+    int[] counts = problem.counts(layout);
+    double area = 0;
+    for (int i = 0; i < counts.length; i++) {
+      area += counts[i] * limit.areas().get(i);
+      if (counts[i] > limit.counts().get(i)) {
+        throw new IllegalArgumentException(
+            "proven limit of %d for piece %s on %s is wrong: a layout holds %d"
+                .formatted(
+                    limit.counts().get(i),
+                    problem.demands().get(i).piece().id(),
+                    layout.sheet().name(),
+                    counts[i]));
+      }
+    }
+    if (area > limit.capacity() * (1 + AREA_SLACK)) {
+      throw new IllegalArgumentException(
+          "proven area of %s mm² on %s is wrong: a layout takes %s mm²"
+              .formatted(limit.capacity(), layout.sheet().name(), area));
+    }
+  }
+}

@@ -1,0 +1,67 @@
+package curvestock.purchase.solver;
+
+import java.util.Optional;
+import java.util.Random;
+
+/** Picks the sheet that brings most wanted area for its money, with or without a little chance. */
+final class Greed {
+
+  /** A column may look this much worse than it is, as a share. */
+  private static final double CHANCE = 0.3;
+
+  private final Choice choice;
+  private final Optional<Random> random;
+
+  /** Always the best. */
+  Greed(Choice choice) {
+    this(choice, Optional.empty());
+  }
+
+  /** The best for valuations that err at random. */
+  Greed(Choice choice, Random random) {
+    this(choice, Optional.of(random));
+  }
+
+  private Greed(Choice choice, Optional<Random> random) {
+    this.choice = choice;
+    this.random = random;
+  }
+
+  /** A complete choice; if stock runs out, pieces stay missing. */
+  int[] uses() {
+    Tally tally = new Tally(choice);
+    int best = best(tally);
+    while (best >= 0) {
+      tally.add(best);
+      best = best(tally);
+    }
+    return tally.uses();
+  }
+
+  /** The column to add next, or -1 if none in stock brings a wanted piece. */
+  int best(Tally tally) {
+    int best = -1;
+    double bestRate = 0;
+    for (int j = 0; j < choice.columns(); j++) {
+      if (tally.inStock(j)) {
+        double rate = wantedArea(tally, j) / choice.rate[choice.productOf[j]];
+        if (random.isPresent() && rate > bestRate) {
+          rate *= 1 - CHANCE * random.get().nextDouble();
+        }
+        if (rate > bestRate) {
+          bestRate = rate;
+          best = j;
+        }
+      }
+    }
+    return best;
+  }
+
+  private long wantedArea(Tally tally, int column) {
+    long area = 0;
+    for (int kind : choice.kindsIn[column]) {
+      area += Math.min(choice.counts[column][kind], tally.wanted(kind)) * choice.pieceArea[kind];
+    }
+    return area;
+  }
+}

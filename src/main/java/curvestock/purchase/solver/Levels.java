@@ -1,0 +1,30 @@
+package curvestock.purchase.solver;
+
+import java.util.Comparator;
+
+/**
+ * What a choice is judged by, the most important first.
+ *
+ * @param missing pieces not covered, and far more for each sheet beyond the stock; zero if valid
+ * @param money in minor units
+ * @param sheets sheets cut
+ * @param remnant area left on the emptiest sheet once all pieces too many that could lie there are
+ *     taken off it: more is better, because one large remnant is worth more than scraps
+ * @param surplus pieces too many; the fewer, the less there is to leave out
+ */
+public record Levels(long missing, long money, long sheets, long remnant, long surplus)
+    implements Comparable<Levels> {
+
+  private static final Comparator<Levels> BEST_FIRST =
+      Comparator.comparingLong(Levels::missing)
+          .thenComparingLong(Levels::money)
+          .thenComparingLong(Levels::sheets)
+          .thenComparing(Comparator.comparingLong(Levels::remnant).reversed())
+          .thenComparingLong(Levels::surplus);
+
+  /** Better choices come first. */
+  @Override
+  public int compareTo(Levels other) {
+    return BEST_FIRST.compare(this, other);
+  }
+}

@@ -1,0 +1,65 @@
+package curvestock.purchase.solver;
+
+import org.optaplanner.core.api.score.buildin.bendablelong.BendableLongScore;
+import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
+
+/** Gives OptaPlanner the {@link Levels} of a plan, kept up to date by a {@link Tally}. */
+public class SlotScore implements IncrementalScoreCalculator<SlotPlan, BendableLongScore> {
+
+  private Tally tally;
+
+  @Override
+  public void resetWorkingSolution(SlotPlan plan) {
+    tally = new Tally(plan.choice());
+    plan.slots().forEach(this::add);
+  }
+
+  @Override
+  public void beforeEntityAdded(Object entity) {}
+
+  @Override
+  public void afterEntityAdded(Object entity) {
+    add((SheetSlot) entity);
+  }
+
+  @Override
+  public void beforeVariableChanged(Object entity, String variableName) {
+    remove((SheetSlot) entity);
+  }
+
+  @Override
+  public void afterVariableChanged(Object entity, String variableName) {
+    add((SheetSlot) entity);
+  }
+
+  @Override
+  public void beforeEntityRemoved(Object entity) {
+    remove((SheetSlot) entity);
+  }
+
+  @Override
+  public void afterEntityRemoved(Object entity) {}
+
+  @Override
+  public BendableLongScore calculateScore() {
+    return score(tally.levels());
+  }
+
+  static BendableLongScore score(Levels levels) {
+    return BendableLongScore.of(
+        new long[] {-levels.missing()},
+        new long[] {-levels.money(), -levels.sheets(), levels.remnant(), -levels.surplus()});
+  }
+
+  private void add(SheetSlot slot) {
+    if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
+      tally.add(slot.getColumn());
+    }
+  }
+
+  private void remove(SheetSlot slot) {
+    if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
+      tally.remove(slot.getColumn());
+    }
+  }
+}
