@@ -1,0 +1,138 @@
+package curvestock.app;
+
+import curvestock.check.CheckException;
+import curvestock.check.CheckReport;
+import curvestock.check.Expectation;
+import curvestock.check.LayoutCheck;
+import curvestock.drawing.Picture;
+import curvestock.drawing.SheetDrawing;
+import curvestock.drawing.SheetTitle;
+import curvestock.files.FileProblem;
+import curvestock.files.ResultFolder;
+import curvestock.files.TextFiles;
+import curvestock.job.DefaultJob;
+import curvestock.job.Job;
+import curvestock.job.JobReader;
+import curvestock.layout.Layout;
+import curvestock.piece.Demand;
+import curvestock.plan.Infeasible;
+import curvestock.plan.Plan;
+import curvestock.plan.PlanListener;
+import curvestock.plan.Planner;
+import curvestock.report.PlanJson;
+import curvestock.report.PlanSummary;
+import curvestock.report.SheetFiles;
+import curvestock.sheet.SheetStock;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What Curvestock can do, for the command line, the page and anybody's program. */
+public final class Workshop {
+
+  private static final int MOST_JOB_BYTES = 1_000_000;
+  private static final int MOST_DRAWING_BYTES = 20_000_000;
+  private static final int PICTURE_WIDTH = 1600;
+
+  private Workshop() {}
+
+  /**
+   * The job in the file, or the embedded default job if no file is given.
+   *
+   * @throws FileProblem if the file cannot be read
+   * @throws curvestock.job.JobException if it is not a right job; holds all problems
+   */
+  public static Job readJob(Optional<Path> file) throws FileProblem {
+    if (file.isEmpty()) {
+      return DefaultJob.read();
+    }
+    return JobReader.read(TextFiles.read(file.get(), MOST_JOB_BYTES), file.get().toString());
+  }
+
+  /**
+   * Plans the job.
+   *
+   * @throws Infeasible if it cannot be cut from its sheets
+   */
+  public static Plan plan(Job job, PlanListener listener) throws Infeasible {
+    return new Planner(job, listener).plan();
+  }
+
+  /**
+   * Draws the plan, checks every drawing as it will be written, and collects the files of the
+   * result.
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder result(Plan plan, PlanListener listener) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("plan.json", PlanJson.of(plan));
+    folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    List<List<String>> labels = plan.labels();
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      int number = i + 1;
+      listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
+      Layout layout = plan.layouts().get(i);
+      SheetTitle title = title(plan, number, labels.get(i));
+      String annotated = SheetDrawing.annotated(layout, title);
+      String clean = SheetDrawing.clean(layout);
+      requireRight(SheetFiles.annotated(number), annotated, layout);
+      requireRight(SheetFiles.clean(number), clean, layout);
+      folder.add(SheetFiles.annotated(number), annotated);
+      folder.add(SheetFiles.clean(number), clean);
+      folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
+    }
+    return folder;
+  }
+
+  private static SheetTitle title(Plan plan, int number, List<String> labels) {
+    Job job = plan.job();
+    String material = plan.layouts().get(number - 1).sheet().name();
+    return new SheetTitle(
+        job.title(), number, plan.layouts().size(), job.style(), material, job.invented(), labels);
+  }
+
+  private static void requireRight(String file, String svg, Layout layout) {
+    String faults;
+    try {
+      CheckReport report = LayoutCheck.check(svg, Expectation.of(layout));
+      faults =
+          report.findings().stream()
+              .map(finding -> "  " + finding.message())
+              .collect(Collectors.joining("\n"));
+    } catch (CheckException e) {
+      faults = e.getMessage();
+    }
+    if (!faults.isEmpty()) {
+      throw new WrongLayoutException(file, faults);
+    }
+  }
+
+  /**
+   * Judges a drawing by the job: shapes, gaps, margin, defects, grain. The drawing may be of any
+   * sheet of the job; the one that explains it best is taken. Counts are judged against the whole
+   * job: no more of a piece than wanted.
+   *
+   * @throws FileProblem if the drawing cannot be read
+   * @throws CheckException if it is no drawing that can be judged
+   */
+  public static CheckReport check(Path drawing, Job job) throws FileProblem, CheckException {
+    String svg = TextFiles.read(drawing, MOST_DRAWING_BYTES);
+    List<CheckReport> reports = new ArrayList<>();
+    for (SheetStock sheet : job.sheets()) {
+      Expectation expectation =
+          Expectation.anyOf(
+              sheet, job.cutting(), job.demands().stream().map(Demand::piece).toList());
+      reports.add(LayoutCheck.check(svg, expectation));
+    }
+    CheckReport best = reports.get(0);
+    for (CheckReport report : reports) {
+      if (report.findings().size() < best.findings().size()) {
+        best = report;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,98 @@
+package curvestock.plan;
+
+import curvestock.bound.Fit;
+import curvestock.job.Job;
+import curvestock.piece.AnnularSector;
+import curvestock.piece.Piece;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Angle;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What to tell a person whose piece fits on none of the sheets. */
+final class Advice {
+
+  private final Job job;
+
+  Advice(Job job) {
+    this.job = job;
+  }
+
+  /** Why the piece fits nowhere, and the largest piece of its kind that would. */
+  List<String> forUnfit(Piece piece) {
+    List<String> sentences = new ArrayList<>();
+    boolean proven =
+        job.sheets().stream().allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));
+    sentences.add(
+        "Piece "
+            + piece.id()
+            + " ("
+            + describe(piece)
+            + (proven ? ") does not fit on " : ") was not found to fit on ")
+            + sheets()
+            + ", whichever way it is turned.");
+    if (piece.shape() instanceof AnnularSector sector) {
+      sentences.add(forSector(piece, sector));
+    } else {
+      sentences.add("Offer a larger sheet, or cut the piece in parts.");
+    }
+    return sentences;
+  }
+
+  private String describe(Piece piece) {
+    LengthStyle style = job.style();
+    if (piece.shape() instanceof AnnularSector sector) {
+      String size =
+          sector.isRing()
+              ? "a full ring of " + style.format(sector.outerRadius().times(2)) + " outer diameter"
+              : piece.name() + ", " + style.format(sector.chord()) + " across its ends";
+      return size + ", " + style.format(sector.width()) + " wide";
+    }
+    double[] box = {piece.shape().outline().box().width(), piece.shape().outline().box().height()};
+    return piece.name()
+        + ", "
+        + style.format(Length.ofMillimetres(box[0]))
+        + " x "
+        + style.format(Length.ofMillimetres(box[1]));
+  }
+
+  private String sheets() {
+    LengthStyle style = job.style();
+    List<String> names = new ArrayList<>();
+    for (SheetStock sheet : job.sheets()) {
+      names.add(
+          sheet.name()
+              + " ("
+              + style.format(sheet.length())
+              + " x "
+              + style.format(sheet.width())
+              + ", "
+              + style.formatGiven(job.cutting().margin())
+              + " margin)");
+    }
+    return String.join(" or ", names);
+  }
+
+  private String forSector(Piece piece, AnnularSector sector) {
+    int degrees = 0;
+    for (int angle = (int) Math.ceil(sector.sweep().degrees()) - 1; angle >= 1; angle--) {
+      Piece shorter =
+          Piece.of(
+              piece.id(),
+              piece.name(),
+              new AnnularSector(sector.radius(), sector.width(), Angle.ofDegrees(angle)));
+      if (job.sheets().stream().anyMatch(s -> !Fit.isImpossible(shorter, s, job.cutting()))) {
+        degrees = angle;
+        break;
+      }
+    }
+    return degrees == 0
+        ? "No segment of this radius and width fits: offer a larger sheet or make it narrower."
+        : "Cut it as shorter segments: up to about "
+            + degrees
+            + "° of this radius and width can lie on one sheet. Thirds (120°), quarters (90°) or sixths"
+            + " (60°) of a turn are usual.";
+  }
+}

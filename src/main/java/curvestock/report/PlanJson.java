@@ -1,0 +1,160 @@
+package curvestock.report;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.geometry.Pose;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.AnnularSector;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.piece.Strip;
+import curvestock.plan.Capacity;
+import curvestock.plan.Plan;
+import curvestock.purchase.PurchaseLine;
+import curvestock.sheet.SheetStock;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.List;
+
+/**
+ * The plan as data, {@code plan.json}: lengths in millimetres, angles in degrees counter-clockwise,
+ * money in minor units. Each sheet's frame has its origin at the lower left corner, x to the right,
+ * y up.
+ */
+public final class PlanJson {
+
+  /** Raised when a field changes its meaning or goes away. */
+  public static final int FORMAT = 1;
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  private final Plan plan;
+
+  private PlanJson(Plan plan) {
+    this.plan = plan;
+  }
+
+  public static String of(Plan plan) {
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter()
+            .withObjectIndenter(new DefaultIndenter("  ", "\n"))
+            .withArrayIndenter(new DefaultIndenter("  ", "\n"));
+    try {
+      return MAPPER.writer(printer).writeValueAsString(new PlanJson(plan).root()) + "\n";
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("a tree of plain values can always be written", e);
+    }
+  }
+
+  private ObjectNode root() {
+    ObjectNode root = MAPPER.createObjectNode();
+    root.put("curvestockPlan", FORMAT);
+    root.put("title", plan.job().title());
+    root.put("invented", plan.job().invented());
+    root.put("units", "mm, degrees counter-clockwise, money in minor units");
+    root.put("currency", plan.job().currency());
+    root.put("seed", plan.job().search().seed());
+    root.put("effort", plan.job().search().effort().name().toLowerCase(java.util.Locale.ROOT));
+    root.put("stoppedEarly", plan.stopped());
+    cutting(root.putObject("cutting"));
+    ArrayNode pieces = root.putArray("pieces");
+    plan.job().demands().forEach(demand -> piece(pieces.addObject(), demand));
+    purchase(root.putObject("purchase"));
+    ArrayNode capacities = root.putArray("piecesPerSheet");
+    plan.capacities().forEach(capacity -> capacity(capacities.addObject(), capacity));
+    ArrayNode sheets = root.putArray("sheets");
+    List<List<String>> labels = plan.labels();
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      sheet(sheets.addObject(), i + 1, plan.layouts().get(i), labels.get(i));
+    }
+    return root;
+  }
+
+  private void cutting(ObjectNode node) {
+    node.put("kerf", decimal(plan.job().cutting().kerf().millimetres()));
+    node.put("spacing", decimal(plan.job().cutting().spacing().millimetres()));
+    node.put("margin", decimal(plan.job().cutting().margin().millimetres()));
+  }
+
+  private static void piece(ObjectNode node, Demand demand) {
+    Piece piece = demand.piece();
+    node.put("id", piece.id());
+    node.put("name", piece.name());
+    node.put("wanted", demand.count());
+    node.put("area", decimal(piece.shape().area()));
+    if (piece.shape() instanceof AnnularSector sector) {
+      node.put("form", "annular sector");
+      node.put("innerRadius", decimal(sector.innerRadius().millimetres()));
+      node.put("outerRadius", decimal(sector.outerRadius().millimetres()));
+      node.put("angle", decimal(sector.sweep().degrees()));
+      node.put("frame", "origin at the centre of the arcs, x along the bisector");
+    } else if (piece.shape() instanceof Strip strip) {
+      node.put("form", "strip");
+      node.put("length", decimal(strip.length().millimetres()));
+      node.put("width", decimal(strip.width().millimetres()));
+      node.put("frame", "origin at the middle, x along the length");
+    } else {
+      node.put("form", "outline");
+      node.put("frame", "as given in the job");
+    }
+  }
+
+  private void purchase(ObjectNode node) {
+    ArrayNode lines = node.putArray("lines");
+    for (PurchaseLine line : plan.purchase().lines()) {
+      ObjectNode entry = lines.addObject();
+      entry.put("sheet", line.product().stock().name());
+      entry.put("bought", line.bought());
+      entry.put("used", line.used());
+      entry.put("cost", line.cost().minorUnits());
+    }
+    node.put("cost", plan.purchase().sheetCost().minorUnits());
+    node.put("costBound", plan.purchase().bound().money().minorUnits());
+    node.put("sheetsBound", plan.purchase().bound().sheets());
+    node.put("boundProof", plan.purchase().bound().proof());
+  }
+
+  private static void capacity(ObjectNode node, Capacity capacity) {
+    node.put("piece", capacity.piece().id());
+    node.put("sheet", capacity.sheet().name());
+    node.put("found", capacity.found());
+    node.put("soughtUpTo", capacity.sought());
+    node.put("bound", capacity.bound().count());
+    node.put("boundProof", capacity.bound().proof());
+    node.put("how", capacity.how());
+  }
+
+  private static void sheet(ObjectNode node, int number, Layout layout, List<String> labels) {
+    SheetStock stock = layout.sheet();
+    node.put("number", number);
+    node.put("file", SheetFiles.annotated(number));
+    node.put("sheet", stock.name());
+    node.put("length", decimal(stock.length().millimetres()));
+    node.put("width", decimal(stock.width().millimetres()));
+    node.put("thickness", decimal(stock.thickness().millimetres()));
+    node.put("yield", decimal(layout.areaYield()));
+    ArrayNode placements = node.putArray("placements");
+    for (int i = 0; i < layout.placements().size(); i++) {
+      Placement placement = layout.placements().get(i);
+      Pose pose = placement.pose();
+      ObjectNode entry = placements.addObject();
+      entry.put("piece", placement.piece().id());
+      entry.put("label", labels.get(i));
+      entry.put("x", decimal(pose.x()));
+      entry.put("y", decimal(pose.y()));
+      entry.put("rotation", decimal(Math.toDegrees(pose.rotation())));
+    }
+  }
+
+  /** Six decimals: a millionth of a millimetre, or of a degree (0.00002 mm at the rim of 1 m). */
+  private static BigDecimal decimal(double value) {
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).stripTrailingZeros();
+    return rounded.signum() == 0 ? BigDecimal.ZERO : rounded.setScale(Math.max(0, rounded.scale()));
+  }
+}

@@ -1,0 +1,129 @@
+package curvestock.report;
+
+import curvestock.job.Job;
+import curvestock.layout.Layout;
+import curvestock.piece.Demand;
+import curvestock.plan.Capacity;
+import curvestock.plan.Plan;
+import curvestock.purchase.PurchaseLine;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The short summary of a plan, a line a fact. */
+public final class PlanSummary {
+
+  private final Plan plan;
+  private final Job job;
+  private final LengthStyle style;
+
+  private PlanSummary(Plan plan) {
+    this.plan = plan;
+    this.job = plan.job();
+    this.style = job.style();
+  }
+
+  public static List<String> of(Plan plan) {
+    return new PlanSummary(plan).lines();
+  }
+
+  private List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(job.title() + (job.invented() ? "  [invented data]" : ""));
+    lines.add("");
+    pieces(lines);
+    buy(lines);
+    capacities(lines);
+    sheets(lines);
+    if (plan.stopped()) {
+      lines.add("");
+      lines.add("Stopped early: this is the best found so far; a full run may find better.");
+    }
+    return lines;
+  }
+
+  private void pieces(List<String> lines) {
+    lines.add("Pieces to cut");
+    for (Demand demand : job.demands()) {
+      lines.add(
+          "  %4d x %s  %s".formatted(demand.count(), demand.piece().id(), demand.piece().name()));
+    }
+  }
+
+  private void buy(List<String> lines) {
+    lines.add("");
+    lines.add("Sheets");
+    for (PurchaseLine line : plan.purchase().lines()) {
+      String cost = line.cost().minorUnits() == 0 ? "on hand" : line.cost().format(job.currency());
+      String size =
+          style.format(line.product().stock().length())
+              + " x "
+              + style.format(line.product().stock().width())
+              + " x "
+              + style.formatGiven(line.product().stock().nominalThickness());
+      lines.add(
+          "  %4d x %s (%s)  %s%s"
+              .formatted(
+                  line.bought(),
+                  line.product().stock().name(),
+                  size,
+                  cost,
+                  line.bought() > line.used() ? ", " + line.used() + " of them cut" : ""));
+    }
+    lines.add(
+        "  Cost "
+            + plan.purchase().sheetCost().format(job.currency())
+            + ": "
+            + plan.purchase().gapSentence(job.currency()));
+  }
+
+  private void capacities(List<String> lines) {
+    lines.add("");
+    lines.add("Pieces per sheet");
+    for (Capacity capacity : plan.capacities()) {
+      String verdict =
+          capacity.isProvenBest()
+              ? "proven best possible"
+              : capacity.isEnough()
+                  ? "all that are wanted; no layout holds more than " + capacity.bound().count()
+                  : "no layout holds more than " + capacity.bound().count();
+      lines.add(
+          "  %4d of %s on %s: %s (%s)"
+              .formatted(
+                  capacity.found(),
+                  capacity.piece().id(),
+                  capacity.sheet().name(),
+                  verdict,
+                  capacity.bound().proof()));
+    }
+  }
+
+  private void sheets(List<String> lines) {
+    lines.add("");
+    lines.add("Layouts");
+    int number = 1;
+    for (Layout layout : plan.layouts()) {
+      List<String> parts = new ArrayList<>();
+      for (Demand demand : job.demands()) {
+        int count = layout.count(demand.piece());
+        if (count > 0) {
+          parts.add(count + " x " + demand.piece().id());
+        }
+      }
+      lines.add(
+          "  sheet %d, %s: %s; %s of the sheet becomes pieces; left over: %s"
+              .formatted(
+                  number++,
+                  layout.sheet().name(),
+                  String.join(", ", parts),
+                  percent(layout.areaYield()),
+                  Leftover.of(layout).describe(style)));
+    }
+    lines.add("  all sheets: " + percent(plan.areaYield()) + " becomes pieces");
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+  }
+}
