@@ -3,6 +3,7 @@ package curvestock.check;
 import curvestock.geometry.Point;
 import java.util.List;
 import java.util.PriorityQueue;
+import java.util.stream.IntStream;
 
 /**
  * The least distance between two sets of edges, by halving.
@@ -31,6 +32,23 @@ final class GapMeasure {
     }
   }
 
+  /** A part and a rectangle that holds it, by which far pairs are passed over quickly. */
+  private record Boxed(Part part, Bounds box) {
+
+    static Boxed of(Part part) {
+      Point a = part.edge().at(part.from());
+      Point b = part.edge().at(part.to());
+      double stray = part.stray();
+      return new Boxed(
+          part,
+          new Bounds(
+              Math.min(a.x(), b.x()) - stray,
+              Math.min(a.y(), b.y()) - stray,
+              Math.max(a.x(), b.x()) + stray,
+              Math.max(a.y(), b.y()) + stray));
+    }
+  }
+
   private record Pair(Part a, Part b, double lower) {}
 
   private final PriorityQueue<Pair> open =
@@ -49,16 +67,19 @@ final class GapMeasure {
    */
   static Gap between(List<Trace> first, List<Trace> second, double ceiling) throws CheckException {
     GapMeasure measure = new GapMeasure(ceiling);
-    for (Part a : parts(first)) {
-      for (Part b : parts(second)) {
-        measure.consider(a, b);
+    List<Boxed> others = parts(second);
+    for (Boxed a : parts(first)) {
+      for (Boxed b : others) {
+        if (a.box().distance(b.box()) < measure.best) {
+          measure.consider(a.part(), b.part());
+        }
       }
     }
     return measure.search();
   }
 
   /** Edges as parts of at most a quarter turn, for which the bounds hold. */
-  private static List<Part> parts(List<Trace> edges) {
+  private static List<Boxed> parts(List<Trace> edges) {
     return edges.stream()
         .flatMap(
             edge -> {
@@ -66,8 +87,8 @@ final class GapMeasure {
                   edge instanceof Trace.Round round
                       ? Math.max(1, (int) Math.ceil(Math.abs(round.sweep()) / (Math.PI / 2)))
                       : 1;
-              return java.util.stream.IntStream.range(0, count)
-                  .mapToObj(i -> new Part(edge, (double) i / count, (i + 1.0) / count));
+              return IntStream.range(0, count)
+                  .mapToObj(i -> Boxed.of(new Part(edge, (double) i / count, (i + 1.0) / count)));
             })
         .toList();
   }

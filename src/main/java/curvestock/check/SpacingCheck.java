@@ -15,11 +15,15 @@ final class SpacingCheck {
   /** Gaps larger than the spacing by this are not measured. */
   private static final double OF_INTEREST = 50;
 
+  /** Some seconds of work; a full sheet of small pieces takes less than a hundredth. */
+  private static final long MOST_EDGE_PAIRS = 20_000_000;
+
   private final Expectation expectation;
   private final TraceShape sheet;
   private final Polygon sheetInside;
   private final List<DrawnPiece> pieces;
   private final Findings findings;
+  private long edgePairs;
   private Optional<Measure> leastGap = Optional.empty();
   private Optional<Measure> leastMargin = Optional.empty();
 
@@ -187,8 +191,14 @@ final class SpacingCheck {
   }
 
   /** The gap between two shapes' material, up to a ceiling: 0 where one lies in the other. */
-  private static GapMeasure.Gap gap(DrawnPiece a, DrawnPiece b, double ceiling)
-      throws CheckException {
+  private GapMeasure.Gap gap(DrawnPiece a, DrawnPiece b, double ceiling) throws CheckException {
+    edgePairs += (long) a.shape().edges().size() * b.shape().edges().size();
+    if (edgePairs > MOST_EDGE_PAIRS) {
+      throw new CheckException(
+          "the outlines have too many edges to measure all gaps: more than "
+              + MOST_EDGE_PAIRS
+              + " pairs");
+    }
     GapMeasure.Gap gap = GapMeasure.between(a.shape().edges(), b.shape().edges(), ceiling);
     if (a.shape().holds(aPointOf(b))) {
       return new GapMeasure.Gap(0, aPointOf(b));

@@ -10,6 +10,7 @@ import curvestock.drawing.SheetDrawing;
 import curvestock.layout.Layout;
 import java.time.Duration;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -138,6 +139,32 @@ class HostileDrawingTest {
 
     assertThat(report.findings()).hasSizeLessThanOrEqualTo(101);
     assertThat(report.findings().get(report.findings().size() - 1).kind()).isEqualTo(Kind.MORE);
+  }
+
+  @Test
+  void check_manyIntricateOutlines_isRefusedInTime() {
+    StringBuilder paths = new StringBuilder();
+    for (int k = 0; k < 60; k++) {
+      paths.append("<path data-piece=\"B\" d=\"M 900 600");
+      for (int i = 1; i < 1900; i++) {
+        double angle = 2 * Math.PI * i / 1900;
+        double radius = 200 + (i % 2) * 0.5 + k;
+        paths.append(
+            String.format(
+                Locale.ROOT,
+                " L %.4f %.4f",
+                700 + radius * Math.cos(angle),
+                600 + radius * Math.sin(angle)));
+      }
+      paths.append(" Z\"/>");
+    }
+
+    assertTimeoutPreemptively(
+        Duration.ofSeconds(60),
+        () ->
+            assertThatThrownBy(() -> check(drawingOf("<g id=\"cut\">" + paths + "</g>")))
+                .isInstanceOf(CheckException.class)
+                .hasMessageContaining("too many edges"));
   }
 
   @Test
