@@ -18,6 +18,29 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
     return of(random, 1 + random.nextInt(5), 1 + random.nextInt(3), 4 + random.nextInt(12), 30);
   }
 
+  /** A shop with a rack of twelve different remnants, each there once and free. */
+  static RandomPurchases withRemnants(long seed) {
+    Random random = new Random(seed);
+    List<Piece> pieces = new ArrayList<>();
+    List<Demand> demands = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      pieces.add(Shop.piece("P" + i, 700 + random.nextInt(2000)));
+      demands.add(new Demand(pieces.get(i), 5 + random.nextInt(20)));
+    }
+    List<Product> products = new ArrayList<>(List.of(product(random, "S0", true)));
+    for (int r = 0; r < 12; r++) {
+      int area = 2800 + random.nextInt(2000);
+      products.add(Product.of(Shop.limited(Shop.sheet("remnant " + r, area, 0), 1)));
+    }
+    List<Layout> layouts = new ArrayList<>();
+    for (int j = 0; j < 2 * products.size() + 6; j++) {
+      Product product = products.get(j < 6 ? 0 : (j - 6) % products.size());
+      layouts.add(layout(random, product.stock(), pieces, j));
+    }
+    return new RandomPurchases(
+        new PurchaseProblem(demands, products, layouts), Shop.areaLimits(demands, products));
+  }
+
   /** A club's order: many kinds and layouts. */
   static RandomPurchases large(long seed, int kinds, int layouts, int pieces) {
     return of(new Random(seed), kinds, 3, layouts, 2 * pieces / kinds);

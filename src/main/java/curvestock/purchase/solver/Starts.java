@@ -17,7 +17,7 @@ import java.util.function.Function;
  */
 final class Starts {
 
-  /** More combinations than this are not tried one by one. */
+  /** Once there are so many, the products that follow have one option each. */
   private static final int MOST_COMBINATIONS = 400;
 
   /** Random roundings turn among this many of the cheapest programmes. */
@@ -121,15 +121,15 @@ final class Starts {
     return combinations;
   }
 
-  /** The dearest tier last: it is the one that asks for fewest sheets. */
+  /** The option that allows to buy none comes last. */
   private List<Integer> options(int product) {
     List<Tier> tiers = choice.tiers.get(product);
     List<Integer> options = new ArrayList<>();
-    if (tiers.isEmpty() || tiers.get(0).from() > 1) {
-      options.add(LinearStart.NOT_BOUGHT);
-    }
     for (int t = tiers.size() - 1; t >= 0; t--) {
       options.add(t);
+    }
+    if (tiers.isEmpty() || tiers.get(0).from() > 1) {
+      options.add(LinearStart.NOT_BOUGHT);
     }
     return options;
   }
