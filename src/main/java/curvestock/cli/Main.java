@@ -1,8 +1,48 @@
 package curvestock.cli;
 
-/** Entry point of the command line. */
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/**
+ * Entry point of the command line.
+ *
+ * <p>Exit codes: 0 done; 1 the answer is no (the job cannot be cut from its sheets, or a drawing
+ * failed its check); 2 the input is wrong; 3 a fault of this program.
+ */
+@Command(
+    name = "curvestock",
+    mixinStandardHelpOptions = true,
+    versionProvider = Version.class,
+    subcommands = {PlanCommand.class, CheckCommand.class, SchemaCommand.class},
+    description =
+        "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
+            + " at what cost.")
 public final class Main {
+
+  static final int ANSWER_IS_NO = 1;
+  static final int WRONG_INPUT = 2;
+  static final int OUR_FAULT = 3;
+
   private Main() {}
 
-  public static void main(String[] args) {}
+  public static void main(String[] args) {
+    int code = run(args);
+    // After Ctrl-C the machine is already shutting down and waits for this thread: just return.
+    if (code != 0) {
+      System.exit(code);
+    }
+  }
+
+  /** Runs one command and gives its exit code. */
+  static int run(String... args) {
+    System.setProperty("java.awt.headless", "true");
+    CommandLine line = new CommandLine(new Main());
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler(new Faults());
+    if (args.length == 0) {
+      line.usage(line.getOut());
+      return WRONG_INPUT;
+    }
+    return line.execute(args);
+  }
 }

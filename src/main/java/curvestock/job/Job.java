@@ -50,6 +50,12 @@ public record Job(
     }
   }
 
+  /** The same job with another seed or effort. */
+  public Job with(SearchSettings settings) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, pieces, settings);
+  }
+
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */
   public List<Demand> demands() {
     return Stream.concat(helix.stream().flatMap(plan -> plan.demands().stream()), pieces.stream())

@@ -1,0 +1,14 @@
+package curvestock.cli;
+
+import java.util.Optional;
+import picocli.CommandLine.IVersionProvider;
+
+/** The version from the jar's manifest. */
+final class Version implements IVersionProvider {
+
+  @Override
+  public String[] getVersion() {
+    String version = Main.class.getPackage().getImplementationVersion();
+    return new String[] {"curvestock " + Optional.ofNullable(version).orElse("(not packaged)")};
+  }
+}
