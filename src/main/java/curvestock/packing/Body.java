@@ -6,11 +6,8 @@ import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Segment;
-import curvestock.piece.AnnularSector;
 import curvestock.piece.Grain;
 import curvestock.piece.Piece;
-import curvestock.piece.Shape;
-import curvestock.piece.Strip;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -80,7 +77,7 @@ final class Body {
   final double grainWithin;
 
   Body(Piece piece) {
-    this(piece.shape().outline(), field(piece.shape()), piece.grain());
+    this(piece.shape().outline(), DistanceField.of(piece.shape()), piece.grain());
   }
 
   /** An outline that is not a piece, such as a defect. */
@@ -152,13 +149,6 @@ final class Body {
 
   boolean grainFree() {
     return grainWithin >= Math.PI / 2;
-  }
-
-  private static DistanceField field(Shape shape) {
-    if (shape instanceof AnnularSector sector) {
-      return new SectorField(sector);
-    }
-    return shape instanceof Strip strip ? new StripField(strip) : new OutlineField(shape.outline());
   }
 
   private static double middle(Arc arc) {

@@ -1,5 +1,9 @@
 package curvestock.packing;
 
+import curvestock.piece.AnnularSector;
+import curvestock.piece.Shape;
+import curvestock.piece.Strip;
+
 /**
  * The signed distance of a shape, in the shape's own frame: how far a point lies outside its
  * boundary, negative inside.
@@ -7,7 +11,15 @@ package curvestock.packing;
  * <p>Exact, so that it is also 1-Lipschitz: {@code at(p) > r} means that no point within r of p
  * touches the shape. That property is what rejects whole groups of points at once.
  */
-interface DistanceField {
+public interface DistanceField {
+
+  /** The field of a shape, in closed form where there is one. */
+  static DistanceField of(Shape shape) {
+    if (shape instanceof AnnularSector sector) {
+      return new SectorField(sector);
+    }
+    return shape instanceof Strip strip ? new StripField(strip) : new OutlineField(shape.outline());
+  }
 
   /** The signed distance of (x, y). */
   double at(double x, double y);

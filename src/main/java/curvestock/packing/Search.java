@@ -21,7 +21,7 @@ final class Search {
   private static final int MOVES_PER_MEETING = 8;
 
   /** A lane that has not bettered itself in this many moves starts afresh. */
-  private static final int PATIENCE = 80;
+  private static final int PATIENCE = 160;
 
   private final Arena arena;
   private final List<Body> bodies;
