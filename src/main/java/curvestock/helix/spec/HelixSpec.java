@@ -34,8 +34,8 @@ public record HelixSpec(
   /**
    * Checks what no part can check alone.
    *
-   * @throws IllegalArgumentException if the density is not above zero, or the segments do not fit
-   *     an oval's half turn
+   * @throws IllegalArgumentException if the density is not above zero, the segments do not fit an
+   *     oval's half turn, or an oval has easements
    */
   public HelixSpec {
     if (!(woodDensity > 0 && Double.isFinite(woodDensity))) {
@@ -44,6 +44,10 @@ public record HelixSpec(
     }
     if (ground.isOval()) {
       requireWholeHalfTurns(segmentation);
+      if (bottom.easement().plus(top.easement()).millimetres() > 0) {
+        throw new IllegalArgumentException(
+            "easements are planned for circles only: an oval's own straights would need them too");
+      }
     }
   }
 

@@ -15,10 +15,13 @@ public record Segmentation(Angle segment, Optional<Angle> starter) {
 
   private static final double LEAST_DEGREES = 5;
 
+  /** Beyond this a piece with a straight lead-in would run into its own other end. */
+  private static final double MOST_DEGREES = 300;
+
   /**
    * Checks the values.
    *
-   * @throws IllegalArgumentException if an angle is not 5° to 360°, or the starter is longer than
+   * @throws IllegalArgumentException if an angle is not 5° to 300°, or the starter is longer than
    *     the segment
    */
   public Segmentation {
@@ -34,8 +37,8 @@ public record Segmentation(Angle segment, Optional<Angle> starter) {
   }
 
   private static void requireRange(String what, Angle angle) {
-    if (!(angle.degrees() >= LEAST_DEGREES && angle.degrees() <= 360)) {
-      throw new IllegalArgumentException(what + " must be 5° to 360°, but was " + angle);
+    if (!(angle.degrees() >= LEAST_DEGREES && angle.degrees() <= MOST_DEGREES)) {
+      throw new IllegalArgumentException(what + " must be 5° to 300°, but was " + angle);
     }
   }
 
