@@ -152,13 +152,15 @@ public final class Roadbed {
   }
 
   private static String name(Optional<Joint> lower, Optional<Joint> upper, Shape blank) {
-    String form =
-        blank instanceof AnnularSector sector
-            ? "of " + sector.sweep()
-            : blank instanceof Strip strip ? "straight of " + strip.length() : "with its lead";
-    if (lower.isEmpty()) {
-      return "first piece " + form;
+    if (blank instanceof AnnularSector sector) {
+      return "segment of " + sector.sweep();
     }
-    return (upper.isEmpty() ? "last piece " : "piece ") + form;
+    if (blank instanceof Strip strip) {
+      return "straight of " + strip.length();
+    }
+    if (lower.isEmpty()) {
+      return "first piece with its lead";
+    }
+    return upper.isEmpty() ? "last piece with its lead" : "shaped piece";
   }
 }

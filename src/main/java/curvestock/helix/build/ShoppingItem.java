@@ -1,0 +1,22 @@
+package curvestock.helix.build;
+
+import curvestock.units.Money;
+import java.util.Optional;
+
+/**
+ * Something to buy besides sheets.
+ *
+ * @param name what
+ * @param quantity how much
+ * @param unit of the quantity, for example {@code pieces} or {@code g}
+ * @param unitPrice price of one unit, if known
+ * @param note where the quantity comes from
+ */
+public record ShoppingItem(
+    String name, long quantity, String unit, Optional<Money> unitPrice, String note) {
+
+  /** Quantity × price, if the price is known. */
+  public Optional<Money> price() {
+    return unitPrice.map(price -> price.times(quantity));
+  }
+}
