@@ -5,7 +5,7 @@ import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
 import curvestock.helix.build.ShoppingList;
-import curvestock.helix.build.SplicePlates;
+import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportTable;
 import curvestock.helix.build.Weight;
@@ -16,15 +16,12 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
-import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.standard.CurveDrag;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdicts;
 import curvestock.piece.Demand;
-import curvestock.piece.Piece;
-import curvestock.piece.Strip;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -166,18 +163,7 @@ public final class HelixPlan {
 
   private List<Demand> demands(List<Demand> roadbedPieces) {
     List<Demand> demands = new ArrayList<>(roadbedPieces);
-    int count = joints.all().size();
-    if (count > 0
-        && spec.construction() instanceof Construction.ButtWithPlate butt
-        && butt.plate().fromRoadbedSheets()) {
-      demands.add(new SplicePlates(butt, spec.ground(), count).demand());
-    }
-    if (count > 0
-        && spec.construction() instanceof Construction.PlatesBeside beside
-        && beside.fromRoadbedSheets()) {
-      Strip plate = new Strip(beside.length(), beside.height());
-      demands.add(new Demand(Piece.of("SP", "side plate", plate), 2 * count));
-    }
+    demands.addAll(new SmallParts(spec, joints, supports).demands());
     return demands;
   }
 

@@ -70,10 +70,16 @@ public final class BoardCutting {
     return stock;
   }
 
-  /** A number of boards that no nesting can go below: the total length with its kerfs. */
+  /**
+   * A number of boards that no nesting can go below: the total length with its kerfs, or the number
+   * of lengths of which no two fit one board, whichever is more.
+   */
   public int leastPossible() {
-    double total =
-        boards.stream().flatMap(List::stream).mapToDouble(cut -> cut.millimetres() + kerf).sum();
-    return (int) Math.ceil(total / (stock.length().millimetres() + kerf) - 1e-9);
+    List<Double> cuts =
+        boards.stream().flatMap(List::stream).map(cut -> cut.millimetres() + kerf).toList();
+    double board = stock.length().millimetres() + kerf;
+    double total = cuts.stream().mapToDouble(Double::doubleValue).sum();
+    long large = cuts.stream().filter(cut -> cut > board / 2 + ROUNDING).count();
+    return Math.max((int) Math.ceil(total / board - 1e-9), (int) large);
   }
 }

@@ -9,14 +9,8 @@ import java.util.Optional;
  * @param name what
  * @param quantity how much
  * @param unit of the quantity, for example {@code pieces} or {@code g}
- * @param unitPrice price of one unit, if known
+ * @param price of the whole quantity, if known
  * @param note where the quantity comes from
  */
 public record ShoppingItem(
-    String name, long quantity, String unit, Optional<Money> unitPrice, String note) {
-
-  /** Quantity × price, if the price is known. */
-  public Optional<Money> price() {
-    return unitPrice.map(price -> price.times(quantity));
-  }
-}
+    String name, long quantity, String unit, Optional<Money> price, String note) {}

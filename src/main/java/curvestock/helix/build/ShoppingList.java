@@ -1,9 +1,12 @@
 package curvestock.helix.build;
 
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SplicePlate;
 import curvestock.units.Money;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -29,20 +32,21 @@ public final class ShoppingList {
     this.supports = supports;
     addRisers();
     addJointParts();
-    add("glue", Math.round(glueGrams()), "g", "200 g per square metre, common practice, no source");
+    addGlue();
   }
 
   private void addRisers() {
     Riser riser = spec.supports().riser();
-    if (riser instanceof Riser.WoodBlocks wood) {
+    if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
       BlockPlan blocks = new BlockPlan(wood, supports);
-      addStock(new BoardCutting(wood.stock(), wood.kerf(), blocks.cuts()), "riser blocks");
+      addStock(new BoardCutting(wood.stock().get(), wood.kerf(), blocks.cuts()), "riser blocks");
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(new BoardCutting(rods.stock(), rods.kerf(), plan.cuts()), "rods");
       String each = "above and below each turn and the base, on every rod";
-      add("nuts " + rods.thread().name(), plan.nuts(), "pieces", each);
-      add("washers " + rods.thread().name(), plan.washers(), "pieces", each);
+      String thread = rods.thread().name();
+      add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
+      add("washers " + thread, plan.washers(), spec.prices().washer(), each);
     }
   }
 
@@ -51,36 +55,37 @@ public final class ShoppingList {
     int cuts = cutting.boards().stream().mapToInt(List::size).sum();
     String note =
         cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
-    if (boards > 0) {
-      items.add(
-          new ShoppingItem(
-              cutting.stock().name(), boards, "pieces", cutting.stock().price(), note));
-    }
+    add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 
   private void addJointParts() {
     int count = joints.all().size();
+    HardwarePrices prices = spec.prices();
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
+      SplicePlate plate = butt.plate();
       SplicePlates plates = new SplicePlates(butt, spec.ground(), count);
-      if (!butt.plate().fromRoadbedSheets()) {
-        add(
-            "splice plates " + butt.plate().length() + " × " + plates.width(),
-            count,
-            "pieces",
-            butt.plate().thickness() + " thick, one for each joint");
+      if (!plate.fromRoadbedSheets()) {
+        String size = plate.length() + " × " + plates.width() + " × " + plate.thickness();
+        add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
-      add(
-          "screws",
-          plates.screws(),
-          "pieces",
-          butt.plate().screwsEachSide() + " into each piece at each joint");
+      String note = plate.screwsEachSide() + " into each piece at each joint";
+      add("screws", plates.screws(), prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
-      add(
-          "side plates " + beside.length() + " × " + beside.height(),
-          2L * count,
-          "pieces",
-          beside.thickness() + " thick, two for each joint");
+      String size = beside.length() + " × " + beside.height() + " × " + beside.thickness();
+      add("side plates " + size, 2L * count, prices.plate(), "two for each joint");
+    }
+  }
+
+  private void addGlue() {
+    long grams = Math.round(glueGrams());
+    if (grams > 0) {
+      Optional<Money> price =
+          spec.prices()
+              .glueKilogram()
+              .map(kilogram -> Money.of(BigDecimal.valueOf(kilogram.minorUnits() * grams, 5)));
+      String note = "200 g per square metre, common practice, no source";
+      items.add(new ShoppingItem("glue", grams, "g", price, note));
     }
   }
 
@@ -105,9 +110,10 @@ public final class ShoppingList {
     return roadbed.area() / spec.construction().layers();
   }
 
-  private void add(String name, long quantity, String unit, String note) {
+  private void add(String name, long quantity, Optional<Money> each, String note) {
     if (quantity > 0) {
-      items.add(new ShoppingItem(name, quantity, unit, Optional.empty(), note));
+      Optional<Money> price = each.map(money -> money.times(quantity));
+      items.add(new ShoppingItem(name, quantity, "pieces", price, note));
     }
   }
 

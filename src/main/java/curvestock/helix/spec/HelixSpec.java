@@ -16,6 +16,7 @@ import curvestock.units.Length;
  * @param segmentation into which pieces the ring is cut
  * @param supports what holds the turns up
  * @param traffic what has to pass
+ * @param prices of small parts
  * @param woodDensity of the plywood, in kg/m³
  */
 public record HelixSpec(
@@ -29,6 +30,7 @@ public record HelixSpec(
     Segmentation segmentation,
     SupportPlan supports,
     Traffic traffic,
+    HardwarePrices prices,
     double woodDensity) {
 
   /**

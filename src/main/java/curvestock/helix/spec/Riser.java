@@ -21,9 +21,11 @@ public sealed interface Riser {
    * @param crossPiece thickness of a piece that lies across the blocks under the roadbed, zero for
    *     none
    * @param kerf of the saw that cuts them to length
-   * @param stock what they are cut from
+   * @param stock boards that they are cut from; empty if they are cut from the roadbed's sheets,
+   *     whose thickness is then their width across the track
    */
-  record WoodBlocks(Length width, Length along, Length crossPiece, Length kerf, StockBoard stock)
+  record WoodBlocks(
+      Length width, Length along, Length crossPiece, Length kerf, Optional<StockBoard> stock)
       implements Riser {
     /**
      * Checks the values.

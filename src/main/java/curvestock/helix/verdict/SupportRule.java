@@ -15,6 +15,7 @@ import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Supports, holes, joints and plates against each other. */
 final class SupportRule {
@@ -45,6 +46,7 @@ final class SupportRule {
     verdicts.add(bulge());
     if (spec.supports().riser() instanceof Riser.ThreadedRods rods) {
       verdicts.add(holes(rods));
+      patterns().ifPresent(verdicts::add);
     } else {
       verdicts.add(onRisers());
     }
@@ -111,6 +113,26 @@ final class SupportRule {
                 + wording.length(wanted)
                 + " from joints: let the plan place the first support, make the supports a multiple"
                 + " of the pieces per turn, or take another segment angle");
+  }
+
+  /** Rods that are no multiple of the pieces of a turn give pieces of several hole patterns. */
+  private Optional<Verdict> patterns() {
+    double pieces = 360 / spec.segmentation().segment().degrees();
+    int whole = (int) Math.rint(pieces);
+    int perTurn = spec.supports().perTurn();
+    if (Math.abs(pieces - whole) > 1e-6 || perTurn % whole == 0) {
+      return Optional.empty();
+    }
+    int below = perTurn / whole * whole;
+    return Optional.of(
+        new Verdict(
+            "hole patterns",
+            Result.TIGHT,
+            perTurn + " supports a turn on " + whole + " pieces: pieces differ by their holes",
+            "take "
+                + (below >= 3 ? below + " or " : "")
+                + (below + whole)
+                + " supports a turn, and whole pieces are all alike"));
   }
 
   private Verdict onRisers() {
