@@ -22,6 +22,7 @@ import curvestock.helix.standard.CurveDrag;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdicts;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -56,7 +57,7 @@ public final class HelixPlan {
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
     shopping = new ShoppingList(spec, joints, roadbed, supports);
-    verdicts = new Verdicts(spec, climb, line, joints, stations);
+    verdicts = new Verdicts(spec, climb, line, profile, joints, stations);
   }
 
   /**
@@ -167,13 +168,15 @@ public final class HelixPlan {
     return demands;
   }
 
-  /** Weight of all wood cut from the roadbed's sheets, in kilograms; holes not deducted. */
+  /** Weight of one piece cut from the roadbed's sheets, in kilograms. */
+  public double weightOf(Piece piece) {
+    return new Weight(spec.woodDensity()).ofWood(piece.shape().area(), spec.stack().plywood());
+  }
+
+  /** Weight of all wood cut from the roadbed's sheets, in kilograms. */
   public double woodWeight() {
-    Weight weight = new Weight(spec.woodDensity());
-    double area =
-        blankDemands().stream()
-            .mapToDouble(demand -> demand.piece().shape().area() * demand.count())
-            .sum();
-    return weight.ofWood(area, spec.stack().plywood());
+    return demands().stream()
+        .mapToDouble(demand -> weightOf(demand.piece()) * demand.count())
+        .sum();
   }
 }

@@ -65,8 +65,8 @@ public record BaseFrame(Form form, Length innerEdge, Length outerEdge, Length ri
   /** The pieces wanted. */
   public Demand demand() {
     return switch (form) {
-      case SQUARE -> new Demand(Piece.of("Q", "quarter of the square base", quarter()), 4);
-      case OCTAGON -> new Demand(Piece.of("O", "board of the octagon base", board()), 8);
+      case SQUARE -> new Demand(Piece.of("base", "quarter of the square base", quarter()), 4);
+      case OCTAGON -> new Demand(Piece.of("base", "board of the octagon base", board()), 8);
     };
   }
 

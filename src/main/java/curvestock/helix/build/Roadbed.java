@@ -60,6 +60,14 @@ public final class Roadbed {
     return kinds.all();
   }
 
+  /** Numbers of the pieces of one kind, which are interchangeable, in order of climb. */
+  public List<String> numbersOf(PieceKind kind) {
+    return pieces.stream()
+        .filter(piece -> piece.kindId().equals(kind.id()))
+        .map(BedPiece::number)
+        .toList();
+  }
+
   /** Area of all pieces in square millimetres, holes not deducted. */
   public double area() {
     return kinds().stream().mapToDouble(kind -> kind.blank().area() * kind.count()).sum();

@@ -70,6 +70,13 @@ public final class RodPlan {
     return height.millimetres() / riser.thread().pitch().millimetres();
   }
 
+  /** Weight of all rods in kilograms, without nuts. */
+  public double weight() {
+    return cuts().stream()
+        .mapToDouble(length -> Weight.ofRod(riser.thread().diameter(), length))
+        .sum();
+  }
+
   /** Lengths to cut, one for each rod. */
   public List<Length> cuts() {
     List<Length> cuts = new ArrayList<>();

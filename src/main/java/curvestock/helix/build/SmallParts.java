@@ -32,7 +32,7 @@ public final class SmallParts {
     if (spec.construction() instanceof Construction.PlatesBeside beside
         && beside.fromRoadbedSheets()) {
       Strip plate = new Strip(beside.length(), beside.height());
-      demands.add(new Demand(Piece.of("SP", "side plate", plate), 2 * count));
+      demands.add(new Demand(Piece.of("side-plate", "side plate", plate), 2 * count));
     }
   }
 
@@ -42,7 +42,7 @@ public final class SmallParts {
     for (BlockPlan.Block block : plan.blocks()) {
       Strip strip = new Strip(block.stockLength(), wood.along());
       String name = "riser block of " + block.height();
-      demands.add(new Demand(Piece.of("R" + number, name, strip), block.count()));
+      demands.add(new Demand(Piece.of("block-" + number, name, strip), block.count()));
       number++;
     }
   }

@@ -73,7 +73,7 @@ public final class SplicePlates {
 
   /** The plates wanted. */
   public Demand demand() {
-    return new Demand(Piece.of("P", "splice plate", shape()), count);
+    return new Demand(Piece.of("plate", "splice plate", shape()), count);
   }
 
   /** Screws for all plates. */

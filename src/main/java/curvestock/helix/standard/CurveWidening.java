@@ -10,6 +10,9 @@ public final class CurveWidening {
 
   private static final List<CsvTable.Row> ROWS = CsvTable.read("curve-widening.csv").rows();
 
+  private static final List<CsvTable.Row> HALF_WIDTHS =
+      CsvTable.read("clear-half-width.csv").rows();
+
   private CurveWidening() {}
 
   /** Bodies up to 20, 24.2 and 27.2 m long. */
@@ -29,5 +32,13 @@ public final class CurveWidening {
         .filter(row -> row.length("radius").compareTo(radius) <= 0)
         .max(Comparator.comparing(row -> row.length("radius")))
         .map(row -> row.sourced(row.length("widening")));
+  }
+
+  /** Half of the clear width beside straight track, by NEM 102; empty without a row. */
+  public static Optional<Sourced<Length>> straightHalfWidth(Scale scale) {
+    return HALF_WIDTHS.stream()
+        .filter(row -> row.is("scale", scale.name()))
+        .map(row -> row.sourced(row.length("half")))
+        .findFirst();
   }
 }

@@ -12,7 +12,12 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Whether an outer support of the lowest turn stands in the way of the approach. */
+/**
+ * Whether an outer support of the lowest turn stands where the approach comes in: in the way of
+ * trains, or only through the wood of the lead.
+ *
+ * <p>Inner supports lie inside the ring's inner edge, which no tangent crosses behind the entry.
+ */
 final class ApproachRule {
 
   private final HelixSpec spec;
@@ -26,49 +31,78 @@ final class ApproachRule {
   }
 
   Verdict verdict() {
-    List<String> names =
-        stations.all().stream().filter(this::isInTheWay).map(Station::name).toList();
+    List<String> blocking = new ArrayList<>();
+    List<String> touching = new ArrayList<>();
+    for (Station station : stations.all()) {
+      Point offset = offset(station);
+      if (offset.x() < 0 && station.places().get(0) > 0) {
+        if (isInTheWay(offset.y())) {
+          blocking.add(station.name());
+        } else if (meetsTheLead(offset)) {
+          touching.add(station.name());
+        }
+      }
+    }
+    return verdict(String.join(", ", blocking), String.join(", ", touching));
+  }
+
+  private static Verdict verdict(String blocking, String touching) {
     String rule = "supports in the approach";
-    if (names.isEmpty()) {
+    if (blocking.isEmpty() && touching.isEmpty()) {
       return Verdict.ok(rule, "none stands in the way of the entry");
     }
-    return new Verdict(
-        rule,
-        Result.TIGHT,
-        "the outer support of " + String.join(", ", names) + " stands in the way of the entry",
-        "shift it outside the approach, or leave it out and bridge to its neighbours");
+    List<String> findings = new ArrayList<>();
+    List<String> mends = new ArrayList<>();
+    if (!blocking.isEmpty()) {
+      findings.add("the outer support of " + blocking + " stands in the way of the entry");
+      mends.add("shift it outside the approach, or leave it out and bridge to its neighbours");
+    }
+    if (!touching.isEmpty()) {
+      String that = blocking.isEmpty() ? "the outer support" : "that";
+      findings.add(that + " of " + touching + " meets the lead's roadbed");
+      mends.add("drill or notch the lead for " + touching);
+    }
+    return new Verdict(rule, Result.TIGHT, String.join("; ", findings), String.join("; ", mends));
   }
 
-  /** Inner supports lie inside the ring's inner edge, which no tangent crosses behind the entry. */
-  private boolean isInTheWay(Station station) {
+  /** Where the outer support stands as seen from the entry: x ahead, y to the left. */
+  private Point offset(Station station) {
     Waypoint entry = line.at(0);
-    double at = station.places().get(0);
-    if (at <= 0) {
-      return false;
-    }
-    double half = spec.ground().width().millimetres() / 2;
-    double inset = spec.supports().riser().reachFromEdge().millimetres() / 2;
-    Point support = line.at(at).toLeft(-line.inwards() * (half - inset));
+    Point support = line.at(station.places().get(0)).toLeft(-line.inwards() * (half() - inset()));
     Point offset = support.minus(entry.point());
     Point ahead = Point.polar(1, entry.heading());
-    boolean behind = offset.dot(ahead) < 0;
-    return behind && nearTrack(ahead.cross(offset));
+    return new Point(offset.dot(ahead), ahead.cross(offset));
   }
 
-  private boolean nearTrack(double toLeft) {
+  private double half() {
+    return spec.ground().width().millimetres() / 2;
+  }
+
+  /** The middle of what the support takes of the roadbed. */
+  private double inset() {
+    return spec.supports().riser().reachFromEdge().millimetres() / 2;
+  }
+
+  private boolean isInTheWay(double toLeft) {
     double halfVehicle =
         spec.traffic()
             .longest()
             .map(Vehicle::width)
             .map(width -> width.millimetres() / 2)
             .orElse(spec.ground().sideMargin().millimetres() / 2);
-    double swath = halfVehicle + spec.traffic().spare().millimetres();
-    swath += spec.supports().riser().reachFromEdge().millimetres() / 2;
-    List<Double> tracks = new ArrayList<>();
+    double swath = halfVehicle + spec.traffic().spare().millimetres() + Math.abs(inset());
     for (Length radius : spec.ground().trackRadii()) {
-      tracks.add(line.inwards() * spec.ground().bedRadius().minus(radius).millimetres());
+      double track = line.inwards() * spec.ground().bedRadius().minus(radius).millimetres();
+      if (Math.abs(toLeft - track) < swath) {
+        return true;
+      }
     }
-    double reach = swath;
-    return tracks.stream().anyMatch(track -> Math.abs(toLeft - track) < reach);
+    return false;
+  }
+
+  private boolean meetsTheLead(Point offset) {
+    double wood = half() + Math.abs(inset());
+    return Math.abs(offset.y()) < wood
+        && -offset.x() < spec.bottom().leadIn().millimetres() + Math.abs(inset());
   }
 }

@@ -4,6 +4,8 @@ import curvestock.helix.clearance.Overhang;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Vehicle;
+import curvestock.helix.standard.CurveWidening;
+import curvestock.helix.standard.CurveWidening.VehicleGroup;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.TrackSpacing;
 import curvestock.helix.standard.TrackSpacing.EquipmentClass;
@@ -28,7 +30,7 @@ final class BesideRule {
 
   List<Verdict> verdicts() {
     if (spec.traffic().longest().isEmpty()) {
-      return List.of();
+      return byStandard();
     }
     Vehicle vehicle = spec.traffic().longest().get();
     if (vehicle.truckCentres().compareTo(ground.innerTrack()) >= 0) {
@@ -59,6 +61,40 @@ final class BesideRule {
             "side margin"));
     ground.trackSpacing().ifPresent(spacing -> verdicts.add(between(inner, outer, spacing)));
     return verdicts;
+  }
+
+  /** Without a vehicle: the standard's clear width, widened for the longest group it allows. */
+  private List<Verdict> byStandard() {
+    Length radius = ground.innerTrack();
+    Optional<Sourced<Length>> half = CurveWidening.straightHalfWidth(spec.scale());
+    Optional<Sourced<Length>> more =
+        CurveWidening.eachSide(spec.scale(), radius, VehicleGroup.C)
+            .or(() -> CurveWidening.eachSide(spec.scale(), radius, VehicleGroup.B));
+    if (half.isEmpty() || more.isEmpty()) {
+      return List.of();
+    }
+    Length wanted = half.get().value().plus(more.get().value());
+    Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
+    String finding =
+        wording.length(room)
+            + " from the track's middle (wanted "
+            + wording.length(wanted)
+            + ": "
+            + half.get().citation()
+            + ", "
+            + more.get().citation()
+            + ")";
+    String rule = "room to the supports";
+    return List.of(
+        room.compareTo(wanted) >= 0
+            ? Verdict.ok(rule, finding)
+            : new Verdict(
+                rule,
+                Result.TIGHT,
+                finding,
+                "make the side margin "
+                    + wording.length(wanted.minus(room))
+                    + " wider, or state the longest vehicle to see what it needs"));
   }
 
   private Verdict judge(String rule, Length reach, Length overhang, Length room, String what) {

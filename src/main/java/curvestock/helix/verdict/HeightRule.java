@@ -59,7 +59,9 @@ final class HeightRule {
   }
 
   private String mend(HeightBudget budget, HeightBudget open, Length wanted) {
-    Length rise = budget.riseFor(wanted);
+    // Near the ends a turn climbs less than the rise per turn; the loss stays.
+    Length loss = climb.risePerTurn().minus(budget.risePerTurn());
+    Length rise = budget.riseFor(wanted).plus(loss);
     Grade grade = Feasible.gradeFor(spec, rise);
     StringBuilder mend =
         new StringBuilder("take a rise of ")

@@ -8,6 +8,7 @@ import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
+import curvestock.helix.course.HeightProfile;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -15,20 +16,34 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** All rules, in the order in which a builder would ask. */
 public final class Verdicts {
 
+  private static final double ROUNDING = 1e-6;
+
+  /** Less than this is not worth a line of its own. */
+  private static final double NOTICEABLE = 0.05;
+
   private final HelixSpec spec;
   private final Climb climb;
   private final CentreLine line;
+  private final HeightProfile profile;
   private final Joints joints;
   private final Stations stations;
 
-  public Verdicts(HelixSpec spec, Climb climb, CentreLine line, Joints joints, Stations stations) {
+  public Verdicts(
+      HelixSpec spec,
+      Climb climb,
+      CentreLine line,
+      HeightProfile profile,
+      Joints joints,
+      Stations stations) {
     this.spec = spec;
     this.climb = climb;
     this.line = line;
+    this.profile = profile;
     this.joints = joints;
     this.stations = stations;
   }
@@ -55,37 +70,55 @@ public final class Verdicts {
 
   /** Where a train may pass between turns: in the open, and under whatever hangs below. */
   public List<HeightBudget> budgets() {
+    return obstacles().stream().map(Obstacle::budget).toList();
+  }
+
+  private List<String> places() {
+    return obstacles().stream().map(Obstacle::place).toList();
+  }
+
+  private record Obstacle(String place, HeightBudget budget) {}
+
+  private List<Obstacle> obstacles() {
     HeightBudget open = HeightBudget.inTheOpen(spec, climb.risePerTurn());
-    List<HeightBudget> budgets = new ArrayList<>(List.of(open));
+    List<Obstacle> obstacles = new ArrayList<>(List.of(new Obstacle("in the open", open)));
     Length joint = spec.construction().hangsBelow();
     Length cross = spec.supports().riser().crossPiece();
     if (joint.millimetres() > 0) {
-      budgets.add(open.less("splice plate", joint));
+      obstacles.add(new Obstacle("under a splice plate", open.less("splice plate", joint)));
+      leastOverJoints()
+          .ifPresent(
+              lap ->
+                  obstacles.add(
+                      new Obstacle(
+                          "under the splice plates near the ends",
+                          HeightBudget.inTheOpen(spec, lap).less("splice plate", joint))));
     }
     if (cross.millimetres() > 0) {
-      budgets.add(open.less("cross piece", cross));
+      obstacles.add(new Obstacle("under a riser's cross piece", open.less("cross piece", cross)));
     }
     if (platesLieOnCrossPieces()) {
-      budgets.add(open.less("splice plate", joint).less("cross piece", cross));
+      obstacles.add(
+          new Obstacle(
+              "under a splice plate on a cross piece",
+              open.less("splice plate", joint).less("cross piece", cross)));
     }
-    return budgets;
+    return obstacles;
   }
 
-  /** What the budgets are called, in the same order. */
-  public List<String> places() {
-    List<String> places = new ArrayList<>(List.of("in the open"));
-    boolean joint = spec.construction().hangsBelow().millimetres() > 0;
-    boolean cross = spec.supports().riser().crossPiece().millimetres() > 0;
-    if (joint) {
-      places.add("under a splice plate");
-    }
-    if (cross) {
-      places.add("under a riser's cross piece");
-    }
-    if (platesLieOnCrossPieces()) {
-      places.add("under a splice plate on a cross piece");
-    }
-    return places;
+  /** Least climb from the turn below to a joint above it, where a vertical curve makes it less. */
+  private Optional<Length> leastOverJoints() {
+    double run = climb.runPerTurn().millimetres();
+    double least =
+        joints.all().stream()
+            .mapToDouble(Joint::at)
+            .filter(at -> at >= run - ROUNDING)
+            .map(at -> profile.heightAt(at) - profile.heightAt(at - run))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return least < climb.risePerTurn().millimetres() - NOTICEABLE
+        ? Optional.of(Length.ofMillimetres(least))
+        : Optional.empty();
   }
 
   private boolean platesLieOnCrossPieces() {
@@ -107,11 +140,13 @@ public final class Verdicts {
     }
     double run = climb.runPerTurn().millimetres();
     boolean joint =
-        joints.all().stream().map(Joint::at).anyMatch(at -> at >= run - overlap && at <= run);
+        joints.all().stream()
+            .map(Joint::at)
+            .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
     boolean station =
         stations.all().stream()
             .flatMap(each -> each.places().stream())
-            .anyMatch(at -> at >= run - overlap && at <= run);
+            .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
     Length hanging = joint ? spec.construction().hangsBelow() : Length.ZERO;
     return station ? hanging.plus(spec.supports().riser().crossPiece()) : hanging;
   }

@@ -22,6 +22,7 @@ class CertaintyTest {
             "clearance-heights.csv",
             "track-spacing.csv",
             "curve-widening.csv",
+            "clear-half-width.csv",
             "smallest-radius.csv",
             "easement-shift.csv",
             "rod-threads.csv",

@@ -1,0 +1,74 @@
+package curvestock.helix.build;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.SpecBuilder;
+import curvestock.helix.spec.Construction;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class JointsTest {
+
+  private static double degrees(HelixPlan plan, double millimetres) {
+    return millimetres / plan.climb().runPerTurn().millimetres() * 360;
+  }
+
+  @Test
+  void segmentThatDividesATurn_joints_standInLine() {
+    Joints joints = new SpecBuilder().segment(60).plan().joints();
+
+    assertThat(joints.stagger()).isZero();
+    assertThat(joints.all()).hasSize(35);
+    assertThat(joints.ofTurn(2)).hasSize(6);
+  }
+
+  @Test
+  void segmentThatDoesNotDivide_joints_moveOnEachTurn() {
+    HelixPlan plan = new SpecBuilder().segment(80).plan();
+
+    assertThat(degrees(plan, plan.joints().stagger())).isCloseTo(40, within(1e-6));
+  }
+
+  @Test
+  void starter_firstPiece_isAsLongAsStated() {
+    HelixPlan plan = new SpecBuilder().starter(90, 45).plan();
+
+    assertThat(degrees(plan, plan.joints().all().get(0).at())).isCloseTo(45, within(1e-9));
+    assertThat(degrees(plan, plan.joints().all().get(1).at())).isCloseTo(135, within(1e-9));
+  }
+
+  @Test
+  void twoLayers_jointsOfOne_lieInTheMiddleOfTheOthersPieces() {
+    HelixPlan plan =
+        new SpecBuilder().segment(60).construction(new Construction.TwoLayers()).plan();
+
+    for (Joint upper : plan.joints().ofLayer(2)) {
+      double nearest =
+          plan.joints().ofLayer(1).stream()
+              .mapToDouble(lower -> Math.abs(lower.at() - upper.at()))
+              .min()
+              .orElseThrow();
+      assertThat(degrees(plan, nearest)).isCloseTo(30, within(1e-6));
+    }
+  }
+
+  /** Supports fall on joints when their number is a multiple of the pieces per turn: practice. */
+  @Test
+  void blocks_multipleOfThePiecesPerTurn_carryEveryJoint() {
+    HelixPlan plan = new SpecBuilder().segment(60).supports(SpecBuilder.blocks(12)).plan();
+
+    assertThat(plan.stations().jointsOnStations(plan.joints(), 1e-6))
+        .hasSameSizeAs(plan.joints().all());
+  }
+
+  @Test
+  void rods_planPlacesThem_farthestFromJoints() {
+    HelixPlan plan =
+        new SpecBuilder().segment(60).supports(SpecBuilder.rods(12, Optional.empty())).plan();
+
+    assertThat(degrees(plan, plan.stations().leastDistanceToJoint(plan.joints())))
+        .isCloseTo(15, within(1e-6));
+  }
+}
