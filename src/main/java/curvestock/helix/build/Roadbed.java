@@ -22,6 +22,7 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Every piece of roadbed in its place, from the bottom up, and the kinds to cut.
@@ -30,6 +31,9 @@ import java.util.Optional;
  * joint falls where the climb starts.
  */
 public final class Roadbed {
+
+  /** A line of more parts than a straight, an arc and a straight holds an easement. */
+  private static final int MOST_PARTS_NAMED = 3;
 
   private final HelixSpec spec;
   private final CentreLine line;
@@ -93,7 +97,7 @@ public final class Roadbed {
     List<Edge> part = line.portion(cutFrom, cutTo);
     Shape blank = shape(part, cutFrom, under);
     Pose pose = pose(part, cutFrom);
-    String name = name(lower, upper, blank);
+    String name = name(part, ear().isPresent() && !under.isEmpty());
     List<Hole> holes = holeRule.holes(line, under, pose);
     String kind = kinds.add(name, blank, holes);
     return new BedPiece(number, kind, layer, from, to, cutFrom, cutTo, lower, upper, under, pose);
@@ -159,16 +163,29 @@ public final class Roadbed {
         -(pose.x() * cos + pose.y() * sin), pose.x() * sin - pose.y() * cos, -pose.rotation());
   }
 
-  private static String name(Optional<Joint> lower, Optional<Joint> upper, Shape blank) {
-    if (blank instanceof AnnularSector sector) {
-      return "segment of " + sector.sweep();
+  /**
+   * What it is made of, in the order of climb, for example {@code straight of 300 mm, arc of 60°}.
+   */
+  private String name(List<Edge> part, boolean ears) {
+    String with = ears ? ", with ears" : "";
+    if (part.size() == 1) {
+      return (part.get(0) instanceof Arc ? "segment" : "straight")
+          + " of "
+          + extent(part.get(0))
+          + with;
     }
-    if (blank instanceof Strip strip) {
-      return "straight of " + strip.length();
+    if (part.size() > MOST_PARTS_NAMED) {
+      return "end piece with its easement" + with;
     }
-    if (lower.isEmpty()) {
-      return "first piece with its lead";
-    }
-    return upper.isEmpty() ? "last piece with its lead" : "shaped piece";
+    return part.stream()
+            .map(edge -> (edge instanceof Arc ? "arc of " : "straight of ") + extent(edge))
+            .collect(Collectors.joining(", "))
+        + with;
+  }
+
+  private static String extent(Edge edge) {
+    return edge instanceof Arc arc
+        ? Angle.ofRadians(Math.abs(arc.sweep())).toString()
+        : Length.ofMillimetres(edge.length()).toString();
   }
 }

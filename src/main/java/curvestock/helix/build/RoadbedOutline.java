@@ -16,6 +16,9 @@ import java.util.List;
  */
 final class RoadbedOutline {
 
+  /** Shorter parts than a thousandth of a micrometre are rounding. */
+  private static final double NEGLIGIBLE = 1e-6;
+
   private final List<Edge> line;
   private final double halfWidth;
 
@@ -58,20 +61,69 @@ final class RoadbedOutline {
     return Outline.of(new Loop(edges));
   }
 
-  /** One edge of the roadbed: the line moved to the left by {@code offset}. */
+  /** One edge of the roadbed: the line moved to the left by {@code offset}, with its ears. */
   private List<Edge> side(double offset, List<EarPlace> ears) {
+    List<Edge> path = line.stream().map(edge -> moved(edge, offset)).toList();
+    double total = path.stream().mapToDouble(Edge::length).sum();
     List<Edge> side = new ArrayList<>();
-    double begin = 0;
-    for (Edge edge : line) {
-      double from = begin;
-      double to = begin + edge.length();
-      List<EarPlace> here = ears.stream().filter(ear -> ear.at() >= from && ear.at() < to).toList();
-      Edge moved = moved(edge, offset);
-      double scale = moved.length() / edge.length();
-      addWithEars(side, moved, here, from, scale, Math.signum(offset));
-      begin = to;
+    double done = 0;
+    for (EarPlace place : ears) {
+      Edge here = from(path, alongSide(path, place.at()));
+      double half = halfFoot(here, place.ear());
+      double middle = alongSide(path, place.at());
+      if (middle - half <= done || middle + half >= total) {
+        throw new IllegalArgumentException(
+            "an ear must lie within its piece, but at "
+                + place.at()
+                + " mm from the piece's beginning it reaches over an end: move the supports");
+      }
+      side.addAll(portion(path, done, middle - half));
+      done = middle + half;
+      addEar(side, here, from(path, done).start(), place.ear(), Math.signum(offset));
     }
+    side.addAll(portion(path, done, total));
     return side;
+  }
+
+  /** Distance along the moved path that belongs to a distance along the line. */
+  private double alongSide(List<Edge> path, double at) {
+    double left = at;
+    double along = 0;
+    for (int i = 0; i < line.size(); i++) {
+      double length = line.get(i).length();
+      if (left <= length || i == line.size() - 1) {
+        return along + path.get(i).length() * left / length;
+      }
+      left -= length;
+      along += path.get(i).length();
+    }
+    return along;
+  }
+
+  private static List<Edge> portion(List<Edge> path, double from, double to) {
+    List<Edge> parts = new ArrayList<>();
+    double begin = 0;
+    for (Edge edge : path) {
+      double a = Math.max(0, from - begin);
+      double b = Math.min(edge.length(), to - begin);
+      if (b - a > NEGLIGIBLE) {
+        parts.add(part(edge, a, b));
+      }
+      begin += edge.length();
+    }
+    return parts;
+  }
+
+  /** What is left of the edge at a distance along the path, from there on. */
+  private static Edge from(List<Edge> path, double at) {
+    double left = at;
+    for (Edge edge : path) {
+      if (left < edge.length() - NEGLIGIBLE) {
+        return part(edge, left, edge.length());
+      }
+      left -= edge.length();
+    }
+    throw new IllegalArgumentException("place must lie on the path, but was at " + at + " mm");
   }
 
   private static Edge moved(Edge edge, double offset) {
@@ -88,42 +140,21 @@ final class RoadbedOutline {
     return new Point(-unit.y(), unit.x());
   }
 
-  private static void addWithEars(
-      List<Edge> side, Edge edge, List<EarPlace> ears, double begin, double scale, double left) {
-    double done = 0;
-    for (EarPlace place : ears) {
-      double middle = (place.at() - begin) * scale;
-      double half = halfFoot(edge, place.ear());
-      if (middle - half <= done || middle + half >= edge.length()) {
-        throw new IllegalArgumentException(
-            "an ear must lie within its piece, but at "
-                + place.at()
-                + " mm from the piece's beginning it reaches over an end: move the supports");
-      }
-      Edge before = part(edge, done, middle - half);
-      side.add(before);
-      addEar(side, before.end(), edge, middle, place.ear(), left);
-      done = middle + half;
-    }
-    side.add(part(edge, done, edge.length()));
-  }
-
   /** Half of what the ear takes of the edge, measured along it. */
   private static double halfFoot(Edge edge, Ear ear) {
     double half = ear.width().millimetres() / 2;
     return edge instanceof Arc arc ? arc.radius() * Math.asin(half / arc.radius()) : half;
   }
 
-  private static void addEar(
-      List<Edge> side, Point foot, Edge edge, double middle, Ear ear, double left) {
+  /** An ear from where the side ends so far to {@code end}, square to {@code here}. */
+  private static void addEar(List<Edge> side, Edge here, Point end, Ear ear, double left) {
     double half = ear.width().millimetres() / 2;
-    Edge here = part(edge, middle, edge.length());
     Point forward = tangent(here);
     Point outward = new Point(-forward.y() * left, forward.x() * left);
     Point tip = here.start().plus(outward.times(ear.reach().millimetres()));
     Point a = tip.minus(forward.times(half));
     Point b = tip.plus(forward.times(half));
-    Point end = part(edge, middle + halfFoot(edge, ear), edge.length()).start();
+    Point foot = side.get(side.size() - 1).end();
     side.add(new Segment(foot, a));
     side.add(new Segment(a, b));
     side.add(new Segment(b, end));

@@ -312,6 +312,33 @@ class RoadbedTest {
     }
   }
 
+  /** An ear may lie anywhere on a lead with its easement, on either hand. */
+  @ParameterizedTest
+  @EnumSource(Direction.class)
+  void ears_onAnEasement_keepTheirHoles(Direction direction) {
+    GroundPlan ground =
+        new GroundPlan(
+            mm(700), Optional.of(mm(60)), mm(60), Length.ZERO, direction, Angle.ofDegrees(30));
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(ground)
+            .segment(60)
+            .construction(SpecBuilder.plate(5, 0.5, 0.25))
+            .ends(EndPlan.level(mm(500), mm(400)).withEasement(mm(450)))
+            .supports(SpecBuilder.rods(12, Optional.of(new Ear(mm(50), mm(40)))))
+            .ascent(Ascent.ofTurnsAndRise(2.25, mm(95)))
+            .plan();
+
+    PieceKind first = plan.roadbed().kinds().get(0);
+    assertThat(first.name()).isEqualTo("end piece with its easement, with ears");
+    for (PieceKind kind : plan.roadbed().kinds()) {
+      for (Hole hole : kind.holes()) {
+        Outline disc = Outline.of(hole.rim().reversed());
+        assertThat(Clearance.within(disc, kind.blank().outline())).isGreaterThan(5);
+      }
+    }
+  }
+
   @Test
   void ears_overTheEndOfAPiece_areRefused() {
     Ear ear = new Ear(mm(400), mm(30));
