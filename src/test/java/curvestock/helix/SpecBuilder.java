@@ -27,7 +27,7 @@ import java.util.Optional;
  * Builds helixes for tests. Unless told otherwise: HO, one track at 28 in on 5.5 in of roadbed, 6
  * turns of 4 in, 0.483 in plywood, 3/16 in underlay, 0.175 in of track, vertical curves of 24 in
  * that begin at the ring, quarter turns with half-laps of 2 in, 8 stations of blocks a turn. The
- * scenario is invented (practice.md, section 7, no. 3).
+ * scenario is invented.
  */
 public final class SpecBuilder {
 

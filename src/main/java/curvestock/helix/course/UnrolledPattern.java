@@ -10,7 +10,7 @@ import curvestock.units.Length;
  */
 public record UnrolledPattern(Length radius, Length risePerTurn) {
 
-  /** Below this nobody can cut it: a tenth of a saw kerf's usual wander. */
+  /** Less than this nobody follows with a saw: our own choice. */
   private static final Length NOTICEABLE = Length.ofInches(1.0 / 32);
 
   private double pitch() {

@@ -3,9 +3,11 @@ package curvestock.helix.verdict;
 import curvestock.geometry.Point;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.Stations;
+import curvestock.helix.build.SupportBulge;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
@@ -65,13 +67,22 @@ final class ApproachRule {
     return new Verdict(rule, Result.TIGHT, String.join("; ", findings), String.join("; ", mends));
   }
 
-  /** Where the outer support stands as seen from the entry: x ahead, y to the left. */
+  /**
+   * Where the outer support, or the only one, stands as seen from the entry: x ahead, y to the
+   * left.
+   */
   private Point offset(Station station) {
     Waypoint entry = line.at(0);
-    Point support = line.at(station.places().get(0)).toLeft(-line.inwards() * (half() - inset()));
+    double side = bothEdges() ? half() - inset() : 0;
+    Point support = line.at(station.places().get(0)).toLeft(-line.inwards() * side);
     Point offset = support.minus(entry.point());
     Point ahead = Point.polar(1, entry.heading());
     return new Point(offset.dot(ahead), ahead.cross(offset));
+  }
+
+  private boolean bothEdges() {
+    return spec.supports().riser() instanceof Riser.ThreadedRods
+        || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
   }
 
   private double half() {

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
+import org.assertj.core.groups.Tuple;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -183,8 +184,7 @@ class RoadbedTest {
   }
 
   /**
-   * Invented scenario, by hand (practice.md, section 7, no. 4): 8 turns of eighths in two layers
-   * are 127 whole and 2 half pieces.
+   * Invented scenario, by hand: 8 turns of eighths in two layers are 127 whole and 2 half pieces.
    */
   @Test
   void twoLayers_eightTurnsOfEighths_are127WholeAnd2Halves() {
@@ -198,12 +198,10 @@ class RoadbedTest {
 
     assertThat(plan.roadbed().kinds())
         .extracting(PieceKind::name, PieceKind::count)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple("segment of 45°", 127),
-            org.assertj.core.groups.Tuple.tuple("segment of 22.5°", 2));
+        .containsExactly(Tuple.tuple("segment of 45°", 127), Tuple.tuple("segment of 22.5°", 2));
   }
 
-  /** Invented scenario, by hand (no. 5): 4.5 turns are 18 quarter arcs and 9 straights. */
+  /** Invented scenario, by hand: 4.5 turns are 18 quarter arcs and 9 straights. */
   @Test
   void oval_fourAndAHalfTurnsOfQuarters_are18ArcsAnd9Straights() {
     GroundPlan ground =
@@ -273,7 +271,7 @@ class RoadbedTest {
             hole -> assertThat(hole.diameter().millimetres()).isCloseTo(8.3 + slope, within(1e-9)));
   }
 
-  /** By hand (practice.md): with half-piece stagger and two rods a piece, at 1/4 and 3/4 of it. */
+  /** By hand: with half-piece stagger and two rods a piece, at 1/4 and 3/4 of it. */
   @Test
   void rods_twoForEachStaggeredPiece_standAtItsQuarters() {
     HelixPlan plan =

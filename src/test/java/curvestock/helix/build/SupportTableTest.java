@@ -13,7 +13,9 @@ import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.StockBoard;
+import curvestock.helix.spec.SupportPlan;
 import curvestock.units.Length;
 import curvestock.units.Money;
 import java.util.Collections;
@@ -27,7 +29,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SupportTableTest {
 
-  /** R 30 in (derived: standards.md): 8 a turn 2.284 in, 12 1.022, 16 0.576. */
+  /** R 30 in (derived, recomputed independently): 8 a turn 2.284 in, 12 1.022, 16 0.576. */
   @ParameterizedTest
   @CsvSource({"8, 2.284, true", "12, 1.022, false", "16, 0.576, false"})
   void bulge_30Inches_agreesWithTheDerivedFigures(int perTurn, double bulge, boolean both) {
@@ -76,8 +78,8 @@ class SupportTableTest {
   }
 
   /**
-   * Invented scenario, by hand (practice.md, section 7, no. 4): 16 rod pairs, 8 turns: 576 nuts,
-   * two at the base of each rod included.
+   * Invented scenario, by hand: 16 rod pairs, 8 turns: 576 nuts, two at the base of each rod
+   * included.
    */
   @Test
   void nuts_16PairsAnd8Turns_are576() {
@@ -138,7 +140,7 @@ class SupportTableTest {
     HelixPlan plan =
         new SpecBuilder()
             .supports(
-                new curvestock.helix.spec.SupportPlan(
+                new SupportPlan(
                     new Riser.WoodBlocks(
                         inches(0.483), inches(2), Length.ZERO, inches(0.125), Optional.empty()),
                     8,
@@ -201,7 +203,7 @@ class SupportTableTest {
     assertThat(new Weight(695).ofWood(1220.0 * 2440, mm(12))).isCloseTo(24.8, within(0.05));
   }
 
-  /** Invented scenario, by hand (no. 4): about 62 kg of two-layer birch. */
+  /** Invented scenario, by hand: about 62 kg of two-layer birch. */
   @Test
   void weight_ofATwoLayerHelix_isAbout62Kilograms() {
     HelixPlan plan =
@@ -210,9 +212,7 @@ class SupportTableTest {
                 SpecBuilder.twoTracks(
                     inches(30), inches(2.5), inches(2.5), Length.ZERO, Direction.COUNTER_CLOCKWISE))
             .segment(45)
-            .stack(
-                new curvestock.helix.spec.RoadbedStack(
-                    inches(0.236), Length.ZERO, inches(0.075), inches(0.1)))
+            .stack(new RoadbedStack(inches(0.236), Length.ZERO, inches(0.075), inches(0.1)))
             .construction(new Construction.TwoLayers())
             .ends(EndPlan.level(inches(24), Length.ZERO))
             .ascent(Ascent.ofTurnsAndRise(8, inches(3.75)))

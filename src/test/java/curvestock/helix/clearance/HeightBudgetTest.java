@@ -27,7 +27,7 @@ class HeightBudgetTest {
         .spec();
   }
 
-  /** Worked examples, recomputed (standards.md, "Budget"): needed height and items add up. */
+  /** Worked examples, recomputed: needed height and items add up. */
   @ParameterizedTest
   @CsvSource({"2.78, 0.375, 0, 3.5255", "3.156, 0.469, 0, 3.9955", "3.156, 0.469, 0.25, 4.2455"})
   void riseFor_workedBudgets_isTheirSum(double need, double plywood, double plate, double rise) {

@@ -60,8 +60,8 @@ class ClimbSolverTest {
   }
 
   /**
-   * Invented scenario, computed by hand (practice.md, section 7, no. 5): R 500/561 mm, straights
-   * 600, 90 mm in a turn: 4341.6 and 4724.9 mm a turn, 2.073 and 1.905 %.
+   * Invented scenario, computed by hand: R 500/561 mm, straights 600, 90 mm in a turn: 4341.6 and
+   * 4724.9 mm a turn, 2.073 and 1.905 %.
    */
   @Test
   void oval_twoTracks_runAndGradeOfEach() {

@@ -100,7 +100,16 @@ class HeightProfileTest {
     assertThat(slack.height().inches()).isCloseTo(about, within(about * 0.15));
   }
 
-  /** R 30 in, rise 4 in: R + 0.0135 in, 359.92° (derived: standards.md). */
+  /** The same fact's sum: about 8 in for both approaches together. */
+  @Test
+  void slack_ofBothApproaches_isAbout8Inches() {
+    ApproachSlack shorter = new ApproachSlack(inches(132), Grade.ofPercent(2), inches(24));
+    ApproachSlack longer = new ApproachSlack(inches(360), Grade.ofPercent(2), inches(24));
+
+    assertThat(shorter.height().plus(longer.height()).inches()).isCloseTo(8, within(1.0));
+  }
+
+  /** R 30 in, rise 4 in: R + 0.0135 in, 359.92° (derived, recomputed independently). */
   @Test
   void unrolled_30InchesRise4_growsByAHundredth() {
     UnrolledPattern pattern = new UnrolledPattern(inches(30), inches(4));

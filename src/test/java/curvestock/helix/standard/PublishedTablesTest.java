@@ -25,7 +25,7 @@ class PublishedTablesTest {
         .isCloseTo(spacing, within(1e-9));
   }
 
-  /** O scale by 48/87.0857 (derived, not a quotation): standards.md, "Track spacing on curves". */
+  /** O scale by 48/87.0857 (derived, not a quotation). */
   @ParameterizedTest
   @CsvSource({
     "II, 53, 1.86", "I, 53, 2.00", "IA, 53, 2.24", "II, 39.8, 1.93", "I, 39.8, 2.07",

@@ -14,12 +14,14 @@ import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.RoadbedStack;
+import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.HeightStandard;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -73,9 +75,9 @@ class VerdictsTest {
   }
 
   /**
-   * Impossible no. 2, an invented scenario by hand (practice.md, section 7, no. 6): R 560/610 mm,
-   * rise 90, 12.0 ply, underlay 3, track 4.5, plates 6.4; wanted 68: 70.5 in the open passes, 64.1
-   * under a plate does not; rise ≥ 94 mends it, or joints that do not hang below.
+   * Impossible no. 2, an invented scenario by hand: R 560/610 mm, rise 90, 12.0 ply, underlay 3,
+   * track 4.5, plates 6.4; wanted 68: 70.5 in the open passes, 64.1 under a plate does not; rise ≥
+   * 94 mends it, or joints that do not hang below.
    */
   @Test
   void impossible_trainsFoulTheSplicePlates_offersRiseOrOtherJoints() {
@@ -158,8 +160,8 @@ class VerdictsTest {
   }
 
   /**
-   * Invented scenario, by hand (practice.md, no. 3): the entry is 2.593 in; each inch of lead gives
-   * back 0.02274 in, so 2.78 in takes 8.24 in; and the mend works.
+   * Invented scenario, by hand: the entry is 2.593 in; each inch of lead gives back 0.02274 in, so
+   * 2.78 in takes 8.24 in; and the mend works.
    */
   @Test
   void entry_tight_mendGivesTheHeight() {
@@ -174,7 +176,7 @@ class VerdictsTest {
     assertThat(verdict(mended, "free height at the entry").result()).isEqualTo(Result.TIGHT);
   }
 
-  /** Invented scenario, by hand (practice.md, no. 8): 3.095/2.751 %, effective 4.69/4.17 %. */
+  /** Invented scenario, by hand: 3.095/2.751 %, effective 4.69/4.17 %. */
   @Test
   void grade_twoTracks_innerIsSteeper() {
     HelixPlan plan =
@@ -204,7 +206,7 @@ class VerdictsTest {
         new SpecBuilder()
             .segment(60)
             .supports(
-                new curvestock.helix.spec.SupportPlan(
+                new SupportPlan(
                     supports.riser(),
                     12,
                     Optional.of(Length.ZERO),
@@ -291,13 +293,13 @@ class VerdictsTest {
   void lines_computedTwice_areTheSame() {
     GroundPlan ground = GroundPlan.circle(mm(700), mm(120));
     var first = new SpecBuilder().ground(ground).plan().verdicts(LengthStyle.METRIC);
-    java.util.Locale before = java.util.Locale.getDefault();
+    Locale before = Locale.getDefault();
     try {
-      java.util.Locale.setDefault(java.util.Locale.GERMANY);
+      Locale.setDefault(Locale.GERMANY);
       var second = new SpecBuilder().ground(ground).plan().verdicts(LengthStyle.METRIC);
       assertThat(second).isEqualTo(first);
     } finally {
-      java.util.Locale.setDefault(before);
+      Locale.setDefault(before);
     }
   }
 }
