@@ -13,10 +13,12 @@ public final class Joints {
   private static final double NEGLIGIBLE_TURNS = 1e-3 / 360;
 
   private final List<List<Joint>> layers;
+  private final HelixSpec spec;
   private final double ringLength;
   private final double run;
 
   public Joints(HelixSpec spec, Climb climb) {
+    this.spec = spec;
     ringLength = climb.ringLength();
     run = climb.runPerTurn().millimetres();
     layers = new ArrayList<>();
@@ -82,6 +84,25 @@ public final class Joints {
   /** All joints, lower layer first. */
   public List<Joint> all() {
     return layers.stream().flatMap(List::stream).toList();
+  }
+
+  /**
+   * Where no hole may come near: joints, both ends of a half-lap, and the ends of the leads.
+   *
+   * @return distances along the line in millimetres, in no particular order
+   */
+  public List<Double> placesToAvoid() {
+    List<Double> places = new ArrayList<>();
+    places.add(-spec.bottom().leadIn().millimetres());
+    for (Joint joint : all()) {
+      places.add(joint.at());
+      if (spec.construction() instanceof Construction.HalfLap halved) {
+        places.add(joint.at() - halved.lap().millimetres() / 2);
+        places.add(joint.at() + halved.lap().millimetres() / 2);
+      }
+    }
+    places.add(ringLength + spec.top().leadIn().millimetres());
+    return places;
   }
 
   /** The joints of all layers on one turn (from 1). */

@@ -46,8 +46,10 @@ public final class Stations {
     if (supports.riser() instanceof Riser.WoodBlocks) {
       return 0;
     }
-    List<Double> taken = new ArrayList<>(List.of(0.0, climb.ringLength() % spacing));
-    joints.all().forEach(joint -> taken.add(joint.at() % spacing));
+    List<Double> taken = new ArrayList<>(List.of(0.0));
+    joints.placesToAvoid().stream()
+        .filter(end -> end >= 0 && end <= climb.ringLength())
+        .forEach(end -> taken.add(end % spacing));
     taken.sort(null);
     double best = taken.get(taken.size() - 1);
     double widest = taken.get(0) + spacing - best;
@@ -70,12 +72,9 @@ public final class Stations {
     return Length.ofMillimetres(spacing);
   }
 
-  /** Least distance along the line between a station and a joint; infinite without joints. */
-  public double leastDistanceToJoint(Joints joints) {
-    return joints.all().stream()
-        .mapToDouble(joint -> distanceToStation(joint.at()))
-        .min()
-        .orElse(Double.POSITIVE_INFINITY);
+  /** Least distance along the line between a station and a place that holes must avoid. */
+  public double leastDistanceToAvoid(Joints joints) {
+    return joints.placesToAvoid().stream().mapToDouble(this::distanceToStation).min().orElseThrow();
   }
 
   /** The joints that stand on a station, within the given distance along the line. */

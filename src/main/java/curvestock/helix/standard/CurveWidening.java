@@ -28,7 +28,7 @@ public final class CurveWidening {
    */
   public static Optional<Sourced<Length>> eachSide(Scale scale, Length radius, VehicleGroup group) {
     return ROWS.stream()
-        .filter(row -> row.is("scale", scale.name()) && row.is("group", group.name()))
+        .filter(row -> scale.isCalled(row.text("scale")) && row.is("group", group.name()))
         .filter(row -> row.length("radius").compareTo(radius) <= 0)
         .max(Comparator.comparing(row -> row.length("radius")))
         .map(row -> row.sourced(row.length("widening")));
@@ -37,7 +37,7 @@ public final class CurveWidening {
   /** Half of the clear width beside straight track, by NEM 102; empty without a row. */
   public static Optional<Sourced<Length>> straightHalfWidth(Scale scale) {
     return HALF_WIDTHS.stream()
-        .filter(row -> row.is("scale", scale.name()))
+        .filter(row -> scale.isCalled(row.text("scale")))
         .map(row -> row.sourced(row.length("half")))
         .findFirst();
   }

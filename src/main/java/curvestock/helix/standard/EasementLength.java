@@ -18,7 +18,7 @@ public final class EasementLength {
   /** The published shift; empty for a scale without one. */
   public static Optional<Sourced<Length>> shift(Scale scale) {
     return ROWS.stream()
-        .filter(row -> row.is("scale", scale.name()))
+        .filter(row -> scale.isCalled(row.text("scale")))
         .map(row -> row.sourced(row.length("shift")))
         .findFirst();
   }

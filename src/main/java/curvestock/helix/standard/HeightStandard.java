@@ -34,7 +34,7 @@ public enum HeightStandard {
       return Optional.of(new Sourced<>(range, title, Certainty.DERIVED));
     }
     return ROWS.stream()
-        .filter(row -> row.is("scale", scale.name()) && row.is("standard", name()))
+        .filter(row -> scale.isCalled(row.text("scale")) && row.is("standard", name()))
         .map(row -> row.sourced(new Range(row.length("low"), row.length("high"))))
         .findFirst();
   }

@@ -64,6 +64,15 @@ public record Scale(String name, double ratio, Length gauge) {
                         + name));
   }
 
+  /** Whether a table means this scale: HO and H0 are two spellings of one. */
+  boolean isCalled(String tableName) {
+    return name.equals(tableName) || (isHalfZero(name) && isHalfZero(tableName));
+  }
+
+  private static boolean isHalfZero(String name) {
+    return name.equals("HO") || name.equals("H0");
+  }
+
   /** A length of the prototype, given in feet, at this scale. */
   public Length ofPrototypeFeet(double feet) {
     return Length.ofMillimetres(feet * FOOT / ratio);

@@ -34,7 +34,7 @@ public final class TrackSpacing {
   /** NEM 112; empty if its table has no row for the scale at so small a radius. */
   public static Optional<Sourced<Length>> nem112(Scale scale, Length radius) {
     return ROWS.stream()
-        .filter(row -> row.is("standard", "NEM_112") && row.is("scale", scale.name()))
+        .filter(row -> row.is("standard", "NEM_112") && scale.isCalled(row.text("scale")))
         .filter(row -> !row.is("radius", STRAIGHT) && row.length("radius").compareTo(radius) <= 0)
         .max(Comparator.comparing(row -> row.length("radius")))
         .map(row -> row.sourced(row.length("spacing")));

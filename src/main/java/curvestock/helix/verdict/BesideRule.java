@@ -119,13 +119,22 @@ final class BesideRule {
     return new Verdict(rule, result, finding, mend);
   }
 
+  /** From the family of standards that the user chose for heights, or else from the other. */
+  private Optional<Sourced<Length>> publishedSpacing() {
+    Optional<Sourced<Length>> nem = TrackSpacing.nem112(spec.scale(), ground.innerTrack());
+    Optional<Sourced<Length>> nmra =
+        TrackSpacing.nmraS8(spec.scale(), ground.innerTrack(), EquipmentClass.IA);
+    return switch (spec.traffic().heights()) {
+      case NEM_102, NEM_102_WIRE -> nem.or(() -> nmra);
+      case NMRA_S7, PROTOTYPE_FEET -> nmra.or(() -> nem);
+    };
+  }
+
   private Verdict between(Overhang inner, Overhang outer, Length spacing) {
     Length reach = inner.outerReach().plus(outer.innerReach());
     Length wanted = reach.plus(spec.traffic().spare());
     Optional<Sourced<Length>> published =
-        TrackSpacing.nem112(spec.scale(), ground.innerTrack())
-            .or(() -> TrackSpacing.nmraS8(spec.scale(), ground.innerTrack(), EquipmentClass.IA))
-            .filter(figure -> figure.certainty().isPrintable());
+        publishedSpacing().filter(figure -> figure.certainty().isPrintable());
     String finding =
         "two longest vehicles side by side need "
             + wording.length(reach)

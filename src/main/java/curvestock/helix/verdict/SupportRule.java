@@ -92,17 +92,16 @@ final class SupportRule {
   private Verdict holes(Riser.ThreadedRods rods) {
     HoleRule rule = new HoleRule(spec, climb);
     Length diameter = rule.diameter(rods);
-    double away = stations.leastDistanceToJoint(joints);
+    double away = stations.leastDistanceToAvoid(joints);
     Length wanted = diameter.times(0.5).plus(WOOD_AT_HOLE);
     String finding =
         "holes of "
             + wording.length(diameter)
             + " (slope's share "
             + wording.length(rule.slop())
-            + "), "
-            + (Double.isInfinite(away)
-                ? "no joints"
-                : "nearest joint " + wording.length(Length.ofMillimetres(away)) + " away");
+            + "), nearest joint or end "
+            + wording.length(Length.ofMillimetres(away))
+            + " away";
     return away >= wanted.millimetres()
         ? Verdict.ok("rod holes", finding)
         : new Verdict(
@@ -111,7 +110,7 @@ final class SupportRule {
             finding,
             "holes must keep "
                 + wording.length(wanted)
-                + " from joints: let the plan place the first support, make the supports a multiple"
+                + " from joints and ends: let the plan place the first support, make the supports a multiple"
                 + " of the pieces per turn, or take another segment angle");
   }
 

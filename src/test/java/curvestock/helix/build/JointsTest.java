@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.EndPlan;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -66,9 +67,42 @@ class JointsTest {
   @Test
   void rods_planPlacesThem_farthestFromJoints() {
     HelixPlan plan =
-        new SpecBuilder().segment(60).supports(SpecBuilder.rods(12, Optional.empty())).plan();
+        new SpecBuilder()
+            .segment(60)
+            .construction(SpecBuilder.plate(4, 0.5, 0.25))
+            .supports(SpecBuilder.rods(12, Optional.empty()))
+            .ends(EndPlan.level(SpecBuilder.inches(24), SpecBuilder.mm(0)))
+            .plan();
 
-    assertThat(degrees(plan, plan.stations().leastDistanceToJoint(plan.joints())))
+    assertThat(degrees(plan, plan.stations().leastDistanceToAvoid(plan.joints())))
         .isCloseTo(15, within(1e-6));
+  }
+
+  /** A half-lap ends on both sides of its joint: by hand, lap 2 in: 1 in before and behind. */
+  @Test
+  void placesToAvoid_ofHalfLaps_areTheJointAndBothEnds() {
+    HelixPlan plan = new SpecBuilder().segment(90).plan();
+    double first = plan.joints().all().get(0).at();
+
+    assertThat(plan.joints().placesToAvoid().subList(0, 4))
+        .containsExactly(-12 * 25.4, first, first - 25.4, first + 25.4);
+  }
+
+  /** Every joint is the upper end of one piece and the lower end of the next of its layer. */
+  @Test
+  void joints_ofTheSchedule_eachTieTwoPieces() {
+    HelixPlan plan =
+        new SpecBuilder().segment(70).construction(new Construction.TwoLayers()).plan();
+
+    for (Joint joint : plan.joints().all()) {
+      assertThat(plan.roadbed().pieces())
+          .filteredOn(piece -> piece.upper().equals(Optional.of(joint)))
+          .hasSize(1)
+          .allMatch(piece -> piece.to() == joint.at() && piece.layer() == joint.layer());
+      assertThat(plan.roadbed().pieces())
+          .filteredOn(piece -> piece.lower().equals(Optional.of(joint)))
+          .hasSize(1)
+          .allMatch(piece -> piece.from() == joint.at() && piece.layer() == joint.layer());
+    }
   }
 }

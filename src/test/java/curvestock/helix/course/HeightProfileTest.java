@@ -68,6 +68,24 @@ class HeightProfileTest {
     assertThat(plan.profile().climb()).isCloseTo(plan.climb().climb().millimetres(), within(1e-6));
   }
 
+  /** What the pieces rise, and what the approaches rise outside them, is the climb. */
+  @ParameterizedTest(name = "seed {0}")
+  @MethodSource("seeds")
+  void risesOfThePieces_withTheLeads_sumToTheClimb(long seed) {
+    HelixPlan plan = randomHelix(seed);
+    HeightProfile profile = plan.profile();
+    double ofPieces =
+        plan.schedule().rows().stream()
+            .filter(row -> row.piece().layer() == 1)
+            .mapToDouble(row -> row.railTo().minus(row.railFrom()).millimetres())
+            .sum();
+    double before = profile.heightAt(0) - profile.heightAt(profile.foot());
+    double after = profile.heightAt(profile.head()) - profile.heightAt(plan.climb().ringLength());
+
+    assertThat(before + ofPieces + after)
+        .isCloseTo(plan.climb().climb().millimetres(), within(1e-6));
+  }
+
   /** The slope is the derivative of the height, checked by differences. */
   @ParameterizedTest(name = "seed {0}")
   @MethodSource("seeds")
