@@ -77,14 +77,24 @@ public final class RodPlan {
         .sum();
   }
 
-  /** Lengths to cut, one for each rod. */
+  /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
   public List<Length> cuts() {
     List<Length> cuts = new ArrayList<>();
     for (Rods each : rods) {
       for (int i = 0; i < RODS_PER_STATION; i++) {
-        cuts.add(each.length());
+        Length left = each.length();
+        while (left.compareTo(riser.stock().length()) > 0) {
+          cuts.add(riser.stock().length());
+          left = left.minus(riser.stock().length());
+        }
+        cuts.add(left);
       }
     }
     return cuts;
+  }
+
+  /** Coupling nuts that join lengths to rods longer than the stock. */
+  public int couplings() {
+    return cuts().size() - count();
   }
 }

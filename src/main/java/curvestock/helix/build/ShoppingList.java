@@ -43,6 +43,11 @@ public final class ShoppingList {
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(new BoardCutting(rods.stock(), rods.kerf(), plan.cuts()), "rods");
+      add(
+          "coupling nuts " + rods.thread().name(),
+          plan.couplings(),
+          Optional.empty(),
+          "to join rods longer than the stock");
       String each = "above and below each turn and the base, on every rod";
       String thread = rods.thread().name();
       add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);

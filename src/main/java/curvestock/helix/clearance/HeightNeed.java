@@ -29,13 +29,7 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
         traffic.heights().heights(spec.scale()).filter(range -> range.certainty().isPrintable());
     Optional<Length> vehicle = traffic.tallestKnown().map(height -> height.plus(traffic.spare()));
     if (vehicle.isPresent()) {
-      Length comfortable =
-          published
-              .map(range -> range.value().greatest())
-              .filter(height -> height.compareTo(vehicle.get()) > 0)
-              .orElse(vehicle.get());
-      String standard = published.map(range -> "; comfortable by " + range.citation()).orElse("");
-      return new HeightNeed(vehicle.get(), comfortable, "tallest vehicle and spare" + standard);
+      return ofVehicle(vehicle.get(), published);
     }
     return published
         .map(
@@ -49,5 +43,18 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
                         + " has no row for scale "
                         + spec.scale().name()
                         + "; state the tallest vehicle's height"));
+  }
+
+  private static HeightNeed ofVehicle(Length vehicle, Optional<Sourced<Range>> published) {
+    String reason = "tallest vehicle and spare";
+    return published
+        .filter(range -> range.value().greatest().compareTo(vehicle) > 0)
+        .map(
+            range ->
+                new HeightNeed(
+                    vehicle,
+                    range.value().greatest(),
+                    reason + "; comfortable by " + range.citation()))
+        .orElseGet(() -> new HeightNeed(vehicle, vehicle, reason));
   }
 }

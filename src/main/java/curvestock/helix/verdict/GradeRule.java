@@ -70,14 +70,16 @@ final class GradeRule {
   private String mend(Length radius, Grade ceiling) {
     Length run = spec.ground().runPerTurn(radius);
     double rise = ceiling.ratio() * run.millimetres();
-    double turns = climb.turns() * climb.risePerTurn().millimetres() / rise;
+    double fewest = climb.turns() * climb.risePerTurn().millimetres() / rise;
+    double turns = Feasible.turnsAtLeast(spec, climb, fewest);
+    double mendedRise = climb.turns() * climb.risePerTurn().millimetres() / turns;
     HeightNeed need = HeightNeed.of(spec);
     Length leastRise = HeightBudget.inTheOpen(spec, climb.risePerTurn()).riseFor(need.least());
     String wider =
         "a radius of at least "
             + wording.length(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling))
             + " with these turns";
-    if (rise >= leastRise.millimetres()) {
+    if (mendedRise >= leastRise.millimetres()) {
       return "take at least " + wording.number(turns) + " turns, or " + wider;
     }
     return "more turns will not do, since trains need "

@@ -9,6 +9,7 @@ import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Free height between turns: in the open, under a joint, under a riser's cross piece. */
 final class HeightRule {
@@ -61,25 +62,8 @@ final class HeightRule {
   private String mend(HeightBudget budget, HeightBudget open, Length wanted) {
     // Near the ends a turn climbs less than the rise per turn; the loss stays.
     Length loss = climb.risePerTurn().minus(budget.risePerTurn());
-    Length rise = budget.riseFor(wanted).plus(loss);
-    Grade grade = Feasible.gradeFor(spec, rise);
-    StringBuilder mend =
-        new StringBuilder("take a rise of ")
-            .append(wording.length(rise))
-            .append(" a turn (")
-            .append(grade)
-            .append(")");
-    if (spec.ascent().steepest().isPresent()
-        && grade.ratio() > spec.ascent().steepest().get().ratio() * (1 + 1e-9)) {
-      Grade limit = spec.ascent().steepest().get();
-      mend.append(", which the limit of ")
-          .append(limit)
-          .append(" allows from a radius of ")
-          .append(wording.length(Feasible.smallestRadius(spec, rise, limit)));
-    } else if (spec.ascent().climb().isPresent()) {
-      double turns = climb.turns() * climb.risePerTurn().millimetres() / rise.millimetres();
-      mend.append(", which makes the climb in ").append(wording.number(turns)).append(" turns");
-    }
+    Length least = budget.riseFor(wanted).plus(loss);
+    StringBuilder mend = new StringBuilder(rise(least));
     Length hanging = budget.taken().minus(open.taken());
     if (hanging.millimetres() > 0 && open.free().compareTo(wanted) >= 0) {
       mend.append("; or let nothing hang below by more than ")
@@ -87,5 +71,32 @@ final class HeightRule {
           .append(" (half-laps or two layers hang below by nothing)");
     }
     return mend.toString();
+  }
+
+  /** What a rise per turn of at least so much means for turns, grade and radius. */
+  private String rise(Length least) {
+    double climbed = climb.turns() * climb.risePerTurn().millimetres();
+    double turns = Feasible.turnsAtMost(spec, climb, climbed / least.millimetres());
+    boolean fixedClimb = spec.ascent().climb().isPresent() && turns > 0;
+    Length rise = fixedClimb ? Length.ofMillimetres(climbed / turns) : least;
+    Grade grade = Feasible.gradeFor(spec, rise);
+    Optional<Grade> limit =
+        spec.ascent().steepest().filter(most -> grade.ratio() > most.ratio() * (1 + 1e-9));
+    return "take a rise of at least "
+        + wording.length(least)
+        + " a turn ("
+        + Feasible.gradeFor(spec, least)
+        + ")"
+        + (fixedClimb
+            ? ": the climb in " + wording.number(turns) + " turns of " + wording.length(rise)
+            : "")
+        + limit
+            .map(
+                most ->
+                    ", which the limit of "
+                        + most
+                        + " allows from a radius of "
+                        + wording.length(Feasible.smallestRadius(spec, rise, most)))
+            .orElse("");
   }
 }

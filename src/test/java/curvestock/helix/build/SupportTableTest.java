@@ -107,6 +107,23 @@ class SupportTableTest {
             });
   }
 
+  /** A rod longer than the stock is joined: every rod of about 1.3 m takes a second length. */
+  @Test
+  void rods_longerThanTheStock_areJoined() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ascent(Ascent.ofTurnsAndRise(12, inches(4)))
+            .plan();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(rods.couplings()).isEqualTo(rods.count()).isEqualTo(16);
+    assertThat(rods.cuts()).allMatch(cut -> cut.compareTo(mm(1000)) <= 0);
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
+  }
+
   /** M8 rises 1.25 mm in a turn of the nut (read in a builder's report). */
   @Test
   void nutTurns_m8Over100Millimetres_are80() {

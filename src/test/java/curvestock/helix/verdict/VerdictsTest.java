@@ -100,7 +100,8 @@ class VerdictsTest {
     assertThat(plate.result()).isEqualTo(Result.FAILS);
     assertThat(plate.finding()).startsWith("64.1 mm");
     assertThat(plate.mend())
-        .startsWith("take a rise of 93.9 mm a turn (2.67 %), which makes the climb in 4.31 turns")
+        .startsWith(
+            "take a rise of at least 93.9 mm a turn (2.67 %): the climb in 4.31 turns of 93.9 mm")
         .endsWith(
             "or let nothing hang below by more than 2.5 mm (half-laps or two layers hang below by"
                 + " nothing)");
@@ -286,6 +287,23 @@ class VerdictsTest {
 
     assertThat(find(plan, "room to the supports").finding())
         .startsWith("40.95 mm from the track's middle (wanted 31 mm: NEM 102 (second hand)");
+  }
+
+  /** By hand: 409.5 mm at 91 mm and more a turn, ending a quarter ahead: 4.25 turns of 96.353. */
+  @Test
+  void mend_exitFixed_namesTurnsThatEndThere() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(GroundPlan.circle(mm(700), mm(120)))
+            .stack(new RoadbedStack(mm(12), mm(3), mm(3), mm(3)))
+            .ends(EndPlan.level(mm(600), mm(300)))
+            .tallest(mm(70), HeightStandard.NEM_102)
+            .ascent(Ascent.ofTurnsAndClimb(5.25, mm(409.5)).leavingAt(Angle.ofDegrees(90)))
+            .plan();
+
+    assertThat(find(plan, "free height in the open").mend())
+        .isEqualTo(
+            "take a rise of at least 91 mm a turn (2.07 %): the climb in 4.25 turns of 96.35 mm");
   }
 
   /** Verdicts print the same in any locale and at any time. */
