@@ -41,6 +41,7 @@ public final class SpecBuilder {
   private Construction construction = new Construction.HalfLap(inches(2));
   private Segmentation segmentation = Segmentation.of(Angle.ofDegrees(90));
   private SupportPlan supports = blocks(8);
+  private HardwarePrices prices = HardwarePrices.UNKNOWN;
   private Traffic traffic =
       new Traffic(
           Optional.empty(),
@@ -187,6 +188,11 @@ public final class SpecBuilder {
     return this;
   }
 
+  public SpecBuilder prices(HardwarePrices stated) {
+    prices = stated;
+    return this;
+  }
+
   public HelixSpec spec() {
     return new HelixSpec(
         scale,
@@ -199,7 +205,7 @@ public final class SpecBuilder {
         segmentation,
         supports,
         traffic,
-        HardwarePrices.UNKNOWN,
+        prices,
         680);
   }
 

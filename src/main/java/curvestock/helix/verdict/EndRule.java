@@ -8,7 +8,10 @@ import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
 import java.util.List;
 
-/** Free height where the approach runs under the ring, or the exit over it. */
+/**
+ * Free height where the approach runs under the ring, or the exit over it. Where a joint or a cross
+ * piece lies anywhere over the overlap it is taken to hang at the lowest place.
+ */
 final class EndRule {
 
   private final HelixSpec spec;
