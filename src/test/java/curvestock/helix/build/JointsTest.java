@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -103,6 +104,32 @@ class JointsTest {
           .filteredOn(piece -> piece.lower().equals(Optional.of(joint)))
           .hasSize(1)
           .allMatch(piece -> piece.from() == joint.at() && piece.layer() == joint.layer());
+    }
+  }
+
+  /**
+   * On an oval too no joint of one layer lies near one of the other: half an arc, half a straight.
+   */
+  @Test
+  void twoLayersOnAnOval_joints_keepHalfAPieceApart() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(
+                SpecBuilder.twoTracks(
+                    SpecBuilder.mm(500),
+                    SpecBuilder.mm(60),
+                    SpecBuilder.mm(50),
+                    SpecBuilder.mm(400),
+                    Direction.COUNTER_CLOCKWISE))
+            .segment(60)
+            .construction(new Construction.TwoLayers())
+            .plan();
+    double halfStraight = 200;
+
+    for (Joint upper : plan.joints().ofLayer(2)) {
+      for (Joint lower : plan.joints().ofLayer(1)) {
+        assertThat(Math.abs(upper.at() - lower.at())).isGreaterThan(halfStraight - 1e-6);
+      }
     }
   }
 }
