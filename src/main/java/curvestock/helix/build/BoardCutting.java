@@ -1,0 +1,85 @@
+package curvestock.helix.build;
+
+import curvestock.helix.spec.StockBoard;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * Lengths nested along boards of one kind, longest first, each where it leaves the least (best-fit
+ * decreasing: never more than 11/9 of the fewest and one; Johnson et al., Worst-case performance
+ * bounds for simple one-dimensional packing algorithms, SIAM J. Comput. 3, 1974; from memory).
+ */
+public final class BoardCutting {
+
+  private static final double ROUNDING = 1e-6;
+
+  private final StockBoard stock;
+  private final double kerf;
+  private final List<List<Length>> boards = new ArrayList<>();
+  private final List<Double> left = new ArrayList<>();
+
+  /**
+   * Nests the lengths.
+   *
+   * @throws IllegalArgumentException if a length is longer than a board
+   */
+  public BoardCutting(StockBoard stock, Length kerf, List<Length> cuts) {
+    this.stock = stock;
+    this.kerf = kerf.millimetres();
+    List<Length> longestFirst = new ArrayList<>(cuts);
+    longestFirst.sort(Comparator.reverseOrder());
+    longestFirst.forEach(this::place);
+  }
+
+  private void place(Length cut) {
+    double need = cut.millimetres();
+    if (need > stock.length().millimetres() + ROUNDING) {
+      throw new IllegalArgumentException(
+          "every length cut from "
+              + stock.name()
+              + " must be at most its length ("
+              + stock.length()
+              + "), but one was "
+              + cut
+              + ": state a longer stock, or join lengths");
+    }
+    int best = -1;
+    for (int i = 0; i < boards.size(); i++) {
+      boolean fits = need <= left.get(i) + ROUNDING;
+      if (fits && (best < 0 || left.get(i) < left.get(best))) {
+        best = i;
+      }
+    }
+    if (best < 0) {
+      boards.add(new ArrayList<>());
+      left.add(stock.length().millimetres());
+      best = boards.size() - 1;
+    }
+    boards.get(best).add(cut);
+    left.set(best, left.get(best) - need - kerf);
+  }
+
+  /** What is cut from each board. */
+  public List<List<Length>> boards() {
+    return boards.stream().map(List::copyOf).toList();
+  }
+
+  public StockBoard stock() {
+    return stock;
+  }
+
+  /**
+   * A number of boards that no nesting can go below: the total length with its kerfs, or the number
+   * of lengths of which no two fit one board, whichever is more.
+   */
+  public int leastPossible() {
+    List<Double> cuts =
+        boards.stream().flatMap(List::stream).map(cut -> cut.millimetres() + kerf).toList();
+    double board = stock.length().millimetres() + kerf;
+    double total = cuts.stream().mapToDouble(Double::doubleValue).sum();
+    long large = cuts.stream().filter(cut -> cut > board / 2 + ROUNDING).count();
+    return Math.max((int) Math.ceil(total / board - 1e-9), (int) large);
+  }
+}

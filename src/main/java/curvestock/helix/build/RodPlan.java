@@ -1,0 +1,100 @@
+package curvestock.helix.build;
+
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser.ThreadedRods;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Threaded rods, nuts and washers: two rods at each station; on every rod a nut and a washer above
+ * and below each turn, and above and below the base.
+ */
+public final class RodPlan {
+
+  private static final int RODS_PER_STATION = 2;
+  private static final int NUTS_PER_TURN = 2;
+  private static final int NUTS_AT_BASE = 2;
+
+  /** A nut is about as high as the rod is thick (common practice, no source; errs high). */
+  private static final double NUT_HEIGHTS = 2;
+
+  private final ThreadedRods riser;
+  private final List<Rods> rods = new ArrayList<>();
+
+  /**
+   * The rods of a station.
+   *
+   * @param station which station
+   * @param turns that they carry
+   * @param length of one rod, from below the base to above the highest turn
+   */
+  public record Rods(Station station, int turns, Length length) {
+    public int nutsEach() {
+      return NUTS_PER_TURN * turns + NUTS_AT_BASE;
+    }
+  }
+
+  public RodPlan(HelixSpec spec, ThreadedRods riser, SupportTable table) {
+    this.riser = riser;
+    Length ends = riser.thread().diameter().times(NUT_HEIGHTS).plus(riser.endAllowance());
+    for (SupportRow row : table.rows()) {
+      if (row.turn() == row.station().places().size()) {
+        Length length = row.underside().plus(spec.plywood()).plus(ends);
+        rods.add(new Rods(row.station(), row.turn(), length));
+      }
+    }
+    rods.sort((a, b) -> Integer.compare(a.station().number(), b.station().number()));
+  }
+
+  /** By station. */
+  public List<Rods> rods() {
+    return List.copyOf(rods);
+  }
+
+  public int count() {
+    return rods.size() * RODS_PER_STATION;
+  }
+
+  public int nuts() {
+    return rods.stream().mapToInt(Rods::nutsEach).sum() * RODS_PER_STATION;
+  }
+
+  /** A washer for every nut. */
+  public int washers() {
+    return nuts();
+  }
+
+  /** Turns that a nut makes on its way up one turn of the helix. */
+  public double nutTurns(Length height) {
+    return height.millimetres() / riser.thread().pitch().millimetres();
+  }
+
+  /** Weight of all rods in kilograms, without nuts. */
+  public double weight() {
+    return cuts().stream()
+        .mapToDouble(length -> Weight.ofRod(riser.thread().diameter(), length))
+        .sum();
+  }
+
+  /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
+  public List<Length> cuts() {
+    List<Length> cuts = new ArrayList<>();
+    for (Rods each : rods) {
+      for (int i = 0; i < RODS_PER_STATION; i++) {
+        Length left = each.length();
+        while (left.compareTo(riser.stock().length()) > 0) {
+          cuts.add(riser.stock().length());
+          left = left.minus(riser.stock().length());
+        }
+        cuts.add(left);
+      }
+    }
+    return cuts;
+  }
+
+  /** Coupling nuts that join lengths to rods longer than the stock. */
+  public int couplings() {
+    return cuts().size() - count();
+  }
+}

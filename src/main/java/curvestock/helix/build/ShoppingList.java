@@ -1,0 +1,133 @@
+package curvestock.helix.build;
+
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HardwarePrices;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SplicePlate;
+import curvestock.units.Money;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What to buy besides the sheets, counted from the same joints and stations as everything else. */
+public final class ShoppingList {
+
+  /** White glue, one side spread: common practice, no source. */
+  private static final double GLUE_GRAMS_PER_SQUARE_METRE = 200;
+
+  private static final double SQUARE_MM_PER_SQUARE_M = 1e6;
+
+  private final HelixSpec spec;
+  private final Roadbed roadbed;
+  private final Joints joints;
+  private final SupportTable supports;
+  private final List<ShoppingItem> items = new ArrayList<>();
+
+  public ShoppingList(HelixSpec spec, Joints joints, Roadbed roadbed, SupportTable supports) {
+    this.spec = spec;
+    this.joints = joints;
+    this.roadbed = roadbed;
+    this.supports = supports;
+    addRisers();
+    addJointParts();
+    addGlue();
+  }
+
+  private void addRisers() {
+    Riser riser = spec.supports().riser();
+    if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
+      BlockPlan blocks = new BlockPlan(wood, supports);
+      addStock(new BoardCutting(wood.stock().get(), wood.kerf(), blocks.cuts()), "riser blocks");
+    } else if (riser instanceof Riser.ThreadedRods rods) {
+      RodPlan plan = new RodPlan(spec, rods, supports);
+      addStock(new BoardCutting(rods.stock(), rods.kerf(), plan.cuts()), "rods");
+      add(
+          "coupling nuts " + rods.thread().name(),
+          plan.couplings(),
+          Optional.empty(),
+          "to join rods longer than the stock");
+      String each = "above and below each turn and the base, on every rod";
+      String thread = rods.thread().name();
+      add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
+      add("washers " + thread, plan.washers(), spec.prices().washer(), each);
+    }
+  }
+
+  private void addStock(BoardCutting cutting, String what) {
+    int boards = cutting.boards().size();
+    int cuts = cutting.boards().stream().mapToInt(List::size).sum();
+    String note =
+        cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
+    add(cutting.stock().name(), boards, cutting.stock().price(), note);
+  }
+
+  private void addJointParts() {
+    int count = joints.all().size();
+    HardwarePrices prices = spec.prices();
+    if (spec.construction() instanceof Construction.ButtWithPlate butt) {
+      SplicePlate plate = butt.plate();
+      SplicePlates plates = new SplicePlates(butt, spec.ground(), count);
+      if (!plate.fromRoadbedSheets()) {
+        String size = plate.length() + " × " + plates.width() + " × " + plate.thickness();
+        add("splice plates " + size, count, prices.plate(), "one for each joint");
+      }
+      String note = plate.screwsEachSide() + " into each piece at each joint";
+      add("screws", plates.screws(), prices.screw(), note);
+    } else if (spec.construction() instanceof Construction.PlatesBeside beside
+        && !beside.fromRoadbedSheets()) {
+      String size = beside.length() + " × " + beside.height() + " × " + beside.thickness();
+      add("side plates " + size, 2L * count, prices.plate(), "two for each joint");
+    }
+  }
+
+  private void addGlue() {
+    long grams = Math.round(glueGrams());
+    if (grams > 0) {
+      Optional<Money> price =
+          spec.prices()
+              .glueKilogram()
+              .map(kilogram -> Money.of(BigDecimal.valueOf(kilogram.minorUnits() * grams, 5)));
+      String note = "200 g per square metre, common practice, no source";
+      items.add(new ShoppingItem("glue", grams, "g", price, note));
+    }
+  }
+
+  /** Glued area: plates, laps, or a whole layer. */
+  private double glueGrams() {
+    int count = joints.all().size();
+    double width = spec.ground().width().millimetres();
+    double area = gluedArea(spec.construction(), count, width);
+    return area / SQUARE_MM_PER_SQUARE_M * GLUE_GRAMS_PER_SQUARE_METRE;
+  }
+
+  private double gluedArea(Construction construction, int count, double width) {
+    if (construction instanceof Construction.ButtWithPlate butt) {
+      return new SplicePlates(butt, spec.ground(), 1).shape().area() * count;
+    }
+    if (construction instanceof Construction.HalfLap half) {
+      return half.lap().millimetres() * width * count;
+    }
+    if (construction instanceof Construction.PlatesBeside beside) {
+      return 2 * beside.length().millimetres() * spec.stack().plywood().millimetres() * count;
+    }
+    return roadbed.area() / spec.construction().layers();
+  }
+
+  private void add(String name, long quantity, Optional<Money> each, String note) {
+    if (quantity > 0) {
+      Optional<Money> price = each.map(money -> money.times(quantity));
+      items.add(new ShoppingItem(name, quantity, "pieces", price, note));
+    }
+  }
+
+  public List<ShoppingItem> items() {
+    return List.copyOf(items);
+  }
+
+  /** Sum of the known prices. */
+  public Money knownPrices() {
+    return items.stream().flatMap(item -> item.price().stream()).reduce(Money.ZERO, Money::plus);
+  }
+}

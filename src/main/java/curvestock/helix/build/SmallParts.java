@@ -1,0 +1,53 @@
+package curvestock.helix.build;
+
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.piece.Strip;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plates and riser blocks that are cut from the same sheets as the roadbed. */
+public final class SmallParts {
+
+  private final List<Demand> demands = new ArrayList<>();
+
+  public SmallParts(HelixSpec spec, Joints joints, SupportTable supports) {
+    int count = joints.all().size();
+    if (count > 0) {
+      addPlates(spec, count);
+    }
+    if (spec.supports().riser() instanceof Riser.WoodBlocks wood && wood.stock().isEmpty()) {
+      addBlocks(wood, new BlockPlan(wood, supports));
+    }
+  }
+
+  private void addPlates(HelixSpec spec, int count) {
+    if (spec.construction() instanceof Construction.ButtWithPlate butt
+        && butt.plate().fromRoadbedSheets()) {
+      demands.add(new SplicePlates(butt, spec.ground(), count).demand());
+    }
+    if (spec.construction() instanceof Construction.PlatesBeside beside
+        && beside.fromRoadbedSheets()) {
+      Strip plate = new Strip(beside.length(), beside.height());
+      demands.add(new Demand(Piece.of("side-plate", "side plate", plate), 2 * count));
+    }
+  }
+
+  /** Blocks as rectangles: their sloping ends are cut afterwards. */
+  private void addBlocks(Riser.WoodBlocks wood, BlockPlan plan) {
+    int number = 1;
+    for (BlockPlan.Block block : plan.blocks()) {
+      Strip strip = new Strip(block.stockLength(), wood.along());
+      String name = "riser block of " + block.height();
+      demands.add(new Demand(Piece.of("block-" + number, name, strip), block.count()));
+      number++;
+    }
+  }
+
+  public List<Demand> demands() {
+    return List.copyOf(demands);
+  }
+}

@@ -1,0 +1,46 @@
+package curvestock.helix.build;
+
+import curvestock.units.Angle;
+import curvestock.units.Length;
+
+/**
+ * One turn on one station: what to check with a ruler as the helix is built.
+ *
+ * @param station which station
+ * @param turn from 1
+ * @param at distance along the line in millimetres
+ * @param bearing direction from the centre, counter-clockwise from +x
+ * @param edges whether one support in the middle holds it or two at the edges
+ * @param underside of the plywood above the base
+ * @param railTop above the base
+ * @param gap from what the support stands on (the base, or the plywood of the turn below) to the
+ *     plywood's underside
+ * @param slope of the roadbed here, rise over run
+ */
+public record SupportRow(
+    Station station,
+    int turn,
+    double at,
+    Angle bearing,
+    Edges edges,
+    Length underside,
+    Length railTop,
+    Length gap,
+    double slope) {
+
+  /** Where a turn is held. */
+  public enum Edges {
+    MIDDLE(1),
+    BOTH(2);
+
+    private final int supports;
+
+    Edges(int supports) {
+      this.supports = supports;
+    }
+
+    public int supports() {
+      return supports;
+    }
+  }
+}

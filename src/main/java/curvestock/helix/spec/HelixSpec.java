@@ -1,0 +1,75 @@
+package curvestock.helix.spec;
+
+import curvestock.helix.standard.Scale;
+import curvestock.units.Length;
+
+/**
+ * Everything that the builder states about a helix.
+ *
+ * @param scale of the trains
+ * @param ground where tracks and roadbed run, seen from above
+ * @param ascent what is known of the climb
+ * @param bottom how the track enters, at the lower end
+ * @param top how the track leaves, at the upper end
+ * @param stack what lies between the plywood's underside and the rail tops
+ * @param construction how pieces are joined
+ * @param segmentation into which pieces the ring is cut
+ * @param supports what holds the turns up
+ * @param traffic what has to pass
+ * @param prices of small parts
+ * @param woodDensity of the plywood, in kg/m³
+ */
+public record HelixSpec(
+    Scale scale,
+    GroundPlan ground,
+    Ascent ascent,
+    EndPlan bottom,
+    EndPlan top,
+    RoadbedStack stack,
+    Construction construction,
+    Segmentation segmentation,
+    SupportPlan supports,
+    Traffic traffic,
+    HardwarePrices prices,
+    double woodDensity) {
+
+  /**
+   * Checks what no part can check alone.
+   *
+   * @throws IllegalArgumentException if the density is not above zero, the segments do not fit an
+   *     oval's half turn, or an oval has easements
+   */
+  public HelixSpec {
+    if (!(woodDensity > 0 && Double.isFinite(woodDensity))) {
+      throw new IllegalArgumentException(
+          "density must be above zero, but was " + woodDensity + " kg/m³");
+    }
+    if (ground.isOval()) {
+      requireWholeHalfTurns(segmentation);
+      if (bottom.easement().plus(top.easement()).millimetres() > 0) {
+        throw new IllegalArgumentException(
+            "easements are planned for circles only: an oval's own straights would need them too");
+      }
+    }
+  }
+
+  private static void requireWholeHalfTurns(Segmentation segmentation) {
+    double pieces = 180 / segmentation.segment().degrees();
+    if (Math.abs(pieces - Math.rint(pieces)) > 1e-6 || segmentation.starter().isPresent()) {
+      throw new IllegalArgumentException(
+          "on an oval the segment angle must divide 180° and there can be no starter, but was "
+              + segmentation.segment()
+              + segmentation.starter().map(angle -> " with a starter of " + angle).orElse(""));
+    }
+  }
+
+  /** All plywood between two turns: every layer. */
+  public Length plywood() {
+    return stack.plywood().times(construction.layers());
+  }
+
+  /** Height of the rail tops above the plywood's underside. */
+  public Length railAboveUnderside() {
+    return plywood().plus(stack.aboveWood());
+  }
+}

@@ -1,0 +1,34 @@
+package curvestock.helix.standard;
+
+import java.util.Locale;
+
+/** How sure a figure is. */
+public enum Certainty {
+  /** Read in a copy of the named source. */
+  READ,
+  /** Read in a page that repeats the source. */
+  SECOND_HAND,
+  /** Computed from a formula, and recomputed independently. */
+  DERIVED,
+  /** Common practice, no source. */
+  PRACTICE,
+  /** Unverified: not to be printed as fact. */
+  MEMORY;
+
+  /** The tag as it stands in the tables and in reports, for example {@code second hand}. */
+  public String tag() {
+    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Whether a figure of this certainty may be printed. */
+  public boolean isPrintable() {
+    return this != MEMORY;
+  }
+
+  /**
+   * @throws IllegalArgumentException if no certainty has this tag
+   */
+  static Certainty ofTag(String tag) {
+    return valueOf(tag.toUpperCase(Locale.ROOT).replace(' ', '_'));
+  }
+}

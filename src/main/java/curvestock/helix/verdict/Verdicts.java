@@ -1,0 +1,153 @@
+package curvestock.helix.verdict;
+
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.Joints;
+import curvestock.helix.build.Stations;
+import curvestock.helix.clearance.EndClearance;
+import curvestock.helix.clearance.EndClearance.End;
+import curvestock.helix.clearance.HeightBudget;
+import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Climb;
+import curvestock.helix.course.HeightProfile;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** All rules, in the order in which a builder would ask. */
+public final class Verdicts {
+
+  private static final double ROUNDING = 1e-6;
+
+  /** Less than this is not worth a line of its own. */
+  private static final double NOTICEABLE = 0.05;
+
+  private final HelixSpec spec;
+  private final Climb climb;
+  private final CentreLine line;
+  private final HeightProfile profile;
+  private final Joints joints;
+  private final Stations stations;
+
+  public Verdicts(
+      HelixSpec spec,
+      Climb climb,
+      CentreLine line,
+      HeightProfile profile,
+      Joints joints,
+      Stations stations) {
+    this.spec = spec;
+    this.climb = climb;
+    this.line = line;
+    this.profile = profile;
+    this.joints = joints;
+    this.stations = stations;
+  }
+
+  /** One verdict for each rule that applies, lengths in the given style. */
+  public List<Verdict> all(LengthStyle style) {
+    Wording wording = new Wording(style);
+    List<Verdict> verdicts = new ArrayList<>();
+    verdicts.addAll(new GradeRule(spec, climb, wording).verdicts());
+    verdicts.addAll(new HeightRule(spec, climb, wording).verdicts(budgets(), places()));
+    for (End end : End.values()) {
+      EndClearance clearance = new EndClearance(spec, climb, end);
+      verdicts.addAll(
+          new EndRule(spec, wording).verdicts(end, clearance, hangingAt(end, clearance)));
+    }
+    verdicts.addAll(new RadiusRule(spec, wording).verdicts());
+    verdicts.addAll(new BesideRule(spec, wording).verdicts());
+    verdicts.addAll(new PassageRule(spec, climb, wording).verdicts());
+    verdicts.addAll(new CurveRule(spec, climb, wording).verdicts());
+    verdicts.addAll(new SupportRule(spec, climb, joints, stations, wording).verdicts());
+    verdicts.add(new ApproachRule(spec, line, stations).verdict());
+    return verdicts;
+  }
+
+  /** Where a train may pass between turns: in the open, and under whatever hangs below. */
+  public List<HeightBudget> budgets() {
+    return obstacles().stream().map(Obstacle::budget).toList();
+  }
+
+  private List<String> places() {
+    return obstacles().stream().map(Obstacle::place).toList();
+  }
+
+  private record Obstacle(String place, HeightBudget budget) {}
+
+  private List<Obstacle> obstacles() {
+    HeightBudget open = HeightBudget.inTheOpen(spec, climb.risePerTurn());
+    List<Obstacle> obstacles = new ArrayList<>(List.of(new Obstacle("in the open", open)));
+    Length joint = spec.construction().hangsBelow();
+    Length cross = spec.supports().riser().crossPiece();
+    if (joint.millimetres() > 0) {
+      obstacles.add(new Obstacle("under a splice plate", open.less("splice plate", joint)));
+      leastOverJoints()
+          .ifPresent(
+              lap ->
+                  obstacles.add(
+                      new Obstacle(
+                          "under the splice plates near the ends",
+                          HeightBudget.inTheOpen(spec, lap).less("splice plate", joint))));
+    }
+    if (cross.millimetres() > 0) {
+      obstacles.add(new Obstacle("under a riser's cross piece", open.less("cross piece", cross)));
+    }
+    if (platesLieOnCrossPieces()) {
+      obstacles.add(
+          new Obstacle(
+              "under a splice plate on a cross piece",
+              open.less("splice plate", joint).less("cross piece", cross)));
+    }
+    return obstacles;
+  }
+
+  /** Least climb from the turn below to a joint above it, where a vertical curve makes it less. */
+  private Optional<Length> leastOverJoints() {
+    double run = climb.runPerTurn().millimetres();
+    double least =
+        joints.all().stream()
+            .mapToDouble(Joint::at)
+            .filter(at -> at >= run - ROUNDING)
+            .map(at -> profile.heightAt(at) - profile.heightAt(at - run))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    return least < climb.risePerTurn().millimetres() - NOTICEABLE
+        ? Optional.of(Length.ofMillimetres(least))
+        : Optional.empty();
+  }
+
+  private boolean platesLieOnCrossPieces() {
+    return spec.construction() instanceof Construction.ButtWithPlate butt
+        && spec.supports().riser() instanceof Riser.WoodBlocks blocks
+        && blocks.crossPiece().millimetres() > 0
+        && !stations
+            .jointsOnStations(joints, butt.plate().length().plus(blocks.along()).millimetres() / 2)
+            .isEmpty();
+  }
+
+  /** What hangs below the upper roadbed where approach and ring overlap. */
+  private Length hangingAt(End end, EndClearance clearance) {
+    double overlap = clearance.overlapLength().millimetres();
+    if (end == End.TOP) {
+      // The exit's own lead is the upper roadbed here: one piece as far as it reaches.
+      boolean onePiece = spec.top().leadIn().millimetres() >= overlap;
+      return onePiece ? Length.ZERO : spec.construction().hangsBelow();
+    }
+    double run = climb.runPerTurn().millimetres();
+    boolean joint =
+        joints.all().stream()
+            .map(Joint::at)
+            .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
+    boolean station =
+        stations.all().stream()
+            .flatMap(each -> each.places().stream())
+            .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
+    Length hanging = joint ? spec.construction().hangsBelow() : Length.ZERO;
+    return station ? hanging.plus(spec.supports().riser().crossPiece()) : hanging;
+  }
+}

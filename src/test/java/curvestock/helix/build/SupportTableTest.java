@@ -1,0 +1,240 @@
+package curvestock.helix.build;
+
+import static curvestock.helix.SpecBuilder.inches;
+import static curvestock.helix.SpecBuilder.mm;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.SpecBuilder;
+import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Direction;
+import curvestock.helix.spec.EndPlan;
+import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.RoadbedStack;
+import curvestock.helix.spec.StockBoard;
+import curvestock.helix.spec.SupportPlan;
+import curvestock.units.Length;
+import curvestock.units.Money;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class SupportTableTest {
+
+  /** R 30 in (derived, recomputed independently): 8 a turn 2.284 in, 12 1.022, 16 0.576. */
+  @ParameterizedTest
+  @CsvSource({"8, 2.284, true", "12, 1.022, false", "16, 0.576, false"})
+  void bulge_30Inches_agreesWithTheDerivedFigures(int perTurn, double bulge, boolean both) {
+    SupportBulge between = new SupportBulge(inches(30), perTurn, inches(5), 0.25);
+
+    assertThat(between.bulge().inches()).isCloseTo(bulge, within(0.0005));
+    assertThat(between.needsBothEdges()).isEqualTo(both);
+  }
+
+  /** Invented scenario, by hand: 8 supports a turn at 4 in a turn step 0.5 in. */
+  @Test
+  void steps_onTheSteadyGrade_areHalfAnInch() {
+    List<SupportRow> rows = new SpecBuilder().plan().supports().ofTurn(3);
+
+    assertThat(rows).hasSize(8);
+    for (int i = 1; i < rows.size(); i++) {
+      Length step = rows.get(i).underside().minus(rows.get(i - 1).underside());
+      assertThat(step.inches()).isCloseTo(0.5, within(1e-9));
+    }
+  }
+
+  /** All blocks between steady turns are rise less plywood: 4 − 0.483 in. */
+  @Test
+  void gap_betweenSteadyTurns_isRiseLessPlywood() {
+    HelixPlan plan = new SpecBuilder().plan();
+
+    assertThat(plan.supports().ofTurn(3))
+        .allSatisfy(row -> assertThat(row.gap().inches()).isCloseTo(3.517, within(1e-9)));
+  }
+
+  /** Gaps and plywood stacked up from the base reach each turn's underside. */
+  @Test
+  void gaps_stackedUpAtAStation_reachTheUndersides() {
+    HelixPlan plan = new SpecBuilder().plan();
+    double plywood = plan.spec().plywood().millimetres();
+
+    for (Station station : plan.stations().all()) {
+      double height = -plywood;
+      for (SupportRow row : plan.supports().rows()) {
+        if (row.station().equals(station)) {
+          height += plywood + row.gap().millimetres();
+          assertThat(row.underside().millimetres()).isCloseTo(height, within(1e-6));
+        }
+      }
+    }
+  }
+
+  /**
+   * Invented scenario, by hand: 16 rod pairs, 8 turns: 576 nuts, two at the base of each rod
+   * included.
+   */
+  @Test
+  void nuts_16PairsAnd8Turns_are576() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(
+                SpecBuilder.twoTracks(
+                    inches(30), inches(2.5), inches(2.5), Length.ZERO, Direction.COUNTER_CLOCKWISE))
+            .segment(45)
+            .construction(new Construction.TwoLayers())
+            .supports(SpecBuilder.rods(16, Optional.empty()))
+            .ascent(Ascent.ofTurnsAndRise(8, inches(2)))
+            .plan();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(rods.count()).isEqualTo(32);
+    assertThat(rods.nuts()).isEqualTo(576);
+    assertThat(plan.shopping().items())
+        .anySatisfy(
+            item -> {
+              assertThat(item.name()).isEqualTo("nuts M8");
+              assertThat(item.quantity()).isEqualTo(576);
+            });
+  }
+
+  /** A rod longer than the stock is joined: every rod of about 1.3 m takes a second length. */
+  @Test
+  void rods_longerThanTheStock_areJoined() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ascent(Ascent.ofTurnsAndRise(12, inches(4)))
+            .plan();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(rods.couplings()).isEqualTo(rods.count()).isEqualTo(16);
+    assertThat(rods.cuts()).allMatch(cut -> cut.compareTo(mm(1000)) <= 0);
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
+  }
+
+  /** M8 rises 1.25 mm in a turn of the nut (read in a builder's report). */
+  @Test
+  void nutTurns_m8Over100Millimetres_are80() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ascent(Ascent.ofTurnsAndRise(3, inches(4)))
+            .plan();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(rods.nutTurns(mm(100))).isCloseTo(80, within(1e-9));
+  }
+
+  /** Each turn's first lap differs; above it all blocks are alike where the grade is steady. */
+  @Test
+  void blocks_ofAHelix_growOnTheFirstTurnAndAreAlikeAbove() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(Length.ZERO, Length.ZERO)).plan();
+    BlockPlan blocks =
+        new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(blocks.blocks().stream().filter(block -> !block.firstTurn())).hasSize(1);
+    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::firstTurn)).hasSize(8);
+    assertThat(blocks.count()).isEqualTo(2 * plan.supports().rows().size());
+    assertThat(blocks.cuts()).hasSize(blocks.count());
+  }
+
+  @Test
+  void blocks_whereTheRoadbedLiesOnTheBase_areNotCut() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .supports(
+                new SupportPlan(
+                    new Riser.WoodBlocks(
+                        inches(0.483), inches(2), Length.ZERO, inches(0.125), Optional.empty()),
+                    8,
+                    Optional.empty(),
+                    Length.ZERO,
+                    0.25))
+            .plan();
+    BlockPlan blocks =
+        new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
+
+    assertThat(blocks.withoutRoom()).hasSize(1);
+    assertThat(plan.demands()).anyMatch(demand -> demand.piece().name().startsWith("riser block"));
+    assertThat(
+            plan.demands().stream()
+                .filter(demand -> demand.piece().name().startsWith("riser block"))
+                .mapToInt(demand -> demand.count())
+                .sum())
+        .isEqualTo(blocks.count());
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+  void boards_anyLengths_holdEachOnceAndNeverTooMuch(long seed) {
+    Random random = new Random(seed);
+    List<Length> cuts = random.ints(60, 50, 900).mapToObj(length -> mm(length)).sorted().toList();
+    BoardCutting cutting =
+        new BoardCutting(new StockBoard("board", mm(2400), Optional.empty()), mm(3), cuts);
+
+    assertThat(cutting.boards().stream().flatMap(List::stream).sorted().toList()).isEqualTo(cuts);
+    for (List<Length> board : cutting.boards()) {
+      double used = board.stream().mapToDouble(cut -> cut.millimetres() + 3).sum() - 3;
+      assertThat(used).isLessThanOrEqualTo(2400 + 1e-6);
+    }
+    assertThat(cutting.boards().size()).isGreaterThanOrEqualTo(cutting.leastPossible());
+  }
+
+  @Test
+  void boards_lengthThatFitsExactly_isCutFromOne() {
+    BoardCutting cutting =
+        new BoardCutting(
+            new StockBoard("board", mm(1003), Optional.of(new Money(450))),
+            mm(3),
+            Collections.nCopies(4, mm(500)));
+
+    assertThat(cutting.boards()).hasSize(2);
+    assertThat(cutting.leastPossible()).isEqualTo(2);
+  }
+
+  @Test
+  void boards_lengthTooLong_saysWhichStock() {
+    StockBoard stock = new StockBoard("short board", mm(300), Optional.empty());
+
+    assertThatThrownBy(() -> new BoardCutting(stock, mm(3), List.of(mm(301))))
+        .hasMessageContaining("every length cut from short board must be at most its length");
+  }
+
+  /** Birch data sheet (second hand): a 12 mm sheet 1220 × 2440 mm weighs 24.8 kg at 695 kg/m³. */
+  @Test
+  void weight_birchSheet_is24Point8Kilograms() {
+    assertThat(new Weight(695).ofWood(1220.0 * 2440, mm(12))).isCloseTo(24.8, within(0.05));
+  }
+
+  /** Invented scenario, by hand: about 62 kg of two-layer birch. */
+  @Test
+  void weight_ofATwoLayerHelix_isAbout62Kilograms() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(
+                SpecBuilder.twoTracks(
+                    inches(30), inches(2.5), inches(2.5), Length.ZERO, Direction.COUNTER_CLOCKWISE))
+            .segment(45)
+            .stack(new RoadbedStack(inches(0.236), Length.ZERO, inches(0.075), inches(0.1)))
+            .construction(new Construction.TwoLayers())
+            .ends(EndPlan.level(inches(24), Length.ZERO))
+            .ascent(Ascent.ofTurnsAndRise(8, inches(3.75)))
+            .plan();
+
+    assertThat(plan.woodWeight()).isCloseTo(62, within(1.5));
+  }
+}
