@@ -147,6 +147,13 @@ final class Body {
     hubY = hubs.stream().mapToDouble(Point::y).toArray();
   }
 
+  /** Whether the piece may be turned by this angle on a sheet with this direction of grain. */
+  boolean grainAllows(double angle, double sheetGrain) {
+    double off = grainDirection + angle - sheetGrain;
+    off -= Math.PI * Math.rint(off / Math.PI);
+    return Math.abs(off) <= grainWithin + 1e-9;
+  }
+
   boolean grainFree() {
     return grainWithin >= Math.PI / 2;
   }

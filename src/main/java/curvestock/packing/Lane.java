@@ -84,11 +84,11 @@ final class Lane {
     double[] trial = current.clone();
     int piece = troubled();
     double choice = random.nextDouble();
-    if (choice < 0.65) {
+    if (choice < 0.5) {
       relocate(piece, trial);
-    } else if (choice < 0.75) {
+    } else if (choice < 0.65) {
       poses.turnHalfRound(piece, trial);
-    } else if (choice < 0.85) {
+    } else if (choice < 0.8) {
       swap(piece, trial);
     } else {
       poses.jiggle(trial, frozen, random.nextDouble() < 0.5 ? 0.3 : 0.08);

@@ -27,6 +27,10 @@ final class Structured {
   }
 
   private static final int KEPT = 12;
+
+  /** Where pieces may yet fall away (cut-off corners, defects), more layouts are worth keeping. */
+  private static final int KEPT_ROUGH = 80;
+
   private static final int MOST_PIECES = 4000;
 
   private final Arena arena;
@@ -57,7 +61,8 @@ final class Structured {
       }
     }
     found.sort((a, b) -> Integer.compare(b.count(), a.count()));
-    return List.copyOf(found.subList(0, Math.min(KEPT, found.size())));
+    int most = arena.isPlain() ? KEPT : KEPT_ROUGH;
+    return List.copyOf(found.subList(0, Math.min(most, found.size())));
   }
 
   private void offer(List<Candidate> to, Block block) {
@@ -161,6 +166,9 @@ final class Structured {
       for (double[] pose : pattern.cell()) {
         double[] at = turned(pose[0], pose[1], quarter);
         cell.add(new double[] {at[0], at[1], pose[2] + turn});
+      }
+      if (cell.stream().anyMatch(pose -> !body.grainAllows(pose[2], arena.grain))) {
+        continue;
       }
       for (double[] anchorX : cell) {
         Extent ex = Extent.of(body, anchorX[2]);

@@ -14,6 +14,7 @@ import curvestock.purchase.SheetLimit;
 import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /** Plans a job: packs every kind of sheet, then chooses the cheapest purchase. */
@@ -38,7 +39,9 @@ public final class Planner {
     requireAllFit(columns);
     listener.step("choosing the sheets");
     Purchase purchase = purchase(columns);
-    List<Layout> layouts = purchase.trimmed();
+    List<Layout> layouts = new ArrayList<>(purchase.trimmed());
+    // The fullest sheet first: the last one is the one with wood to spare.
+    layouts.sort(Comparator.comparingDouble(Layout::pieceArea).reversed());
     return new Plan(job, purchase, layouts, columns.capacities(), listener.stopped());
   }
 
