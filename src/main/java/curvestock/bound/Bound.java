@@ -14,7 +14,8 @@ public record Bound(int count, String proof) {
   /** The best of the bounds that are proven at once: by fit and by area. */
   public static Bound quick(Piece piece, SheetStock sheet, Cutting cutting) {
     if (Fit.isImpossible(piece, sheet, cutting)) {
-      return new Bound(0, "the piece is larger than the usable sheet, whichever way it is turned");
+      return new Bound(
+          0, "by fit: the piece is larger than the usable sheet, whichever way it is turned");
     }
     return AreaBound.of(piece, sheet, cutting);
   }

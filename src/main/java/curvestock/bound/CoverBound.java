@@ -53,7 +53,8 @@ public final class CoverBound {
     }
     CoverCells cells = CoverCells.of(piece, sheet, cutting, mostCells, ROUNDING);
     if (cells.count() == 0) {
-      return Optional.of(new Bound(0, "no placement of the piece fits the usable sheet"));
+      return Optional.of(
+          new Bound(0, "by fit: no placement of the piece lies in the usable sheet"));
     }
     double[] weights = new CoverBound(cells).weights(rounds);
     long count = exact(cells, weights);

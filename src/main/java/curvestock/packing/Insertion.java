@@ -15,6 +15,9 @@ final class Insertion {
 
   private static final int KEPT = 8;
 
+  /** Above any {@link #nearness}, so that poses that fit rank before those that do not. */
+  private static final double FAR = 1e6;
+
   private final Arena arena;
   private final SplittableRandom random;
   private final int samples;
@@ -28,28 +31,65 @@ final class Insertion {
   /** The poses with that of the new body, put last among {@code bodies}, or nothing. */
   Optional<double[]> add(List<Body> bodies, double[] poses) {
     Overlap overlap = new Overlap(arena, bodies);
-    int last = bodies.size() - 1;
     double[] start = Arrays.copyOf(poses, 3 * bodies.size());
     Poses source = new Poses(arena, overlap.bodies, random);
     overlap.placeAll(start);
+    // Square to the sheet or to the other pieces first: a tidy layout is easier to cut.
+    Optional<double[]> tidy = best(overlap, source, start, true);
+    return tidy.isPresent() ? tidy : best(overlap, source, start, false);
+  }
+
+  private Optional<double[]> best(Overlap overlap, Poses source, double[] start, boolean tidy) {
+    int last = overlap.count - 1;
     double[] gradient = new double[start.length];
     List<double[]> kept = new ArrayList<>();
     for (int k = 0; k < samples; k++) {
-      source.sample(last, start, start);
+      if (tidy) {
+        source.sampleTidy(last, start, start);
+      } else {
+        source.sample(last, start, start);
+      }
       double energy = overlap.evaluateOne(last, start, gradient);
-      keep(kept, new double[] {energy, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
+      double rank = energy <= Lane.GOAL ? nearness(start, last) : FAR + energy;
+      keep(kept, new double[] {rank, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
     }
-    Relaxation relaxation = new Relaxation(overlap, new boolean[bodies.size()]);
+    Relaxation relaxation = new Relaxation(overlap, new boolean[overlap.count]);
     double[] best = null;
     for (double[] candidate : kept) {
       double[] trial = start.clone();
       System.arraycopy(candidate, 1, trial, 3 * last, 3);
       double energy = relaxation.one(last, trial, 80);
-      if (energy <= Lane.GOAL && (best == null || nearness(trial, last) < nearness(best, last))) {
-        best = trial;
+      if (energy <= Lane.GOAL) {
+        slide(overlap, trial, last, gradient);
+        if (best == null || nearness(trial, last) < nearness(best, last)) {
+          best = trial;
+        }
       }
     }
     return Optional.ofNullable(best);
+  }
+
+  /** Pushes the piece down and left, in ever smaller steps, as far as it goes. */
+  private static void slide(Overlap overlap, double[] poses, int i, double[] gradient) {
+    for (double step = 64; step >= 0.25; step /= 4) {
+      boolean moved = true;
+      for (int round = 0; round < 40 && moved; round++) {
+        boolean left = push(overlap, poses, i, 3 * i, step, gradient);
+        boolean down = push(overlap, poses, i, 3 * i + 1, step, gradient);
+        moved = left || down;
+      }
+    }
+    overlap.evaluateOne(i, poses, gradient);
+  }
+
+  private static boolean push(
+      Overlap overlap, double[] poses, int i, int variable, double step, double[] gradient) {
+    poses[variable] -= step;
+    if (overlap.evaluateOne(i, poses, gradient) <= Lane.GOAL) {
+      return true;
+    }
+    poses[variable] += step;
+    return false;
   }
 
   private static void keep(List<double[]> kept, double[] candidate) {

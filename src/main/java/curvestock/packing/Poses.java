@@ -29,6 +29,16 @@ final class Poses {
     place(i, withGrain(bodies[i], angle), to);
   }
 
+  /** As {@link #sample}, but square to the sheet or to another piece. */
+  void sampleTidy(int i, double[] from, double[] to) {
+    double quarter = random.nextInt(4) * Math.PI / 2;
+    double base =
+        bodies.length > 1 && random.nextDouble() < 0.6
+            ? from[3 * random.nextInt(bodies.length - 1) + 2]
+            : 0;
+    place(i, withGrain(bodies[i], base + quarter), to);
+  }
+
   /** Puts piece i at the angle with its bounding circle's centre anywhere sensible in the sheet. */
   private void place(int i, double angle, double[] to) {
     Body body = bodies[i];

@@ -82,21 +82,25 @@ public final class PlanSummary {
     lines.add("");
     lines.add("Pieces per sheet");
     for (Capacity capacity : plan.capacities()) {
-      String verdict =
-          capacity.isProvenBest()
-              ? "proven best possible"
-              : capacity.isEnough()
-                  ? "all that are wanted; no layout holds more than " + capacity.bound().count()
-                  : "no layout holds more than " + capacity.bound().count();
       lines.add(
-          "  %4d of %s on %s: %s (%s)"
+          "  %4d of %s on %s: %s"
               .formatted(
                   capacity.found(),
                   capacity.piece().id(),
                   capacity.sheet().name(),
-                  verdict,
-                  capacity.bound().proof()));
+                  verdict(capacity)));
     }
+    List<String> proofs =
+        plan.capacities().stream().map(capacity -> capacity.bound().proof()).distinct().toList();
+    proofs.forEach(proof -> lines.add("  Limits are proven " + proof + "."));
+  }
+
+  private static String verdict(Capacity capacity) {
+    String limit = "no layout holds more than " + capacity.bound().count();
+    if (capacity.isProvenBest()) {
+      return "proven best possible";
+    }
+    return capacity.isEnough() ? "all that are wanted; " + limit : limit;
   }
 
   private void sheets(List<String> lines) {
