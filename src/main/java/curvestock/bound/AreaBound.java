@@ -3,6 +3,7 @@ package curvestock.bound;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
 
 /**
  * The bound by area: the usable wood over the wood that one piece takes up with half its gap around
@@ -16,7 +17,12 @@ final class AreaBound {
   private AreaBound() {}
 
   static Bound of(Piece piece, SheetStock sheet, Cutting cutting) {
-    double share = InflatedArea.ofSheet(sheet, cutting) / InflatedArea.ofPiece(piece, cutting);
+    // What keeps the spacing also keeps any less of it: so that a piece that cannot be widened by
+    // all of it does not gain by a sheet that is.
+    double sure = 2 * InflatedArea.mostWidening(piece);
+    Length spacing = Length.ofMillimetres(Math.min(sure, cutting.spacing().millimetres()));
+    Cutting less = new Cutting(spacing, Length.ZERO, cutting.margin());
+    double share = InflatedArea.ofSheet(sheet, less) / InflatedArea.ofPiece(piece, less);
     int count = (int) Math.min(Integer.MAX_VALUE, Math.floor(share * (1 + ROUNDING)));
     return new Bound(
         count, "by area: each piece with half the spacing around it against the usable sheet");

@@ -31,10 +31,8 @@ public final class InflatedArea {
   public static double ofPiece(Piece piece, Cutting cutting) {
     double d = cutting.spacing().millimetres() / 2;
     Outline outline = piece.shape().outline();
-    boolean steiner =
-        piece.shape() instanceof AnnularSector sector ? opensWide(sector, d) : isConvex(outline);
     double widened = outline.perimeter() * d + Math.PI * d * d;
-    return outline.area() + (steiner ? widened : 0);
+    return outline.area() + (d <= mostWidening(piece) ? widened : 0);
   }
 
   /** At least the area within which all widened pieces lie, in square millimetres. */
@@ -50,14 +48,22 @@ public final class InflatedArea {
     return sheet.area() + sheet.outline().perimeter() * beyond + Math.PI * beyond * beyond;
   }
 
-  private static boolean opensWide(AnnularSector sector, double d) {
-    double inner = sector.innerRadius().millimetres();
+  /** The most by which the piece can be widened so that its area surely follows the formula. */
+  static double mostWidening(Piece piece) {
+    if (piece.shape() instanceof AnnularSector sector) {
+      return mostWidening(sector);
+    }
+    return isConvex(piece.shape().outline()) ? Double.POSITIVE_INFINITY : 0;
+  }
+
+  /** Until the inner corners meet, across the piece's own chord or across its opening. */
+  private static double mostWidening(AnnularSector sector) {
     if (sector.isRing()) {
-      return false;
+      return 0;
     }
     double sweep = sector.sweep().radians();
     double opening = sweep <= Math.PI ? sweep : 2 * Math.PI - sweep;
-    return d < inner && inner * Math.sin(Math.min(opening, Math.PI) / 2) > d;
+    return Math.max(0, sector.innerRadius().millimetres()) * Math.sin(opening / 2) * (1 - 1e-9);
   }
 
   private static boolean isConvex(Outline outline) {

@@ -22,7 +22,7 @@ import java.util.List;
 final class Body {
 
   private static final int POINTS_PER_GROUP = 6;
-  private static final int MOST_POINTS_PER_EDGE = 48;
+  private static final int MOST_POINTS_PER_EDGE = 400;
 
   final DistanceField field;
   final double area;

@@ -11,7 +11,7 @@ package curvestock.packing;
  */
 final class Contact {
 
-  private static final double CLOSE_ENOUGH = 1e-7;
+  private static final double CLOSE_ENOUGH = 1e-9;
   private static final int MOST_STEPS = 400;
 
   private Contact() {}

@@ -48,10 +48,12 @@ final class ExactGaps {
   }
 
   /**
-   * With no spacing asked pieces may touch, which {@link Clearance} cannot tell from overlapping.
+   * With no spacing asked pieces may touch, which {@link Clearance} cannot tell from overlapping:
+   * so a clearance of nothing counts as a collision. Layouts that the engine makes keep a billionth
+   * of a millimetre.
    */
   private static boolean tooNear(double clearance, double spacing) {
-    return clearance < spacing;
+    return clearance <= 0 || clearance < spacing;
   }
 
   private static boolean grainAllows(Layout layout, Placement placement) {

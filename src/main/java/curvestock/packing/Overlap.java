@@ -46,6 +46,7 @@ final class Overlap {
   private double torque;
   private double counterTorque;
 
+  /** Pairs tested, and walls at what they cost: a piece that is alone has no pairs. */
   private long pairsTested;
 
   /** Near pairs as i * count + j, refreshed when a piece has moved more than the skin allows. */
@@ -101,6 +102,7 @@ final class Overlap {
       place(i, pose);
     }
     double total = 0;
+    pairsTested += (long) count * walls.cost();
     for (int i = 0; i < count; i++) {
       double wall = walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
       wallEnergy[i] = wall;
@@ -199,6 +201,7 @@ final class Overlap {
     gradient[3 * i + 2] = 0;
     place(i, pose);
     nearKnown = false;
+    pairsTested += walls.cost();
     double total =
         wallWeight[i]
             * walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);

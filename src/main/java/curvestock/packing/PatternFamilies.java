@@ -65,15 +65,27 @@ final class PatternFamilies {
     addColumns(found, "stack", one, 0, upright);
     for (int lean = 1; lean <= 6; lean++) {
       double dx = lean * body.radius / 24;
-      double height = above(UP, UP, dx);
-      if (height > 0) {
-        addColumns(found, "leaning stack", one, dx, height);
-        addColumns(found, "leaning stack", one, -dx, height);
+      for (double side : new double[] {dx, -dx}) {
+        double height = leaning(side);
+        if (height > 0) {
+          addColumns(found, "leaning stack", one, side, height);
+        }
       }
     }
     patterns.addAll(found.subList(0, Math.min(2, found.size())));
     best(patterns, found, KEPT_PER_FAMILY);
     alternating(patterns, upright);
+  }
+
+  /**
+   * Least step of a leaning column in which no two pieces come too near, next to each other or not.
+   */
+  private double leaning(double dx) {
+    double step = 0;
+    for (int apart = 1; apart * Math.abs(dx) < 2 * body.radius + gap; apart++) {
+      step = Math.max(step, above(UP, UP, apart * dx) / apart);
+    }
+    return step;
   }
 
   /** Adds the level next column and the closest one. */
@@ -87,7 +99,7 @@ final class PatternFamilies {
     Pattern bestPattern = null;
     for (int k = 1; k < OFFSETS; k++) {
       double dy = stepY * k / OFFSETS;
-      double next = nextColumn(cell, cell, stepX, stepY, dy);
+      double next = nextColumns(cell, stepX, stepY, dy);
       double area = Math.abs(stepX * dy - stepY * next);
       if (next > 0 && area < bestArea) {
         bestArea = area;
@@ -99,14 +111,27 @@ final class PatternFamilies {
     }
   }
 
+  /** Distance from column to column, each raised by dy against the one before. */
+  private double nextColumns(List<double[]> cell, double stepX, double stepY, double dy) {
+    double next = nextColumn(cell, cell, stepX, stepY, dy);
+    for (int apart = 2; next > 0 && apart * next < 2 * body.radius + gap; apart++) {
+      next = Math.max(next, nextColumn(cell, cell, stepX, stepY, apart * dy) / apart);
+    }
+    return next;
+  }
+
   /** Distance of the next column, its pieces raised by dy, so that no two pieces come too near. */
   private double nextColumn(
       List<double[]> left, List<double[]> right, double stepX, double stepY, double dy) {
     double need = Double.NEGATIVE_INFINITY;
-    int reach = (int) Math.ceil(2 * body.radius / Math.abs(stepY)) + 1;
+    double reach = 2 * body.radius + gap;
     for (double[] a : left) {
       for (double[] b : right) {
-        for (int j = -reach; j <= reach; j++) {
+        // The frame's origin may lie far outside the piece: what counts is where the middles lie.
+        double level = b[1] + dy + middleY(b[2]) - a[1] - middleY(a[2]);
+        int first = (int) Math.floor((-reach - level) / stepY);
+        int last = (int) Math.ceil((reach - level) / stepY);
+        for (int j = first; j <= last; j++) {
           double height = b[1] + dy + j * stepY - a[1];
           double shift = beside(a[2], b[2], height);
           need = Math.max(need, shift - (b[0] + j * stepX - a[0]));
@@ -114,6 +139,10 @@ final class PatternFamilies {
       }
     }
     return need;
+  }
+
+  private double middleY(double turn) {
+    return StrictMath.sin(turn) * body.centreX + StrictMath.cos(turn) * body.centreY;
   }
 
   /** Columns upright and turned half round by turns, at the height where they interlock best. */
@@ -165,7 +194,7 @@ final class PatternFamilies {
     double up = above(first, second, dx);
     double again = above(second, first, -dx);
     double step = Math.max(up + again, Math.max(above(first, first, 0), above(second, second, 0)));
-    if (up > 0 && again > 0 && Double.isFinite(step)) {
+    if (Double.isFinite(up) && Double.isFinite(again) && step > 0) {
       List<double[]> cell = List.of(new double[] {0, 0, first}, new double[] {dx, up, second});
       addColumns(to, name, cell, 0, step);
     }

@@ -19,7 +19,9 @@ final class SectorField implements DistanceField {
 
   SectorField(AnnularSector sector) {
     double half = sector.sweep().radians() / 2;
-    inner = Math.max(0, sector.innerRadius().millimetres());
+    double hole = sector.innerRadius().millimetres();
+    // A disc has no inner boundary, not even a point: its middle must be as deep as its radius.
+    inner = sector.isRing() && hole <= 0 ? Double.NEGATIVE_INFINITY : Math.max(0, hole);
     outer = sector.outerRadius().millimetres();
     cos = StrictMath.cos(half);
     sin = StrictMath.sin(half);

@@ -1,6 +1,7 @@
 package curvestock.packing;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -33,14 +34,38 @@ final class Structured {
 
   private static final int MOST_PIECES = 4000;
 
+  /**
+   * Pieces that fill a sheet exactly may stand out by this much (mm): the sum of what {@link
+   * Contact} adds to each of up to two hundred steps.
+   */
+  private static final double ROUNDING = 2e-7;
+
   private final Arena arena;
   private final Body body;
   private final List<Pattern> patterns;
+
+  /** Whether the piece is its own mirror image about its x axis, as sectors and strips are. */
+  private final boolean mirrored;
 
   Structured(Arena arena, Body body) {
     this.arena = arena;
     this.body = body;
     this.patterns = new PatternFamilies(body, arena.gap).all();
+    this.mirrored = isMirrored(body);
+  }
+
+  private static boolean isMirrored(Body body) {
+    for (int k = 0; k < body.cornerX.length; k++) {
+      boolean found = false;
+      for (int j = 0; j < body.cornerX.length && !found; j++) {
+        found =
+            Math.hypot(body.cornerX[k] - body.cornerX[j], body.cornerY[k] + body.cornerY[j]) < 1e-9;
+      }
+      if (!found) {
+        return false;
+      }
+    }
+    return Arrays.stream(body.hubY).allMatch(y -> Math.abs(y) < 1e-9);
   }
 
   List<Candidate> candidates() {
@@ -110,7 +135,7 @@ final class Structured {
     List<double[]> poses = new ArrayList<>();
     for (double[] pose : full.poses) {
       Extent extent = Extent.of(body, pose[2]);
-      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + 1e-9) {
+      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + ROUNDING) {
         poses.add(pose);
       }
     }
@@ -155,7 +180,7 @@ final class Structured {
       double[] step = turned(pattern.stepX(), pattern.stepY(), quarter);
       double[] next =
           turned(pattern.nextX(), mirror == 0 ? pattern.nextY() : -pattern.nextY(), quarter);
-      if (mirror == 1 && (pattern.nextY() == 0 || pattern.cell().size() > 1)) {
+      if (mirror == 1 && (pattern.nextY() == 0 || pattern.cell().size() > 1 || !mirrored)) {
         continue;
       }
       if (mirror == 1) {
@@ -218,10 +243,10 @@ final class Structured {
       Extent extent = Extent.of(body, piece[2]);
       double baseX = originX + piece[0];
       double baseY = originY + piece[1];
-      double lowX = -extent.minX() - 1e-9;
-      double highX = width - extent.maxX() + 1e-9;
-      double lowY = -extent.minY() - 1e-9;
-      double highY = height - extent.maxY() + 1e-9;
+      double lowX = -extent.minX() - ROUNDING;
+      double highX = width - extent.maxX() + ROUNDING;
+      double lowY = -extent.minY() - ROUNDING;
+      double highY = height - extent.maxY() + ROUNDING;
       if (lowX > highX || lowY > highY) {
         continue;
       }

@@ -13,6 +13,12 @@ import java.util.List;
  */
 final class Walls {
 
+  /**
+   * An energy small enough to be taken for zero ({@link Lane#GOAL}) then means less than a
+   * ten-thousandth of a degree, which is what {@link curvestock.piece.Grain#allows} forgives.
+   */
+  private static final double LEAST_GRAIN_ARM = 400;
+
   private final Arena arena;
   private final double margin;
   private final double gap;
@@ -30,6 +36,11 @@ final class Walls {
     this.gap = gap;
     List<Outline> outlines = arena.defects;
     this.defects = outlines.stream().map(Body::new).toArray(Body[]::new);
+  }
+
+  /** Rough cost of one energy, in tests of one pair. */
+  int cost() {
+    return 1 + (arena.rectangle ? 0 : 2 * arena.normalX.length) + 8 * defects.length;
   }
 
   /** Unweighted energy; its gradient times {@code weight} is added at index {@code at}. */
@@ -73,9 +84,10 @@ final class Walls {
     off -= Math.PI * Math.rint(off / Math.PI);
     double excess = Math.abs(off) - body.grainWithin;
     if (excess > 0) {
-      double shortfall = excess * body.radius;
+      double arm = Math.max(body.radius, LEAST_GRAIN_ARM);
+      double shortfall = excess * arm;
       energy += shortfall * shortfall;
-      torque += 2 * shortfall * body.radius * Math.signum(off);
+      torque += 2 * shortfall * arm * Math.signum(off);
     }
   }
 
