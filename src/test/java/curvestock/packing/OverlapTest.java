@@ -1,0 +1,216 @@
+package curvestock.packing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curvestock.geometry.Clearance;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Pose;
+import curvestock.piece.Piece;
+import curvestock.piece.Strip;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The energy is zero exactly where the rules hold, and its gradient is its slope. */
+class OverlapTest {
+
+  private static final int CASES = 1500;
+
+  /** Random pieces at random poses on a random sheet. */
+  private static final class Case {
+    final SheetStock sheet;
+    final Cutting cutting;
+    final List<Piece> pieces = new ArrayList<>();
+    final double[] poses;
+    final Overlap overlap;
+
+    Case(long seed, int most) {
+      RandomPacking random = new RandomPacking(seed);
+      sheet = random.sheet();
+      cutting = random.cutting();
+      int count = random.upTo(most);
+      poses = new double[3 * count];
+      for (int i = 0; i < count; i++) {
+        pieces.add(random.piece("P" + i));
+        poses[3 * i] = random.between(-100, 1500);
+        poses[3 * i + 1] = random.between(-100, 1100);
+        poses[3 * i + 2] = random.between(-7, 7);
+      }
+      overlap = new Overlap(new Arena(sheet, cutting), pieces.stream().map(Body::new).toList());
+    }
+
+    Outline outline(int i) {
+      return pieces
+          .get(i)
+          .shape()
+          .outline()
+          .at(new Pose(poses[3 * i], poses[3 * i + 1], poses[3 * i + 2]));
+    }
+
+    /** The worst shortfall (mm) of any gap or margin, by exact clearances. */
+    double shortfall() {
+      double gap = cutting.spacing().millimetres() + Overlap.ALLOWANCE;
+      double margin = cutting.margin().millimetres() + Overlap.ALLOWANCE;
+      double worst = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < pieces.size(); i++) {
+        worst = Math.max(worst, margin - Clearance.within(outline(i), sheet.outline()));
+        for (Outline defect : sheet.defects()) {
+          worst = Math.max(worst, gap - Clearance.between(outline(i), defect));
+        }
+        for (int j = 0; j < i; j++) {
+          worst = Math.max(worst, gap - Clearance.between(outline(i), outline(j)));
+        }
+      }
+      return worst;
+    }
+
+    boolean grainHolds() {
+      for (int i = 0; i < pieces.size(); i++) {
+        if (!pieces.get(i).grain().allows(poses[3 * i + 2], sheet.grain().radians())) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
+  @Test
+  void evaluate_anyPoses_isZeroExactlyWhereGapMarginDefectsAndGrainHold() {
+    int free = 0;
+    int broken = 0;
+    for (long seed = 1; seed <= CASES; seed++) {
+      Case one = new Case(seed, 3);
+      double energy = one.overlap.evaluate(one.poses, new double[one.poses.length]);
+      double shortfall = one.shortfall();
+      if (shortfall < -1e-7 && one.grainHolds()) {
+        free++;
+        assertThat(energy).as("seed %d, nothing short", seed).isLessThan(1e-9);
+      } else if (shortfall > 1e-6 || !one.grainHolds()) {
+        broken++;
+        assertThat(energy).as("seed %d, short by %f mm", seed, shortfall).isPositive();
+      }
+    }
+    assertThat(free).isGreaterThan(CASES / 50);
+    assertThat(broken).isGreaterThan(CASES / 4);
+  }
+
+  /**
+   * Where two arcs overlap deeply the point looked at slides along with the other piece and the
+   * gradient leaves that out: it is exact for nearest points and a good direction for the rest. So:
+   * nearly all partial derivatives must agree, and along the gradient the energy must fall.
+   */
+  @Test
+  void evaluate_gradient_isTheSlopeOfFiniteDifferences() {
+    double h = 1e-6;
+    int compared = 0;
+    int agreed = 0;
+    for (long seed = 1; seed <= CASES; seed++) {
+      Case one = new Case(seed, 4);
+      double[] gradient = new double[one.poses.length];
+      double[] ignored = new double[one.poses.length];
+      double at = one.overlap.evaluate(one.poses, gradient);
+      for (int k = 0; k < one.poses.length; k++) {
+        double[] moved = one.poses.clone();
+        moved[k] += h;
+        double right = (one.overlap.evaluate(moved, ignored) - at) / h;
+        moved[k] -= 2 * h;
+        double left = (at - one.overlap.evaluate(moved, ignored)) / h;
+        double size = 1 + Math.abs(right) + Math.abs(left);
+        // Where a nearest point jumps to another edge the energy has a kink or a step.
+        if (Math.abs(right - left) < 1e-3 * size && at > 0) {
+          compared++;
+          agreed += Math.abs(gradient[k] - (right + left) / 2) < 2e-3 * size ? 1 : 0;
+        }
+      }
+    }
+    assertThat(compared).isGreaterThan(2 * CASES);
+    assertThat(agreed).isGreaterThan((int) (0.97 * compared));
+  }
+
+  @Test
+  void evaluateOne_ofAPieceAmongOthers_isItsShareOfTheWhole() {
+    for (long seed = 1; seed <= 300; seed++) {
+      Case one = new Case(seed, 5);
+      double[] gradient = new double[one.poses.length];
+      one.overlap.evaluate(one.poses, gradient);
+      int n = one.pieces.size();
+      for (int i = 0; i < n; i++) {
+        double expected = one.overlap.wallEnergy[i];
+        for (int j = 0; j < n; j++) {
+          expected += one.overlap.pairEnergy[Math.min(i, j) * n + Math.max(i, j)];
+        }
+        Overlap again =
+            new Overlap(
+                new Arena(one.sheet, one.cutting), one.pieces.stream().map(Body::new).toList());
+        again.placeAll(one.poses);
+        double[] own = new double[one.poses.length];
+
+        assertThat(again.evaluateOne(i, one.poses, own))
+            .as("seed %d, piece %d", seed, i)
+            .isCloseTo(expected, Offset.offset(1e-9 * (1 + expected)));
+        for (int k = 3 * i; k < 3 * i + 3; k++) {
+          assertThat(own[k])
+              .as("seed %d, variable %d", seed, k)
+              .isCloseTo(gradient[k], Offset.offset(1e-6 * (1 + Math.abs(gradient[k]))));
+        }
+      }
+    }
+  }
+
+  /** The list of near pairs, kept over small moves, must give what all pairs give. */
+  @Test
+  void evaluate_manyPieces_isTheSameWithAndWithoutTheListOfNearPairs() {
+    for (long seed = 1; seed <= 20; seed++) {
+      RandomPacking random = new RandomPacking(seed);
+      List<Body> bodies = new ArrayList<>();
+      for (int i = 0; i < 40; i++) {
+        bodies.add(new Body(random.piece("P" + i)));
+      }
+      Arena arena = new Arena(random.sheet(), random.cutting());
+      double[] poses = new double[120];
+      for (int k = 0; k < poses.length; k++) {
+        poses[k] = random.between(0, k % 3 == 2 ? 6 : 1500);
+      }
+      Overlap walking = new Overlap(arena, bodies);
+      for (int step = 0; step < 30; step++) {
+        for (int k = 0; k < poses.length; k++) {
+          poses[k] += random.between(-1, 1) * (k % 3 == 2 ? 0.02 : 8);
+        }
+        double listed = walking.evaluate(poses, new double[120]);
+        double fresh = new Overlap(arena, bodies).evaluate(poses, new double[120]);
+
+        assertThat(listed)
+            .as("seed %d, step %d", seed, step)
+            .isCloseTo(fresh, Offset.offset(1e-9 * fresh));
+      }
+    }
+  }
+
+  /** No corner of one lies in the other: only points along the edges can feel that they cross. */
+  @ParameterizedTest
+  @CsvSource({"500, 8", "2400, 50", "2400, 20", "1000, 10"})
+  void evaluate_thinStripsThatCross_isNotZero(double length, double width) {
+    Piece strip =
+        Piece.of(
+            "T",
+            "thin",
+            new Strip(RandomPacking.millimetres(length), RandomPacking.millimetres(width)));
+    SheetStock sheet = Sheets.inches(200, 200);
+    Body body = new Body(strip);
+    Overlap overlap = new Overlap(new Arena(sheet, Sheets.cutting(0, 0)), List.of(body, body));
+    for (int k = 0; k < 40; k++) {
+      double off = length * (k - 20) / 50.0;
+
+      double energy =
+          overlap.evaluate(
+              new double[] {2500, 2500, 0, 2500 + off, 2500 + off / 3, Math.PI / 2}, new double[6]);
+
+      assertThat(energy).as("crossing %f from the middle", off).isPositive();
+    }
+  }
+}
