@@ -11,6 +11,12 @@ import curvestock.sheet.SheetStock;
  */
 public record Bound(int count, String proof) {
 
+  /** Above this many pieces cells would have to be too fine to beat the area bound. */
+  private static final int FEW = 12;
+
+  private static final int CELLS = 250_000;
+  private static final int ROUNDS = 300;
+
   /** The best of the bounds that are proven at once: by fit and by area. */
   public static Bound quick(Piece piece, SheetStock sheet, Cutting cutting) {
     if (Fit.isImpossible(piece, sheet, cutting)) {
@@ -18,6 +24,18 @@ public record Bound(int count, String proof) {
           0, "by fit: the piece is larger than the usable sheet, whichever way it is turned");
     }
     return AreaBound.of(piece, sheet, cutting);
+  }
+
+  /**
+   * As {@link #quick}, and for few large pieces the sharper {@link CoverBound}, which takes minutes
+   * and some hundred megabytes.
+   */
+  public static Bound thorough(Piece piece, SheetStock sheet, Cutting cutting) {
+    Bound quick = quick(piece, sheet, cutting);
+    if (quick.count() < 2 || quick.count() > FEW) {
+      return quick;
+    }
+    return CoverBound.of(piece, sheet, cutting, CELLS, ROUNDS).map(quick::or).orElse(quick);
   }
 
   /** The lower of the two. */

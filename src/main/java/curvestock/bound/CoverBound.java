@@ -102,7 +102,7 @@ public final class CoverBound {
         bestLeast = least;
         best = weights.clone();
       }
-      double sharpness = 8.0 * (1 + 20.0 * round / rounds) / Math.max(least, 1e-4);
+      double sharpness = 15.0 * (1 + 20.0 * round / rounds) / Math.max(least, 1e-4);
       double mean = pull(cover, least, sharpness, pull);
       double largest = 0;
       for (double value : pull) {

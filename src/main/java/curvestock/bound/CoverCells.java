@@ -16,6 +16,9 @@ import java.util.Arrays;
  */
 final class CoverCells {
 
+  /** Points across the width of a band-like piece; more of them cost time and sharpen little. */
+  private static final double POINTS_ACROSS = 4;
+
   private int[] starts = new int[1024];
   private int[] members = new int[1 << 16];
   private int count;
@@ -67,8 +70,7 @@ final class CoverCells {
     while (size > band / 64 && estimate(piece, sheet, cutting, size * 0.84) <= mostCells) {
       size *= 0.84;
     }
-    CoverCells cells =
-        new CoverCells(piece, sheet, cutting, Math.max(band / 6, size * 0.8), rounding);
+    CoverCells cells = new CoverCells(piece, sheet, cutting, band / POINTS_ACROSS, rounding);
     cells.fill(size);
     return cells;
   }

@@ -26,6 +26,12 @@ import java.util.SplittableRandom;
  */
 public final class Packer {
 
+  /**
+   * With more pieces than this a search gains little and its memory, which grows with the square,
+   * much.
+   */
+  private static final int MOST_SEARCHED = 500;
+
   private final SheetStock sheet;
   private final Cutting cutting;
   private final SearchSettings settings;
@@ -67,7 +73,8 @@ public final class Packer {
         best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
       }
     }
-    while (best.layout().placements().size() < atMost && !control.stopped()) {
+    int ceiling = Math.min(atMost, MOST_SEARCHED);
+    while (best.layout().placements().size() < ceiling && !control.stopped()) {
       List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
       Optional<Layout> more = solve(pieces, known, budget(), control);
       if (more.isEmpty()) {

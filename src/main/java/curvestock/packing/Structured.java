@@ -2,7 +2,9 @@ package curvestock.packing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Structured layouts of one shape: each pattern laid in each quarter-turned direction flush to the
@@ -86,8 +88,21 @@ final class Structured {
       }
     }
     found.sort((a, b) -> Integer.compare(b.count(), a.count()));
-    int most = arena.isPlain() ? KEPT : KEPT_ROUGH;
-    return List.copyOf(found.subList(0, Math.min(most, found.size())));
+    return varied(found, arena.isPlain() ? KEPT : KEPT_ROUGH);
+  }
+
+  /**
+   * The first ones, but no more than a quarter of them of one pattern: a search starts from them.
+   */
+  private static List<Candidate> varied(List<Candidate> found, int most) {
+    Map<String, Integer> taken = new HashMap<>();
+    List<Candidate> kept = new ArrayList<>();
+    for (Candidate candidate : found) {
+      if (kept.size() < most && taken.merge(candidate.name(), 1, Integer::sum) <= most / 4) {
+        kept.add(candidate);
+      }
+    }
+    return List.copyOf(kept);
   }
 
   private void offer(List<Candidate> to, Block block) {

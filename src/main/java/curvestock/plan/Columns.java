@@ -4,6 +4,7 @@ import curvestock.bound.Bound;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.packing.Control;
+import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
 import curvestock.piece.Demand;
@@ -62,7 +63,7 @@ final class Columns {
     Packer packer = new Packer(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
-      Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
+      Bound bound = bound(demand, sheet);
       int sought = Math.min(bound.count(), demand.count());
       Packed packed = packer.most(demand.piece(), sought, control);
       int found = packed.layout().placements().size();
@@ -72,6 +73,14 @@ final class Columns {
     if (demands.size() > 1) {
       mix(sheet, packer);
     }
+  }
+
+  private Bound bound(Demand demand, SheetStock sheet) {
+    if (job.search().effort() != Effort.THOROUGH) {
+      return Bound.quick(demand.piece(), sheet, job.cutting());
+    }
+    listener.step("proving a limit for " + demand.piece().id() + " on " + sheet.name());
+    return Bound.thorough(demand.piece(), sheet, job.cutting());
   }
 
   private void mix(SheetStock sheet, Packer packer) {
