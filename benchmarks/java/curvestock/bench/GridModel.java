@@ -15,7 +15,8 @@ import java.util.stream.IntStream;
 
 /**
  * Rival (c): the {@link DottedBoard} as a set-packing problem, solved by OR-Tools CP-SAT on two
- * workers within a time limit. Its optimum is no bound on what can be cut: the dots limit it.
+ * workers within a time limit, from a greedy first solution. Its optimum is no bound on what can be
+ * cut: the dots limit it.
  */
 final class GridModel {
 
@@ -51,6 +52,10 @@ final class GridModel {
             .mapToObj(i -> model.newBoolVar("p" + i))
             .toArray(BoolVar[]::new);
     int conflicts = addConflicts(board, model, used);
+    BitSet first = GreedyDots.choose(c, board);
+    for (int i = 0; i < used.length; i++) {
+      model.addHint(used[i], first.get(i) ? 1 : 0);
+    }
     double unit = addDemand(c, board, model, used);
     double building = secondsSince(start);
     CpSolver solver = new CpSolver();
@@ -69,8 +74,7 @@ final class GridModel {
 
   /**
    * One clause a pair. (Covering the pairs by large cliques was tried: its relaxation is tighter,
-   * but CP-SAT then found less in the same time, or nothing.) The empty sheet is given as a first
-   * solution.
+   * but CP-SAT then found less in the same time, or nothing.)
    */
   private static int addConflicts(DottedBoard board, CpModel model, BoolVar[] used) {
     int count = 0;
@@ -81,7 +85,6 @@ final class GridModel {
         model.addBoolOr(new Literal[] {not, used[j].not()});
         count++;
       }
-      model.addHint(used[i], 0);
     }
     return count;
   }
