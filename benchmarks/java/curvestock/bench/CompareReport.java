@@ -34,7 +34,7 @@ final class CompareReport {
     line("");
     line(
         "Effort %s, seed %d. Grid model: at most %d placements, turns of 45°, %.0f s of CP-SAT on 2"
-            + " workers; its step is in the table. %s. All times in one run.",
+            + " workers from a greedy first solution; its step is in the table. %s. All times in one run.",
         settings.search().effort().toString().toLowerCase(Locale.ROOT),
         settings.search().seed(),
         settings.placements(),

@@ -59,7 +59,15 @@ final class GridModel {
     double unit = addDemand(c, board, model, used);
     double building = secondsSince(start);
     CpSolver solver = new CpSolver();
-    solver.getParameters().setNumWorkers(WORKERS).setMaxTimeInSeconds(seconds).setRandomSeed(1);
+    // On a hundred thousand clauses and more, presolve and relaxations use up the time limit.
+    solver
+        .getParameters()
+        .setNumWorkers(WORKERS)
+        .setMaxTimeInSeconds(seconds)
+        .setRandomSeed(1)
+        .setCpModelPresolve(false)
+        .setSymmetryLevel(0)
+        .setLinearizationLevel(0);
     BestSoFar best = new BestSoFar();
     CpSolverStatus status = solver.solve(model, best);
     return new Result(

@@ -37,9 +37,9 @@ public final class LiteratureReport {
   private long budget() {
     Effort effort = settings.search().effort();
     return switch (effort) {
-      case QUICK -> 1_000_000;
-      case NORMAL -> 8_000_000;
-      case THOROUGH -> 64_000_000;
+      case QUICK -> 150_000;
+      case NORMAL -> 2_000_000;
+      case THOROUGH -> 20_000_000;
     };
   }
 

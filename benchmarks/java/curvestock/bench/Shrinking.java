@@ -21,7 +21,7 @@ import java.util.function.DoubleFunction;
 final class Shrinking {
 
   private static final double FIRST_SHARE = 0.04;
-  private static final double LAST_SHARE = 0.0004;
+  private static final double LAST_SHARE = 0.001;
   static final Cutting TOUCHING = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
 
   /** What was reached: the size, the layout at it, and seconds spent. */
