@@ -58,8 +58,8 @@ final class CompareReport {
     line(
         "| final count at least 20 × sooner than the grid model's own best, solver alone | median"
             + " %.0f ×; missed in %s |",
-        median(Comparison::timesSooner, CompareReport::gridFound),
-        names(c -> gridFound(c) && c.timesSooner() < 20));
+        median(Comparison::timesSooner, CompareReport::solverFound),
+        names(c -> solverFound(c) && c.timesSooner() < 20));
     line(
         "| the same with the building of the grid | median %.0f ×; missed in %s |",
         median(Comparison::timesSoonerInAll, CompareReport::gridFound),
@@ -71,6 +71,10 @@ final class CompareReport {
             .count(),
         done.stream().filter(c -> !c.which().isMixed()).count());
     line("");
+  }
+
+  private static boolean solverFound(Comparison c) {
+    return c.grid().toBest() > 0;
   }
 
   private static boolean gridFound(Comparison c) {
@@ -118,7 +122,9 @@ final class CompareReport {
       }
     }
     line("");
-    line("\\* CP-SAT proved that its grid allows no more. That is no bound on free layouts.");
+    line(
+        "\\* CP-SAT proved that its grid allows no more. That is no bound on free layouts."
+            + " 0.00 s: CP-SAT found nothing in time, the greedy first solution stands.");
     line("");
   }
 
@@ -168,7 +174,7 @@ final class CompareReport {
           ratio(c.engine().value(), c.rows()),
           ratio(c.engine().value(), c.stack()),
           ratio(c.engine().value(), c.grid().value()),
-          gridFound(c) ? String.format(Locale.ROOT, "%.0f ×", c.timesSooner()) : "–",
+          solverFound(c) ? String.format(Locale.ROOT, "%.0f ×", c.timesSooner()) : "–",
           gridFound(c) ? String.format(Locale.ROOT, "%.0f ×", c.timesSoonerInAll()) : "–");
     }
   }

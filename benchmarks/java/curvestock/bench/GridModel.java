@@ -27,7 +27,8 @@ final class GridModel {
    * @param proven whether CP-SAT proved that the grid allows no more
    * @param step distance between dots, in millimetres
    * @param building seconds spent on placements, conflicts and cliques
-   * @param toBest seconds of solving until the best was reached
+   * @param toBest seconds of solving until the best was reached; 0 if CP-SAT itself found nothing
+   *     in time and the greedy first solution stands
    */
   record Result(
       double value,
@@ -56,6 +57,7 @@ final class GridModel {
     for (int i = 0; i < used.length; i++) {
       model.addHint(used[i], first.get(i) ? 1 : 0);
     }
+    double greedy = worth(c, board, first);
     double unit = addDemand(c, board, model, used);
     double building = secondsSince(start);
     CpSolver solver = new CpSolver();
@@ -71,7 +73,7 @@ final class GridModel {
     BestSoFar best = new BestSoFar();
     CpSolverStatus status = solver.solve(model, best);
     return new Result(
-        best.value * unit,
+        Math.max(greedy, best.value * unit),
         status == CpSolverStatus.OPTIMAL,
         board.step(),
         board.placements(),
@@ -118,6 +120,15 @@ final class GridModel {
     }
     model.maximize(LinearExpr.weightedSum(used, worth));
     return unit;
+  }
+
+  private static double worth(BenchCase c, DottedBoard board, BitSet chosen) {
+    if (!c.isMixed()) {
+      return chosen.cardinality();
+    }
+    return chosen.stream()
+        .mapToDouble(i -> c.wanted().get(board.kind(i)).piece().shape().area())
+        .sum();
   }
 
   private static double secondsSince(long start) {
