@@ -71,6 +71,15 @@ record EngineRun(
         whole);
   }
 
+  /** Seconds of a fresh run until it has this many of a single kind, or has found all it can. */
+  static double secondsTo(int count, BenchCase c, SearchSettings settings) {
+    long start = System.nanoTime();
+    Packed packed =
+        new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), count, Control.NONE);
+    double seconds = secondsSince(start);
+    return packed.layout().placements().size() >= count ? seconds : Double.POSITIVE_INFINITY;
+  }
+
   private static double secondsSince(long start) {
     return (System.nanoTime() - start) / 1e9;
   }

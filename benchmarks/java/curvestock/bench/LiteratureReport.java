@@ -115,7 +115,7 @@ public final class LiteratureReport {
     square(5, 2.7071);
     square(10, 3.7071);
     square(11, 3.8771);
-    square(18, 4.8223);
+    square(18, 4.8229);
     square(19, 4.8856);
   }
 
