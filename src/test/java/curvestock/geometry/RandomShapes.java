@@ -49,6 +49,6 @@ final class RandomShapes {
 
   static Outline halfDisc(double radius) {
     Arc arc = new Arc(Point.ORIGIN, radius, 0, Math.PI);
-    return Outline.of(new Loop(List.of(arc, new Segment(arc.end(), arc.start()))));
+    return Outline.of(new Loop(List.of(arc, Segment.joining(arc, arc))));
   }
 }
