@@ -184,7 +184,36 @@ final class Body {
       }
       groups.add(group);
     }
+    for (int i = 0; i < edges.size(); i++) {
+      Edge before = edges.get(i);
+      Edge after = edges.get((i + 1) % edges.size());
+      if (isSharp(before, after)) {
+        groups.add(tip(before, after, spacing));
+      }
+    }
     return groups;
+  }
+
+  /** Whether two straight edges meet in a tip sharper than a right angle. */
+  private static boolean isSharp(Edge before, Edge after) {
+    if (before instanceof Arc || after instanceof Arc) {
+      return false;
+    }
+    Point in = before.end().minus(before.start());
+    Point out = after.end().minus(after.start());
+    return in.dot(out) < -1e-9 && in.cross(out) > 0;
+  }
+
+  /** Points ever closer to a tip: two sharp tips can cross between points that are far apart. */
+  private static List<Point> tip(Edge before, Edge after, double spacing) {
+    List<Point> points = new ArrayList<>();
+    double reach = Math.min(spacing, Math.min(before.length(), after.length()));
+    for (int k = 1; k <= 4; k++) {
+      double away = reach / (1 << k);
+      points.add(along(before, 1 - away / before.length()));
+      points.add(along(after, away / after.length()));
+    }
+    return points;
   }
 
   private static Point along(Edge edge, double share) {

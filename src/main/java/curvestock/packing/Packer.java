@@ -9,6 +9,7 @@ import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -25,6 +26,8 @@ import java.util.SplittableRandom;
  * what is impossible is the business of {@code bound}.
  */
 public final class Packer {
+
+  private static final int ATTEMPTS = 3;
 
   /**
    * With more pieces than this a search gains little and its memory, which grows with the square,
@@ -130,26 +133,46 @@ public final class Packer {
    * to move.
    */
   public Packed fill(List<Demand> wanted, Control control) {
-    List<Demand> order = new ArrayList<>(wanted);
-    order.sort(Comparator.comparingDouble((Demand demand) -> -demand.piece().shape().area()));
+    if (wanted.size() == 1) {
+      return most(wanted.get(0).piece(), wanted.get(0).count(), control);
+    }
+    Layout best = layout(List.of(), new double[0]);
+    for (List<Demand> order : orders(wanted)) {
+      Layout layout = fillInOrder(order, control);
+      best = layout.pieceArea() > best.pieceArea() ? layout : best;
+    }
+    return new Packed(squeeze(orders(wanted).get(0), best, control), "mixed fill");
+  }
+
+  /** Largest area first; widest reach first; and each with its first two kinds exchanged. */
+  private List<List<Demand>> orders(List<Demand> wanted) {
+    List<Demand> byArea = new ArrayList<>(wanted);
+    byArea.sort(Comparator.comparingDouble(demand -> -demand.piece().shape().area()));
+    List<Demand> byReach = new ArrayList<>(byArea);
+    byReach.sort(Comparator.comparingDouble(demand -> -body(demand.piece()).radius));
+    List<List<Demand>> orders = new ArrayList<>();
+    for (List<Demand> order : List.of(byArea, byReach)) {
+      List<Demand> exchanged = new ArrayList<>(order);
+      Collections.swap(exchanged, 0, 1);
+      orders.add(order);
+      orders.add(exchanged);
+    }
+    return orders.stream().distinct().toList();
+  }
+
+  private Layout fillInOrder(List<Demand> order, Control control) {
     List<Piece> pieces = new ArrayList<>();
     double[] poses = new double[0];
-    String how = "nothing fits";
     for (Demand demand : order) {
       if (pieces.isEmpty()) {
         Packed first = most(demand.piece(), demand.count(), control);
         first.layout().placements().forEach(placement -> pieces.add(placement.piece()));
         poses = poses(first.layout());
-        how = first.how();
       } else {
         poses = insert(demand.piece(), demand.count(), pieces, poses, control);
       }
     }
-    Layout layout = layout(pieces, poses);
-    if (order.size() > 1) {
-      layout = squeeze(order, layout, control);
-    }
-    return new Packed(layout, order.size() > 1 ? "mixed fill" : how);
+    return layout(pieces, poses);
   }
 
   private double[] insert(
@@ -191,16 +214,27 @@ public final class Packer {
     return best;
   }
 
+  /**
+   * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
+   */
   private Optional<Layout> solve(
       List<Piece> pieces, List<double[]> known, long budget, Control control) {
     boolean[] frozen = new boolean[pieces.size()];
     List<Body> set = bodies(pieces);
     Starts starts = new Starts(arena, set, frozen, known);
-    long seed = settings.seed() * 1_000_003L + pieces.size();
-    return new Search(arena, set, frozen, starts, seed)
-        .solve(budget, control)
-        .map(poses -> layout(pieces, poses))
-        .filter(ExactGaps::hold);
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+      long seed = settings.seed() * 1_000_003L + pieces.size() + 131L * attempt;
+      Optional<double[]> found =
+          new Search(arena, set, frozen, starts, seed).solve(budget, control);
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      Layout layout = layout(pieces, found.get());
+      if (ExactGaps.hold(layout)) {
+        return Optional.of(layout);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Pairs of pieces that may be tested in the search for one piece more. */
@@ -245,7 +279,7 @@ public final class Packer {
   }
 
   private static List<Piece> copies(Piece piece, int count) {
-    return java.util.Collections.nCopies(count, piece);
+    return Collections.nCopies(count, piece);
   }
 
   private Layout layout(List<Piece> pieces, double[] poses) {

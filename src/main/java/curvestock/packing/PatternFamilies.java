@@ -169,34 +169,59 @@ final class PatternFamilies {
 
   /** In one column a piece, then one turned half round, interlocked head to tail. */
   private List<Pattern> pairs() {
-    List<Pattern> found = new ArrayList<>();
+    List<Cell> cells = new ArrayList<>();
     for (int k = -OFFSETS; k <= OFFSETS; k++) {
       double dx = k * 2 * body.radius / OFFSETS;
-      addCell(found, "head-to-tail pairs", UP, DOWN, dx);
-      addCell(found, "head-to-tail pairs", DOWN, UP, dx);
+      addCell(cells, UP, DOWN, dx);
+      addCell(cells, DOWN, UP, dx);
     }
-    return found;
+    return columns("head-to-tail pairs", cells);
   }
 
   private List<Pattern> zigzags() {
-    List<Pattern> found = new ArrayList<>();
+    List<Cell> cells = new ArrayList<>();
     for (int tilt = 1; tilt <= 6; tilt++) {
       double delta = Math.toRadians(4 * tilt);
       for (int k = -4; k <= 4; k++) {
-        double dx = k * body.radius / 12;
-        addCell(found, "zigzag", UP + delta / 2, UP - delta / 2, dx);
+        addCell(cells, UP + delta / 2, UP - delta / 2, k * body.radius / 12);
       }
     }
-    return found;
+    return columns("zigzag", cells);
   }
 
-  private void addCell(List<Pattern> to, String name, double first, double second, double dx) {
+  /** Two pieces of a column and the height after which they repeat. */
+  private record Cell(List<double[]> poses, double step) {}
+
+  private void addCell(List<Cell> to, double first, double second, double dx) {
     double up = above(first, second, dx);
     double again = above(second, first, -dx);
     double step = Math.max(up + again, Math.max(above(first, first, 0), above(second, second, 0)));
     if (Double.isFinite(up) && Double.isFinite(again) && step > 0) {
-      List<double[]> cell = List.of(new double[] {0, 0, first}, new double[] {dx, up, second});
-      addColumns(to, name, cell, 0, step);
+      to.add(new Cell(List.of(new double[] {0, 0, first}, new double[] {dx, up, second}), step));
     }
+  }
+
+  /**
+   * Columns of the cells that repeat soonest for the width they take; the rest is not worth the
+   * time.
+   */
+  private List<Pattern> columns(String name, List<Cell> cells) {
+    cells.sort(Comparator.comparingDouble(cell -> cell.step * width(cell)));
+    List<Pattern> found = new ArrayList<>();
+    for (Cell cell : cells.subList(0, Math.min(KEPT_PER_FAMILY, cells.size()))) {
+      addColumns(found, name, cell.poses, 0, cell.step);
+    }
+    return found;
+  }
+
+  private double width(Cell cell) {
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    for (double[] pose : cell.poses) {
+      Extent extent = Extent.of(body, pose[2]);
+      low = Math.min(low, pose[0] + extent.minX());
+      high = Math.max(high, pose[0] + extent.maxX());
+    }
+    return high - low;
   }
 }

@@ -120,14 +120,23 @@ final class Structured {
     }
   }
 
-  /** A first block cut off after each of its columns, and the best of all patterns in the rest. */
+  /**
+   * A first block cut off after each of its columns or rows, and the best of all patterns in the
+   * rest.
+   */
   private void split(
       List<Candidate> to, Pattern pattern, int quarter, double width, double height, int atLeast) {
     Block full = best(blocks(pattern, quarter, width, height));
     if (full == null) {
       return;
     }
-    boolean alongX = quarter % 2 == 0;
+    for (boolean alongX : new boolean[] {true, false}) {
+      split(to, full, alongX, width, height, atLeast);
+    }
+  }
+
+  private void split(
+      List<Candidate> to, Block full, boolean alongX, double width, double height, int atLeast) {
     List<Double> cuts = new ArrayList<>();
     for (double[] pose : full.poses) {
       Extent extent = Extent.of(body, pose[2]);
