@@ -18,6 +18,9 @@ final class PatternFamilies {
   private static final int OFFSETS = 16;
   private static final int KEPT_PER_FAMILY = 3;
 
+  /** Slivers laid closer than this are left to the level pattern, which needs no such test. */
+  private static final int MOST_COLUMNS_IN_REACH = 12;
+
   private final Body body;
   private final double gap;
 
@@ -85,7 +88,7 @@ final class PatternFamilies {
     for (int apart = 1; apart * Math.abs(dx) < 2 * body.radius + gap; apart++) {
       step = Math.max(step, above(UP, UP, apart * dx) / apart);
     }
-    return step;
+    return step * 50 < 2 * body.radius ? 0 : step;
   }
 
   /** Adds the level next column and the closest one. */
@@ -111,10 +114,14 @@ final class PatternFamilies {
     }
   }
 
-  /** Distance from column to column, each raised by dy against the one before. */
+  /** Distance from column to column, each raised by dy; minus infinity if they are too dense. */
   private double nextColumns(List<double[]> cell, double stepX, double stepY, double dy) {
     double next = nextColumn(cell, cell, stepX, stepY, dy);
-    for (int apart = 2; next > 0 && apart * next < 2 * body.radius + gap; apart++) {
+    double reach = 2 * body.radius + gap;
+    if (next * MOST_COLUMNS_IN_REACH < reach) {
+      return Double.NEGATIVE_INFINITY;
+    }
+    for (int apart = 2; apart * next < reach; apart++) {
       next = Math.max(next, nextColumn(cell, cell, stepX, stepY, apart * dy) / apart);
     }
     return next;

@@ -47,7 +47,12 @@ public final class PlanSummary {
     lines.add("Pieces to cut");
     for (Demand demand : job.demands()) {
       lines.add(
-          "  %4d x %s  %s".formatted(demand.count(), demand.piece().id(), demand.piece().name()));
+          String.format(
+              Locale.ROOT,
+              "  %4d x %s  %s",
+              demand.count(),
+              demand.piece().id(),
+              demand.piece().name()));
     }
   }
 
@@ -63,13 +68,14 @@ public final class PlanSummary {
               + " x "
               + style.formatGiven(line.product().stock().nominalThickness());
       lines.add(
-          "  %4d x %s (%s)  %s%s"
-              .formatted(
-                  line.bought(),
-                  line.product().stock().name(),
-                  size,
-                  cost,
-                  line.bought() > line.used() ? ", " + line.used() + " of them cut" : ""));
+          String.format(
+              Locale.ROOT,
+              "  %4d x %s (%s)  %s%s",
+              line.bought(),
+              line.product().stock().name(),
+              size,
+              cost,
+              line.bought() > line.used() ? ", " + line.used() + " of them cut" : ""));
     }
     lines.add(
         "  Cost "
@@ -83,12 +89,13 @@ public final class PlanSummary {
     lines.add("Pieces per sheet");
     for (Capacity capacity : plan.capacities()) {
       lines.add(
-          "  %4d of %s on %s: %s"
-              .formatted(
-                  capacity.found(),
-                  capacity.piece().id(),
-                  capacity.sheet().name(),
-                  verdict(capacity)));
+          String.format(
+              Locale.ROOT,
+              "  %4d of %s on %s: %s",
+              capacity.found(),
+              capacity.piece().id(),
+              capacity.sheet().name(),
+              verdict(capacity)));
     }
     List<String> proofs =
         plan.capacities().stream().map(capacity -> capacity.bound().proof()).distinct().toList();
@@ -116,13 +123,14 @@ public final class PlanSummary {
         }
       }
       lines.add(
-          "  sheet %d, %s: %s; %s of the sheet becomes pieces; left over: %s"
-              .formatted(
-                  number++,
-                  layout.sheet().name(),
-                  String.join(", ", parts),
-                  percent(layout.areaYield()),
-                  Leftover.of(layout).describe(style)));
+          String.format(
+              Locale.ROOT,
+              "  sheet %d, %s: %s; %s of the sheet becomes pieces; left over: %s",
+              number++,
+              layout.sheet().name(),
+              String.join(", ", parts),
+              percent(layout.areaYield()),
+              Leftover.of(layout).describe(style)));
     }
     lines.add("  all sheets: " + percent(plan.areaYield()) + " becomes pieces");
   }
