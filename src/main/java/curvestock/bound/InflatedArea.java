@@ -7,6 +7,7 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Segment;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
+import curvestock.piece.Shape;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import java.util.List;
@@ -30,9 +31,10 @@ public final class InflatedArea {
    */
   public static double ofPiece(Piece piece, Cutting cutting) {
     double d = cutting.spacing().millimetres() / 2;
-    Outline outline = piece.shape().outline();
+    Shape blank = piece.shape().blank();
+    Outline outline = blank.outline();
     boolean steiner =
-        piece.shape() instanceof AnnularSector sector ? opensWide(sector, d) : isConvex(outline);
+        blank instanceof AnnularSector sector ? opensWide(sector, d) : isConvex(outline);
     double widened = outline.perimeter() * d + Math.PI * d * d;
     return outline.area() + (steiner ? widened : 0);
   }

@@ -74,6 +74,17 @@ public final class HelixPlan {
     return spec;
   }
 
+  /** Plans of the same specification are the same. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HelixPlan plan && plan.spec.equals(spec);
+  }
+
+  @Override
+  public int hashCode() {
+    return spec.hashCode();
+  }
+
   public Climb climb() {
     return climb;
   }
