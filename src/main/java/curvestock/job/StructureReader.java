@@ -130,7 +130,8 @@ final class StructureReader {
                       supports.orElseThrow(),
                       traffic.orElseThrow(),
                       prices,
-                      density));
+                      density),
+                  style);
           // Fails here rather than later where a height to keep free is unknown.
           plan.verdicts(style);
           return new HelixOrder(plan, assumed.all(), base);
