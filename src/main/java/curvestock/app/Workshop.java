@@ -4,6 +4,9 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.drawing.HelixPlanDrawing;
+import curvestock.drawing.HelixSideDrawing;
+import curvestock.drawing.HelixTitle;
 import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
@@ -136,6 +139,15 @@ public final class Workshop {
     folder.add("schedule.csv", tables.schedule());
     folder.add("supports.csv", tables.supports());
     folder.add("shopping.csv", tables.shopping());
+    Job job = report.job();
+    HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
+  }
+
+  private static void draw(ResultFolder folder, String name, String svg) {
+    folder.add(name + ".svg", svg);
+    folder.add(name + ".png", Picture.png(svg, PICTURE_WIDTH));
   }
 
   private static SheetTitle title(Plan plan, int number, List<String> labels) {

@@ -61,18 +61,24 @@ public final class HelixSummary {
     return List.copyOf(summary.lines);
   }
 
-  /** In one line, what fails or is tight; empty if all is well. */
+  /** For the summary of a cutting plan: what fails, in full, and what is tight, by name. */
   public static List<String> warnings(HelixReport report) {
     List<String> warnings = new ArrayList<>();
+    List<String> tight = new ArrayList<>();
     for (Verdict verdict : report.verdicts()) {
       if (verdict.result() == Result.FAILS) {
-        warnings.add("This helix does not work: " + verdict.line());
+        warnings.add(
+            "This helix does not work: "
+                + verdict.rule()
+                + ": "
+                + verdict.finding()
+                + (verdict.mend().isEmpty() ? "" : "; to mend it, " + verdict.mend()));
+      } else if (verdict.result() == Result.TIGHT) {
+        tight.add(verdict.rule());
       }
     }
-    for (Verdict verdict : report.verdicts()) {
-      if (verdict.result() == Result.TIGHT) {
-        warnings.add("Tight: " + verdict.line());
-      }
+    if (!tight.isEmpty()) {
+      warnings.add("Tight: " + String.join(", ", tight) + "; `curvestock helix` says more.");
     }
     return warnings;
   }
@@ -142,9 +148,9 @@ public final class HelixSummary {
             + ", "
             + style.format(climb.risePerTurn())
             + " a turn; enters at "
-            + ground.entry()
+            + plan.line().bearing(-spec.bottom().leadIn().millimetres())
             + ", leaves at "
-            + plan.line().bearing(climb.ringLength()));
+            + plan.line().bearing(climb.ringLength() + spec.top().leadIn().millimetres()));
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       item(
           "track at "
@@ -174,15 +180,17 @@ public final class HelixSummary {
 
   private void budgets() {
     heading("Height from rail top to rail top");
+    // Decimals, so that the sum can be checked by hand.
+    LengthStyle decimals = new LengthStyle(style.unit(), 0);
     for (HeightBudget budget : plan.budgets()) {
       item(
-          style.format(budget.risePerTurn())
+          decimals.format(budget.risePerTurn())
               + budget.items().stream()
                   .filter(item -> item.height().millimetres() > 0)
-                  .map(item -> " - " + item.name() + " " + style.formatGiven(item.height()))
+                  .map(item -> " - " + decimals.number(item.height()) + " " + item.name())
                   .collect(Collectors.joining())
               + " = "
-              + style.format(budget.free())
+              + decimals.format(budget.free())
               + " free");
     }
   }
