@@ -16,9 +16,7 @@ import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Length;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -96,7 +94,7 @@ public final class HelixPlanDrawing {
           support(figure, row.at(), -1, Ink.DEFECT, pen);
         }
       }
-      String name = station.name() + "  " + plan.line().bearing(at);
+      String name = station.name() + "  " + bearing(at);
       Point inside = figure.beside(at, -half - 0.5 * size);
       label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
     }
@@ -128,19 +126,28 @@ public final class HelixPlanDrawing {
 
   /** Joints that lie over each other share a line and a label. */
   private void joints(PlanFigure figure) {
-    Map<String, List<Joint>> places = new LinkedHashMap<>();
+    List<List<Joint>> places = new ArrayList<>();
     for (Joint joint : plan.joints().all()) {
       Point point = plan.line().at(joint.at()).point();
-      String key = Math.round(point.x()) + " " + Math.round(point.y());
-      places.computeIfAbsent(key, unused -> new ArrayList<>()).add(joint);
+      List<Joint> place =
+          places.stream()
+              .filter(here -> point.distance(plan.line().at(here.get(0).at()).point()) < 1)
+              .findFirst()
+              .orElseGet(
+                  () -> {
+                    List<Joint> fresh = new ArrayList<>();
+                    places.add(fresh);
+                    return fresh;
+                  });
+      place.add(joint);
     }
-    for (List<Joint> here : places.values()) {
+    for (List<Joint> here : places) {
       double at = here.get(0).at();
       Point out = figure.beside(at, half + size);
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
       String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
       Point stand = out.plus(figure.outwards(at).times(0.6 * size));
-      label(plan.line().bearing(at) + ": " + names, stand, figure.outwards(at), 0.9 * size, true);
+      label(bearing(at) + ": " + names, stand, figure.outwards(at), 0.9 * size, true);
     }
   }
 
@@ -157,8 +164,13 @@ public final class HelixPlanDrawing {
     double leaves = ring + plan.spec().top().leadIn().millimetres();
     arrow(figure, enters - 3 * size, enters - 0.5 * size);
     arrow(figure, leaves + 0.5 * size, leaves + 3 * size);
-    endLabel("entry, bottom, " + plan.line().bearing(enters), enters - 3.5 * size, -1);
-    endLabel("exit, top, " + plan.line().bearing(leaves), leaves + 3.5 * size, 1);
+    endLabel("entry, bottom, " + bearing(enters), enters - 3.5 * size, -1);
+    endLabel("exit, top, " + bearing(leaves), leaves + 3.5 * size, 1);
+  }
+
+  /** To a tenth of a degree. */
+  private String bearing(double at) {
+    return SvgNumber.of(plan.line().bearing(at).degrees() % 359.95, 1) + "°";
   }
 
   private void arrow(PlanFigure figure, double from, double to) {

@@ -12,7 +12,6 @@ import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.Vehicle;
 import curvestock.units.Length;
-import curvestock.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +25,11 @@ import java.util.TreeSet;
 public final class HelixSideDrawing {
 
   private static final int STEPS = 60;
+
+  /** Where the free heights are measured, in shares of a turn. */
+  private static final double LEFT = 0.19;
+
+  private static final double RIGHT = 0.98;
   private static final String PLYWOOD = "#d9b97c";
   private static final String TRACK = "#8d8d8d";
   private static final String TRAIN = "#dfe9f2";
@@ -55,9 +59,9 @@ public final class HelixSideDrawing {
     drawing.supports();
     drawing.roadbed();
     drawing.joints();
-    drawing.numbers();
     drawing.clearances();
     drawing.train();
+    drawing.numbers();
     drawing.words();
     return drawing.paper.svg(
         title.job() + ", side view of the helix",
@@ -91,22 +95,20 @@ public final class HelixSideDrawing {
     paper.line(new Point(0, 0), new Point(run, 0), pen);
     Pen thin = Pen.of(Ink.SHEET, size / 16);
     boolean round = !spec.ground().isOval();
-    for (int i = 0; i <= 12; i++) {
-      double at = run * i / 12;
+    double step = round ? run / 12 : step(run / 16);
+    for (int i = 0; i * step <= run * (1 + 1e-9); i++) {
+      double at = i * step;
       paper.line(new Point(at, 0), new Point(at, -0.6 * size), thin);
-      String words = round ? plan.line().bearing(at).toString() : length(at);
+      double bearing = plan.line().bearing(at).degrees() % 359.95;
+      String words = round ? SvgNumber.of(bearing, 1) + "°" : length(at);
       paper.text(words, new Point(at, -1.4 * size), 0.8 * size, Anchor.MIDDLE, false);
     }
     heightScale(thin);
   }
 
   private void heightScale(Pen pen) {
-    LengthUnit unit = title.style().unit().isImperial() ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
     double most = underside(end()) + spec.railAboveUnderside().millimetres();
-    double step = (unit == LengthUnit.INCH ? 1 : 50) * Length.of(1, unit).millimetres();
-    while (step < 1.5 * size) {
-      step *= 2;
-    }
+    double step = step(1.5 * size);
     double left = -1.5 * size;
     paper.line(new Point(left, 0), new Point(left, most), pen);
     for (double height = 0; height <= most + 1e-6; height += step) {
@@ -114,6 +116,15 @@ public final class HelixSideDrawing {
       Point stand = new Point(left - 0.8 * size, height);
       paper.text(length(height), stand, 0.7 * size, Anchor.END, false);
     }
+  }
+
+  /** A step of a scale: 1, 2, 4 ... in or 50, 100, 200 ... mm. */
+  private double step(double least) {
+    double step = title.style().unit().isImperial() ? Length.ofInches(1).millimetres() : 50;
+    while (step < least) {
+      step *= 2;
+    }
+    return step;
   }
 
   private String length(double millimetres) {
@@ -205,7 +216,10 @@ public final class HelixSideDrawing {
       double at = (piece.from() + piece.to()) / 2;
       double rail = spec.railAboveUnderside().millimetres();
       double up = piece.layer() == 1 ? 0.9 : 1.9;
-      Point stand = new Point(x(at), underside(at) + rail + up * size);
+      // Beside the measure near the right end, not on it.
+      double measure = RIGHT * run - 5.5 * size;
+      double x = x(at) > measure && x(at) < RIGHT * run + size ? measure : x(at);
+      Point stand = new Point(x, underside(at) + rail + up * size);
       paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
     }
   }
@@ -214,7 +228,7 @@ public final class HelixSideDrawing {
   private void clearances() {
     double rail = spec.railAboveUnderside().millimetres();
     for (int row = rowOf(begin()); (row + 1) * run < end(); row++) {
-      for (double share : new double[] {0.19, 0.98}) {
+      for (double share : new double[] {LEFT, RIGHT}) {
         double lower = (row + share) * run;
         if (lower >= begin() && lower + run <= end()) {
           dimension(share * run, underside(lower) + rail, underside(lower + run));
@@ -246,7 +260,7 @@ public final class HelixSideDrawing {
     double length =
         spec.traffic().longest().map(Vehicle::length).orElse(tallest.get().times(3)).millimetres();
     for (int row = 0; (row + 1) * run < plan.climb().ringLength(); row++) {
-      double at = (row + 0.19) * run + length / 2 + size;
+      double at = (row + LEFT) * run + length / 2 + size;
       double low = underside(at) + rail;
       box(x(at) - length / 2, x(at) + length / 2, low, low + high, TRAIN, Pen.of(Ink.MARK, 1));
     }

@@ -22,6 +22,8 @@ import curvestock.plan.Plan;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Money;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -148,9 +150,9 @@ public final class HelixSummary {
             + ", "
             + style.format(climb.risePerTurn())
             + " a turn; enters at "
-            + plan.line().bearing(-spec.bottom().leadIn().millimetres())
+            + bearing(-spec.bottom().leadIn().millimetres())
             + ", leaves at "
-            + plan.line().bearing(climb.ringLength() + spec.top().leadIn().millimetres()));
+            + bearing(climb.ringLength() + spec.top().leadIn().millimetres()));
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       item(
           "track at "
@@ -229,7 +231,7 @@ public final class HelixSummary {
                 + turn
                 + ": "
                 + here.stream()
-                    .map(joint -> joint.name() + " at " + plan.line().bearing(joint.at()))
+                    .map(joint -> joint.name() + " at " + bearing(joint.at()))
                     .collect(Collectors.joining(", ")));
       }
     }
@@ -350,10 +352,18 @@ public final class HelixSummary {
     lines.add("  " + text);
   }
 
+  /** To a tenth of a degree. */
+  private String bearing(double at) {
+    double degrees = plan.line().bearing(at).degrees();
+    return rounded(degrees > 359.95 ? 0 : degrees, 1) + "°";
+  }
+
   private static String number(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .setScale(3, java.math.RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+    return rounded(value, 3);
+  }
+
+  private static String rounded(double value, int decimals) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }

@@ -75,7 +75,7 @@ public final class CentreLine {
     }
     for (Edge edge : edges) {
       if (along <= edge.length()) {
-        return startOf(part(edge, along, edge.length()));
+        return onEdge(edge, along);
       }
       along -= edge.length();
     }
@@ -174,6 +174,15 @@ public final class CentreLine {
     }
     Point unit = edge.end().minus(edge.start()).times(1 / edge.length());
     return new Segment(edge.start().plus(unit.times(from)), edge.start().plus(unit.times(to)));
+  }
+
+  private static Waypoint onEdge(Edge edge, double along) {
+    if (edge instanceof Arc) {
+      return startOf(part(edge, along, edge.length()));
+    }
+    // The rest of a straight may be too short to have a direction of its own.
+    Waypoint start = startOf(edge);
+    return ahead(start, along);
   }
 
   private static Waypoint startOf(Edge edge) {
