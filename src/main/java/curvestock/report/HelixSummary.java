@@ -109,9 +109,18 @@ public final class HelixSummary {
     String all = verdicts.size() + " rules";
     lines.add(
         fails > 0
-            ? "This helix does not work: " + fails + " of " + all + " fail."
+            ? "This helix does not work: "
+                + fails
+                + " of "
+                + all
+                + (fails == 1 ? " fails." : " fail.")
             : tight > 0
-                ? "This helix works, but " + tight + " of " + all + " are tight."
+                ? "This helix works, but "
+                    + tight
+                    + " of "
+                    + all
+                    + (tight == 1 ? " is" : " are")
+                    + " tight."
                 : "This helix works: all of " + all + " are met.");
     verdicts.stream()
         .filter(verdict -> verdict.result() == Result.FAILS)
