@@ -4,21 +4,31 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.drawing.HelixPlanDrawing;
+import curvestock.drawing.HelixSideDrawing;
+import curvestock.drawing.HelixTitle;
 import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
+import curvestock.helix.HelixOrder;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.layout.Layout;
+import curvestock.packing.Effort;
+import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.report.HelixJson;
+import curvestock.report.HelixReport;
+import curvestock.report.HelixSummary;
+import curvestock.report.HelixTables;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
@@ -70,6 +80,11 @@ public final class Workshop {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan));
     folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    plan.job()
+        .structure()
+        .ifPresent(
+            order ->
+                addHelix(folder, new HelixReport(plan.job(), order, Optional.of(plan), false)));
     List<List<String>> labels = plan.labels();
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
@@ -85,6 +100,54 @@ public final class Workshop {
       folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
     }
     return folder;
+  }
+
+  /**
+   * Judges and lays out the job's whole helix.
+   *
+   * @param withSheets whether to plan the sheets in haste, so that their price is known; sheets
+   *     that cannot be planned are left out
+   * @throws IllegalArgumentException if the job asks for no whole helix
+   */
+  public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+    HelixOrder order =
+        job.structure()
+            .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
+    if (!withSheets) {
+      return new HelixReport(job, order, Optional.empty(), true);
+    }
+    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
+    try {
+      return new HelixReport(job, order, Optional.of(plan(hasty, listener)), true);
+    } catch (Infeasible e) {
+      listener.step("no sheets planned: " + e.getMessage());
+      return new HelixReport(job, order, Optional.empty(), true);
+    }
+  }
+
+  /** The files of a helix: summary, tables, data, drawings. */
+  public static ResultFolder helixResult(HelixReport report) {
+    ResultFolder folder = new ResultFolder();
+    addHelix(folder, report);
+    return folder;
+  }
+
+  private static void addHelix(ResultFolder folder, HelixReport report) {
+    HelixTables tables = new HelixTables(report);
+    folder.add("helix.txt", String.join("\n", HelixSummary.of(report)) + "\n");
+    folder.add("helix.json", HelixJson.of(report));
+    folder.add("schedule.csv", tables.schedule());
+    folder.add("supports.csv", tables.supports());
+    folder.add("shopping.csv", tables.shopping());
+    Job job = report.job();
+    HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
+  }
+
+  private static void draw(ResultFolder folder, String name, String svg) {
+    folder.add(name + ".svg", svg);
+    folder.add(name + ".png", Picture.png(svg, PICTURE_WIDTH));
   }
 
   private static SheetTitle title(Plan plan, int number, List<String> labels) {

@@ -2,6 +2,7 @@ package curvestock.bound;
 
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
+import curvestock.piece.Shape;
 import curvestock.piece.Strip;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -47,7 +48,8 @@ public final class CoverBound {
    */
   public static Optional<Bound> of(
       Piece piece, SheetStock sheet, Cutting cutting, int mostCells, int rounds) {
-    boolean mirrored = piece.shape() instanceof AnnularSector || piece.shape() instanceof Strip;
+    Shape blank = piece.shape().blank();
+    boolean mirrored = blank instanceof AnnularSector || blank instanceof Strip;
     if (!mirrored || !sheet.isRectangle() || !sheet.defects().isEmpty()) {
       return Optional.empty();
     }

@@ -42,11 +42,12 @@ final class CoverCells {
 
   private CoverCells(
       Piece piece, SheetStock sheet, Cutting cutting, double pointSpacing, double rounding) {
-    BoundingCircle circle = BoundingCircle.of(piece.shape().outline());
+    BoundingCircle circle = BoundingCircle.of(piece.shape().blank().outline());
     // About its own circle's centre, so that turning moves every point as little as possible.
-    outline = piece.shape().outline().at(new Pose(-circle.centre().x(), -circle.centre().y(), 0));
+    outline =
+        piece.shape().blank().outline().at(new Pose(-circle.centre().x(), -circle.centre().y(), 0));
     radius = circle.radius();
-    field = DistanceField.of(piece.shape());
+    field = DistanceField.of(piece.shape().blank());
     midX = circle.centre().x();
     midY = circle.centre().y();
     gap = cutting.spacing().millimetres() / 2;
@@ -65,7 +66,7 @@ final class CoverCells {
 
   static CoverCells of(
       Piece piece, SheetStock sheet, Cutting cutting, int mostCells, double rounding) {
-    double band = 2 * piece.shape().area() / piece.shape().outline().perimeter();
+    double band = 2 * piece.shape().blank().area() / piece.shape().blank().outline().perimeter();
     double size = band / 2;
     while (size > band / 64 && estimate(piece, sheet, cutting, size * 0.84) <= mostCells) {
       size *= 0.84;

@@ -27,9 +27,9 @@ public final class Fit {
   private final double height;
 
   private Fit(Piece piece, SheetStock sheet, Cutting cutting) {
-    Box box = piece.shape().outline().box();
+    Box box = piece.shape().blank().outline().box();
     Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    outline = piece.shape().outline().at(new Pose(-middle.x(), -middle.y(), 0));
+    outline = piece.shape().blank().outline().at(new Pose(-middle.x(), -middle.y(), 0));
     reach = Math.hypot(box.width(), box.height()) / 2;
     double margin = cutting.margin().millimetres();
     width = sheet.length().millimetres() - 2 * margin;

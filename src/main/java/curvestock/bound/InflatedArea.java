@@ -30,7 +30,7 @@ public final class InflatedArea {
    */
   public static double ofPiece(Piece piece, Cutting cutting) {
     double d = cutting.spacing().millimetres() / 2;
-    Outline outline = piece.shape().outline();
+    Outline outline = piece.shape().blank().outline();
     double widened = outline.perimeter() * d + Math.PI * d * d;
     return outline.area() + (d <= mostWidening(piece) ? widened : 0);
   }
@@ -50,10 +50,10 @@ public final class InflatedArea {
 
   /** The most by which the piece can be widened so that its area surely follows the formula. */
   static double mostWidening(Piece piece) {
-    if (piece.shape() instanceof AnnularSector sector) {
+    if (piece.shape().blank() instanceof AnnularSector sector) {
       return mostWidening(sector);
     }
-    return isConvex(piece.shape().outline()) ? Double.POSITIVE_INFINITY : 0;
+    return isConvex(piece.shape().blank().outline()) ? Double.POSITIVE_INFINITY : 0;
   }
 
   /** Until the inner corners meet, across the piece's own chord or across its opening. */

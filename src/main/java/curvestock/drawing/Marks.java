@@ -18,7 +18,7 @@ final class Marks {
 
   /** The marks of a sector: its centre line from face to face, and a tick at its middle. */
   static List<List<Edge>> of(Placement placement) {
-    if (!(placement.piece().shape() instanceof AnnularSector sector)) {
+    if (!(placement.piece().shape().blank() instanceof AnnularSector sector)) {
       return List.of();
     }
     double radius = sector.radius().millimetres();

@@ -2,11 +2,13 @@ package curvestock.drawing;
 
 import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
+import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
+import curvestock.piece.Drilled;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -78,7 +80,7 @@ final class PieceLabel {
    */
   static List<Text> of(Placement placement, String number, String widest) {
     String name = placement.piece().name();
-    if (placement.piece().shape() instanceof AnnularSector sector
+    if (placement.piece().shape().blank() instanceof AnnularSector sector
         && sector.innerRadius().millimetres() > 0) {
       return onSector(sector, placement, number, widest);
     }
@@ -92,24 +94,32 @@ final class PieceLabel {
   private static List<Text> onSector(
       AnnularSector sector, Placement placement, String number, String widest) {
     Pose pose = placement.pose();
-    Text above = onBand(sector, pose, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
+    List<Loop> holes = drilled(placement);
+    Text above = onBand(sector, pose, holes, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
     if (above.size() < SMALL_NUMBER) {
-      Text across = onBand(sector, pose, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
+      Text across = onBand(sector, pose, holes, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
       return List.of((across.size() > above.size() ? across.onLine() : above).saying(number));
     }
     String name = placement.piece().name();
-    Text below = onBand(sector, pose, INSIDE, ALONG, name, LARGEST_NAME, false);
+    Text below = onBand(sector, pose, holes, INSIDE, ALONG, name, LARGEST_NAME, false);
     if (below.size() < SMALLEST) {
       double largest = Math.min(LARGEST_NAME, ID_TO_NUMBER * above.size());
-      below = onBand(sector, pose, INSIDE, ALONG, placement.piece().id(), largest, false);
+      below = onBand(sector, pose, holes, INSIDE, ALONG, placement.piece().id(), largest, false);
     }
     return List.of(above.saying(number), below);
+  }
+
+  private static List<Loop> drilled(Placement placement) {
+    return placement.piece().shape() instanceof Drilled piece
+        ? piece.drilled().stream().map(hole -> hole.at(placement.pose())).toList()
+        : List.of();
   }
 
   /** Fits text in the part of a sector between two radii, given in widths from the centre line. */
   private static Text onBand(
       AnnularSector sector,
       Pose pose,
+      List<Loop> holes,
       Span span,
       double[] places,
       String words,
@@ -118,7 +128,10 @@ final class PieceLabel {
     Length radius = sector.radius().plus(sector.width().times((span.from() + span.to()) / 2));
     AnnularSector band =
         new AnnularSector(radius, sector.width().times(span.to() - span.from()), sector.sweep());
-    Outline region = band.outline().at(pose);
+    Outline plain = band.outline().at(pose);
+    List<Loop> inside = new ArrayList<>(plain.holes());
+    inside.addAll(holes);
+    Outline region = new Outline(plain.outer(), inside);
     List<Text> tries = new ArrayList<>();
     for (double along : places) {
       Point local = Point.polar(radius.millimetres(), along * sector.sweep().radians() / 2);

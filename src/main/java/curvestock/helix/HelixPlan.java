@@ -35,6 +35,7 @@ import java.util.List;
 public final class HelixPlan {
 
   private final HelixSpec spec;
+  private final LengthStyle style;
   private final Climb climb;
   private final CentreLine line;
   private final HeightProfile profile;
@@ -46,17 +47,18 @@ public final class HelixPlan {
   private final ShoppingList shopping;
   private final Verdicts verdicts;
 
-  private HelixPlan(HelixSpec spec) {
+  private HelixPlan(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
+    this.style = style;
     climb = new ClimbSolver(spec).solve();
     line = new CentreLine(spec, climb);
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
     stations = new Stations(spec.supports(), climb, joints);
-    roadbed = new Roadbed(spec, climb, line, joints, stations);
+    roadbed = new Roadbed(spec, climb, line, joints, stations, style);
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
-    shopping = new ShoppingList(spec, joints, roadbed, supports);
+    shopping = new ShoppingList(spec, joints, roadbed, supports, style);
     verdicts = new Verdicts(spec, climb, line, profile, joints, stations);
   }
 
@@ -67,11 +69,31 @@ public final class HelixPlan {
    *     message says what would
    */
   public static HelixPlan of(HelixSpec spec) {
-    return new HelixPlan(spec);
+    return of(spec, LengthStyle.METRIC);
+  }
+
+  /**
+   * The same with the names of pieces and goods in the given style of lengths.
+   *
+   * @throws IllegalArgumentException as {@link #of(HelixSpec)}
+   */
+  public static HelixPlan of(HelixSpec spec, LengthStyle style) {
+    return new HelixPlan(spec, style);
   }
 
   public HelixSpec spec() {
     return spec;
+  }
+
+  /** Plans of the same specification, in the same style of lengths, are the same. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof HelixPlan plan && plan.spec.equals(spec) && plan.style.equals(style);
+  }
+
+  @Override
+  public int hashCode() {
+    return spec.hashCode();
   }
 
   public Climb climb() {
@@ -164,7 +186,7 @@ public final class HelixPlan {
 
   private List<Demand> demands(List<Demand> roadbedPieces) {
     List<Demand> demands = new ArrayList<>(roadbedPieces);
-    demands.addAll(new SmallParts(spec, joints, supports).demands());
+    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
     return demands;
   }
 

@@ -1,12 +1,26 @@
 package curvestock.job;
 
+import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
 import curvestock.helix.SegmentPlan;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
-/** Reads {@code helix: {turns, radius, width, segments-per-turn | segment-angle}}. */
+/**
+ * Reads {@code helix:}. With {@code turns, radius, width, segments-per-turn | segment-angle} alone
+ * it is a plain ring of segments; with any other key a whole helix, see {@link StructureReader}.
+ */
 final class HelixReader {
+
+  private static final List<String> PLAIN =
+      List.of("turns", "radius", "width", "segments-per-turn", "segment-angle");
 
   private static final double MOST_TURNS = 1000;
   private static final int MOST_SEGMENTS = 360;
@@ -16,10 +30,54 @@ final class HelixReader {
 
   private HelixReader() {}
 
-  static Optional<SegmentPlan> read(Field field) {
+  /**
+   * What a helix block asks for.
+   *
+   * @param ring the plain ring; of a whole helix its turns as a ring, empty for an oval
+   * @param structure the whole helix, if it is asked for
+   */
+  record Asked(Optional<SegmentPlan> ring, Optional<HelixOrder> structure) {}
+
+  /**
+   * Reads the block.
+   *
+   * @param sheets the job's sheets, whose thickness the heights depend on; empty if unreadable
+   * @param cutting empty if unreadable
+   */
+  static Optional<Asked> read(
+      Field field, List<SheetStock> sheets, Optional<Cutting> cutting, LengthStyle style) {
+    List<String> keys = new ArrayList<>(PLAIN);
+    keys.addAll(StructureReader.KEYS);
     return field
-        .block("turns", "radius", "width", "segments-per-turn", "segment-angle")
-        .flatMap(HelixReader::plan);
+        .block(keys.toArray(String[]::new))
+        .flatMap(
+            block ->
+                StructureReader.KEYS.stream().anyMatch(key -> block.find(key).isPresent())
+                    ? whole(block, sheets, cutting, style)
+                    : plan(block).map(ring -> new Asked(Optional.of(ring), Optional.empty())));
+  }
+
+  private static Optional<Asked> whole(
+      Block block, List<SheetStock> sheets, Optional<Cutting> cutting, LengthStyle style) {
+    // Where sheets or cutting are wrong, that is noted already; any figure lets reading go on.
+    Length plywood =
+        sheets.stream().findFirst().map(SheetStock::thickness).orElse(Length.ofInches(0.5));
+    Length kerf = cutting.map(Cutting::kerf).orElse(Length.ZERO);
+    return new StructureReader(block, plywood, kerf, style)
+        .read()
+        .map(order -> new Asked(ring(order.plan()), Optional.of(order)));
+  }
+
+  private static Optional<SegmentPlan> ring(HelixPlan plan) {
+    GroundPlan ground = plan.spec().ground();
+    return ground.isOval()
+        ? Optional.empty()
+        : Optional.of(
+            new SegmentPlan(
+                plan.climb().turns(),
+                ground.bedRadius(),
+                ground.width(),
+                plan.spec().segmentation().segment()));
   }
 
   private static Optional<SegmentPlan> plan(Block block) {
@@ -57,7 +115,7 @@ final class HelixReader {
     return false;
   }
 
-  private static Optional<Angle> segment(Field field) {
+  static Optional<Angle> segment(Field field) {
     if (field.key().equals("segment-angle")) {
       return field.angle(1, 360);
     }

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
@@ -20,7 +21,8 @@ import java.util.stream.Stream;
  * @param currency printed before prices, may be empty
  * @param sheets what can be cut from; at least one, names all different
  * @param cutting kerf, extra and margin
- * @param helix the helix wanted, if any
+ * @param helix the ring of segments wanted, if any; of a whole circular helix its plain ring
+ * @param structure the whole helix wanted, if the file says more of it than the ring
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
  */
@@ -33,6 +35,7 @@ public record Job(
     List<SheetStock> sheets,
     Cutting cutting,
     Optional<SegmentPlan> helix,
+    Optional<HelixOrder> structure,
     List<Demand> pieces,
     SearchSettings search) {
 
@@ -45,20 +48,51 @@ public record Job(
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("a job must have at least one sheet");
     }
-    if (helix.isEmpty() && pieces.isEmpty()) {
+    if (helix.isEmpty() && structure.isEmpty() && pieces.isEmpty()) {
       throw new IllegalArgumentException("a job must have a helix, pieces, or both");
     }
+  }
+
+  /** A job without a whole helix. */
+  public Job(
+      String title,
+      String note,
+      boolean invented,
+      LengthStyle style,
+      String currency,
+      List<SheetStock> sheets,
+      Cutting cutting,
+      Optional<SegmentPlan> helix,
+      List<Demand> pieces,
+      SearchSettings search) {
+    this(
+        title,
+        note,
+        invented,
+        style,
+        currency,
+        sheets,
+        cutting,
+        helix,
+        Optional.empty(),
+        pieces,
+        search);
   }
 
   /** The same job with another seed or effort. */
   public Job with(SearchSettings settings) {
     return new Job(
-        title, note, invented, style, currency, sheets, cutting, helix, pieces, settings);
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces,
+        settings);
   }
 
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */
   public List<Demand> demands() {
-    return Stream.concat(helix.stream().flatMap(plan -> plan.demands().stream()), pieces.stream())
-        .toList();
+    List<Demand> wanted =
+        structure
+            .map(HelixOrder::demands)
+            .or(() -> helix.map(SegmentPlan::demands))
+            .orElse(List.of());
+    return Stream.concat(wanted.stream(), pieces.stream()).toList();
   }
 }

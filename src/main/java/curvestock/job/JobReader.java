@@ -1,6 +1,5 @@
 package curvestock.job;
 
-import curvestock.helix.SegmentPlan;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.sheet.Cutting;
@@ -91,7 +90,15 @@ public final class JobReader {
     Optional<List<SheetStock>> sheets = sheets(top);
     Optional<Cutting> cutting =
         top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
-    Optional<SegmentPlan> helix = top.find("helix").flatMap(HelixReader::read);
+    Optional<HelixReader.Asked> helix =
+        top.find("helix")
+            .flatMap(
+                field ->
+                    HelixReader.read(
+                        field,
+                        sheets.orElse(List.of()),
+                        cutting,
+                        style.orElse(LengthStyle.METRIC)));
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
@@ -107,7 +114,8 @@ public final class JobReader {
                     currency.orElse(""),
                     sheets.orElseThrow(),
                     cutting.orElseThrow(),
-                    helix,
+                    helix.flatMap(HelixReader.Asked::ring),
+                    helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT)))
         .filter(job -> isCountable(job, top));

@@ -13,6 +13,8 @@ enum Lengths {
   THICKNESS(0.1, 200, "from 0.1 mm (0.004 in) to 200 mm (7.9 in)"),
   /** A saw's kerf or a router bit; zero is allowed, for a knife or to see the ideal. */
   KERF(0, 50.8, "from 0 to 50.8 mm (2 in)"),
+  /** A distance along the track, a straight: zero is allowed. */
+  DISTANCE(0, 100_000, "from 0 to 100 m (328 ft)"),
   /** A margin, extra spacing: zero is allowed. */
   GAP(0, 1000, "from 0 to 1 m (39 in)"),
   /** A place on a sheet or in a polygon. */

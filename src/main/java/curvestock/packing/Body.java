@@ -77,7 +77,7 @@ final class Body {
   final double grainWithin;
 
   Body(Piece piece) {
-    this(piece.shape().outline(), DistanceField.of(piece.shape()), piece.grain());
+    this(piece.shape().blank().outline(), DistanceField.of(piece.shape()), piece.grain());
   }
 
   /** An outline that is not a piece, such as a defect. */

@@ -13,12 +13,13 @@ import curvestock.piece.Strip;
  */
 public interface DistanceField {
 
-  /** The field of a shape, in closed form where there is one. */
+  /** The field of a shape without drilled holes, in closed form where there is one. */
   static DistanceField of(Shape shape) {
-    if (shape instanceof AnnularSector sector) {
+    Shape blank = shape.blank();
+    if (blank instanceof AnnularSector sector) {
       return new SectorField(sector);
     }
-    return shape instanceof Strip strip ? new StripField(strip) : new OutlineField(shape.outline());
+    return blank instanceof Strip strip ? new StripField(strip) : new OutlineField(blank.outline());
   }
 
   /** The signed distance of (x, y). */

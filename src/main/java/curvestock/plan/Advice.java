@@ -33,7 +33,7 @@ final class Advice {
             + (proven ? ") does not fit on " : ") was not found to fit on ")
             + sheets()
             + ", whichever way it is turned.");
-    if (piece.shape() instanceof AnnularSector sector) {
+    if (piece.shape().blank() instanceof AnnularSector sector) {
       sentences.add(forSector(piece, sector));
     } else {
       sentences.add("Offer a larger sheet, or cut the piece in parts.");
@@ -43,7 +43,7 @@ final class Advice {
 
   private String describe(Piece piece) {
     LengthStyle style = job.style();
-    if (piece.shape() instanceof AnnularSector sector) {
+    if (piece.shape().blank() instanceof AnnularSector sector) {
       String size =
           sector.isRing()
               ? "a full ring of " + style.format(sector.outerRadius().times(2)) + " outer diameter"

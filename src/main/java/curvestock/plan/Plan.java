@@ -2,8 +2,11 @@ package curvestock.plan;
 
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.layout.Placement;
 import curvestock.purchase.Purchase;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 
@@ -25,19 +28,42 @@ public record Plan(
   }
 
   /**
-   * What is written on each piece, by sheet in the order of its placements: the piece's id and a
+   * What is written on each piece, by sheet in the order of its placements: the number of the
+   * assembly schedule for a piece of a whole helix's roadbed, for any other the piece's id and a
    * number that counts on over all sheets, for example {@code S-14}.
    */
   public List<List<String>> labels() {
+    Map<String, Iterator<String>> scheduled = new HashMap<>();
+    job.structure()
+        .map(order -> order.plan().roadbed())
+        .ifPresent(
+            bed ->
+                bed.kinds()
+                    .forEach(kind -> scheduled.put(kind.id(), bed.numbersOf(kind).iterator())));
     Map<String, Integer> last = new HashMap<>();
-    return layouts.stream()
-        .map(
-            layout ->
-                layout.placements().stream()
-                    .map(placement -> placement.piece().id())
-                    .map(id -> id + "-" + last.merge(id, 1, Integer::sum))
-                    .toList())
-        .toList();
+    List<List<String>> labels = new ArrayList<>();
+    for (Layout layout : layouts) {
+      List<String> onSheet = new ArrayList<>();
+      for (Placement placement : layout.placements()) {
+        String id = placement.piece().id();
+        Iterator<String> numbers = scheduled.get(id);
+        onSheet.add(numbers == null ? id + "-" + last.merge(id, 1, Integer::sum) : numbers.next());
+      }
+      labels.add(List.copyOf(onSheet));
+    }
+    return labels;
+  }
+
+  /** The sheet (from 1) on which each label is cut. */
+  public Map<String, Integer> sheetOfLabel() {
+    Map<String, Integer> sheets = new HashMap<>();
+    List<List<String>> labels = labels();
+    for (int sheet = 0; sheet < labels.size(); sheet++) {
+      for (String label : labels.get(sheet)) {
+        sheets.put(label, sheet + 1);
+      }
+    }
+    return Map.copyOf(sheets);
   }
 
   /** Number of pieces on all sheets. */

@@ -87,13 +87,13 @@ public final class PlanJson {
     node.put("name", piece.name());
     node.put("wanted", demand.count());
     node.put("area", decimal(piece.shape().area()));
-    if (piece.shape() instanceof AnnularSector sector) {
+    if (piece.shape().blank() instanceof AnnularSector sector) {
       node.put("form", "annular sector");
       node.put("innerRadius", decimal(sector.innerRadius().millimetres()));
       node.put("outerRadius", decimal(sector.outerRadius().millimetres()));
       node.put("angle", decimal(sector.sweep().degrees()));
       node.put("frame", "origin at the centre of the arcs, x along the bisector");
-    } else if (piece.shape() instanceof Strip strip) {
+    } else if (piece.shape().blank() instanceof Strip strip) {
       node.put("form", "strip");
       node.put("length", decimal(strip.length().millimetres()));
       node.put("width", decimal(strip.width().millimetres()));

@@ -10,6 +10,7 @@ import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The short summary of a plan, a line a fact. */
 public final class PlanSummary {
@@ -31,6 +32,9 @@ public final class PlanSummary {
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
     lines.add(job.title() + (job.invented() ? "  [invented data]" : ""));
+    job.structure()
+        .map(order -> new HelixReport(job, order, Optional.of(plan), false))
+        .ifPresent(report -> lines.addAll(HelixSummary.warnings(report)));
     lines.add("");
     pieces(lines);
     buy(lines);

@@ -4,7 +4,7 @@ import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Pose;
 import curvestock.piece.Demand;
-import curvestock.piece.FreeShape;
+import curvestock.piece.Drilled;
 import curvestock.piece.Piece;
 import curvestock.piece.Shape;
 import java.util.List;
@@ -41,7 +41,7 @@ public record PieceKind(String id, String name, Shape blank, List<Hole> holes, i
       return blank;
     }
     List<Loop> rims = holes.stream().map(Hole::rim).toList();
-    return new FreeShape(new Outline(blank.outline().outer(), rims));
+    return new Drilled(blank, rims);
   }
 
   /** The same kind, so many more times. */

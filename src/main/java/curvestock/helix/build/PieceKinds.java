@@ -33,10 +33,9 @@ final class PieceKinds {
     return List.copyOf(kinds);
   }
 
-  /** A, B, ... Z, AA, AB, ... */
+  /** R1, R2, ...: never an id that a job gives to a piece listed by itself. */
   private static String id(int index) {
-    String last = String.valueOf((char) ('A' + index % 26));
-    return index < 26 ? last : id(index / 26 - 1) + last;
+    return "R" + (index + 1);
   }
 
   private static boolean alike(Shape a, Shape b) {

@@ -19,6 +19,7 @@ import curvestock.piece.Shape;
 import curvestock.piece.Strip;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -36,6 +37,7 @@ public final class Roadbed {
   private static final int MOST_PARTS_NAMED = 3;
 
   private final HelixSpec spec;
+  private final LengthStyle style;
   private final CentreLine line;
   private final Climb climb;
   private final Stations stations;
@@ -43,8 +45,20 @@ public final class Roadbed {
   private final PieceKinds kinds = new PieceKinds();
   private final List<BedPiece> pieces = new ArrayList<>();
 
-  public Roadbed(HelixSpec spec, Climb climb, CentreLine line, Joints joints, Stations stations) {
+  /**
+   * Lays every piece.
+   *
+   * @param style of the lengths in the names of pieces
+   */
+  public Roadbed(
+      HelixSpec spec,
+      Climb climb,
+      CentreLine line,
+      Joints joints,
+      Stations stations,
+      LengthStyle style) {
     this.spec = spec;
+    this.style = style;
     this.line = line;
     this.climb = climb;
     this.stations = stations;
@@ -183,9 +197,9 @@ public final class Roadbed {
         + with;
   }
 
-  private static String extent(Edge edge) {
+  private String extent(Edge edge) {
     return edge instanceof Arc arc
         ? Angle.ofRadians(Math.abs(arc.sweep())).toString()
-        : Length.ofMillimetres(edge.length()).toString();
+        : style.format(Length.ofMillimetres(edge.length()));
   }
 }

@@ -5,6 +5,8 @@ import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -20,13 +22,21 @@ public final class ShoppingList {
   private static final double SQUARE_MM_PER_SQUARE_M = 1e6;
 
   private final HelixSpec spec;
+  private final LengthStyle style;
   private final Roadbed roadbed;
   private final Joints joints;
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
 
-  public ShoppingList(HelixSpec spec, Joints joints, Roadbed roadbed, SupportTable supports) {
+  /**
+   * Counts everything.
+   *
+   * @param style of the lengths in the names of goods
+   */
+  public ShoppingList(
+      HelixSpec spec, Joints joints, Roadbed roadbed, SupportTable supports, LengthStyle style) {
     this.spec = spec;
+    this.style = style;
     this.joints = joints;
     this.roadbed = roadbed;
     this.supports = supports;
@@ -70,16 +80,24 @@ public final class ShoppingList {
       SplicePlate plate = butt.plate();
       SplicePlates plates = new SplicePlates(butt, spec.ground(), count);
       if (!plate.fromRoadbedSheets()) {
-        String size = plate.length() + " × " + plates.width() + " × " + plate.thickness();
+        String size = size(plate.length(), plates.width(), plate.thickness());
         add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
       String note = plate.screwsEachSide() + " into each piece at each joint";
       add("screws", plates.screws(), prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
-      String size = beside.length() + " × " + beside.height() + " × " + beside.thickness();
+      String size = size(beside.length(), beside.height(), beside.thickness());
       add("side plates " + size, 2L * count, prices.plate(), "two for each joint");
     }
+  }
+
+  private String size(Length length, Length width, Length thickness) {
+    return style.formatGiven(length)
+        + " × "
+        + style.formatGiven(width)
+        + " × "
+        + style.formatGiven(thickness);
   }
 
   private void addGlue() {

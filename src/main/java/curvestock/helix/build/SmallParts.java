@@ -6,15 +6,23 @@ import curvestock.helix.spec.Riser;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 
 /** Plates and riser blocks that are cut from the same sheets as the roadbed. */
 public final class SmallParts {
 
+  private final LengthStyle style;
   private final List<Demand> demands = new ArrayList<>();
 
-  public SmallParts(HelixSpec spec, Joints joints, SupportTable supports) {
+  /**
+   * Counts the parts.
+   *
+   * @param style of the lengths in their names
+   */
+  public SmallParts(HelixSpec spec, Joints joints, SupportTable supports, LengthStyle style) {
+    this.style = style;
     int count = joints.all().size();
     if (count > 0) {
       addPlates(spec, count);
@@ -41,7 +49,7 @@ public final class SmallParts {
     int number = 1;
     for (BlockPlan.Block block : plan.blocks()) {
       Strip strip = new Strip(block.stockLength(), wood.along());
-      String name = "riser block of " + block.height();
+      String name = "riser block of " + style.format(block.height());
       demands.add(new Demand(Piece.of("block-" + number, name, strip), block.count()));
       number++;
     }

@@ -26,11 +26,15 @@ public final class CentreLine {
   private final double length;
   private final Direction direction;
   private final double runPerTurn;
+  private final double ringLength;
+  private final boolean oval;
 
   public CentreLine(HelixSpec spec, Climb climb) {
     GroundPlan ground = spec.ground();
     direction = ground.direction();
     runPerTurn = climb.runPerTurn().millimetres();
+    ringLength = climb.ringLength();
+    oval = ground.isOval();
     double before = spec.bottom().easement().millimetres();
     double after = spec.top().easement().millimetres();
     double radius = ground.bedRadius().millimetres();
@@ -71,7 +75,7 @@ public final class CentreLine {
     }
     for (Edge edge : edges) {
       if (along <= edge.length()) {
-        return startOf(part(edge, along, edge.length()));
+        return onEdge(edge, along);
       }
       along -= edge.length();
     }
@@ -98,14 +102,22 @@ public final class CentreLine {
     }
     double end = start + length;
     if (to > end + NEGLIGIBLE) {
-      parts.add(new Segment(at(Math.max(end, from)).point(), at(to).point()));
+      append(parts, new Segment(at(Math.max(end, from)).point(), at(to).point()));
     }
     return parts;
   }
 
-  /** Adds an edge, or lengthens the last arc if the edge goes on round the same centre. */
+  /**
+   * Adds an edge, or lengthens the last one if the edge goes on round the same centre or straight
+   * on.
+   */
   private static void append(List<Edge> parts, Edge edge) {
     if (!parts.isEmpty()
+        && parts.get(parts.size() - 1) instanceof Segment last
+        && edge instanceof Segment next
+        && goesStraightOn(last, next)) {
+      parts.set(parts.size() - 1, new Segment(last.start(), next.end()));
+    } else if (!parts.isEmpty()
         && parts.get(parts.size() - 1) instanceof Arc last
         && edge instanceof Arc next
         && last.centre().distance(next.centre()) < NEGLIGIBLE
@@ -117,24 +129,34 @@ public final class CentreLine {
     }
   }
 
+  private static boolean goesStraightOn(Segment last, Segment next) {
+    double turned = next.end().minus(next.start()).angle() - last.end().minus(last.start()).angle();
+    return Math.abs(Math.sin(turned / 2)) < NEGLIGIBLE;
+  }
+
   /** Shorter parts than a thousandth of a micrometre are rounding. */
   private static final double NEGLIGIBLE = 1e-6;
 
   /**
-   * Direction square to the line and away from the ring's middle, 0° to 360°: on arcs the direction
-   * from their centre.
+   * Direction from the ring's middle, 0° to 360°. On an oval's straights, and on the tangents
+   * outside the ring, the direction square to the line and away from the middle.
    */
   public Angle bearing(double s) {
-    double degrees = Math.toDegrees(at(s).heading()) - direction.sign() * 90;
+    double degrees = Math.toDegrees(radians(s));
     double turned = degrees - 360 * Math.floor(degrees / 360);
     // Rounding must not turn 0° into 359.999...°.
     return Angle.ofDegrees(turned > 360 - 1e-9 ? 0 : turned);
   }
 
+  private double radians(double s) {
+    Waypoint here = at(s);
+    boolean onRing = !oval && s >= 0 && s <= ringLength;
+    return onRing ? here.point().angle() : here.heading() - direction.sign() * Math.PI / 2;
+  }
+
   /** Number of the turn, from 1; the approach counts to the first turn, the end to the last. */
   public int turnAt(double s) {
-    double turns = (length + 2 * start) / runPerTurn;
-    int last = Math.max(1, (int) Math.ceil(turns - 1e-9));
+    int last = Math.max(1, (int) Math.ceil(ringLength / runPerTurn - 1e-9));
     return Math.max(1, Math.min(last, (int) Math.floor(s / runPerTurn + 1e-9) + 1));
   }
 
@@ -152,6 +174,15 @@ public final class CentreLine {
     }
     Point unit = edge.end().minus(edge.start()).times(1 / edge.length());
     return new Segment(edge.start().plus(unit.times(from)), edge.start().plus(unit.times(to)));
+  }
+
+  private static Waypoint onEdge(Edge edge, double along) {
+    if (edge instanceof Arc) {
+      return startOf(part(edge, along, edge.length()));
+    }
+    // The rest of a straight may be too short to have a direction of its own.
+    Waypoint start = startOf(edge);
+    return ahead(start, along);
   }
 
   private static Waypoint startOf(Edge edge) {

@@ -68,11 +68,11 @@ final class ApproachRule {
   }
 
   /**
-   * Where the outer support, or the only one, stands as seen from the entry: x ahead, y to the
-   * left.
+   * Where the outer support, or the only one, stands as seen from the end of the straight approach:
+   * x ahead, y to the left.
    */
   private Point offset(Station station) {
-    Waypoint entry = line.at(0);
+    Waypoint entry = line.at(-spec.bottom().easement().millimetres() / 2);
     double side = bothEdges() ? half() - inset() : 0;
     Point support = line.at(station.places().get(0)).toLeft(-line.inwards() * side);
     Point offset = support.minus(entry.point());

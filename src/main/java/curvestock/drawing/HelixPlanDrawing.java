@@ -1,0 +1,302 @@
+package curvestock.drawing;
+
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Point;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.HoleRule;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.ScheduleRow;
+import curvestock.helix.build.Station;
+import curvestock.helix.build.SupportRow;
+import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.Riser;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A helix seen from above: a large figure at true scale with bearings, joints and stations, and a
+ * small one for each turn with the numbers of its pieces.
+ */
+public final class HelixPlanDrawing {
+
+  private static final int COLUMNS = 3;
+
+  private final HelixPlan plan;
+  private final HelixTitle title;
+  private final GroundPlan ground;
+  private final double half;
+  private final double size;
+  private final Paper paper = new Paper();
+
+  private HelixPlanDrawing(HelixPlan plan, HelixTitle title) {
+    this.plan = plan;
+    this.title = title;
+    this.ground = plan.spec().ground();
+    this.half = ground.width().millimetres() / 2;
+    double across = ground.outerEdge().times(2).plus(ground.straight()).millimetres();
+    this.size = across / 60;
+  }
+
+  /** The drawing as SVG. */
+  public static String svg(HelixPlan plan, HelixTitle title) {
+    HelixPlanDrawing drawing = new HelixPlanDrawing(plan, title);
+    drawing.large();
+    drawing.turns();
+    drawing.words();
+    return drawing.paper.svg(
+        title.job() + ", plan of the helix",
+        "One user unit is one millimetre; the large figure is at true scale.",
+        2 * drawing.size);
+  }
+
+  private void large() {
+    PlanFigure figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    Pen edge = Pen.of(Ink.CUT, size / 12);
+    for (BedPiece piece : plan.roadbed().pieces()) {
+      paper.area(figure.roadbed(piece.cutFrom(), piece.cutTo()), Ink.PIECE, edge);
+    }
+    tracks(figure, size / 16);
+    stations(figure);
+    joints(figure);
+    ends(figure);
+    middle();
+  }
+
+  private void tracks(PlanFigure figure, double width) {
+    Pen pen = new Pen(Ink.MARK, width, SvgNumber.of(size) + " " + SvgNumber.of(size / 3));
+    double bed = ground.bedRadius().millimetres();
+    for (Length radius : ground.trackRadii()) {
+      for (BedPiece piece : plan.roadbed().pieces()) {
+        if (piece.layer() == 1) {
+          double outwards = radius.millimetres() - bed;
+          paper.line(figure.besideLine(piece.cutFrom(), piece.cutTo(), outwards), pen);
+        }
+      }
+    }
+  }
+
+  private void stations(PlanFigure figure) {
+    for (Station station : plan.stations().all()) {
+      double at = station.places().get(0);
+      Pen pen = Pen.of(Ink.CUT, size / 20);
+      for (SupportRow row : plan.supports().rows()) {
+        if (row.station().equals(station) && row.edges() == Edges.MIDDLE) {
+          Pen dashed = new Pen(Ink.CUT, size / 20, SvgNumber.of(size / 4));
+          support(figure, row.at(), 0, "none", dashed);
+        } else if (row.station().equals(station)) {
+          support(figure, row.at(), 1, Ink.DEFECT, pen);
+          support(figure, row.at(), -1, Ink.DEFECT, pen);
+        }
+      }
+      String name = station.name() + "  " + bearing(at);
+      Point inside = figure.beside(at, -half - 0.5 * size);
+      label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
+    }
+  }
+
+  /** A block or a rod at the outer (+1) or inner (−1) edge, or in the middle (0). */
+  private void support(PlanFigure figure, double at, int side, String fill, Pen pen) {
+    Riser riser = plan.spec().supports().riser();
+    if (riser instanceof Riser.ThreadedRods rods) {
+      HoleRule rule = new HoleRule(plan.spec(), plan.climb());
+      double out = side * rule.offset(rods).millimetres();
+      paper.circle(figure.beside(at, out), rule.diameter(rods).millimetres() / 2, fill, pen);
+    } else if (riser instanceof Riser.WoodBlocks blocks) {
+      double out = side * (half - blocks.width().millimetres() / 2);
+      Point middle = figure.beside(at, out);
+      Point across = figure.outwards(at).times(blocks.width().millimetres() / 2);
+      Waypoint here = plan.line().at(at);
+      Point along = Point.polar(blocks.along().millimetres() / 2, here.heading());
+      List<Point> corners =
+          List.of(
+              middle.plus(across).plus(along),
+              middle.plus(across).minus(along),
+              middle.minus(across).minus(along),
+              middle.minus(across).plus(along),
+              middle.plus(across).plus(along));
+      paper.polygon(corners, fill, pen);
+    }
+  }
+
+  /** Joints that lie over each other share a line and a label. */
+  private void joints(PlanFigure figure) {
+    List<List<Joint>> places = new ArrayList<>();
+    for (Joint joint : plan.joints().all()) {
+      Point point = plan.line().at(joint.at()).point();
+      List<Joint> place =
+          places.stream()
+              .filter(here -> point.distance(plan.line().at(here.get(0).at()).point()) < 1)
+              .findFirst()
+              .orElseGet(
+                  () -> {
+                    List<Joint> fresh = new ArrayList<>();
+                    places.add(fresh);
+                    return fresh;
+                  });
+      place.add(joint);
+    }
+    for (List<Joint> here : places) {
+      double at = here.get(0).at();
+      Point out = figure.beside(at, half + size);
+      paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
+      String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
+      Point stand = out.plus(figure.outwards(at).times(0.6 * size));
+      label(bearing(at) + ": " + names, stand, figure.outwards(at), 0.9 * size, true);
+    }
+  }
+
+  /** A text that leads away from the figure. */
+  private void label(String text, Point at, Point away, double letters, boolean bold) {
+    Anchor anchor = away.x() > 0.35 ? Anchor.START : away.x() < -0.35 ? Anchor.END : Anchor.MIDDLE;
+    Point shift = new Point(0, away.y() * letters * 0.6);
+    paper.text(text, at.plus(shift), letters, anchor, bold);
+  }
+
+  private void ends(PlanFigure figure) {
+    double ring = plan.climb().ringLength();
+    double enters = -plan.spec().bottom().leadIn().millimetres();
+    double leaves = ring + plan.spec().top().leadIn().millimetres();
+    arrow(figure, enters - 3 * size, enters - 0.5 * size);
+    arrow(figure, leaves + 0.5 * size, leaves + 3 * size);
+    endLabel("entry, bottom, " + bearing(enters), enters - 3.5 * size, -1);
+    endLabel("exit, top, " + bearing(leaves), leaves + 3.5 * size, 1);
+  }
+
+  /** To a tenth of a degree. */
+  private String bearing(double at) {
+    return SvgNumber.of(plan.line().bearing(at).degrees() % 359.95, 1) + "°";
+  }
+
+  private void arrow(PlanFigure figure, double from, double to) {
+    Pen pen = Pen.of(Ink.MARK, size / 5);
+    Point tip = figure.beside(to, 0);
+    paper.line(figure.beside(from, 0), tip, pen);
+    paper.line(figure.beside(to - size, 0.5 * size), tip, pen);
+    paper.line(figure.beside(to - size, -0.5 * size), tip, pen);
+  }
+
+  private void endLabel(String text, double at, int sense) {
+    Waypoint here = plan.line().at(at);
+    label(text, here.point(), Point.polar(sense, here.heading()), size, true);
+  }
+
+  private void middle() {
+    double arm = size;
+    Pen pen = Pen.of(Ink.CUT, size / 12);
+    paper.line(new Point(-arm, 0), new Point(arm, 0), pen);
+    paper.line(new Point(0, -arm), new Point(0, arm), pen);
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        (ground.trackRadii().size() == 1 ? "track at R " : "tracks at R ")
+            + ground.trackRadii().stream()
+                .map(title.style()::format)
+                .collect(Collectors.joining(" and ")));
+    lines.add(
+        "roadbed "
+            + title.style().format(ground.innerEdge())
+            + " to "
+            + title.style().format(ground.outerEdge()));
+    if (ground.isOval()) {
+      lines.add("straights of " + title.style().format(ground.straight()));
+    }
+    double y = -2 * size;
+    for (String line : lines) {
+      paper.text(line, new Point(0, y), size, Anchor.MIDDLE, false);
+      y -= 1.5 * size;
+    }
+  }
+
+  /** A small figure for each turn, side by side below the large one. */
+  private void turns() {
+    int count = (int) Math.ceil(plan.climb().turns() - 1e-9);
+    double left = paper.minX();
+    double width = (paper.maxX() - paper.minX()) / Math.min(COLUMNS, Math.max(count, 2));
+    double top = paper.minY() - 2 * size;
+    double ringWide = ground.outerEdge().times(2).millimetres();
+    double wide = ringWide + (alongX() ? ground.straight().millimetres() : 0);
+    double high = ringWide + (alongX() ? 0 : ground.straight().millimetres());
+    double factor = (width - 9 * size) / Math.max(wide, high);
+    double cell = high * factor + 7 * size;
+    for (int turn = 1; turn <= count; turn++) {
+      int column = (turn - 1) % COLUMNS;
+      int row = (turn - 1) / COLUMNS;
+      Point middle = new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell);
+      turn(turn, factor, middle);
+    }
+  }
+
+  /** Whether an oval's straights run more along x than along y. */
+  private boolean alongX() {
+    return Math.abs(Math.sin(ground.entry().radians())) > Math.sqrt(0.5);
+  }
+
+  private void turn(int turn, double factor, Point middle) {
+    double straight = ground.straight().millimetres();
+    // An oval's middle lies half a straight away from the middle of its first half turn.
+    Waypoint half = plan.line().at(plan.climb().runPerTurn().millimetres() / 2 - straight);
+    Point shift = ground.isOval() ? Point.polar(straight / 2, half.heading()) : Point.ORIGIN;
+    PlanFigure figure = new PlanFigure(plan, factor, middle.minus(shift.times(factor)));
+    Pen pen = Pen.of(Ink.CUT, size / 16);
+    List<ScheduleRow> rows =
+        plan.schedule().rows().stream().filter(row -> row.turn() == turn).toList();
+    for (ScheduleRow row : rows) {
+      BedPiece piece = row.piece();
+      String fill = piece.layer() == 1 ? Ink.PIECE : "none";
+      paper.area(figure.roadbed(piece.from(), piece.to()), fill, pen);
+    }
+    for (ScheduleRow row : rows) {
+      number(figure, row);
+    }
+    paper.text("turn " + turn, middle.plus(new Point(0, 0.8 * size)), size, Anchor.MIDDLE, true);
+    String rail = rows.isEmpty() ? "" : "rail top " + title.style().format(rows.get(0).railFrom());
+    paper.text(rail, middle.plus(new Point(0, -0.8 * size)), 0.7 * size, Anchor.MIDDLE, false);
+  }
+
+  private void number(PlanFigure figure, ScheduleRow row) {
+    BedPiece piece = row.piece();
+    boolean layers = plan.joints().layers() > 1;
+    double off = !layers ? 0 : piece.layer() == 1 ? half + 40 : -half - 40;
+    double at = (piece.from() + piece.to()) / 2;
+    Point stand = figure.beside(at, off);
+    if (layers) {
+      label(piece.number(), stand, figure.outwards(at).times(off), 0.8 * size, true);
+    } else {
+      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
+    }
+    if (!layers || piece.layer() == 1) {
+      Point out = figure.beside(piece.from(), half);
+      Point away = figure.outwards(piece.from());
+      String name = piece.lower().map(Joint::name).orElse("entry");
+      label(name, out.plus(away.times(0.5 * size)), away, 0.7 * size, false);
+    }
+  }
+
+  private void words() {
+    List<String> paragraphs = new ArrayList<>();
+    paragraphs.add(
+        title.job()
+            + ": plan of the helix, "
+            + plan.spec().construction().title()
+            + ". Large figure at true scale, all turns over each other; small figures turn by turn."
+            + " J: joint, with its bearing; S: support station; numbers: pieces, as on the cut"
+            + " layouts and in the schedule. Bearings are counter-clockwise from the right.");
+    if (plan.joints().layers() > 1) {
+      paragraphs.add("Numbers outside: lower layer; inside: upper layer.");
+    }
+    boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
+    if (single) {
+      paragraphs.add("Dashed: the single supports under the first turn.");
+    }
+    paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
+    if (title.invented()) {
+      paragraphs.add("The figures of this job are invented, for demonstration only.");
+    }
+    paper.paragraphs(paragraphs, 0.8 * size);
+  }
+}

@@ -1,0 +1,288 @@
+package curvestock.drawing;
+
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Point;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.SupportRow;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.Vehicle;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+
+/**
+ * A helix unrolled: along it the run of one turn, upwards the height above the base, every turn
+ * over the one below as in the wood, both at true scale. The approach lies at the right, under the
+ * end of the first turn.
+ */
+public final class HelixSideDrawing {
+
+  private static final int STEPS = 60;
+
+  /** Where the free heights are measured, in shares of a turn. */
+  private static final double LEFT = 0.19;
+
+  private static final double RIGHT = 0.98;
+  private static final String PLYWOOD = "#d9b97c";
+  private static final String TRACK = "#8d8d8d";
+  private static final String TRAIN = "#dfe9f2";
+
+  private final HelixPlan plan;
+  private final HelixTitle title;
+  private final HelixSpec spec;
+  private final double run;
+  private final double size;
+  private final double foot;
+  private final Paper paper = new Paper();
+
+  private HelixSideDrawing(HelixPlan plan, HelixTitle title) {
+    this.plan = plan;
+    this.title = title;
+    this.spec = plan.spec();
+    this.run = plan.climb().runPerTurn().millimetres();
+    this.foot = spec.supports().footHeight().millimetres();
+    double free = plan.budgets().get(0).free().millimetres();
+    this.size = Math.max(run / 260, Math.min(run / 130, free * 0.4));
+  }
+
+  /** The drawing as SVG. */
+  public static String svg(HelixPlan plan, HelixTitle title) {
+    HelixSideDrawing drawing = new HelixSideDrawing(plan, title);
+    drawing.base();
+    drawing.supports();
+    drawing.roadbed();
+    drawing.joints();
+    drawing.clearances();
+    drawing.train();
+    drawing.numbers();
+    drawing.words();
+    return drawing.paper.svg(
+        title.job() + ", side view of the helix",
+        "One user unit is one millimetre, along the track and upwards.",
+        2 * drawing.size);
+  }
+
+  private int rowOf(double at) {
+    return (int) Math.floor(at / run + 1e-9);
+  }
+
+  private double x(double at) {
+    return at - rowOf(at) * run;
+  }
+
+  /** Underside of the plywood above the base. */
+  private double underside(double at) {
+    return foot + plan.profile().heightAt(at);
+  }
+
+  private double begin() {
+    return -spec.bottom().leadIn().millimetres();
+  }
+
+  private double end() {
+    return plan.climb().ringLength() + spec.top().leadIn().millimetres();
+  }
+
+  private void base() {
+    Pen pen = Pen.of(Ink.CUT, size / 5);
+    paper.line(new Point(0, 0), new Point(run, 0), pen);
+    Pen thin = Pen.of(Ink.SHEET, size / 16);
+    boolean round = !spec.ground().isOval();
+    double step = round ? run / 12 : step(run / 16);
+    for (int i = 0; i * step <= run * (1 + 1e-9); i++) {
+      double at = i * step;
+      paper.line(new Point(at, 0), new Point(at, -0.6 * size), thin);
+      double bearing = plan.line().bearing(at).degrees() % 359.95;
+      String words = round ? SvgNumber.of(bearing, 1) + "°" : length(at);
+      paper.text(words, new Point(at, -1.4 * size), 0.8 * size, Anchor.MIDDLE, false);
+    }
+    heightScale(thin);
+  }
+
+  private void heightScale(Pen pen) {
+    double most = underside(end()) + spec.railAboveUnderside().millimetres();
+    double step = step(1.5 * size);
+    double left = -1.5 * size;
+    paper.line(new Point(left, 0), new Point(left, most), pen);
+    for (double height = 0; height <= most + 1e-6; height += step) {
+      paper.line(new Point(left, height), new Point(left - 0.5 * size, height), pen);
+      Point stand = new Point(left - 0.8 * size, height);
+      paper.text(length(height), stand, 0.7 * size, Anchor.END, false);
+    }
+  }
+
+  /** A step of a scale: 1, 2, 4 ... in or 50, 100, 200 ... mm. */
+  private double step(double least) {
+    double step = title.style().unit().isImperial() ? Length.ofInches(1).millimetres() : 50;
+    while (step < least) {
+      step *= 2;
+    }
+    return step;
+  }
+
+  private String length(double millimetres) {
+    return title.style().format(Length.ofMillimetres(millimetres));
+  }
+
+  private void supports() {
+    Riser riser = spec.supports().riser();
+    Pen pen = Pen.of(Ink.SHEET, size / 20);
+    double width = supportWidth(riser);
+    for (SupportRow row : plan.supports().rows()) {
+      double top = row.underside().millimetres();
+      double bottom = top - row.gap().millimetres();
+      box(x(row.at()) - width / 2, x(row.at()) + width / 2, bottom, top, Ink.DEFECT, pen);
+      if (row.turn() == 1) {
+        Point stand = new Point(x(row.at()), 0.6 * size);
+        paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
+      }
+    }
+  }
+
+  private static double supportWidth(Riser riser) {
+    return riser instanceof Riser.WoodBlocks blocks
+        ? blocks.along().millimetres()
+        : ((Riser.ThreadedRods) riser).thread().diameter().millimetres();
+  }
+
+  private void box(double left, double right, double bottom, double top, String fill, Pen pen) {
+    List<Point> corners =
+        List.of(
+            new Point(left, bottom),
+            new Point(right, bottom),
+            new Point(right, top),
+            new Point(left, top),
+            new Point(left, bottom));
+    paper.polygon(corners, fill, pen);
+  }
+
+  /** Each turn as a band of plywood with a band of track on it. */
+  private void roadbed() {
+    double wood = spec.plywood().millimetres();
+    double rail = spec.railAboveUnderside().millimetres();
+    for (int row = rowOf(begin()); row * run < end(); row++) {
+      double from = Math.max(begin(), row * run);
+      double to = Math.min(end(), (row + 1) * run);
+      band(from, to, row, 0, wood, PLYWOOD);
+      band(from, to, row, wood, rail, TRACK);
+    }
+  }
+
+  private void band(double from, double to, int row, double low, double high, String fill) {
+    TreeSet<Double> places = new TreeSet<>(plan.profile().breaks());
+    places.removeIf(at -> at <= from || at >= to);
+    for (int i = 0; i <= STEPS; i++) {
+      places.add(from + (to - from) * i / STEPS);
+    }
+    List<Point> corners = new ArrayList<>();
+    places.forEach(at -> corners.add(new Point(at - row * run, underside(at) + low)));
+    places
+        .descendingSet()
+        .forEach(at -> corners.add(new Point(at - row * run, underside(at) + high)));
+    corners.add(corners.get(0));
+    paper.polygon(corners, fill, Pen.of(Ink.CUT, size / 24));
+  }
+
+  private void joints() {
+    double layer = spec.stack().plywood().millimetres();
+    double hangs = spec.construction().hangsBelow().millimetres();
+    double beside = supportWidth(spec.supports().riser()) / 2 + 0.3 * size;
+    for (Joint joint : plan.joints().all()) {
+      double at = joint.at();
+      double low = underside(at) + (joint.layer() - 1) * layer;
+      Pen pen = Pen.of(Ink.CUT, size / 6);
+      paper.line(new Point(x(at), low), new Point(x(at), low + layer), pen);
+      if (spec.construction() instanceof Construction.ButtWithPlate butt) {
+        double reach = butt.plate().length().millimetres() / 2;
+        box(x(at) - reach, x(at) + reach, low - hangs, low, PLYWOOD, Pen.of(Ink.CUT, size / 24));
+      }
+      // Two layers' names would stand on each other.
+      if (joint.layer() == 1) {
+        Point stand = new Point(x(at) + beside, low - hangs - 0.5 * size);
+        paper.text(joint.name(), stand, 0.65 * size, Anchor.START, false);
+      }
+    }
+  }
+
+  private void numbers() {
+    for (BedPiece piece : plan.roadbed().pieces()) {
+      double at = (piece.from() + piece.to()) / 2;
+      double rail = spec.railAboveUnderside().millimetres();
+      double up = piece.layer() == 1 ? 0.9 : 1.9;
+      // Beside the measure near the right end, not on it.
+      double measure = RIGHT * run - 5.5 * size;
+      double x = x(at) > measure && x(at) < RIGHT * run + size ? measure : x(at);
+      Point stand = new Point(x, underside(at) + rail + up * size);
+      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
+    }
+  }
+
+  /** The free height between each turn and the next, and at both ends where it is least. */
+  private void clearances() {
+    double rail = spec.railAboveUnderside().millimetres();
+    for (int row = rowOf(begin()); (row + 1) * run < end(); row++) {
+      for (double share : new double[] {LEFT, RIGHT}) {
+        double lower = (row + share) * run;
+        if (lower >= begin() && lower + run <= end()) {
+          dimension(share * run, underside(lower) + rail, underside(lower + run));
+        }
+      }
+    }
+  }
+
+  private void dimension(double x, double low, double high) {
+    Pen pen = Pen.of(Ink.MARK, size / 14);
+    double tip = 0.3 * size;
+    paper.line(new Point(x, low), new Point(x, high), pen);
+    for (double sign : new double[] {-1, 1}) {
+      paper.line(new Point(x, low), new Point(x + sign * tip / 2, low + tip), pen);
+      paper.line(new Point(x, high), new Point(x + sign * tip / 2, high - tip), pen);
+    }
+    Point stand = new Point(x - 0.4 * size, (low + high) / 2);
+    paper.text(length(high - low), stand, 0.7 * size, Anchor.END, false);
+  }
+
+  /** The tallest vehicle on each turn that has one above it. */
+  private void train() {
+    Optional<Length> tallest = spec.traffic().tallestKnown();
+    if (tallest.isEmpty()) {
+      return;
+    }
+    double rail = spec.railAboveUnderside().millimetres();
+    double high = tallest.get().millimetres();
+    double length =
+        spec.traffic().longest().map(Vehicle::length).orElse(tallest.get().times(3)).millimetres();
+    for (int row = 0; (row + 1) * run < plan.climb().ringLength(); row++) {
+      double at = (row + LEFT) * run + length / 2 + size;
+      double low = underside(at) + rail;
+      box(x(at) - length / 2, x(at) + length / 2, low, low + high, TRAIN, Pen.of(Ink.MARK, 1));
+    }
+  }
+
+  private void words() {
+    List<String> paragraphs = new ArrayList<>();
+    paragraphs.add(
+        title.job()
+            + ": the helix unrolled, a turn from left to right, each turn over the one below; heights"
+            + " and lengths at one true scale. The approach is at the lower right, the exit at the"
+            + " upper end. Measures in blue: free height from rail top to plywood."
+            + " Numbers: pieces; J: joint; S: support station"
+            + (spec.traffic().tallestKnown().isPresent()
+                ? "; boxes: the tallest vehicle, "
+                    + title.style().format(spec.traffic().tallestKnown().get())
+                : "")
+            + ".");
+    paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
+    if (title.invented()) {
+      paragraphs.add("The figures of this job are invented, for demonstration only.");
+    }
+    paper.paragraphs(paragraphs, 0.8 * size);
+  }
+}

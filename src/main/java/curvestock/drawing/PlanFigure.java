@@ -1,0 +1,90 @@
+package curvestock.drawing;
+
+import curvestock.geometry.Arc;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Point;
+import curvestock.geometry.Segment;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.course.Waypoint;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts parts of a helix, seen from above, on paper: smaller by a factor and moved. */
+final class PlanFigure {
+
+  private final HelixPlan plan;
+  private final double factor;
+  private final Point origin;
+  private final double halfWidth;
+
+  /**
+   * A figure.
+   *
+   * @param factor how much smaller than true size
+   * @param origin where the ring's middle lies on paper
+   */
+  PlanFigure(HelixPlan plan, double factor, Point origin) {
+    this.plan = plan;
+    this.factor = factor;
+    this.origin = origin;
+    this.halfWidth = plan.spec().ground().width().millimetres() / 2;
+  }
+
+  Point place(Point point) {
+    return origin.plus(point.times(factor));
+  }
+
+  List<Edge> place(List<Edge> edges) {
+    return edges.stream().map(this::place).toList();
+  }
+
+  private Edge place(Edge edge) {
+    return edge instanceof Arc arc
+        ? new Arc(place(arc.centre()), arc.radius() * factor, arc.startAngle(), arc.sweep())
+        : new Segment(place(edge.start()), place(edge.end()));
+  }
+
+  /** The point so far outwards of the centre line, in true millimetres. */
+  Point beside(double at, double outwards) {
+    Waypoint here = plan.line().at(at);
+    return place(here.toLeft(-plan.line().inwards() * outwards));
+  }
+
+  /** The unit vector that leads outwards there. */
+  Point outwards(double at) {
+    Waypoint here = plan.line().at(at);
+    return here.toLeft(-plan.line().inwards()).minus(here.point());
+  }
+
+  /** A line beside the centre line, on paper. */
+  List<Edge> besideLine(double from, double to, double outwards) {
+    return place(offset(plan.line().portion(from, to), -plan.line().inwards() * outwards));
+  }
+
+  /** The roadbed from one place to another, closed, on paper. */
+  List<Edge> roadbed(double from, double to) {
+    List<Edge> part = plan.line().portion(from, to);
+    List<Edge> edges = new ArrayList<>(offset(part, -halfWidth));
+    List<Edge> back = offset(part, halfWidth);
+    edges.add(Segment.joining(edges.get(edges.size() - 1), back.get(back.size() - 1).reversed()));
+    for (int i = back.size() - 1; i >= 0; i--) {
+      edges.add(back.get(i).reversed());
+    }
+    return place(edges);
+  }
+
+  private static List<Edge> offset(List<Edge> part, double left) {
+    List<Edge> moved = new ArrayList<>();
+    for (Edge edge : part) {
+      if (edge instanceof Arc arc) {
+        double radius = arc.radius() - Math.signum(arc.sweep()) * left;
+        moved.add(new Arc(arc.centre(), radius, arc.startAngle(), arc.sweep()));
+      } else {
+        Point along = edge.end().minus(edge.start());
+        Point normal = new Point(-along.y(), along.x()).times(left / along.norm());
+        moved.add(new Segment(edge.start().plus(normal), edge.end().plus(normal)));
+      }
+    }
+    return moved;
+  }
+}

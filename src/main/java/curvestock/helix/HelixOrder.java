@@ -1,0 +1,27 @@
+package curvestock.helix;
+
+import curvestock.helix.build.BaseFrame;
+import curvestock.piece.Demand;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A whole helix as a job orders it.
+ *
+ * @param plan the helix, worked out
+ * @param assumed what the job left open and the trade filled in
+ * @param base the base under it, if it is to be cut from the same sheets
+ */
+public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<BaseFrame> base) {
+  public HelixOrder {
+    assumed = List.copyOf(assumed);
+  }
+
+  /** Everything to be cut from the job's sheets: roadbed, small parts, base. */
+  public List<Demand> demands() {
+    List<Demand> demands = new ArrayList<>(plan.demands());
+    base.ifPresent(frame -> demands.add(frame.demand()));
+    return demands;
+  }
+}

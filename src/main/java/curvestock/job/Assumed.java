@@ -1,0 +1,68 @@
+package curvestock.job;
+
+import curvestock.helix.Assumption;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** Fills in what a helix block leaves open, and remembers what it filled in, to be printed. */
+final class Assumed {
+
+  /** For figures of the trade for which nobody can name a source. */
+  static final String PRACTICE = "common practice, no source";
+
+  private final LengthStyle style;
+  private final List<Assumption> all = new ArrayList<>();
+
+  Assumed(LengthStyle style) {
+    this.style = style;
+  }
+
+  List<Assumption> all() {
+    return List.copyOf(all);
+  }
+
+  /** The block's length, or the usual one. */
+  Length length(
+      Optional<Block> block, String key, Lengths rule, String name, Length usual, String reason) {
+    return value(block, key, rule::read, name, usual, style.format(usual), reason);
+  }
+
+  /**
+   * What the block says, or the usual. If what it says is wrong, that is noted already and the
+   * usual value only lets reading go on.
+   *
+   * @param name path of the key within the helix block
+   */
+  <T> T value(
+      Optional<Block> block,
+      String key,
+      Function<Field, Optional<T>> reader,
+      String name,
+      T usual,
+      String shown,
+      String reason) {
+    Optional<Field> field = block.flatMap(given -> given.find(key));
+    if (field.isEmpty()) {
+      note(name, shown, reason);
+      return usual;
+    }
+    return reader.apply(field.get()).orElse(usual);
+  }
+
+  void note(String name, String value, String reason) {
+    all.add(new Assumption(name, value, reason));
+  }
+
+  String shown(Length length) {
+    return style.format(length);
+  }
+
+  /** Whether the job thinks in inches. */
+  boolean imperial() {
+    return style.unit().isImperial();
+  }
+}

@@ -1,0 +1,79 @@
+package curvestock.job;
+
+import curvestock.helix.spec.EndPlan;
+import curvestock.helix.spec.Grade;
+import curvestock.units.Length;
+import java.util.Optional;
+
+/** Reads {@code bottom:} and {@code top:} of a helix: how the track comes to it and leaves it. */
+final class EndReader {
+
+  static final String[] KEYS = {
+    "vertical-curve", "climb-lead", "lead-in", "approach-grade", "approach-run", "easement"
+  };
+
+  /** HO practice; other scales in proportion. */
+  private static final Length VERTICAL_CURVE = Length.ofInches(24);
+
+  private static final Length LEAD_IN = Length.ofInches(12);
+  private static final double STEEPEST_APPROACH = 10;
+
+  private final Assumed assumed;
+  private final double toScale;
+
+  EndReader(Assumed assumed, double toScale) {
+    this.assumed = assumed;
+    this.toScale = toScale;
+  }
+
+  /**
+   * @param end {@code bottom} or {@code top}
+   */
+  Optional<EndPlan> read(Block helix, String end) {
+    Optional<Field> field = helix.find(end);
+    Optional<Block> block = field.flatMap(given -> given.block(KEYS));
+    Length curve =
+        assumed.length(
+            block,
+            "vertical-curve",
+            Lengths.DISTANCE,
+            end + ".vertical-curve",
+            VERTICAL_CURVE.times(toScale),
+            "24 in in HO, other scales in proportion; " + Assumed.PRACTICE);
+    Length lead =
+        assumed.length(
+            block,
+            "climb-lead",
+            Lengths.DISTANCE,
+            end + ".climb-lead",
+            curve.times(0.5),
+            "half the vertical curve lies before the ring");
+    Length easement = length(block, "easement", Lengths.DISTANCE);
+    Length leadIn =
+        assumed.length(
+            block,
+            "lead-in",
+            Lengths.DISTANCE,
+            end + ".lead-in",
+            longer(LEAD_IN.times(toScale), easement.times(0.5)),
+            "12 in in HO, so that no joint falls where the climb starts; " + Assumed.PRACTICE);
+    Length run = length(block, "approach-run", Lengths.DISTANCE);
+    Grade grade =
+        block
+            .flatMap(given -> given.find("approach-grade"))
+            .flatMap(given -> given.amount(STEEPEST_APPROACH))
+            .map(Grade::ofPercent)
+            .orElse(Grade.LEVEL);
+    Block place = block.orElse(helix);
+    return place.build(() -> new EndPlan(curve, lead, leadIn, grade, run, easement));
+  }
+
+  private static Length longer(Length a, Length b) {
+    return a.compareTo(b) >= 0 ? a : b;
+  }
+
+  /** Zero where nothing is said. */
+  private static Length length(Optional<Block> block, String key, Lengths rule) {
+    return block.flatMap(given -> given.find(key)).flatMap(rule::read).orElse(Length.ZERO);
+  }
+}

@@ -1,0 +1,146 @@
+package curvestock.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curvestock.job.HelixJob;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole runs of the command in a temporary folder. */
+class HelixCommandTest {
+
+  @TempDir private Path folder;
+
+  private CommandRun run(String job, String... more) throws IOException {
+    Path file = folder.resolve("job.yaml");
+    Files.writeString(file, job);
+    List<String> args =
+        Stream.concat(Stream.of("helix", file.toString(), "--quiet"), Stream.of(more)).toList();
+    return CommandRun.of(args.toArray(String[]::new));
+  }
+
+  @Test
+  void helix_noJob_judgesTheDefaultJob() {
+    CommandRun run = CommandRun.of("helix", "--quiet", "--no-sheets");
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .contains("[invented data]", "This helix works", "Shopping list", "Cautions");
+    assertThat(run.err()).isEmpty();
+  }
+
+  @Test
+  void helix_out_writesDrawingsAndTables() throws IOException {
+    Path out = folder.resolve("result");
+    CommandRun run = run(HelixJob.TEXT, "--out", out.toString(), "--no-sheets");
+
+    assertThat(run.code()).as(run.err() + run.out()).isZero();
+    for (String name :
+        List.of(
+            "helix-plan.svg",
+            "helix-plan.png",
+            "helix-side.svg",
+            "helix-side.png",
+            "schedule.csv",
+            "supports.csv",
+            "shopping.csv",
+            "helix.json",
+            "helix.txt")) {
+      assertThat(out.resolve(name)).isNotEmptyFile();
+    }
+    assertThat(Files.readString(out.resolve("helix.txt"))).isEqualTo(firstPart(run.out()));
+  }
+
+  private static String firstPart(String printed) {
+    return printed.substring(0, printed.indexOf("\n\nWritten")) + "\n";
+  }
+
+  @Test
+  void helix_twice_givesTheSameBytes() throws IOException {
+    Path first = folder.resolve("first");
+    Path second = folder.resolve("second");
+    run(HelixJob.TEXT, "--out", first.toString(), "--no-sheets");
+    run(HelixJob.TEXT, "--out", second.toString(), "--no-sheets");
+
+    for (String name : List.of("helix-plan.svg", "helix-side.png", "helix.json", "schedule.csv")) {
+      assertThat(second.resolve(name)).hasSameBinaryContentAs(first.resolve(name));
+    }
+  }
+
+  @Test
+  void helix_withSheets_countsThemInTheTotal() throws IOException {
+    CommandRun run = run(HelixJob.TEXT);
+
+    assertThat(run.out()).contains("sheets included");
+    assertThat(run.out()).contains("planned in haste");
+  }
+
+  @Test
+  void helix_plainRing_saysWhatIsMissing() throws IOException {
+    CommandRun run =
+        run(
+            """
+            curvestock: 1
+            sheets: [{name: a, size: 800x1200 mm, thickness: 6 mm, price: 1}]
+            cutting: {kerf: 3 mm}
+            helix: {turns: 2, radius: 300 mm, width: 60 mm, segments-per-turn: 4}
+            """);
+
+    assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
+    assertThat(run.err()).contains("scale: HO", "rise-per-turn");
+  }
+
+  /** 30 mm a turn leave 30 − 6.2 − 3 = 20.8 mm over the rails for a vehicle of 30 mm. */
+  @Test
+  void helix_turnsTooLow_saysHowMuchRiseItTakes() throws IOException {
+    CommandRun run = run(HelixJob.with("rise-per-turn: 60", "rise-per-turn: 30"), "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out())
+        .contains("This helix does not work")
+        .contains("free height in the open: fails: 20.8 mm")
+        // 30 + 2 spare, and what lies between: 32 + 6.2 + 3.
+        .contains("41.2 mm");
+  }
+
+  /** 60 mm in 2π·330 mm is 2.89 %: over a limit of 2 %, which takes a radius of 477.5 mm. */
+  @Test
+  void helix_tooSteep_namesTheRadiusThatWouldDo() throws IOException {
+    CommandRun run =
+        run(
+            HelixJob.with("rise-per-turn: 60", "rise-per-turn: 60\n  steepest-grade: 2"),
+            "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out()).contains("grade: fails: 2.89 %", "the limit is 2 %", "477.46 mm");
+  }
+
+  /** A body of 90 mm on trucks 85 mm apart sweeps more than 23 mm are left for at the rods. */
+  @Test
+  void helix_longVehicleAgainstRods_namesTheMarginItTakes() throws IOException {
+    CommandRun run =
+        run(
+            HelixJob.with(
+                "tallest: 30,",
+                "tallest: 30, longest: {height: 28, length: 200, width: 20, truck-centres: 150},"),
+            "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out())
+        .contains("room to the inner supports: fails")
+        .contains("make the side margin");
+  }
+
+  @Test
+  void helix_contradiction_isLocatedAndExplained() throws IOException {
+    CommandRun run = run(HelixJob.with("rise-per-turn: 60", "rise-per-turn: 60\n  climb: 500"));
+
+    assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
+    assertThat(run.err()).contains("job.yaml:11:3: helix: ", "contradict each other", "leave out");
+  }
+}
