@@ -56,17 +56,30 @@ public final class Packer {
     return firstOf(known, atMost);
   }
 
-  private Packed search(Piece piece, int atMost, Control control) {
-    Body body = body(piece);
-    List<double[]> known = new ArrayList<>();
+  /**
+   * As many of one piece as a regular pattern holds: no search, so it is there at once, and often
+   * one or two pieces short of {@link #most}. An empty layout if none fits.
+   */
+  public Packed structured(Piece piece) {
+    return best(piece, structured(body(piece)));
+  }
+
+  private Packed best(Piece piece, List<Structured.Candidate> candidates) {
     Packed best = new Packed(layout(List.of(), new double[0]), "nothing fits");
-    for (Structured.Candidate candidate : structured(body)) {
-      known.add(candidate.poses());
+    for (Structured.Candidate candidate : candidates) {
       if (candidate.count() > best.layout().placements().size()) {
         Layout layout = layout(copies(piece, candidate.count()), candidate.poses());
         best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
       }
     }
+    return best;
+  }
+
+  private Packed search(Piece piece, int atMost, Control control) {
+    List<Structured.Candidate> candidates = structured(body(piece));
+    Packed best = best(piece, candidates);
+    List<double[]> known = new ArrayList<>();
+    candidates.forEach(candidate -> known.add(candidate.poses()));
     while (best.layout().placements().size() < atMost && !control.stopped()) {
       List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
       Optional<Layout> more = solve(pieces, known, budget(), control);
