@@ -23,6 +23,7 @@ import java.util.stream.Stream;
  * @param helix the helix wanted, if any
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
+ * @param rates what cutting and joining cost
  */
 public record Job(
     String title,
@@ -34,7 +35,8 @@ public record Job(
     Cutting cutting,
     Optional<SegmentPlan> helix,
     List<Demand> pieces,
-    SearchSettings search) {
+    SearchSettings search,
+    Rates rates) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -53,7 +55,23 @@ public record Job(
   /** The same job with another seed or effort. */
   public Job with(SearchSettings settings) {
     return new Job(
-        title, note, invented, style, currency, sheets, cutting, helix, pieces, settings);
+        title, note, invented, style, currency, sheets, cutting, helix, pieces, settings, rates);
+  }
+
+  /** The same job with another helix, on other sheets, cut another way: what comparisons ask. */
+  public Job with(SegmentPlan other, List<SheetStock> stock, Cutting way) {
+    return new Job(
+        title,
+        note,
+        invented,
+        style,
+        currency,
+        stock,
+        way,
+        Optional.of(other),
+        pieces,
+        search,
+        rates);
   }
 
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */

@@ -78,7 +78,8 @@ public final class JobReader {
                 "cutting",
                 "helix",
                 "pieces",
-                "search"));
+                "search",
+                "rates"));
     return job(top, unit);
   }
 
@@ -93,6 +94,7 @@ public final class JobReader {
         top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
     Optional<SegmentPlan> helix = top.find("helix").flatMap(HelixReader::read);
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
+    Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -109,7 +111,8 @@ public final class JobReader {
                     cutting.orElseThrow(),
                     helix,
                     pieces.orElse(List.of()),
-                    search.orElse(SearchSettings.DEFAULT)))
+                    search.orElse(SearchSettings.DEFAULT),
+                    rates.orElse(Rates.NONE)))
         .filter(job -> isCountable(job, top));
   }
 
