@@ -50,7 +50,7 @@ final class Steps {
     int base = option.perSheet();
     int baseSheets = Sensitivity.sheets(option, base);
     boolean noted = false;
-    for (Length rung : dimension.ladder(job.style().unit().isImperial())) {
+    for (Length rung : rungs(dimension)) {
       if (listener.stopped()) {
         return;
       }
@@ -70,6 +70,12 @@ final class Steps {
         return;
       }
     }
+  }
+
+  /** All changes by pattern; a search takes longer, so only the smallest and a large one. */
+  private List<Length> rungs(Dimension dimension) {
+    List<Length> ladder = dimension.ladder(job.style().unit().isImperial());
+    return option.fill().isPattern() ? ladder : List.of(ladder.get(0), ladder.get(2));
   }
 
   private int count(Job changed) {

@@ -1,6 +1,7 @@
 package curvestock.drawing;
 
 import java.awt.Dimension;
+import java.awt.Font;
 import java.awt.Graphics2D;
 import java.util.function.Consumer;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
@@ -32,6 +33,7 @@ public final class Painting {
     context.setComment("");
     SVGGraphics2D graphics = new SVGGraphics2D(context, false);
     graphics.setSVGCanvasSize(new Dimension(width, height));
+    graphics.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, 12));
     painter.accept(graphics);
     Element root = document.getDocumentElement();
     graphics.getRoot(root);

@@ -21,6 +21,7 @@ import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.TextAnchor;
@@ -38,6 +39,8 @@ final class ChartStyle {
   private ChartStyle() {}
 
   static JFreeChart chart(String title, Plot plot) {
+    // Else text that runs upwards becomes outlines of letters, which nobody can search or restyle.
+    TextUtils.setUseDrawRotatedStringWorkaround(false);
     JFreeChart chart = new JFreeChart(title, LARGE, plot, false);
     chart.setBackgroundPaint(Color.WHITE);
     chart.setPadding(new org.jfree.chart.ui.RectangleInsets(10, 10, 10, 16));

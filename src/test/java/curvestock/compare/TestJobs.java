@@ -39,4 +39,21 @@ public final class TestJobs {
     }
     return JobReader.read(SMALL.replace(find, put), "small.yaml");
   }
+
+  /** Stops as Ctrl-C would, once all is planned and before changes are tried. */
+  public static CompareListener untilPlanned() {
+    return new CompareListener() {
+      private boolean planned;
+
+      @Override
+      public void step(String what) {
+        planned |= what.startsWith("how far");
+      }
+
+      @Override
+      public boolean stopped() {
+        return planned;
+      }
+    };
+  }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
@@ -31,7 +30,7 @@ class CompareReportTest {
             List.of(Angle.ofDegrees(90), Angle.ofDegrees(60), Angle.ofDegrees(45)),
             true,
             OptionalInt.of(2));
-    comparison = new Comparer(TestJobs.small(), question, CompareListener.NONE).compare();
+    comparison = new Comparer(TestJobs.small(), question, TestJobs.untilPlanned()).compare();
   }
 
   private static JsonNode json() throws Exception {
@@ -85,7 +84,7 @@ class CompareReportTest {
                 TestJobs.smallWith(
                     "rates: {feed-per-minute: 30, machine-per-hour: 12, parts-per-joint: 0.75}\n"),
                 new Question(List.of(Angle.ofDegrees(90)), false, OptionalInt.empty()),
-                CompareListener.NONE)
+                TestJobs.untilPlanned())
             .compare();
     String text = String.join("\n", CompareSummary.of(priced));
     SegmentOption quarters = priced.options().get(0);
