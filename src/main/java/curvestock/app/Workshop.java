@@ -4,6 +4,10 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.compare.CompareListener;
+import curvestock.compare.Comparer;
+import curvestock.compare.Comparison;
+import curvestock.compare.Question;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
@@ -25,6 +29,9 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.report.CompareCharts;
+import curvestock.report.CompareJson;
+import curvestock.report.CompareSummary;
 import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
@@ -45,6 +52,7 @@ public final class Workshop {
   private static final int MOST_JOB_BYTES = 1_000_000;
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int PICTURE_WIDTH = 1600;
+  private static final int CHART_WIDTH = 1350;
 
   private Workshop() {}
 
@@ -171,6 +179,38 @@ public final class Workshop {
     if (!faults.isEmpty()) {
       throw new WrongLayoutException(file, faults);
     }
+  }
+
+  /**
+   * Compares segment sizes for the job's helix.
+   *
+   * @throws Infeasible if it has no helix, or no segment compared can be cut from its sheets
+   */
+  public static Comparison compare(Job job, Question question, CompareListener listener)
+      throws Infeasible {
+    if (job.helix().isEmpty()) {
+      throw new Infeasible(
+          List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
+    }
+    return new Comparer(job, question, listener).compare();
+  }
+
+  /** The comparison as text, data and charts. */
+  public static ResultFolder result(Comparison comparison) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
+    folder.add("compare.json", CompareJson.of(comparison));
+    addChart(folder, "charts/choices", CompareCharts.choices(comparison));
+    comparison
+        .scan()
+        .ifPresent(
+            scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
+    return folder;
+  }
+
+  private static void addChart(ResultFolder folder, String name, String svg) {
+    folder.add(name + ".svg", svg);
+    folder.add(name + ".png", Picture.png(svg, CHART_WIDTH));
   }
 
   /**

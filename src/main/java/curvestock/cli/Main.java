@@ -13,7 +13,13 @@ import picocli.CommandLine.Command;
     name = "curvestock",
     mixinStandardHelpOptions = true,
     versionProvider = Version.class,
-    subcommands = {PlanCommand.class, HelixCommand.class, CheckCommand.class, SchemaCommand.class},
+    subcommands = {
+      PlanCommand.class,
+      HelixCommand.class,
+      CompareCommand.class,
+      CheckCommand.class,
+      SchemaCommand.class
+    },
     description =
         "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
             + " at what cost.")

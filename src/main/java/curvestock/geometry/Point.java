@@ -32,11 +32,13 @@ public record Point(double x, double y) {
   }
 
   public double norm() {
-    return Math.hypot(x, y);
+    return Math.sqrt(x * x + y * y);
   }
 
   public double distance(Point other) {
-    return Math.hypot(x - other.x, y - other.y);
+    double dx = x - other.x;
+    double dy = y - other.y;
+    return Math.sqrt(dx * dx + dy * dy);
   }
 
   /** Direction from the origin, in (−π, π]. */

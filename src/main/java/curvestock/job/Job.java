@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  * @param structure the whole helix wanted, if the file says more of it than the ring
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
+ * @param rates what cutting and joining cost
  */
 public record Job(
     String title,
@@ -37,7 +38,8 @@ public record Job(
     Optional<SegmentPlan> helix,
     Optional<HelixOrder> structure,
     List<Demand> pieces,
-    SearchSettings search) {
+    SearchSettings search,
+    Rates rates) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -53,37 +55,31 @@ public record Job(
     }
   }
 
-  /** A job without a whole helix. */
-  public Job(
-      String title,
-      String note,
-      boolean invented,
-      LengthStyle style,
-      String currency,
-      List<SheetStock> sheets,
-      Cutting cutting,
-      Optional<SegmentPlan> helix,
-      List<Demand> pieces,
-      SearchSettings search) {
-    this(
+  /** The same job with another seed or effort. */
+  public Job with(SearchSettings settings) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
+        rates);
+  }
+
+  /**
+   * The same job with another plain ring, on other sheets, cut another way: what comparisons ask.
+   * The structure, whose pieces belong to the ring it was given with, is left out.
+   */
+  public Job with(SegmentPlan other, List<SheetStock> stock, Cutting way) {
+    return new Job(
         title,
         note,
         invented,
         style,
         currency,
-        sheets,
-        cutting,
-        helix,
+        stock,
+        way,
+        Optional.of(other),
         Optional.empty(),
         pieces,
-        search);
-  }
-
-  /** The same job with another seed or effort. */
-  public Job with(SearchSettings settings) {
-    return new Job(
-        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces,
-        settings);
+        search,
+        rates);
   }
 
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */

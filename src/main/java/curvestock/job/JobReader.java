@@ -77,7 +77,8 @@ public final class JobReader {
                 "cutting",
                 "helix",
                 "pieces",
-                "search"));
+                "search",
+                "rates"));
     return job(top, unit);
   }
 
@@ -100,6 +101,7 @@ public final class JobReader {
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
+    Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -117,7 +119,8 @@ public final class JobReader {
                     helix.flatMap(HelixReader.Asked::ring),
                     helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
-                    search.orElse(SearchSettings.DEFAULT)))
+                    search.orElse(SearchSettings.DEFAULT),
+                    rates.orElse(Rates.NONE)))
         .filter(job -> isCountable(job, top));
   }
 

@@ -29,6 +29,9 @@ public final class Packer {
 
   private static final int ATTEMPTS = 3;
 
+  /** Up to this many pieces are put in one by one before patterns are thought of. */
+  private static final int FEW = 3;
+
   /**
    * With more pieces than this a search gains little and its memory, which grows with the square,
    * much.
@@ -40,7 +43,7 @@ public final class Packer {
   private final SearchSettings settings;
   private final Arena arena;
   private final Map<Piece, Body> bodies = new HashMap<>();
-  private final Map<Piece, Packed> full = new HashMap<>();
+  private final Map<Piece, Sought> full = new HashMap<>();
 
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
     this.sheet = sheet;
@@ -49,33 +52,60 @@ public final class Packer {
     this.arena = new Arena(sheet, cutting);
   }
 
+  /** What a search found, and how many it was asked for at most. */
+  private record Sought(Packed packed, int atMost) {
+    /** Whether all that were asked for were found, so that more might be. */
+    boolean isFull() {
+      return packed.layout().placements().size() >= atMost;
+    }
+  }
+
   /**
    * As many of one piece as can be found, up to {@code atMost}; an empty layout if none fits.
    *
    * @param atMost a proven bound or the number wanted: no search goes beyond it
    */
   public Packed most(Piece piece, int atMost, Control control) {
-    Packed known = full.get(piece);
-    if (known == null || known.layout().placements().size() < atMost) {
-      known = search(piece, atMost, control);
+    Sought known = full.get(piece);
+    if (known == null || (known.atMost < atMost && known.isFull())) {
+      known = new Sought(search(piece, atMost, control), atMost);
       if (!control.stopped()) {
         full.put(piece, known);
       }
     }
-    return firstOf(known, atMost);
+    return firstOf(known.packed, atMost);
   }
 
-  private Packed search(Piece piece, int atMost, Control control) {
-    Body body = body(piece);
-    List<double[]> known = new ArrayList<>();
+  /**
+   * As many of one piece as a regular pattern holds: no search, so it is there at once, and often
+   * one or two pieces short of {@link #most}. An empty layout if none fits.
+   */
+  public Packed structured(Piece piece) {
+    return best(piece, structured(body(piece)));
+  }
+
+  private Packed best(Piece piece, List<Structured.Candidate> candidates) {
     Packed best = new Packed(layout(List.of(), new double[0]), "nothing fits");
-    for (Structured.Candidate candidate : structured(body)) {
-      known.add(candidate.poses());
+    for (Structured.Candidate candidate : candidates) {
       if (candidate.count() > best.layout().placements().size()) {
         Layout layout = layout(copies(piece, candidate.count()), candidate.poses());
         best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
       }
     }
+    return best;
+  }
+
+  private Packed search(Piece piece, int atMost, Control control) {
+    if (atMost <= FEW) {
+      Packed tidy = tidy(piece, atMost, control);
+      if (tidy.layout().placements().size() == atMost) {
+        return tidy;
+      }
+    }
+    List<Structured.Candidate> candidates = structured(body(piece));
+    Packed best = best(piece, candidates);
+    List<double[]> known = new ArrayList<>();
+    candidates.forEach(candidate -> known.add(candidate.poses()));
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
       List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
@@ -87,6 +117,13 @@ public final class Packer {
       known.add(0, poses(best.layout()));
     }
     return best;
+  }
+
+  /** A few pieces need no patterns: they are put in one by one at the lower left. */
+  private Packed tidy(Piece piece, int count, Control control) {
+    List<Piece> pieces = new ArrayList<>();
+    double[] poses = insert(piece, count, pieces, new double[0], control);
+    return new Packed(layout(pieces, poses), "one by one");
   }
 
   /**

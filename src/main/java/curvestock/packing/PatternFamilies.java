@@ -16,6 +16,11 @@ import java.util.List;
 final class PatternFamilies {
 
   private static final int OFFSETS = 16;
+  private static final int FEW_OFFSETS = 4;
+
+  /** Outlines with more edges than this take long to measure: fewer patterns are tried. */
+  private static final int MANY_EDGES = 8;
+
   private static final int KEPT_PER_FAMILY = 3;
 
   /** Slivers laid closer than this are left to the level pattern, which needs no such test. */
@@ -23,6 +28,8 @@ final class PatternFamilies {
 
   private final Body body;
   private final double gap;
+  private final boolean intricate;
+  private final int offsets;
 
   /** Angle at which the shape's +x axis points up. */
   private static final double UP = Math.PI / 2;
@@ -32,13 +39,17 @@ final class PatternFamilies {
   PatternFamilies(Body body, double gap) {
     this.body = body;
     this.gap = gap;
+    this.intricate = body.cornerX.length > MANY_EDGES;
+    this.offsets = intricate ? FEW_OFFSETS : OFFSETS;
   }
 
   List<Pattern> all() {
     List<Pattern> patterns = new ArrayList<>();
     stacks(patterns);
-    best(patterns, pairs(), KEPT_PER_FAMILY);
-    best(patterns, zigzags(), KEPT_PER_FAMILY);
+    if (!intricate) {
+      best(patterns, pairs(), KEPT_PER_FAMILY);
+      best(patterns, zigzags(), KEPT_PER_FAMILY);
+    }
     return patterns;
   }
 
@@ -100,8 +111,8 @@ final class PatternFamilies {
     }
     double bestArea = Double.POSITIVE_INFINITY;
     Pattern bestPattern = null;
-    for (int k = 1; k < OFFSETS; k++) {
-      double dy = stepY * k / OFFSETS;
+    for (int k = 1; k < offsets; k++) {
+      double dy = stepY * k / offsets;
       double next = nextColumns(cell, stepX, stepY, dy);
       double area = Math.abs(stepX * dy - stepY * next);
       if (next > 0 && area < bestArea) {
@@ -158,8 +169,8 @@ final class PatternFamilies {
     List<double[]> down = List.of(new double[] {0, 0, DOWN});
     double bestNext = Double.POSITIVE_INFINITY;
     double bestY = 0;
-    for (int k = 0; k < 4 * OFFSETS; k++) {
-      double dy = height * k / (4 * OFFSETS);
+    for (int k = 0; k < 4 * offsets; k++) {
+      double dy = height * k / (4 * offsets);
       double next = nextColumn(up, down, 0, height, dy);
       if (next < bestNext) {
         bestNext = next;
@@ -177,8 +188,8 @@ final class PatternFamilies {
   /** In one column a piece, then one turned half round, interlocked head to tail. */
   private List<Pattern> pairs() {
     List<Cell> cells = new ArrayList<>();
-    for (int k = -OFFSETS; k <= OFFSETS; k++) {
-      double dx = k * 2 * body.radius / OFFSETS;
+    for (int k = -offsets; k <= offsets; k++) {
+      double dx = k * 2 * body.radius / offsets;
       addCell(cells, UP, DOWN, dx);
       addCell(cells, DOWN, UP, dx);
     }

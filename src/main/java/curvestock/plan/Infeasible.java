@@ -9,7 +9,7 @@ import java.util.List;
 public final class Infeasible extends Exception {
   private static final long serialVersionUID = 1L;
 
-  Infeasible(List<String> sentences) {
+  public Infeasible(List<String> sentences) {
     super(String.join(System.lineSeparator(), sentences));
   }
 }

@@ -37,6 +37,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
           count: 3
           strip: {length: 6 in, width: 4 in}
       search: {seed: 1, effort: normal}
+      rates: {feed-per-minute: 20 in, minutes-per-joint: 10, largest-piece: 60x24 in}
       """;
 
   String text() {
@@ -175,6 +176,12 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
             "must be from 0° to 90°"),
         seen("effort: normal", "effort: heroic", "22:27", "quick, normal, thorough"),
         seen("seed: 1", "seed: -1", "22:16", "whole number from 0"),
+        seen("minutes-per-joint: 10", "minutes-per-joint: 0", "23:52", "above 0 and at most 1000"),
+        seen("minutes-per-joint: 10", "parts-per-joint: -1", "23:50", "not negative"),
+        seen("minutes-per-joint: 10", "machine-per-hour: $9", "23:51", "the sign goes to"),
+        seen("minutes-per-joint: 10", "minute-per-joint: 9", "23:33", "did you mean \"minutes-per"),
+        unseen("per-minute: 20 in", "per-minute: 20", "23:26", "\"20\" has no unit"),
+        seen("largest-piece: 60x24 in", "largest-piece: big", "23:71", "two lengths such as"),
         seen("sheets:\n", "stock:\n", "5:1", "unknown key \"stock\""));
   }
 }

@@ -292,4 +292,21 @@ class JobReaderTest {
     assertThat(ids).startsWith("A", "B", "C").contains("K", "M", "R", "T", "Z", "AA", "AB");
     assertThat(ids.get(24)).isEqualTo("AA");
   }
+
+  @Test
+  void rates_givenInPart_leaveTheRestOpen() {
+    Rates rates = read(BrokenJob.SOUND).rates();
+
+    assertThat(rates.feedPerMinute()).contains(Length.ofInches(20));
+    assertThat(rates.minutesPerJoint()).hasValue(10);
+    assertThat(rates.machinePerHour()).isEqualTo(Money.ZERO);
+    assertThat(rates.largestPiece())
+        .contains(new Rates.Opening(Length.ofInches(60), Length.ofInches(24)));
+    assertThat(rates.costSomething()).isFalse();
+  }
+
+  @Test
+  void rates_leftOut_costNothing() {
+    assertThat(read(BrokenJob.SOUND.replaceAll("rates:.*", "")).rates()).isEqualTo(Rates.NONE);
+  }
 }

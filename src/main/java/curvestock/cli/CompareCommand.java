@@ -1,0 +1,205 @@
+package curvestock.cli;
+
+import curvestock.app.Workshop;
+import curvestock.compare.CompareListener;
+import curvestock.compare.Comparison;
+import curvestock.compare.FirstLook;
+import curvestock.compare.Question;
+import curvestock.files.FileProblem;
+import curvestock.files.ResultFolder;
+import curvestock.job.Job;
+import curvestock.packing.Effort;
+import curvestock.packing.SearchSettings;
+import curvestock.plan.Infeasible;
+import curvestock.report.CompareSummary;
+import curvestock.units.Angle;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Compares segment sizes for a job's helix. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Which segment size? Compares sheets, cost and joints for several, and recommends one.",
+      "Without a job file the embedded default job is compared (its data are invented)."
+    })
+final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
+
+  private static final Pattern FRACTION = Pattern.compile("\\s*(\\d{1,3})/(\\d{1,3})\\s*");
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job file (YAML).")
+  private Path jobFile;
+
+  @ArgGroup private Sizes sizes = new Sizes();
+
+  /** One way or the other to say which segments. */
+  private static final class Sizes {
+    @Option(
+        names = "--angles",
+        split = ",",
+        paramLabel = "DEGREES",
+        description = "Segment angles to compare, such as 60,72,90.")
+    private List<String> angles = List.of();
+
+    @Option(
+        names = "--fractions",
+        split = ",",
+        paramLabel = "PART",
+        description =
+            "Parts of a turn to compare, such as 1/3,1/4. Default: 1/2, 1/3, 1/4, 1/5, 1/6, 1/8"
+                + " and the job's own.")
+    private List<String> fractions = List.of();
+  }
+
+  @Option(
+      names = "--scan",
+      description = "Also look at all angles from 30 to 180 degrees, by regular patterns.")
+  private boolean scan;
+
+  @Option(
+      names = "--with-sheets",
+      paramLabel = "N",
+      description = "Also say how many turns N sheets give.")
+  private Integer sheets;
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder to write table, data and charts to.")
+  private Path out;
+
+  @Option(names = "--force", description = "Replace DIR if it is a former result.")
+  private boolean force;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "EFFORT",
+      description =
+          "How long to search where a sheet less is near: quick, normal or thorough. Default: as the"
+              + " job says.")
+  private Effort effort;
+
+  @Option(names = "--quiet", description = "Print no progress and no first numbers.")
+  private boolean quiet;
+
+  @Option(names = "--debug", description = "Print stack traces of faults.")
+  private boolean debug;
+
+  @Override
+  public boolean debug() {
+    return debug;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Question question = question();
+    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
+    if (effort != null) {
+      job = job.with(new SearchSettings(job.search().seed(), effort));
+    }
+    print(work(job, question));
+    return 0;
+  }
+
+  private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
+    try (Terminal terminal = new Terminal(quiet)) {
+      Comparison comparison = Workshop.compare(job, question, new Progress(terminal));
+      if (out != null) {
+        ResultFolder result = Workshop.result(comparison);
+        result.publish(out, force);
+      }
+      return comparison;
+    }
+  }
+
+  private Question question() {
+    try {
+      List<Angle> angles =
+          sizes.angles.isEmpty()
+              ? each(sizes.fractions, CompareCommand::part)
+              : each(sizes.angles, Angle::parse);
+      OptionalInt onHand = sheets == null ? OptionalInt.empty() : OptionalInt.of(sheets);
+      return new Question(angles, scan, onHand);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+
+  private static List<Angle> each(List<String> texts, Function<String, Angle> reader) {
+    return texts.stream().map(reader).toList();
+  }
+
+  private static Angle part(String text) {
+    Matcher matcher = FRACTION.matcher(text);
+    if (!matcher.matches() || Integer.parseInt(matcher.group(2)) == 0) {
+      throw new IllegalArgumentException(
+          "\"" + text + "\" is not a part of a turn; write a fraction such as 1/4");
+    }
+    return Angle.ofDegrees(
+        360.0 * Integer.parseInt(matcher.group(1)) / Integer.parseInt(matcher.group(2)));
+  }
+
+  private void print(Comparison comparison) {
+    PrintWriter printer = spec.commandLine().getOut();
+    CompareSummary.of(comparison).forEach(printer::println);
+    printer.println();
+    printer.println(
+        out == null
+            ? "Nothing was written: add --out DIR to get the table, the data and the charts."
+            : "Written: " + out + " (look at charts/choices.png first)");
+    printer.flush();
+  }
+
+  /** The terminal's progress, and the first numbers as soon as they are known. */
+  private final class Progress implements CompareListener {
+
+    private final Terminal terminal;
+
+    Progress(Terminal terminal) {
+      this.terminal = terminal;
+    }
+
+    @Override
+    public void step(String what) {
+      terminal.step(what);
+    }
+
+    @Override
+    public void worked(long done, long budget) {
+      terminal.worked(done, budget);
+    }
+
+    @Override
+    public boolean stopped() {
+      return terminal.stopped();
+    }
+
+    @Override
+    public void firstLook(List<FirstLook> looks) {
+      if (!quiet) {
+        PrintWriter printer = spec.commandLine().getErr();
+        printer.println();
+        CompareSummary.firstLook(looks).forEach(printer::println);
+        printer.println();
+        printer.flush();
+      }
+    }
+  }
+}

@@ -1,0 +1,14 @@
+package curvestock.compare;
+
+import curvestock.plan.PlanListener;
+import java.util.List;
+
+/** Hears how far a comparison has come; can stop it with what has been compared so far. */
+public interface CompareListener extends PlanListener {
+
+  /** Hears nothing, never stops. */
+  CompareListener NONE = new CompareListener() {};
+
+  /** The first numbers, by regular patterns alone, long before the plans are ready. */
+  default void firstLook(List<FirstLook> looks) {}
+}

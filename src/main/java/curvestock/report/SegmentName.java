@@ -1,0 +1,50 @@
+package curvestock.report;
+
+import curvestock.units.Angle;
+
+/** What people call a segment: {@code quarters (90°)}, or by its angle alone. */
+final class SegmentName {
+
+  private static final String[] FRACTIONS = {
+    "whole rings",
+    "halves",
+    "thirds",
+    "quarters",
+    "fifths",
+    "sixths",
+    "sevenths",
+    "eighths",
+    "ninths",
+    "tenths",
+    "elevenths",
+    "twelfths"
+  };
+
+  private SegmentName() {}
+
+  /** For a sentence. */
+  static String plural(Angle angle) {
+    int parts = parts(angle);
+    return parts > 0 && parts <= FRACTIONS.length
+        ? FRACTIONS[parts - 1] + " (" + angle + ")"
+        : "segments of " + angle;
+  }
+
+  /** For a table or a chart. */
+  static String brief(Angle angle) {
+    int parts = parts(angle);
+    return parts > 1 ? "1/" + parts + " (" + angle + ")" : angle.toString();
+  }
+
+  /** For a chart's axis: the fraction alone where there is one. */
+  static String tick(Angle angle) {
+    int parts = parts(angle);
+    return parts > 1 ? "1/" + parts : angle.toString();
+  }
+
+  /** How many make a turn; 0 if they do not. */
+  private static int parts(Angle angle) {
+    double parts = 360 / angle.degrees();
+    return Math.abs(parts - Math.rint(parts)) < 1e-6 ? (int) Math.rint(parts) : 0;
+  }
+}

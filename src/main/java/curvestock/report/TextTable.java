@@ -1,0 +1,37 @@
+package curvestock.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A plain text table: the first column flush left, the others flush right. */
+final class TextTable {
+
+  private static final String GAP = "  ";
+
+  private final List<List<String>> rows = new ArrayList<>();
+
+  TextTable row(List<String> cells) {
+    rows.add(List.copyOf(cells));
+    return this;
+  }
+
+  List<String> lines() {
+    int columns = rows.stream().mapToInt(List::size).max().orElse(0);
+    int[] widths = new int[columns];
+    for (List<String> row : rows) {
+      for (int c = 0; c < row.size(); c++) {
+        widths[c] = Math.max(widths[c], row.get(c).length());
+      }
+    }
+    return rows.stream().map(row -> line(row, widths)).toList();
+  }
+
+  private static String line(List<String> row, int[] widths) {
+    StringBuilder line = new StringBuilder();
+    for (int c = 0; c < row.size(); c++) {
+      String pad = " ".repeat(widths[c] - row.get(c).length());
+      line.append(c == 0 ? row.get(c) + pad : GAP + pad + row.get(c));
+    }
+    return line.toString().stripTrailing();
+  }
+}

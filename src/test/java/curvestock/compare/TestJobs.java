@@ -1,0 +1,59 @@
+package curvestock.compare;
+
+import curvestock.job.Job;
+import curvestock.job.JobReader;
+
+/** Small invented jobs that compare in a few seconds. */
+public final class TestJobs {
+
+  private TestJobs() {}
+
+  private static final String SMALL =
+      """
+      curvestock: 1
+      title: Small job
+      invented: true
+      units: in
+      currency: $
+      sheets:
+        - {name: panel, size: 4x4 ft, thickness: 1/2, price: 40}
+      cutting: {kerf: 1/8, margin: 1/4}
+      helix: {turns: 2 1/2, radius: 20, width: 4, segments-per-turn: 4}
+      search: {seed: 1, effort: quick}
+      """;
+
+  /** Two and a half turns from half sheets, without rates. */
+  public static Job small() {
+    return JobReader.read(SMALL, "small.yaml");
+  }
+
+  /** The same with more lines at the end of the file. */
+  public static Job smallWith(String lines) {
+    return JobReader.read(SMALL + lines, "small.yaml");
+  }
+
+  /** The same with one text replaced by another. */
+  public static Job small(String find, String put) {
+    if (!SMALL.contains(find)) {
+      throw new IllegalArgumentException("the small job does not hold " + find);
+    }
+    return JobReader.read(SMALL.replace(find, put), "small.yaml");
+  }
+
+  /** Stops as Ctrl-C would, once all is planned and before changes are tried. */
+  public static CompareListener untilPlanned() {
+    return new CompareListener() {
+      private boolean planned;
+
+      @Override
+      public void step(String what) {
+        planned |= what.startsWith("how far");
+      }
+
+      @Override
+      public boolean stopped() {
+        return planned;
+      }
+    };
+  }
+}

@@ -1,0 +1,133 @@
+package curvestock.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import curvestock.compare.Comparer;
+import curvestock.compare.Comparison;
+import curvestock.compare.Question;
+import curvestock.compare.SegmentOption;
+import curvestock.compare.TestJobs;
+import curvestock.drawing.Picture;
+import curvestock.units.Angle;
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+class CompareReportTest {
+
+  private static Comparison comparison;
+
+  @BeforeAll
+  static void compare() throws Exception {
+    Question question =
+        new Question(
+            List.of(Angle.ofDegrees(90), Angle.ofDegrees(60), Angle.ofDegrees(45)),
+            true,
+            OptionalInt.of(2));
+    comparison = new Comparer(TestJobs.small(), question, TestJobs.untilPlanned()).compare();
+  }
+
+  private static JsonNode json() throws Exception {
+    return new ObjectMapper().readTree(CompareJson.of(comparison));
+  }
+
+  @Test
+  void json_agreesWithTheTable() throws Exception {
+    List<String> text = CompareSummary.of(comparison);
+    JsonNode choices = json().get("choices");
+
+    assertThat(choices).hasSameSizeAs(comparison.options());
+    for (JsonNode choice : choices) {
+      String name = SegmentName.brief(Angle.ofDegrees(choice.get("angle").asDouble()));
+      List<String> rows = text.stream().filter(line -> line.startsWith(name + " ")).toList();
+      assertThat(rows).as(name).hasSize(2);
+      assertThat(rows.get(0).substring(name.length()).strip().split(" +", -1))
+          .startsWith(
+              choice.get("pieces").asText(),
+              choice.get("perSheet").asText(),
+              choice.get("perSheetBound").asText(),
+              String.format(Locale.ROOT, "%.2f", choice.get("turnsPerSheet").asDouble()),
+              choice.get("sheets").asText(),
+              String.format(Locale.ROOT, "$%.2f", choice.get("sheetCost").asLong() / 100.0));
+      assertThat(rows.get(1).substring(name.length()).strip())
+          .startsWith(choice.get("joints").asText());
+    }
+  }
+
+  @Test
+  void recommendation_inJson_isTheOneInTheText() throws Exception {
+    assertThat(CompareSummary.of(comparison))
+        .contains("  " + json().get("recommendation").get("sentence").asText());
+  }
+
+  @Test
+  void text_withoutRates_saysThatOnlySheetsArePriced_andWhatAJointIsTakenAt() {
+    String text = String.join("\n", CompareSummary.of(comparison));
+
+    assertThat(text)
+        .contains("Only sheets are priced")
+        .contains("A joint is taken at $2.00 (assumed");
+    assertThat(text).doesNotContain("Time");
+    assertThat(text).contains("With 2 sheets of panel");
+  }
+
+  @Test
+  void text_withRates_hasTheirColumns() throws Exception {
+    Comparison priced =
+        new Comparer(
+                TestJobs.smallWith(
+                    "rates: {feed-per-minute: 30, machine-per-hour: 12, parts-per-joint: 0.75}\n"),
+                new Question(List.of(Angle.ofDegrees(90)), false, OptionalInt.empty()),
+                TestJobs.untilPlanned())
+            .compare();
+    String text = String.join("\n", CompareSummary.of(priced));
+    SegmentOption quarters = priced.options().get(0);
+
+    assertThat(text)
+        .contains("to cut")
+        .contains("0:24 h")
+        .contains(quarters.total().format("$"))
+        .doesNotContain("assumed: 1/");
+  }
+
+  @Test
+  void text_isTheSameInEveryLocale() {
+    List<String> here = CompareSummary.of(comparison);
+    String chart = CompareCharts.choices(comparison);
+    Locale before = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.GERMANY);
+      assertThat(CompareSummary.of(comparison)).isEqualTo(here);
+      assertThat(CompareCharts.choices(comparison)).isEqualTo(chart);
+    } finally {
+      Locale.setDefault(before);
+    }
+  }
+
+  @Test
+  void charts_drawnTwice_areTheSameBytes_withTextInAGenericFace() {
+    String choices = CompareCharts.choices(comparison);
+    String angles = CompareCharts.angles(comparison, comparison.scan().orElseThrow());
+
+    assertThat(CompareCharts.choices(comparison)).isEqualTo(choices);
+    assertThat(CompareCharts.angles(comparison, comparison.scan().orElseThrow())).isEqualTo(angles);
+    for (String svg : List.of(choices, angles)) {
+      assertThat(svg).contains("sans-serif").contains("<text").doesNotContain("<image");
+    }
+    assertThat(choices).contains(">joints<");
+    assertThat(angles).contains("segment angle, degrees").contains(">1/4<");
+  }
+
+  @Test
+  void charts_asPictures_areDrawn() throws Exception {
+    byte[] png = Picture.png(CompareCharts.choices(comparison), 450);
+
+    assertThat(ImageIO.read(new ByteArrayInputStream(png)).getWidth()).isEqualTo(450);
+  }
+}
