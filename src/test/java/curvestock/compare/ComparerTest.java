@@ -92,7 +92,7 @@ class ComparerTest {
 
   @Test
   void angle_tooLargeForTheSheet_isRefusedAndTheOthersCompared() throws Exception {
-    Job job = TestJobs.small("radius: 20", "radius: 30");
+    Job job = TestJobs.small("radius: 20", "radius: 40");
 
     Comparison comparison = compare(job, asking(THIRD, EIGHTH));
 
@@ -103,7 +103,7 @@ class ComparerTest {
 
   @Test
   void allAngles_tooLarge_areInfeasible() {
-    Job job = TestJobs.small("radius: 20", "radius: 60");
+    Job job = TestJobs.small("radius: 20", "radius: 200");
 
     assertThatThrownBy(() -> compare(job, asking(THIRD, QUARTER)))
         .isInstanceOf(Infeasible.class)
