@@ -42,6 +42,7 @@ class ArchitectureTest {
           "drawing",
           "job",
           "plan",
+          "compare",
           "report",
           "files",
           "app",
@@ -63,6 +64,7 @@ class ArchitectureTest {
     "curvestock.drawing..",
     "curvestock.job..",
     "curvestock.plan..",
+    "curvestock.compare..",
     "curvestock.report.."
   };
 
@@ -78,6 +80,7 @@ class ArchitectureTest {
     "curvestock.bound..",
     "curvestock.purchase..",
     "curvestock.plan..",
+    "curvestock.compare..",
     "curvestock.report.."
   };
 
@@ -127,7 +130,8 @@ class ArchitectureTest {
     "org.yaml.snakeyaml..,           job",
     "picocli..,                      cli",
     "me.tongfei.progressbar..,       cli",
-    "java.awt..,                     drawing"
+    "java.awt..,                     drawing report",
+    "org.jfree..,                    report"
   })
   void library_ofOnePurpose_isUsedByItsOwnersAlone(String library, String owners) {
     String[] allowed =

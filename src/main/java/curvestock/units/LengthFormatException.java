@@ -16,6 +16,8 @@ public final class LengthFormatException extends IllegalArgumentException {
   }
 
   private static String shorten(String text) {
-    return text.length() <= LONGEST_SHOWN ? text : text.substring(0, LONGEST_SHOWN) + "...";
+    // A message is one line, whatever was given.
+    String line = text.replaceAll("\\p{Cntrl}+", " ");
+    return line.length() <= LONGEST_SHOWN ? line : line.substring(0, LONGEST_SHOWN) + "...";
   }
 }

@@ -125,7 +125,7 @@ class CommandLineTest {
     Run plan = run("plan", "--out", out, "--effort", "quick", "--quiet");
 
     assertThat(plan.code()).as(plan.err()).isZero();
-    assertThat(plan.out()).contains("invented", "21 x");
+    assertThat(plan.out()).contains("invented", "19 x R2");
     assertThat(plan.err()).isEmpty();
     assertThat(out.resolve("plan.json")).isNotEmptyFile();
     assertThat(run("check", out.resolve("sheets/sheet-01.svg")).code()).isZero();
