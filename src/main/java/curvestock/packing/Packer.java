@@ -241,7 +241,7 @@ public final class Packer {
         List<Piece> pieces =
             new ArrayList<>(best.placements().stream().map(Placement::piece).toList());
         pieces.add(demand.piece());
-        Optional<Layout> more = solve(pieces, List.of(poses(best)), budget() / 4, control);
+        Optional<Layout> more = solve(pieces, List.of(poses(best)), budget() / 10, control);
         if (more.isEmpty()) {
           break;
         }
@@ -278,7 +278,7 @@ public final class Packer {
   private long budget() {
     return switch (settings.effort()) {
       case QUICK -> 1_000_000;
-      case NORMAL -> 25_000_000;
+      case NORMAL -> 60_000_000;
       case THOROUGH -> 400_000_000;
     };
   }
