@@ -278,7 +278,7 @@ public final class Packer {
   private long budget() {
     return switch (settings.effort()) {
       case QUICK -> 1_000_000;
-      case NORMAL -> 60_000_000;
+      case NORMAL -> 90_000_000;
       case THOROUGH -> 400_000_000;
     };
   }
