@@ -260,7 +260,7 @@ public final class Packer {
     List<Body> set = bodies(pieces);
     Starts starts = new Starts(arena, set, frozen, known);
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      long seed = settings.seed() * 1_000_003L + pieces.size() + 131L * attempt;
+      long seed = mixed(pieces.size(), attempt);
       Optional<double[]> found =
           new Search(arena, set, frozen, starts, seed).solve(budget, control);
       if (found.isEmpty()) {
@@ -272,6 +272,12 @@ public final class Packer {
       }
     }
     return Optional.empty();
+  }
+
+  /** A seed for each search of its own: numbers that lie close must not give like searches. */
+  private long mixed(int pieces, int attempt) {
+    long numbered = 31L * (31L * settings.seed() + pieces) + attempt;
+    return new SplittableRandom(numbered).nextLong();
   }
 
   /** Pairs of pieces that may be tested in the search for one piece more. */

@@ -34,8 +34,8 @@ final class Starts {
       poses.scatterParallel(start, new boolean[bodies.length]);
       double[] from = known.get(use % known.size());
       System.arraycopy(from, 0, start, 0, Math.min(from.length, start.length));
-      if (use >= known.size()) {
-        poses.jiggle(start, frozen, 0.4);
+      if (use / known.size() % 2 == 1) {
+        poses.jiggle(start, frozen, 0.15);
       }
     } else if (number / 3 % 2 == 0) {
       poses.scatterParallel(start, frozen);
