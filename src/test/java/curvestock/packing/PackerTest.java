@@ -61,6 +61,15 @@ class PackerTest {
     assertThat(Sheets.most(ring, FOUR_BY_EIGHT, Sheets.USUAL, Effort.QUICK, 100)).isEqualTo(2);
   }
 
+  /** Common practice, no source: by hand, nine half turns of a small helix from a 4×8 ft sheet. */
+  @ParameterizedTest
+  @CsvSource({"22, 2.5", "21.5, 3"})
+  void most_ofHalfTurnsOfASmallHelix_isAsManyAsByHand(double outer, double width) {
+    Piece half = Sheets.sector(outer - width, outer, 180);
+
+    assertThat(Sheets.most(half, FOUR_BY_EIGHT, Sheets.USUAL, Effort.QUICK, 9)).isEqualTo(9);
+  }
+
   /**
    * Common practice, no source: a builder got 10 quarter turns (outer radius 20.5 in, 4.5 in wide)
    * from a 48×48 in sheet, kerf not stated; here with 1/8 in between and no margin.
