@@ -82,15 +82,8 @@ final class Poses {
 
   /** Turns the piece by half a turn about the middle of its bounding circle. */
   void turnHalfRound(int i, double[] poses) {
-    turnAbout(i, Math.PI, poses);
-  }
-
-  private void turnAbout(int i, double turn, double[] poses) {
-    Body body = bodies[i];
-    double angle = poses[3 * i + 2];
-    double cx = poses[3 * i] + Math.cos(angle) * body.centreX - Math.sin(angle) * body.centreY;
-    double cy = poses[3 * i + 1] + Math.sin(angle) * body.centreX + Math.cos(angle) * body.centreY;
-    centreAt(i, cx, cy, angle + turn, poses);
+    double[] middle = centre(i, poses);
+    centreAt(i, middle[0], middle[1], poses[3 * i + 2] + Math.PI, poses);
   }
 
   private void centreAt(int i, double cx, double cy, double angle, double[] poses) {

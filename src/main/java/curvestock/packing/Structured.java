@@ -23,7 +23,7 @@ final class Structured {
     }
   }
 
-  private record Block(String name, List<double[]> poses, double extentX, double extentY) {
+  private record Block(String name, List<double[]> poses) {
     int count() {
       return poses.size();
     }
@@ -183,7 +183,7 @@ final class Structured {
             new double[] {pose[0] + (alongX ? start : 0), pose[1] + (alongX ? 0 : start), pose[2]});
       }
     }
-    return new Block(name, poses, width, height);
+    return new Block(name, poses);
   }
 
   private static Block best(List<Block> blocks) {
@@ -261,7 +261,7 @@ final class Structured {
     List<double[]> poses = new ArrayList<>();
     double determinant = step[0] * next[1] - step[1] * next[0];
     if (width <= 0 || height <= 0 || Math.abs(determinant) < 1) {
-      return new Block(name, poses, width, height);
+      return new Block(name, poses);
     }
     for (double[] piece : cell) {
       Extent extent = Extent.of(body, piece[2]);
@@ -285,7 +285,7 @@ final class Structured {
         }
       }
     }
-    return new Block(name, poses, width, height);
+    return new Block(name, poses);
   }
 
   /** Least and greatest multiples of step and next that can reach the rectangle. */
