@@ -73,10 +73,11 @@ public record Arc(Point centre, double radius, double startAngle, double sweep) 
   public Box box() {
     Box box = Box.of(start(), end());
     for (int quarter = 0; quarter < 4; quarter++) {
-      double direction = quarter * Math.PI / 2;
-      if (spans(direction)) {
-        Point extreme = pointAt(direction);
-        box = box.union(Box.of(extreme, extreme));
+      if (spans(quarter * Math.PI / 2)) {
+        // Right, top, left, bottom: known without cosines, and exactly.
+        double x = centre.x() + (quarter == 0 ? radius : quarter == 2 ? -radius : 0);
+        double y = centre.y() + (quarter == 1 ? radius : quarter == 3 ? -radius : 0);
+        box = box.union(new Box(x, y, x, y));
       }
     }
     return box;

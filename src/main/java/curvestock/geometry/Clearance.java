@@ -38,11 +38,12 @@ public final class Clearance {
 
   private static double betweenBoundaries(List<Edge> first, List<Edge> second) {
     double least = Double.POSITIVE_INFINITY;
+    List<Box> boxes = second.stream().map(Edge::box).toList();
     for (Edge a : first) {
       Box box = a.box();
-      for (Edge b : second) {
-        if (box.distance(b.box()) < least) {
-          least = Math.min(least, EdgeDistance.between(a, b));
+      for (int k = 0; k < boxes.size(); k++) {
+        if (box.distance(boxes.get(k)) < least) {
+          least = Math.min(least, EdgeDistance.between(a, second.get(k)));
         }
       }
     }

@@ -96,7 +96,7 @@ final class EdgeDistance {
     double cos =
         (apart * apart + a.radius() * a.radius() - b.radius() * b.radius())
             / (2 * apart * a.radius());
-    double turn = Math.acos(Math.max(-1, Math.min(1, cos)));
+    double turn = StrictMath.acos(Math.max(-1, Math.min(1, cos)));
     for (double onA : new double[] {direction + turn, direction - turn}) {
       Point crossing = a.pointAt(onA);
       if (a.spans(onA) && b.spans(crossing.minus(b.centre()).angle())) {

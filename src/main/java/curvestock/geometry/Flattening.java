@@ -69,7 +69,7 @@ public final class Flattening {
     int steps = steps(arc);
     double step = arc.sweep() / steps;
     if (tangents) {
-      double reach = arc.radius() / Math.cos(step / 2);
+      double reach = arc.radius() / StrictMath.cos(step / 2);
       for (int i = 0; i < steps; i++) {
         Point corner = Point.polar(reach, arc.startAngle() + (i + 0.5) * step);
         corners.add(coordinate(arc.centre().plus(corner)));
@@ -82,7 +82,7 @@ public final class Flattening {
   }
 
   private int steps(Arc arc) {
-    double largest = 2 * Math.acos(arc.radius() / (arc.radius() + tolerance));
+    double largest = 2 * StrictMath.acos(arc.radius() / (arc.radius() + tolerance));
     int needed = (int) Math.ceil(Math.abs(arc.sweep()) / largest);
     int atLeast = (int) Math.ceil(Math.abs(arc.sweep()) / (Math.PI / 4));
     return Math.max(needed, atLeast);

@@ -114,7 +114,7 @@ public record Loop(List<Edge> edges) {
     double y = start.y();
     double at = from;
     while ((next - to) * direction < 0) {
-      double extreme = arc.centre().y() + arc.radius() * Math.signum(Math.sin(next));
+      double extreme = arc.centre().y() + arc.radius() * Math.signum(StrictMath.sin(next));
       crossings += runCrossing(arc, y, extreme, (at + next) / 2, p);
       y = extreme;
       at = next;
@@ -129,7 +129,7 @@ public record Loop(List<Edge> edges) {
     }
     double dy = p.y() - arc.centre().y();
     double half = Math.sqrt(Math.max(0, arc.radius() * arc.radius() - dy * dy));
-    double x = arc.centre().x() + (Math.cos(middle) >= 0 ? half : -half);
+    double x = arc.centre().x() + (StrictMath.cos(middle) >= 0 ? half : -half);
     return x > p.x() ? 1 : 0;
   }
 }

@@ -7,7 +7,7 @@ public record Point(double x, double y) {
 
   /** The point at a distance and direction from the origin. */
   public static Point polar(double radius, double angle) {
-    return new Point(radius * Math.cos(angle), radius * Math.sin(angle));
+    return new Point(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle));
   }
 
   public Point plus(Point other) {
@@ -43,6 +43,6 @@ public record Point(double x, double y) {
 
   /** Direction from the origin, in (−π, π]. */
   public double angle() {
-    return Math.atan2(y, x);
+    return StrictMath.atan2(y, x);
   }
 }

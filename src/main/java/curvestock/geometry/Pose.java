@@ -20,8 +20,8 @@ public record Pose(double x, double y, double rotation) {
 
   /** A point of the shape's own frame, brought to where the shape lies. */
   public Point apply(Point local) {
-    double cos = Math.cos(rotation);
-    double sin = Math.sin(rotation);
+    double cos = StrictMath.cos(rotation);
+    double sin = StrictMath.sin(rotation);
     return new Point(x + cos * local.x() - sin * local.y(), y + sin * local.x() + cos * local.y());
   }
 

@@ -21,8 +21,14 @@ import java.util.List;
  */
 final class Body {
 
-  private static final int POINTS_PER_GROUP = 6;
-  private static final int MOST_POINTS_PER_EDGE = 400;
+  private static final int POINTS_PER_GROUP = 5;
+  private static final int GROUPS_PER_EDGE = 20;
+
+  /** Enough for a strip three thousand times as long as wide. */
+  private static final int MOST_POINTS_PER_EDGE = 5000;
+
+  static final int LAST_BIT = 63;
+  private static final double ROUNDING = 1e-9;
 
   final DistanceField field;
   final double area;
@@ -33,7 +39,11 @@ final class Body {
   final double centreY;
   final double radius;
 
-  /** Boundary points; group g holds the points groupStart[g] to groupStart[g + 1]. */
+  /**
+   * Boundary points; group g holds the points groupStart[g] to groupStart[g + 1], and its circle
+   * the whole stretch of boundary from its first point to the next group's: all circles together
+   * cover the boundary.
+   */
   final double[] pointX;
 
   final double[] pointY;
@@ -56,6 +66,9 @@ final class Body {
   final double[] arcMiddleY;
   final double[] arcCosHalf;
 
+  /** The groups on each convex arc, as bits of {@link #bit}. */
+  final long[] arcGroups;
+
   /** Straight edges: start, unit vector, length. */
   final double[] edgeX;
 
@@ -63,6 +76,9 @@ final class Body {
   final double[] edgeUnitX;
   final double[] edgeUnitY;
   final double[] edgeLength;
+
+  /** The groups on each straight edge, as bits of {@link #bit}. */
+  final long[] edgeGroups;
 
   /** Distinct centres of all arcs. */
   final double[] hubX;
@@ -100,17 +116,17 @@ final class Body {
     cornerX = corners.stream().mapToDouble(Point::x).toArray();
     cornerY = corners.stream().mapToDouble(Point::y).toArray();
 
-    List<List<Point>> groups = groups(edges, spacing(outline));
-    List<Point> points = groups.stream().flatMap(List::stream).toList();
+    List<Group> groups = groups(edges, spacing(outline));
+    List<Point> points = groups.stream().flatMap(group -> group.points.stream()).toList();
     pointX = points.stream().mapToDouble(Point::x).toArray();
     pointY = points.stream().mapToDouble(Point::y).toArray();
     groupStart = new int[groups.size() + 1];
-    groupX = new double[groups.size()];
-    groupY = new double[groups.size()];
-    groupRadius = new double[groups.size()];
     for (int g = 0; g < groups.size(); g++) {
-      enclose(g, groups.get(g));
+      groupStart[g + 1] = groupStart[g] + groups.get(g).points.size();
     }
+    groupX = groups.stream().mapToDouble(group -> group.centre.x()).toArray();
+    groupY = groups.stream().mapToDouble(group -> group.centre.y()).toArray();
+    groupRadius = groups.stream().mapToDouble(Group::radius).toArray();
 
     List<Arc> convex = new ArrayList<>();
     List<Segment> straight = new ArrayList<>();
@@ -143,6 +159,8 @@ final class Body {
         straight.stream().mapToDouble(e -> (e.end().x() - e.start().x()) / e.length()).toArray();
     edgeUnitY =
         straight.stream().mapToDouble(e -> (e.end().y() - e.start().y()) / e.length()).toArray();
+    arcGroups = convex.stream().mapToLong(arc -> bits(groups, edges.indexOf(arc))).toArray();
+    edgeGroups = straight.stream().mapToLong(edge -> bits(groups, edges.indexOf(edge))).toArray();
     hubX = hubs.stream().mapToDouble(Point::x).toArray();
     hubY = hubs.stream().mapToDouble(Point::y).toArray();
   }
@@ -169,26 +187,59 @@ final class Body {
     return 0.6 * 2 * outline.area() / outline.perimeter();
   }
 
-  private static List<List<Point>> groups(List<Edge> edges, double spacing) {
-    List<List<Point>> groups = new ArrayList<>();
-    for (Edge edge : edges) {
+  /** The bit that stands for group g: the last one for all that have none of their own. */
+  static int bit(int g) {
+    return Math.min(g, LAST_BIT);
+  }
+
+  private static long bits(List<Group> groups, int edge) {
+    long bits = 0;
+    for (int g = 0; g < groups.size(); g++) {
+      bits |= groups.get(g).edge == edge ? 1L << bit(g) : 0;
+    }
+    return bits;
+  }
+
+  /** Points that follow each other on an edge, and a circle round the stretch they stand for. */
+  private record Group(int edge, List<Point> points, Point centre, double radius) {
+
+    /** From one share of the edge to another. */
+    static Group of(int number, Edge edge, List<Point> points, double from, double to) {
+      Point first = along(edge, from);
+      Point last = along(edge, to);
+      if (edge instanceof Arc arc && Math.abs(arc.sweep()) * (to - from) > Math.PI) {
+        return new Group(number, points, arc.centre(), arc.radius() + ROUNDING);
+      }
+      // An arc of up to half a turn lies in the circle that has its chord for a diameter.
+      return new Group(
+          number, points, first.plus(last).times(0.5), first.distance(last) / 2 + ROUNDING);
+    }
+  }
+
+  private static List<Group> groups(List<Edge> edges, double spacing) {
+    List<Group> groups = new ArrayList<>();
+    double longest = edges.stream().mapToDouble(Edge::length).max().orElse(0);
+    int perGroup = (int) Math.max(POINTS_PER_GROUP, longest / spacing / GROUPS_PER_EDGE);
+    for (int number = 0; number < edges.size(); number++) {
+      Edge edge = edges.get(number);
       int parts =
           (int) Math.max(1, Math.min(MOST_POINTS_PER_EDGE, Math.ceil(edge.length() / spacing)));
-      List<Point> group = new ArrayList<>();
-      for (int i = 0; i < parts; i++) {
-        if (group.size() == POINTS_PER_GROUP) {
-          groups.add(group);
-          group = new ArrayList<>();
+      int runs = (parts + perGroup - 1) / perGroup;
+      for (int run = 0; run < runs; run++) {
+        int first = parts * run / runs;
+        int next = parts * (run + 1) / runs;
+        List<Point> points = new ArrayList<>();
+        for (int i = first; i < next; i++) {
+          points.add(along(edge, (double) i / parts));
         }
-        group.add(along(edge, (double) i / parts));
+        groups.add(Group.of(number, edge, points, (double) first / parts, (double) next / parts));
       }
-      groups.add(group);
     }
     for (int i = 0; i < edges.size(); i++) {
       Edge before = edges.get(i);
       Edge after = edges.get((i + 1) % edges.size());
       if (isSharp(before, after)) {
-        groups.add(tip(before, after, spacing));
+        groups.add(tip((i + 1) % edges.size(), before, after, spacing));
       }
     }
     return groups;
@@ -205,7 +256,7 @@ final class Body {
   }
 
   /** Points ever closer to a tip: two sharp tips can cross between points that are far apart. */
-  private static List<Point> tip(Edge before, Edge after, double spacing) {
+  private static Group tip(int number, Edge before, Edge after, double spacing) {
     List<Point> points = new ArrayList<>();
     double reach = Math.min(spacing, Math.min(before.length(), after.length()));
     for (int k = 1; k <= 4; k++) {
@@ -213,7 +264,7 @@ final class Body {
       points.add(along(before, 1 - away / before.length()));
       points.add(along(after, away / after.length()));
     }
-    return points;
+    return new Group(number, points, after.start(), reach / 2 + ROUNDING);
   }
 
   private static Point along(Edge edge, double share) {
@@ -221,15 +272,5 @@ final class Body {
       return arc.pointAt(arc.startAngle() + share * arc.sweep());
     }
     return edge.start().plus(edge.end().minus(edge.start()).times(share));
-  }
-
-  private void enclose(int g, List<Point> group) {
-    groupStart[g + 1] = groupStart[g] + group.size();
-    Point first = group.get(0);
-    Point last = group.get(group.size() - 1);
-    Point centre = first.plus(last).times(0.5);
-    groupX[g] = centre.x();
-    groupY[g] = centre.y();
-    groupRadius[g] = group.stream().mapToDouble(centre::distance).max().orElse(0) + 1e-9;
   }
 }

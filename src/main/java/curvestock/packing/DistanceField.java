@@ -30,4 +30,14 @@ public interface DistanceField {
    * away from the shape fastest.
    */
   double at(double x, double y, double[] outward);
+
+  /**
+   * As {@link #at(double, double, double[])} where the distance is below {@code limit}; elsewhere
+   * any value from {@code limit} up, and no gradient.
+   *
+   * @param limit at least 0
+   */
+  default double within(double x, double y, double limit, double[] outward) {
+    return at(x, y) >= limit ? limit : at(x, y, outward);
+  }
 }

@@ -23,6 +23,7 @@ final class ExactGaps {
     double spacing = layout.cutting().spacing().millimetres() - ROUNDING;
     double margin = layout.cutting().margin().millimetres() - ROUNDING;
     List<Outline> outlines = layout.placements().stream().map(Placement::outline).toList();
+    List<Box> boxes = outlines.stream().map(Outline::box).toList();
     for (int i = 0; i < outlines.size(); i++) {
       Outline outline = outlines.get(i);
       if (Clearance.within(outline, layout.sheet().outline()) < margin
@@ -30,11 +31,10 @@ final class ExactGaps {
           || !grainAllows(layout, layout.placements().get(i))) {
         return false;
       }
-      Box box = outline.box();
+      Box box = boxes.get(i);
       for (int j = 0; j < i; j++) {
-        Outline other = outlines.get(j);
-        if (box.distance(other.box()) < spacing + ROUNDING
-            && tooNear(Clearance.between(outline, other), spacing)) {
+        if (box.distance(boxes.get(j)) < spacing + ROUNDING
+            && tooNear(Clearance.between(outline, outlines.get(j)), spacing)) {
           return false;
         }
       }

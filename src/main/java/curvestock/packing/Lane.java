@@ -18,6 +18,7 @@ final class Lane {
 
   private static final int RELAX_STEPS = 150;
   private static final int KEPT_SAMPLES = 3;
+
   private static final double WEIGHT_GROWTH = 0.2;
   private static final double HEAVIEST = 60;
 
@@ -173,7 +174,7 @@ final class Lane {
     double[] probe = trial.clone();
     for (int k = 0; k < samples; k++) {
       poses.sample(piece, trial, probe);
-      double value = overlap.evaluateOne(piece, probe, gradient);
+      double value = overlap.evaluateOne(piece, probe, gradient, values[KEPT_SAMPLES - 1]);
       for (int slot = 0; slot < KEPT_SAMPLES; slot++) {
         if (value < values[slot]) {
           for (int later = KEPT_SAMPLES - 1; later > slot; later--) {

@@ -7,6 +7,7 @@ import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,6 +21,7 @@ import java.util.SplittableRandom;
 final class OneSheet {
 
   private static final int ATTEMPTS = 3;
+  private static final int ROUNDS = 6;
 
   final Arena arena;
   final SearchSettings settings;
@@ -71,18 +73,30 @@ final class OneSheet {
     return poses;
   }
 
+  /** As the other, in the first round. */
+  Optional<Layout> solve(
+      List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
+    return solve(pieces, frozen, known, budget, 0, control);
+  }
+
   /**
    * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
    *
    * @param frozen which of them stay where {@code known} has them
-   * @param known where searches begin: poses of the first pieces, in order
+   * @param known where searches begin: poses of the first pieces, in order, the best layout first
+   * @param round makes a search for the same pieces take another way
    */
   Optional<Layout> solve(
-      List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
+      List<Piece> pieces,
+      boolean[] frozen,
+      List<double[]> known,
+      long budget,
+      int round,
+      Control control) {
     List<Body> set = bodies(pieces);
     Starts starts = new Starts(arena, set, frozen, known);
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      long seed = mixed(pieces.size(), attempt);
+      long seed = mixed(pieces.size(), attempt + ATTEMPTS * round);
       Optional<double[]> found =
           new Search(arena, set, frozen, starts, seed).solve(budget, control);
       if (found.isEmpty()) {
@@ -121,6 +135,33 @@ final class OneSheet {
   private long mixed(int pieces, int attempt) {
     long numbered = 31L * (31L * settings.seed() + pieces) + attempt;
     return new SplittableRandom(numbered).nextLong();
+  }
+
+  /**
+   * One piece more than the best of the known layouts, which hold one kind each; or nothing.
+   *
+   * <p>Layouts differ in how near they are to taking another piece. So the budget is spent in
+   * rounds, and before each but the first the known number is found anew and becomes the best known
+   * layout.
+   *
+   * @param known is added to
+   */
+  Optional<Layout> oneMore(
+      Piece piece, int count, List<double[]> known, long budget, Control control) {
+    List<Piece> more = Collections.nCopies(count + 1, piece);
+    for (int round = 0; round < ROUNDS && !control.stopped(); round++) {
+      if (round > 0 && count > 0) {
+        List<double[]> smaller = known.stream().filter(poses -> poses.length < 3 * count).toList();
+        solve(more.subList(0, count), new boolean[count], smaller, budget / 16, round, control)
+            .ifPresent(again -> known.add(0, poses(again)));
+      }
+      Optional<Layout> found =
+          solve(more, new boolean[count + 1], known, budget / ROUNDS, round, control);
+      if (found.isPresent()) {
+        return found;
+      }
+    }
+    return Optional.empty();
   }
 
   /** Pairs of pieces that may be tested in the search for one piece more. */

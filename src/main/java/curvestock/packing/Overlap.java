@@ -20,6 +20,9 @@ final class Overlap {
   /** Gaps are searched this much wider than asked (mm), so that the end of a descent is valid. */
   static final double ALLOWANCE = 0.0005;
 
+  /** Share of the narrowest piece's width by which groups may be further off than the gap. */
+  private static final double SLACK = 0.04;
+
   final Body[] bodies;
   final int count;
   final double[] pairWeight;
@@ -32,10 +35,14 @@ final class Overlap {
 
   private final Walls walls;
   private final double gap;
+  private final double[] placedX;
+  private final double[] placedY;
+  private final double[] placedAngle;
   private final double[] cos;
   private final double[] sin;
   private final double[] circleX;
   private final double[] circleY;
+  private final Rotation rotation = new Rotation();
   private final double[] out = new double[2];
 
   /** Sums for the pair at hand, in the frame of the piece whose field is asked. */
@@ -45,6 +52,29 @@ final class Overlap {
   private double pullY;
   private double torque;
   private double counterTorque;
+
+  /**
+   * How far each piece has travelled, all steps added up: no point of it has moved further. By that
+   * a pair knows how long what it found out stays true.
+   */
+  private final double[] travel;
+
+  /**
+   * Up to which travel of both pieces together the groups not among the {@link #active} are out.
+   */
+  private final double[] activeUntil;
+
+  /** For an ordered pair the groups of the first that may be near the second, as bits. */
+  private final long[] active;
+
+  /** Stands for groups not yet looked at. */
+  private static final long ALL = -1;
+
+  /** How far out the nearest group is that does not count as active. */
+  private double spare;
+
+  /** How much further off than the gap a group may be and still count as active. */
+  private final double slack;
 
   /** Pairs tested, and walls at what they cost: a piece that is alone has no pairs. */
   private long pairsTested;
@@ -77,6 +107,14 @@ final class Overlap {
     pairEnergy = new double[count * count];
     wallEnergy = new double[count];
     resetWeights();
+    placedX = new double[count];
+    placedY = new double[count];
+    placedAngle = new double[count];
+    Arrays.fill(placedAngle, Double.NaN);
+    travel = new double[count];
+    activeUntil = new double[count * count];
+    Arrays.fill(activeUntil, -1);
+    active = new long[count * count];
     cos = new double[count];
     sin = new double[count];
     circleX = new double[count];
@@ -86,6 +124,7 @@ final class Overlap {
     near = new int[Math.max(16, count * 8)];
     double smallest = Arrays.stream(this.bodies).mapToDouble(body -> body.radius).min().orElse(1);
     skin = smallest * 0.5;
+    slack = SLACK * Arrays.stream(this.bodies).mapToDouble(b -> b.area / b.radius).min().orElse(1);
     manyPieces = count > 24;
   }
 
@@ -190,23 +229,57 @@ final class Overlap {
   }
 
   private double pairIfNear(int i, int j, double[] pose, double[] gradient) {
-    double dx = circleX[i] - circleX[j];
-    double dy = circleY[i] - circleY[j];
-    double limit = bodies[i].radius + bodies[j].radius + gap;
     int key = i * count + j;
-    if (dx * dx + dy * dy >= limit * limit || (frozen[i] && frozen[j])) {
+    int back = j * count + i;
+    boolean known = travel[i] + travel[j] <= activeUntil[key];
+    if ((known && (active[key] | active[back]) == 0) || isApart(i, j, known)) {
       pairEnergy[key] = 0;
       return 0;
     }
     pairsTested++;
+    if (!known) {
+      active[key] = ALL;
+      active[back] = ALL;
+      spare = Double.POSITIVE_INFINITY;
+    }
     double weight = pairWeight[key];
     double sum = oneWay(i, j, pose, gradient, weight) + oneWay(j, i, pose, gradient, weight);
+    if (!known) {
+      activeUntil[key] = travel[i] + travel[j] + spare;
+    }
     pairEnergy[key] = sum;
     return weight * sum;
   }
 
+  /** Whether the bounding circles are apart, or both pieces frozen; if so, notes for how long. */
+  private boolean isApart(int i, int j, boolean known) {
+    int key = i * count + j;
+    double dx = circleX[i] - circleX[j];
+    double dy = circleY[i] - circleY[j];
+    double limit = bodies[i].radius + bodies[j].radius + gap;
+    double square = dx * dx + dy * dy;
+    if (known) {
+      return square >= limit * limit;
+    }
+    if (frozen[i] && frozen[j]) {
+      activeUntil[key] = Double.POSITIVE_INFINITY;
+    } else if (square >= limit * limit) {
+      activeUntil[key] = travel[i] + travel[j] + Math.sqrt(square) - limit;
+    } else {
+      return false;
+    }
+    active[key] = 0;
+    active[j * count + i] = 0;
+    return true;
+  }
+
   /** Energy of piece i alone at its pose, against all others as they were placed and the walls. */
   double evaluateOne(int i, double[] pose, double[] gradient) {
+    return evaluateOne(i, pose, gradient, Double.POSITIVE_INFINITY);
+  }
+
+  /** As before, but may stop, at any value above the limit, as soon as it is above it. */
+  double evaluateOne(int i, double[] pose, double[] gradient, double limit) {
     gradient[3 * i] = 0;
     gradient[3 * i + 1] = 0;
     gradient[3 * i + 2] = 0;
@@ -216,7 +289,7 @@ final class Overlap {
     double total =
         wallWeight[i]
             * walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
-    for (int j = 0; j < count; j++) {
+    for (int j = 0; j < count && total <= limit; j++) {
       if (j != i) {
         total += pairIfNear(Math.min(i, j), Math.max(i, j), pose, gradient);
       }
@@ -233,12 +306,31 @@ final class Overlap {
   }
 
   private void place(int i, double[] pose) {
+    double x = pose[3 * i];
+    double y = pose[3 * i + 1];
     double angle = pose[3 * i + 2];
-    cos[i] = StrictMath.cos(angle);
-    sin[i] = StrictMath.sin(angle);
+    if (x == placedX[i] && y == placedY[i] && angle == placedAngle[i]) {
+      return;
+    }
     Body body = bodies[i];
-    circleX[i] = pose[3 * i] + cos[i] * body.centreX - sin[i] * body.centreY;
-    circleY[i] = pose[3 * i + 1] + sin[i] * body.centreX + cos[i] * body.centreY;
+    if (angle != placedAngle[i]) {
+      rotation.turn(angle);
+      cos[i] = rotation.cos;
+      sin[i] = rotation.sin;
+    }
+    double cx = x + cos[i] * body.centreX - sin[i] * body.centreY;
+    double cy = y + sin[i] * body.centreX + cos[i] * body.centreY;
+    double turned = Math.abs(angle - placedAngle[i]) * body.radius;
+    double dx = cx - circleX[i];
+    double dy = cy - circleY[i];
+    double moved = Math.sqrt(dx * dx + dy * dy) + turned;
+    // Rounded up a little; the first time there is nothing to compare with.
+    travel[i] = moved >= 0 ? travel[i] + moved * (1 + 1e-9) + 1e-9 : travel[i];
+    circleX[i] = cx;
+    circleY[i] = cy;
+    placedX[i] = x;
+    placedY[i] = y;
+    placedAngle[i] = angle;
   }
 
   /** Points of piece a in the field of piece b. */
@@ -257,18 +349,40 @@ final class Overlap {
     pullY = 0;
     torque = 0;
     counterTorque = 0;
-    for (int g = 0; g < body.groupX.length; g++) {
+    long left = active[a * count + b];
+    boolean all = left == ALL;
+    long near = 0;
+    int groups = body.groupX.length;
+    int g = all ? 0 : Long.numberOfTrailingZeros(left);
+    while (g < groups) {
       double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
       double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
-      if (other.field.at(gx, gy) < body.groupRadius[g] + gap) {
+      double out = other.field.at(gx, gy) - body.groupRadius[g] - gap;
+      if (out < 0) {
+        near |= 1L << Body.bit(g);
         for (int p = body.groupStart[g]; p < body.groupStart[g + 1]; p++) {
           double qx = c * body.pointX[p] - s * body.pointY[p];
           double qy = s * body.pointX[p] + c * body.pointY[p];
           add(other.field, qx + tx, qy + ty, qx, qy);
         }
+      } else if (out < slack) {
+        near |= 1L << Body.bit(g);
+      } else {
+        spare = Math.min(spare, out);
+      }
+      if (all || g >= Body.LAST_BIT) {
+        g++;
+      } else {
+        left &= left - 1;
+        g = Long.numberOfTrailingZeros(left);
       }
     }
-    addNearestPoints(body, other, c, s, tx, ty);
+    if (all) {
+      active[a * count + b] = near;
+    }
+    if (near != 0) {
+      addNearestPoints(body, other, near, c, s, tx, ty);
+    }
     if (energy > 0) {
       double fx = weight * (cos[b] * pullX - sin[b] * pullY);
       double fy = weight * (sin[b] * pullX + cos[b] * pullY);
@@ -282,11 +396,15 @@ final class Overlap {
     return energy;
   }
 
-  private void addNearestPoints(Body body, Body other, double c, double s, double tx, double ty) {
+  private void addNearestPoints(
+      Body body, Body other, long near, double c, double s, double tx, double ty) {
     for (int h = 0; h < other.hubX.length; h++) {
       double hubX = other.hubX[h];
       double hubY = other.hubY[h];
       for (int k = 0; k < body.arcX.length; k++) {
+        if ((near & body.arcGroups[k]) == 0) {
+          continue;
+        }
         double ax = c * body.arcX[k] - s * body.arcY[k];
         double ay = s * body.arcX[k] + c * body.arcY[k];
         double ux = hubX - ax - tx;
@@ -309,6 +427,9 @@ final class Overlap {
         }
       }
       for (int k = 0; k < body.edgeX.length; k++) {
+        if ((near & body.edgeGroups[k]) == 0) {
+          continue;
+        }
         double ex = c * body.edgeX[k] - s * body.edgeY[k];
         double ey = s * body.edgeX[k] + c * body.edgeY[k];
         double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
@@ -325,11 +446,10 @@ final class Overlap {
 
   /** One point of a: (x, y) in b's frame, (armX, armY) the same seen from a's origin. */
   private void add(DistanceField field, double x, double y, double armX, double armY) {
-    double reach = field.at(x, y);
+    double reach = field.within(x, y, gap, out);
     if (reach >= gap) {
       return;
     }
-    field.at(x, y, out);
     double shortfall = gap - reach;
     double nx = out[0];
     double ny = out[1];

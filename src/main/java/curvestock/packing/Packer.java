@@ -87,7 +87,7 @@ public final class Packer {
    * one or two pieces short of {@link #most}. An empty layout if none fits.
    */
   public Packed structured(Piece piece) {
-    return best(piece, structured(sheet.body(piece)));
+    return best(piece, structured(sheet.body(piece), Structured.MOST_PIECES));
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
@@ -108,14 +108,14 @@ public final class Packer {
         return tidy;
       }
     }
-    List<Structured.Candidate> candidates = structured(sheet.body(piece));
+    List<Structured.Candidate> candidates = structured(sheet.body(piece), atMost);
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
-      List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
-      Optional<Layout> more = sheet.solve(pieces, none(pieces), known, sheet.budget(), control);
+      int count = best.layout().placements().size();
+      Optional<Layout> more = sheet.oneMore(piece, count, known, sheet.budget(), control);
       if (more.isEmpty()) {
         break;
       }
@@ -138,13 +138,13 @@ public final class Packer {
    * Structured layouts; on sheets with cut-off corners or defects, and for grain, what is left of
    * them.
    */
-  private List<Structured.Candidate> structured(Body body) {
+  private List<Structured.Candidate> structured(Body body, int wanted) {
     if (arena.usableWidth() <= 0 || arena.usableHeight() <= 0) {
       return List.of();
     }
     List<Structured.Candidate> kept = new ArrayList<>();
     Walls walls = new Walls(arena, arena.margin, arena.gap);
-    for (Structured.Candidate candidate : new Structured(arena, body).candidates()) {
+    for (Structured.Candidate candidate : new Structured(arena, body, wanted).candidates()) {
       Structured.Candidate clear =
           arena.isPlain() && body.grainFree() ? candidate : clear(candidate, body, walls);
       if (clear.count() > 0) {

@@ -3,11 +3,12 @@ package curvestock.packing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * All pattern families for one shape: columns of like pieces (upright or leaning), columns turned
- * half round every other time, head-to-tail pairs in a column, and columns whose pieces tilt to and
- * fro.
+ * half round every other time, head-to-tail pairs in a column, columns whose pieces tilt to and
+ * fro, and columns of fans.
  *
  * <p>Every step is a {@link Contact} and so the least that keeps the gap. Those with two pieces a
  * cell are double lattices (Kuperberg 1990; Mount and Silverman 1990; cited from memory). Made in a
@@ -22,6 +23,11 @@ final class PatternFamilies {
   private static final int MANY_EDGES = 8;
 
   private static final int KEPT_PER_FAMILY = 3;
+
+  private static final int FAN_PIECES = 4;
+
+  /** Degrees from piece to piece of a fan. */
+  private static final int[] FAN_TURNS = {5, 10, 20, 35};
 
   /** Slivers laid closer than this are left to the level pattern, which needs no such test. */
   private static final int MOST_COLUMNS_IN_REACH = 12;
@@ -49,6 +55,7 @@ final class PatternFamilies {
     if (!intricate) {
       best(patterns, pairs(), KEPT_PER_FAMILY);
       best(patterns, zigzags(), KEPT_PER_FAMILY);
+      best(patterns, fans(), KEPT_PER_FAMILY);
     }
     return patterns;
   }
@@ -207,7 +214,56 @@ final class PatternFamilies {
     return columns("zigzag", cells);
   }
 
-  /** Two pieces of a column and the height after which they repeat. */
+  /**
+   * In one column a few pieces, each turned further than the one below about a centre that shifts
+   * up just as far as the gap asks; then the next fan.
+   */
+  private List<Pattern> fans() {
+    List<Cell> cells = new ArrayList<>();
+    for (int degrees : FAN_TURNS) {
+      double turn = StrictMath.toRadians(degrees);
+      for (int lever = -1; lever <= 1; lever++) {
+        fan(turn, lever * body.radius / 2).ifPresent(cells::add);
+      }
+    }
+    cells.sort(Comparator.comparingDouble(cell -> cell.step * width(cell)));
+    List<Pattern> found = new ArrayList<>();
+    for (Cell cell : cells.subList(0, Math.min(KEPT_PER_FAMILY, cells.size()))) {
+      double next = nextColumn(cell.poses, cell.poses, 0, cell.step, 0);
+      if (next > 0) {
+        found.add(new Pattern("fan", cell.poses, 0, cell.step, next, 0));
+      }
+    }
+    return found;
+  }
+
+  /**
+   * A fan about the vertical.
+   *
+   * @param lever from the frame's origin along the piece's axis to the point about which it turns
+   */
+  private Optional<Cell> fan(double turn, double lever) {
+    List<double[]> poses = new ArrayList<>();
+    for (int k = 0; k < FAN_PIECES; k++) {
+      double angle = UP + (k - (FAN_PIECES - 1) / 2.0) * turn;
+      double x = -lever * StrictMath.cos(angle);
+      double y = poses.isEmpty() ? 0 : Double.NEGATIVE_INFINITY;
+      for (double[] below : poses) {
+        y = Math.max(y, below[1] + above(below[2], angle, x - below[0]));
+      }
+      poses.add(new double[] {x, y, angle});
+    }
+    double step = 0;
+    for (double[] a : poses) {
+      for (double[] b : poses) {
+        step = Math.max(step, above(a[2], b[2], b[0] - a[0]) - (b[1] - a[1]));
+      }
+    }
+    boolean sound = step > 0 && poses.stream().allMatch(pose -> Double.isFinite(pose[1]));
+    return sound ? Optional.of(new Cell(List.copyOf(poses), step)) : Optional.empty();
+  }
+
+  /** Two or more pieces of a column and the height after which they repeat. */
   private record Cell(List<double[]> poses, double step) {}
 
   private void addCell(List<Cell> to, double first, double second, double dx) {

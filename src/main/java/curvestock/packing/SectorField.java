@@ -72,6 +72,35 @@ final class SectorField implements DistanceField {
     return toEnd;
   }
 
+  @Override
+  public double within(double x, double y, double limit, double[] outward) {
+    double fold = Math.abs(y);
+    double square = x * x + y * y;
+    if (ring || sin * x >= cos * fold) {
+      double far = outer + limit;
+      double near = inner - limit;
+      if (square >= far * far || (near > 0 && square <= near * near)) {
+        return limit;
+      }
+      double distance = Math.sqrt(square);
+      double radial = radial(x, y, distance, outward);
+      if (ring || radial >= 0) {
+        return radial;
+      }
+      double toEnd = endFace(x, fold);
+      if (-toEnd <= radial) {
+        return radial;
+      }
+      towardsEnd(x, fold, y < 0 ? -1 : 1, -toEnd, outward);
+      return -toEnd;
+    }
+    double toEnd = endFace(x, fold);
+    if (toEnd < limit) {
+      towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
+    }
+    return toEnd;
+  }
+
   private double radial(double x, double y, double distance, double[] outward) {
     boolean outside = distance - outer >= inner - distance;
     double scale = distance > 0 ? (outside ? 1 : -1) / distance : 0;

@@ -34,7 +34,14 @@ final class Structured {
   /** Where pieces may yet fall away (cut-off corners, defects), more layouts are worth keeping. */
   private static final int KEPT_ROUGH = 80;
 
-  private static final int MOST_PIECES = 4000;
+  /** No layout holds more than this, whatever is wanted. */
+  static final int MOST_PIECES = 4000;
+
+  /** Fewer than these are never asked for: the choice among patterns would suffer. */
+  private static final int LEAST_SOUGHT = 400;
+
+  /** With more pieces than this two blocks gain next to nothing and take long. */
+  private static final int MOST_SPLIT = 600;
 
   /**
    * Pieces that fill a sheet exactly may stand out by this much (mm): the sum of what {@link
@@ -49,7 +56,17 @@ final class Structured {
   /** Whether the piece is its own mirror image about its x axis, as sectors and strips are. */
   private final boolean mirrored;
 
+  private final int most;
+
   Structured(Arena arena, Body body) {
+    this(arena, body, MOST_PIECES);
+  }
+
+  /**
+   * @param wanted so many pieces are enough; layouts may hold more
+   */
+  Structured(Arena arena, Body body, int wanted) {
+    this.most = Math.min(MOST_PIECES, Math.max(LEAST_SOUGHT, wanted));
     this.arena = arena;
     this.body = body;
     this.patterns = new PatternFamilies(body, arena.gap).all();
@@ -127,7 +144,7 @@ final class Structured {
   private void split(
       List<Candidate> to, Pattern pattern, int quarter, double width, double height, int atLeast) {
     Block full = best(blocks(pattern, quarter, width, height));
-    if (full == null) {
+    if (full == null || full.count() > MOST_SPLIT || full.count() >= most) {
       return;
     }
     for (boolean alongX : new boolean[] {true, false}) {
@@ -275,8 +292,8 @@ final class Structured {
         continue;
       }
       int[] range = range(step, next, determinant, baseX, baseY, lowX, highX, lowY, highY);
-      for (int j = range[2]; j <= range[3] && poses.size() < MOST_PIECES; j++) {
-        for (int i = range[0]; i <= range[1] && poses.size() < MOST_PIECES; i++) {
+      for (int j = range[2]; j <= range[3] && poses.size() < most; j++) {
+        for (int i = range[0]; i <= range[1] && poses.size() < most; i++) {
           double x = baseX + i * step[0] + j * next[0];
           double y = baseY + i * step[1] + j * next[1];
           if (x >= lowX && x <= highX && y >= lowY && y <= highY) {

@@ -213,4 +213,45 @@ class OverlapTest {
       assertThat(energy).as("crossing %f from the middle", off).isPositive();
     }
   }
+
+  /** Thin strips that cross far from any corner must be felt, or the search believes they fit. */
+  @ParameterizedTest
+  @CsvSource({"20, 30", "20, 60.5", "90, 7", "135, 33.3"})
+  void evaluate_ofCrossingStripsAThousandTimesAsLongAsWide_isNotZero(double degrees, double off) {
+    Piece thin = Sheets.strip("T", 60, 0.06);
+    Arena arena = new Arena(Sheets.inches(200, 200), Sheets.cutting(0, 0));
+    Body body = new Body(thin);
+    double[] poses = {2000, 2000, 0, 2000 + off, 2000 + off / 3, Math.toRadians(degrees)};
+
+    double energy = new Overlap(arena, List.of(body, body)).evaluate(poses, new double[6]);
+
+    assertThat(energy).isPositive();
+  }
+
+  /** What a pair remembers of its last look at each other never changes an energy. */
+  @Test
+  void evaluate_afterManyMoves_isTheSameAsAfresh() {
+    int checked = 0;
+    for (long seed = 1; seed <= 40; seed++) {
+      Case moved = new Case(seed, 6);
+      RandomPacking random = new RandomPacking(seed + 1000);
+      double[] gradient = new double[moved.poses.length];
+      double[] again = new double[moved.poses.length];
+      for (int step = 0; step < 30; step++) {
+        double size = step % 7 == 0 ? 300 : 3;
+        for (int k = 0; k < moved.poses.length; k++) {
+          moved.poses[k] += random.between(-1, 1) * (k % 3 == 2 ? size / 500 : size);
+        }
+        double energy = moved.overlap.evaluate(moved.poses, gradient);
+        Overlap fresh =
+            new Overlap(
+                new Arena(moved.sheet, moved.cutting),
+                moved.pieces.stream().map(Body::new).toList());
+        assertThat(energy).isEqualTo(fresh.evaluate(moved.poses, again));
+        assertThat(gradient).isEqualTo(again);
+        checked += energy > 0 ? 1 : 0;
+      }
+    }
+    assertThat(checked).isGreaterThan(300);
+  }
 }

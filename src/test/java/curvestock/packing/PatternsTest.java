@@ -97,6 +97,48 @@ class PatternsTest {
     assertThat(best.areaPerPiece() / INCH / INCH).isCloseTo(10.25 * 3.25, Offset.offset(1e-4));
   }
 
+  /** Each piece of a fan is turned on by the same angle, and rests at the gap on one below it. */
+  @ParameterizedTest
+  @CsvSource({"27.5, 32.5, 90", "13.5, 16.5, 180", "8, 20, 60"})
+  void fan_ofSectors_turnsOnEvenlyWithEachPieceAtTheGap(
+      double inner, double outer, double degrees) {
+    Piece piece = Sheets.sector(inner, outer, degrees);
+    Body body = new Body(piece);
+    double gap = 0.125;
+
+    List<double[]> cell = named(patterns(piece, gap), "fan").cell();
+
+    assertThat(cell).hasSizeGreaterThanOrEqualTo(3);
+    double turn = cell.get(1)[2] - cell.get(0)[2];
+    assertThat(turn).isPositive();
+    for (int k = 1; k < cell.size(); k++) {
+      double[] at = cell.get(k);
+      assertThat(at[2] - cell.get(k - 1)[2]).isCloseTo(turn, Offset.offset(1e-12));
+      double least = Double.POSITIVE_INFINITY;
+      for (double[] below : cell.subList(0, k)) {
+        least =
+            Math.min(
+                least,
+                Contact.gap(body, below[2], body, at[0] - below[0], at[1] - below[1], at[2]));
+      }
+      assertThat(least / INCH).isCloseTo(gap, Offset.offset(1e-6));
+    }
+  }
+
+  /** Half a million tenth-inch pieces would fit: no layout goes far beyond what is wanted. */
+  @Test
+  void candidates_ofTinyPieces_stopAtTheNumberWanted() {
+    Piece tiny = Sheets.sector(0.05, 0.15, 90);
+    Arena arena = new Arena(Sheets.inches(96, 48), Sheets.cutting(0.01, 0.25));
+
+    List<Structured.Candidate> candidates =
+        new Structured(arena, new Body(tiny), 1000).candidates();
+
+    assertThat(candidates).isNotEmpty();
+    assertThat(candidates).allMatch(candidate -> candidate.count() <= 1000);
+    assertThat(candidates.get(0).count()).isEqualTo(1000);
+  }
+
   /** Nine copies of each cell, two steps each way: no two of them nearer than the gap. */
   @Test
   void patterns_ofAnyShape_keepTheGapWhereverTheyAreRepeated() {
