@@ -71,12 +71,12 @@ final class Easement {
   }
 
   private static int pairs(double radius, double length) {
-    return Math.max(1, (int) Math.ceil(Math.cbrt(length * length / (radius * PAIR_ERROR * TOLERANCE))));
+    return Math.max(
+        1, (int) Math.ceil(Math.cbrt(length * length / (radius * PAIR_ERROR * TOLERANCE))));
   }
 
   /** Evenly spaced places on the true spiral from the ring to the straight, the first left out. */
-  static List<Waypoint> spiral(
-      Waypoint from, double radius, double length, int turn, int parts) {
+  static List<Waypoint> spiral(Waypoint from, double radius, double length, int turn, int parts) {
     List<Waypoint> places = new ArrayList<>();
     double step = length / parts;
     Point point = from.point();

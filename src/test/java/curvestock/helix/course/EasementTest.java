@@ -18,7 +18,14 @@ class EasementTest {
 
   /** Lengths of NEM 113 (2016) for H0 and N, and one much longer than anybody needs. */
   @ParameterizedTest
-  @CsvSource({"700, 390, 4", "350, 275, 4", "1000, 465, 4", "300, 170, 4", "660, 100, 2", "700, 1200, 8"})
+  @CsvSource({
+    "700, 390, 4",
+    "350, 275, 4",
+    "1000, 465, 4",
+    "300, 170, 4",
+    "660, 100, 2",
+    "700, 1200, 8"
+  })
   void arcs_ofAnEasement_lieWithinATenthOfAMillimetreOfTheSpiral(
       double radius, double length, int arcs) {
     List<Edge> edges = Easement.outOf(RING, radius, length, Direction.COUNTER_CLOCKWISE);
@@ -55,8 +62,8 @@ class EasementTest {
   }
 
   /**
-   * The first terms of the spiral's series, x = L·(1 − θ²/10 + θ⁴/216 − ...), y = L·(θ/3 − θ³/42 + θ⁵/1320)
-   * with θ = L/2R (railway handbooks).
+   * The first terms of the spiral's series, x = L·(1 − θ²/10 + θ⁴/216 − ...), y = L·(θ/3 − θ³/42 +
+   * θ⁵/1320) with θ = L/2R (railway handbooks).
    */
   @Test
   void spiral_seenFromItsStraightEnd_agreesWithTheSeries() {
@@ -65,7 +72,8 @@ class EasementTest {
     Point back = RING.point().minus(end.point());
     Point ahead = Point.polar(1, end.heading() + Math.PI);
 
-    double x = 390 * (1 - theta * theta / 10 + Math.pow(theta, 4) / 216 - Math.pow(theta, 6) / 9360);
+    double x =
+        390 * (1 - theta * theta / 10 + Math.pow(theta, 4) / 216 - Math.pow(theta, 6) / 9360);
     double y = 390 * (theta / 3 - Math.pow(theta, 3) / 42 + Math.pow(theta, 5) / 1320);
     assertThat(back.dot(ahead)).isCloseTo(x, within(1e-5));
     assertThat(Math.abs(ahead.cross(back))).isCloseTo(y, within(1e-5));
