@@ -122,7 +122,7 @@ class SupportTableTest {
             plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
 
     assertThat(rods.couplings()).isEqualTo(rods.count()).isEqualTo(16);
-    assertThat(rods.cuts()).allMatch(cut -> cut.compareTo(mm(1000)) <= 0);
+    assertThat(rods.cuts()).allMatch(cut -> cut.length().compareTo(mm(1000)) <= 0);
     assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
   }
 
@@ -187,14 +187,26 @@ class SupportTableTest {
     Random random = new Random(seed);
     List<Length> cuts = random.ints(60, 50, 900).mapToObj(length -> mm(length)).sorted().toList();
     BoardCutting cutting =
-        new BoardCutting(new StockBoard("board", mm(2400), Optional.empty()), mm(3), cuts);
+        new BoardCutting(new StockBoard("board", mm(2400), Optional.empty()), mm(3), named(cuts));
 
-    assertThat(cutting.boards().stream().flatMap(List::stream).sorted().toList()).isEqualTo(cuts);
-    for (List<Length> board : cutting.boards()) {
-      double used = board.stream().mapToDouble(cut -> cut.millimetres() + 3).sum() - 3;
-      assertThat(used).isLessThanOrEqualTo(2400 + 1e-6);
+    assertThat(
+            cutting.boards().stream()
+                .flatMap(board -> board.cuts().stream())
+                .map(BoardCutting.Cut::length)
+                .sorted()
+                .toList())
+        .isEqualTo(cuts);
+    for (BoardCutting.Board board : cutting.boards()) {
+      double used = board.cuts().stream().mapToDouble(cut -> cut.length().millimetres() + 3).sum();
+      assertThat(used - 3).isLessThanOrEqualTo(2400 + 1e-6);
+      assertThat(board.left().millimetres())
+          .isCloseTo(Math.max(0, 2400 - used), within(1e-6));
     }
     assertThat(cutting.boards().size()).isGreaterThanOrEqualTo(cutting.leastPossible());
+  }
+
+  private static List<BoardCutting.Cut> named(List<Length> lengths) {
+    return lengths.stream().map(length -> new BoardCutting.Cut("part", length)).toList();
   }
 
   @Test
@@ -203,7 +215,7 @@ class SupportTableTest {
         new BoardCutting(
             new StockBoard("board", mm(1003), Optional.of(new Money(450))),
             mm(3),
-            Collections.nCopies(4, mm(500)));
+            named(Collections.nCopies(4, mm(500))));
 
     assertThat(cutting.boards()).hasSize(2);
     assertThat(cutting.leastPossible()).isEqualTo(2);
@@ -213,7 +225,7 @@ class SupportTableTest {
   void boards_lengthTooLong_saysWhichStock() {
     StockBoard stock = new StockBoard("short board", mm(300), Optional.empty());
 
-    assertThatThrownBy(() -> new BoardCutting(stock, mm(3), List.of(mm(301))))
+    assertThatThrownBy(() -> new BoardCutting(stock, mm(3), named(List.of(mm(301)))))
         .hasMessageContaining("every length cut from short board must be at most its length");
   }
 
