@@ -92,6 +92,11 @@ public final class HelixPlan {
     return spec;
   }
 
+  /** Of the lengths in names of pieces and goods. */
+  public LengthStyle style() {
+    return style;
+  }
+
   /** Plans of the same specification, in the same style of lengths, are the same. */
   @Override
   public boolean equals(Object other) {

@@ -2,6 +2,7 @@ package curvestock.report;
 
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.Remedies;
 import java.util.Comparator;
 import java.util.Locale;
 import curvestock.units.LengthUnit;
@@ -140,7 +141,60 @@ public final class HelixSummary {
                 : "This helix works: all of " + all + " are met.");
     verdicts.stream()
         .filter(verdict -> verdict.result() == Result.FAILS)
-        .forEach(verdict -> item(verdict.line()));
+        .forEach(this::failure);
+    if (fails > 0) {
+      remedies();
+    }
+  }
+
+  private void failure(Verdict verdict) {
+    item(verdict.rule() + ": fails: " + verdict.finding());
+    if (!verdict.mend().isEmpty()) {
+      item("    mend: " + verdict.mend());
+    }
+  }
+
+  /** Whole helixes that work, with what they change. */
+  private void remedies() {
+    List<HelixPlan> others = Remedies.of(plan);
+    if (others.isEmpty()) {
+      lines.add("");
+      lines.add(
+          "No other number of turns, radius or width alone makes it work; mend the rules above one"
+              + " by one.");
+      return;
+    }
+    heading("What would work, all else as stated and the same climb");
+    others.forEach(this::remedy);
+  }
+
+  private void remedy(HelixPlan other) {
+    List<String> changes = new ArrayList<>();
+    if (Math.abs(other.climb().turns() - plan.climb().turns()) > 1e-9) {
+      changes.add(number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
+    }
+    GroundPlan ground = other.spec().ground();
+    change(changes, "inner track at", ground.innerTrack(), spec.ground().innerTrack());
+    change(changes, "roadbed as wide as", ground.width(), spec.ground().width());
+    if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
+      changes.add(other.spec().supports().perTurn() + " supports a turn");
+    }
+    item(
+        String.join(", ", changes)
+            + ": "
+            + style.format(other.climb().risePerTurn())
+            + " a turn, grade "
+            + other.trackGrades().get(0)
+            + ", "
+            + style.format(other.budgets().get(0).free())
+            + " free; leaves at "
+            + bearing(other.line().bearing(other.climb().ringLength())));
+  }
+
+  private void change(List<String> changes, String what, Length now, Length before) {
+    if (Math.abs(now.minus(before).millimetres()) > 1e-9) {
+      changes.add(what + " " + style.format(now) + " (now " + style.format(before) + ")");
+    }
   }
 
   private static long count(List<Verdict> verdicts, Result result) {
