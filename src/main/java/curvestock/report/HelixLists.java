@@ -18,6 +18,7 @@ import curvestock.helix.spec.Riser;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -75,9 +76,9 @@ final class HelixLists {
             + "), "
             + weight(plan.weightOf(piece), style)
             + " each; together "
-            + style.format(base.acrossFlats())
+            + show(base.acrossFlats())
             + " across, "
-            + style.format(base.innerEdge().minus(base.rim()).times(2))
+            + show(base.innerEdge().minus(base.rim()).times(2))
             + " clear in the middle");
     item("they are on the cut layouts with everything else; the plan drawing shows them in grey");
   }
@@ -100,8 +101,8 @@ final class HelixLists {
           List.of(
               "  " + block.id(),
               Integer.toString(block.count()),
-              style.format(block.height()),
-              style.format(longSide(block)),
+              show(block.height()),
+              show(longSide(block)),
               String.format(Locale.ROOT, "%.1f°", Math.toDegrees(Math.atan(block.slope()))),
               (block.onBase() ? "on the base, lower end square: " : "between turns: ")
                   + where(block.rows())));
@@ -151,7 +152,10 @@ final class HelixLists {
             + cutting.stock().name()
             + ", "
             + style.formatGiven(cutting.stock().length())
-            + " each; lengths with what the slope takes, a saw cut after each");
+            + " each"
+            + (plan.spec().supports().riser() instanceof Riser.WoodBlocks
+                ? "; lengths with what the slope takes"
+                : ""));
     int number = 0;
     for (Board board : cutting.boards()) {
       number++;
@@ -162,7 +166,7 @@ final class HelixLists {
               + ": "
               + alike.values().stream().map(this::cuts).collect(Collectors.joining(", "))
               + "; "
-              + style.format(board.left())
+              + show(board.left())
               + " left");
     }
   }
@@ -170,7 +174,7 @@ final class HelixLists {
   private String cuts(List<Cut> alike) {
     Cut first = alike.get(0);
     String count = alike.size() == 1 ? "" : alike.size() + " x ";
-    return count + first.part() + " " + style.format(first.length());
+    return count + first.part() + " " + show(first.length());
   }
 
   private void plates() {
@@ -184,21 +188,28 @@ final class HelixLists {
     item(
         style.formatGiven(butt.plate().length())
             + " along the track, "
-            + style.format(plates.width())
+            + show(plates.width())
             + " across, "
             + style.formatGiven(butt.plate().thickness())
             + " thick, its middle at a radius of "
-            + style.format(plates.middleRadius())
+            + show(plates.middleRadius())
             + " on the arcs");
     item(
         "screws: a row of "
             + butt.plate().screwsEachSide()
             + " on each side, "
-            + style.format(plates.screwsAlong())
+            + show(plates.screwsAlong())
             + " from the joint; from the plate's middle line "
             + plates.screwsAcross().stream().map(this::across).collect(Collectors.joining(", "))
             + "; holes of "
             + style.formatGiven(butt.plate().screwHole()));
+  }
+
+  /** In the job's style, millimetres to a tenth: no saw is finer. */
+  private String show(Length length) {
+    boolean metric = style.unit() == LengthUnit.MILLIMETRE;
+    return style.format(
+        metric ? Length.ofMillimetres(Math.rint(length.millimetres() * 10) / 10) : length);
   }
 
   private String across(Length offset) {
@@ -206,7 +217,7 @@ final class HelixLists {
     if (Math.abs(mm) < 1e-6) {
       return "on it";
     }
-    return style.format(Length.ofMillimetres(Math.abs(mm))) + (mm > 0 ? " outwards" : " inwards");
+    return show(Length.ofMillimetres(Math.abs(mm))) + (mm > 0 ? " outwards" : " inwards");
   }
 
   private void schedule() {
@@ -222,8 +233,8 @@ final class HelixLists {
               Integer.toString(row.turn()),
               HelixSummary.bearing(row.bearingFrom()),
               HelixSummary.bearing(row.bearingTo()),
-              style.format(row.undersideFrom()),
-              style.format(row.undersideTo()),
+              show(row.undersideFrom()),
+              show(row.undersideTo()),
               piece.lower().map(Joint::name).orElse("entry")
                   + " - "
                   + piece.upper().map(Joint::name).orElse("exit"),
@@ -268,7 +279,7 @@ final class HelixLists {
   }
 
   private String height(List<SupportRow> rows) {
-    return rows.isEmpty() ? "" : style.format(rows.get(0).underside());
+    return rows.isEmpty() ? "" : show(rows.get(0).underside());
   }
 
   /** In pounds for those who measure in inches. */

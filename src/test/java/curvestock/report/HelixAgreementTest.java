@@ -94,7 +94,7 @@ class HelixAgreementTest {
   }
 
   private static List<Written> writeAll() throws IOException {
-    try (Stream<Path> files = Files.list(Path.of("demo-data"))) {
+    try (Stream<Path> files = Files.walk(Path.of("demo-data"))) {
       return files
           .filter(file -> file.toString().endsWith(".yaml"))
           .sorted()

@@ -252,4 +252,62 @@ class SupportTableTest {
 
     assertThat(plan.woodWeight()).isCloseTo(62, within(1.5));
   }
+
+  /**
+   * By hand: stations 21.99 in apart; a lead of 40 in ends in a block of 1.5 in, so that 39.25 in
+   * take two spans of 19.625 in.
+   */
+  @Test
+  void lead_ofTheEntry_isHeldInEvenSpansToItsEnd() {
+    HelixPlan plan =
+        new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+
+    assertThat(plan.stations().entry()).extracting(Station::name).containsExactly("E1", "E2");
+    assertThat(plan.stations().entry().get(0).lowest()).isCloseTo(-39.25 * 25.4, within(1e-9));
+    assertThat(plan.stations().entry().get(1).lowest()).isCloseTo(-19.625 * 25.4, within(1e-9));
+    assertThat(plan.supports().of(SupportRow.Part.ENTRY))
+        .allSatisfy(row -> assertThat(row.standsOnBase()).isTrue());
+  }
+
+  /**
+   * By hand: the inner edge leaves the ring below at √(30.75² − 25.25²) = 17.550 in, and half a
+   * block of 1.5 in more.
+   */
+  @Test
+  void lead_ofTheExit_isHeldWhereItHasLeftTheTurnBelow() {
+    HelixPlan plan =
+        new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+    double ring = plan.climb().ringLength();
+
+    assertThat(plan.stations().exit()).extracting(Station::name).containsExactly("X1", "X2");
+    assertThat((plan.stations().exit().get(0).lowest() - ring) / 25.4)
+        .isCloseTo(18.300, within(0.0005));
+    assertThat((plan.stations().exit().get(1).lowest() - ring) / 25.4)
+        .isCloseTo(39.25, within(1e-9));
+  }
+
+  @Test
+  void lead_shorterThanHalfASpan_needsNoSupportOfItsOwn() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(10))).plan();
+
+    assertThat(plan.stations().entry()).isEmpty();
+    assertThat(plan.stations().exit()).isEmpty();
+  }
+
+  /** Two at every station that carries a turn above; in the middle only where nothing does. */
+  @Test
+  void singleSupports_standOnlyWhereNothingStandsAbove() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ends(EndPlan.level(inches(24), Length.ZERO))
+            .supports(SpecBuilder.blocks(16))
+            .ascent(Ascent.ofTurnsAndRise(1.5, inches(4)))
+            .plan();
+
+    for (SupportRow row : plan.supports().rows()) {
+      boolean alone = row.station().places().size() == 1;
+      assertThat(row.edges()).isEqualTo(alone ? SupportRow.Edges.MIDDLE : SupportRow.Edges.BOTH);
+    }
+    assertThat(plan.supports().rows()).anyMatch(row -> row.edges() == SupportRow.Edges.MIDDLE);
+  }
 }
