@@ -154,7 +154,7 @@ public final class Workshop {
     folder.add("shopping.csv", tables.shopping());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
     draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
