@@ -36,6 +36,7 @@ import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
+import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
@@ -203,6 +204,11 @@ public final class Workshop {
   /** The comparison as text, data and charts. */
   public static ResultFolder result(Comparison comparison) {
     ResultFolder folder = new ResultFolder();
+    addComparison(folder, comparison);
+    return folder;
+  }
+
+  private static void addComparison(ResultFolder folder, Comparison comparison) {
     folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
     folder.add("compare.json", CompareJson.of(comparison));
     addChart(folder, "charts/choices", CompareCharts.choices(comparison));
@@ -210,7 +216,26 @@ public final class Workshop {
         .scan()
         .ifPresent(
             scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
-    return folder;
+  }
+
+  /** The archive in a packet that holds all its other files. */
+  public static final String ARCHIVE = "packet.zip";
+
+  private static final String ARCHIVED_FOLDER = "curvestock-packet";
+
+  /**
+   * Everything that a shop needs to cut and build the job: the result of the plan, the comparison
+   * if there is one, a guide that says which file is for what, and all of it once more as an
+   * archive ({@value #ARCHIVE}).
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder packet(
+      Plan plan, Optional<Comparison> comparison, PlanListener listener) {
+    ResultFolder folder = result(plan, listener);
+    comparison.ifPresent(compared -> addComparison(folder, compared));
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
+    return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {
