@@ -10,7 +10,6 @@ import curvestock.purchase.PackingLimits;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
 import curvestock.purchase.PurchaseProblem;
-import curvestock.purchase.PurchaseProblem;
 import curvestock.purchase.SheetLimit;
 import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;

@@ -151,7 +151,9 @@ class HelixCommandTest {
         run(
             HelixJob.with("turns: 2 1/4", "turns: 5 1/4")
                 .replace("rise-per-turn: 60", "climb: 135")
-                .replace("joint: {plate: {length: 60, inset: 12, screws-each-side: 2}}", "joint: two-layers")
+                .replace(
+                    "joint: {plate: {length: 60, inset: 12, screws-each-side: 2}}",
+                    "joint: two-layers")
                 .replace("thickness: 6.2", "thickness: 3.1"),
             "--no-sheets");
 
@@ -167,14 +169,16 @@ class HelixCommandTest {
   void impossible_tooSteep_isToldTheRadiusThatWouldWork() throws IOException {
     CommandRun run =
         run(
-            HelixJob.with("rise-per-turn: 60", "rise-per-turn: 60\n  steepest-grade: 1.5\n  exit: 90"),
+            HelixJob.with(
+                "rise-per-turn: 60", "rise-per-turn: 60\n  steepest-grade: 1.5\n  exit: 90"),
             "--no-sheets");
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     // 60 mm at 1.5 % are 4000 mm round: 636.62 mm; the leads climb less there, so a little more.
     assertThat(run.out())
         .contains("grade: fails: 2.89 %", "or 636.62 mm with the turns as they are")
-        .containsPattern("inner track at 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
+        .containsPattern(
+            "inner track at 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
   }
 
   /** Impossible no. 3: a vehicle that touches the rods; the width that clears them is planned. */

@@ -3,8 +3,8 @@ package curvestock.helix.verdict;
 import static curvestock.helix.SpecBuilder.inches;
 import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
@@ -256,7 +256,9 @@ class VerdictsTest {
     assertThat(radius.times(2).inches()).isCloseTo(55.70, within(0.005));
   }
 
-  /** By hand: 2 × (28 − 0.9 − 0.25) = 53.7 in stay clear between plates a quarter of an inch thick. */
+  /**
+   * By hand: 2 × (28 − 0.9 − 0.25) = 53.7 in stay clear between plates a quarter of an inch thick.
+   */
   @Test
   void sidePlates_besideTheLongestVehicle_areJudgedByTheEdges() {
     Vehicle vehicle = new Vehicle(inches(2.4), inches(11.7), inches(1.4), inches(8.2));
