@@ -25,6 +25,7 @@ import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
@@ -224,10 +225,13 @@ public final class Workshop {
   public static CheckReport check(Path drawing, Job job) throws FileProblem, CheckException {
     String svg = TextFiles.read(drawing, MOST_DRAWING_BYTES);
     List<CheckReport> reports = new ArrayList<>();
-    for (SheetStock sheet : job.sheets()) {
-      Expectation expectation =
-          Expectation.anyOf(
-              sheet, job.cutting(), job.demands().stream().map(Demand::piece).toList());
+    for (SheetStock sheet : job.boards()) {
+      List<Piece> suiting =
+          job.demands().stream()
+              .map(Demand::piece)
+              .filter(piece -> job.suits(piece, sheet))
+              .toList();
+      Expectation expectation = Expectation.anyOf(sheet, job.cutting(), suiting);
       reports.add(LayoutCheck.check(svg, expectation));
     }
     CheckReport best = reports.get(0);

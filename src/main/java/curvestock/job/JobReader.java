@@ -2,12 +2,16 @@ package curvestock.job;
 
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.purchase.StoreCuts;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
+import curvestock.units.TaxRate;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -78,7 +82,10 @@ public final class JobReader {
                 "helix",
                 "pieces",
                 "search",
-                "rates"));
+                "rates",
+                "store-cuts",
+                "tax",
+                "spares"));
     return job(top, unit);
   }
 
@@ -88,7 +95,9 @@ public final class JobReader {
     Optional<Boolean> invented = top.find("invented").flatMap(Field::flag);
     Optional<LengthStyle> style = PrintReader.read(top.find("print"), unit);
     Optional<String> currency = top.find("currency").flatMap(field -> field.line(LONGEST_CURRENCY));
-    Optional<List<SheetStock>> sheets = sheets(top);
+    Optional<List<SheetReader.Offer>> offers = offers(top);
+    Optional<List<SheetStock>> sheets =
+        offers.map(list -> list.stream().flatMap(offer -> offer.stocks().stream()).toList());
     Optional<Cutting> cutting =
         top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
     Optional<HelixReader.Asked> helix =
@@ -100,13 +109,17 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
-    Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
+    Optional<List<Demand>> pieces = top.find("pieces")
+            .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
     }
-    return top.build(
+    Optional<StoreCuts> cuts = top.find("store-cuts").flatMap(TermsReader::storeCuts);
+    Optional<TaxRate> tax = top.find("tax").flatMap(TermsReader::tax);
+    Optional<Job> read =
+        top.build(
             () ->
                 new Job(
                     title.orElse("Untitled job"),
@@ -120,22 +133,41 @@ public final class JobReader {
                     helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
-                    rates.orElse(Rates.NONE)))
-        .filter(job -> isCountable(job, top));
+                    rates.orElse(Rates.NONE),
+                    new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
+                    Spares.NONE));
+    return read.flatMap(job -> withSpares(job, top)).filter(job -> isCountable(job, top));
   }
 
-  private Optional<List<SheetStock>> sheets(Block top) {
+  /** Spares come last: their keys are the pieces. */
+  private static Optional<Job> withSpares(Job job, Block top) {
+    Optional<Field> field = top.find("spares");
+    if (field.isEmpty()) {
+      return Optional.of(job);
+    }
+    return TermsReader.spares(field.get(), job.wanted()).map(job::with);
+  }
+
+  private static Map<String, SheetTerms> terms(List<SheetReader.Offer> offers) {
+    Map<String, SheetTerms> terms = new HashMap<>();
+    offers.forEach(offer -> terms.put(offer.sheet().name(), offer.terms()));
+    return terms;
+  }
+
+  private Optional<List<SheetReader.Offer>> offers(Block top) {
     Optional<Field> field =
         top.need("sheets", "sheets: [{name: birch, size: 4x8 ft, thickness: 1/2 in, price: 50}]");
-    Optional<List<SheetStock>> sheets =
+    Optional<List<SheetReader.Offer>> offers =
         field.flatMap(list -> list.each("sheets", 1, MOST_SHEET_KINDS, SheetReader::read));
     Set<String> names = new HashSet<>();
-    for (SheetStock sheet : sheets.orElse(List.of())) {
-      if (!names.add(sheet.name())) {
-        field.orElseThrow().note("the name " + Words.quoted(sheet.name()) + " is given twice");
+    for (SheetReader.Offer offer : offers.orElse(List.of())) {
+      for (SheetStock sheet : offer.stocks()) {
+        if (!names.add(sheet.name())) {
+          field.orElseThrow().note("the name " + Words.quoted(sheet.name()) + " is given twice");
+        }
       }
     }
-    return sheets;
+    return offers;
   }
 
   /** Notes a missing or foreign format number; then nothing else is worth reading. */
