@@ -30,6 +30,7 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.plan.Remnant;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -40,6 +41,7 @@ import curvestock.report.HelixTables;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
+import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -89,6 +91,7 @@ public final class Workshop {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan));
     folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    folder.add("remnants.yaml", StockYaml.of(plan));
     plan.job()
         .structure()
         .ifPresent(
@@ -163,7 +166,14 @@ public final class Workshop {
     Job job = plan.job();
     String material = plan.layouts().get(number - 1).sheet().name();
     return new SheetTitle(
-        job.title(), number, plan.layouts().size(), job.style(), material, job.invented(), labels);
+            job.title(),
+            number,
+            plan.layouts().size(),
+            job.style(),
+            material,
+            job.invented(),
+            labels)
+        .with(Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where));
   }
 
   private static void requireRight(String file, String svg, Layout layout) {

@@ -29,6 +29,11 @@ public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCut
     return sheets.getOrDefault(sheet.name(), SheetTerms.plain(sheet));
   }
 
+  /** Whether the sheet is paid for and at home. */
+  public boolean isOnHand(SheetStock sheet) {
+    return of(sheet).onHand();
+  }
+
   /** The sheet as it is sold, carried whole. */
   public Product whole(SheetStock sheet) {
     return of(sheet).product(sheet);

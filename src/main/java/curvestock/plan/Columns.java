@@ -36,18 +36,22 @@ final class Columns {
   Columns(Job job, PlanListener listener) {
     this.job = job;
     this.listener = listener;
-    this.control =
-        new Control() {
-          @Override
-          public boolean stopped() {
-            return listener.stopped();
-          }
+    this.control = control(listener);
+  }
 
-          @Override
-          public void worked(long done, long budget) {
-            listener.worked(done, budget);
-          }
-        };
+  /** Passes on how far packing is, and whether to stop. */
+  static Control control(PlanListener listener) {
+    return new Control() {
+      @Override
+      public boolean stopped() {
+        return listener.stopped();
+      }
+
+      @Override
+      public void worked(long done, long budget) {
+        listener.worked(done, budget);
+      }
+    };
   }
 
   /** Packs every panel of the products that can be had and is not packed yet. */

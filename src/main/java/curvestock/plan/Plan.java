@@ -4,6 +4,7 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.purchase.Purchase;
+import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
@@ -78,6 +79,11 @@ public record Plan(
       }
     }
     return Map.copyOf(sheets);
+  }
+
+  /** What is left once all is cut, as sheets on hand for the next job. */
+  public List<SheetStock> stockAfter() {
+    return new StockAfter(job, purchase.lines(), layouts).list();
   }
 
   /** Number of pieces on all sheets. */

@@ -10,7 +10,9 @@ import curvestock.purchase.Purchase;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Plans a job: packs every kind of sheet, then chooses the cheapest purchase. */
@@ -42,9 +44,31 @@ public final class Planner {
         Comparator.comparingInt((Layout layout) -> rank(layout.sheet()))
             .thenComparing(Comparator.comparingDouble(Layout::pieceArea).reversed()));
     layouts.removeIf(layout -> layout.placements().isEmpty());
+    compact(layouts);
     List<Capacity> capacities = columns.capacities();
     Optional<Purchase> uncut = carriedWhole(products, columns);
     return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
+  }
+
+  /** Of each thickness, the sheet with most room to spare. */
+  private void compact(List<Layout> layouts) {
+    Map<Integer, Integer> emptiest = new LinkedHashMap<>();
+    for (int i = 0; i < layouts.size(); i++) {
+      double room = room(layouts.get(i));
+      emptiest.merge(
+          rank(layouts.get(i).sheet()),
+          i,
+          (a, b) -> room(layouts.get(a)) > room ? a : b);
+    }
+    Compaction compaction = new Compaction(job, Columns.control(listener));
+    for (int i : emptiest.values()) {
+      listener.step("moving the pieces of sheet " + (i + 1) + " together");
+      layouts.set(i, compaction.compacted(layouts.get(i)));
+    }
+  }
+
+  private static double room(Layout layout) {
+    return layout.sheet().area() - layout.pieceArea();
   }
 
   /** Sheets of one thickness stand together, in the order in which the job lists them. */

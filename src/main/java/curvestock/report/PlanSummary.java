@@ -5,6 +5,7 @@ import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.plan.Capacity;
 import curvestock.plan.Plan;
+import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,6 +114,26 @@ public final class PlanSummary {
               Leftover.of(layout).describe(style)));
     }
     lines.add("  all sheets: " + percent(plan.areaYield()) + " becomes pieces");
+    left(lines);
+  }
+
+  private void left(List<String> lines) {
+    List<SheetStock> stock = plan.stockAfter();
+    if (stock.isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add("Left over, kept in remnants.yaml for the next job");
+    for (SheetStock sheet : stock) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  %4d x %s x %s  %s",
+              sheet.available().orElse(1),
+              style.format(sheet.length()),
+              style.format(sheet.width()),
+              sheet.name()));
+    }
   }
 
   private static String percent(double share) {

@@ -98,6 +98,12 @@ public record SheetStock(
         Angle.ofDegrees((grain.degrees() + (turned ? 90 : 0)) % 180));
   }
 
+  /** The same sheet under another name. */
+  public SheetStock named(String other) {
+    return new SheetStock(
+        other, outline, defects, thickness, nominalThickness, price, available, grain);
+  }
+
   /** The outline of a rectangular sheet, {@code length} along x and {@code width} along y. */
   public static Outline rectangleOutline(Length length, Length width) {
     return Outline.rectangle(
