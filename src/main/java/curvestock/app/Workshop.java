@@ -21,6 +21,7 @@ import curvestock.helix.HelixOrder;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
@@ -43,6 +44,7 @@ import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
 import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +71,20 @@ public final class Workshop {
     if (file.isEmpty()) {
       return DefaultJob.read();
     }
-    return JobReader.read(TextFiles.read(file.get(), MOST_JOB_BYTES), file.get().toString());
+    return JobReader.read(
+        TextFiles.read(file.get(), MOST_JOB_BYTES),
+        file.get().toString(),
+        path -> beside(file.get(), path));
+  }
+
+  /** A stock file is meant from the job's own folder. */
+  private static StockFiles.Found beside(Path job, String path) {
+    try {
+      return StockFiles.Found.text(
+          TextFiles.read(job.toAbsolutePath().resolveSibling(path), MOST_JOB_BYTES));
+    } catch (FileProblem | InvalidPathException e) {
+      return StockFiles.Found.problem("cannot be read: " + e.getMessage());
+    }
   }
 
   /**

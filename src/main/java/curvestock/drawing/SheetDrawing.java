@@ -243,8 +243,8 @@ public final class SheetDrawing {
     List<String> words =
         List.of(
             "to keep",
-            title.style().format(Length.ofMillimetres(left.width())) + " x",
-            title.style().format(Length.ofMillimetres(left.height())));
+            title.style().formatDown(Length.ofMillimetres(left.width())) + " x",
+            title.style().formatDown(Length.ofMillimetres(left.height())));
     double widest = words.stream().mapToDouble(TextWidth::ems).max().orElse(1);
     double size = Math.min(0.8 * left.width() / widest, Math.min(48, left.height() / 5));
     double y = box.maxY() - (left.minY() + left.maxY()) / 2 - size * (words.size() - 2.4) * 0.6;

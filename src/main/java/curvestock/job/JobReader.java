@@ -8,6 +8,7 @@ import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import curvestock.units.TaxRate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -28,12 +29,15 @@ public final class JobReader {
   private static final int LONGEST_TITLE = 120;
   private static final int LONGEST_NOTE = 4000;
   private static final int LONGEST_CURRENCY = 8;
+  private static final int LONGEST_PATH = 400;
   private static final String FORMAT_KEY = "curvestock";
 
   private final Problems problems;
+  private final StockFiles stockFiles;
 
-  private JobReader(Problems problems) {
+  private JobReader(Problems problems, StockFiles stockFiles) {
     this.problems = problems;
+    this.stockFiles = stockFiles;
   }
 
   /**
@@ -44,9 +48,19 @@ public final class JobReader {
    * @throws JobException if anything is wrong; it holds every problem found
    */
   public static Job read(String text, String fileName) {
+    return read(text, fileName, StockFiles.NONE);
+  }
+
+  /**
+   * The job that the text describes.
+   *
+   * @param stockFiles where its {@code stock-file:} is found
+   * @throws JobException if anything is wrong; it holds every problem found
+   */
+  public static Job read(String text, String fileName, StockFiles stockFiles) {
     Problems problems = new Problems(fileName);
     Optional<Node> root = TreeReader.read(text, problems);
-    Optional<Job> job = root.flatMap(node -> new JobReader(problems).job(node));
+    Optional<Job> job = root.flatMap(node -> new JobReader(problems, stockFiles).job(node));
     problems.throwIfAny();
     return job.orElseThrow(() -> new IllegalStateException("no job and no problem"));
   }
@@ -83,6 +97,7 @@ public final class JobReader {
                 "pieces",
                 "search",
                 "rates",
+                "stock-file",
                 "store-cuts",
                 "tax",
                 "spares"));
@@ -157,15 +172,45 @@ public final class JobReader {
   private Optional<List<SheetReader.Offer>> offers(Block top) {
     Optional<Field> field =
         top.need("sheets", "sheets: [{name: birch, size: 4x8 ft, thickness: 1/2 in, price: 50}]");
-    Optional<List<SheetReader.Offer>> offers =
+    Optional<List<SheetReader.Offer>> own =
         field.flatMap(list -> list.each("sheets", 1, MOST_SHEET_KINDS, SheetReader::read));
+    Optional<Field> stock = top.find("stock-file");
+    List<SheetReader.Offer> offers = new ArrayList<>(own.orElse(List.of()));
+    stock.ifPresent(given -> offers.addAll(inStock(given)));
     Set<String> names = new HashSet<>();
-    for (SheetReader.Offer offer : offers.orElse(List.of())) {
+    for (SheetReader.Offer offer : offers) {
       for (SheetStock sheet : offer.stocks()) {
         if (!names.add(sheet.name())) {
-          field.orElseThrow().note("the name " + Words.quoted(sheet.name()) + " is given twice");
+          field
+              .or(() -> stock)
+              .orElseThrow()
+              .note("the name " + Words.quoted(sheet.name()) + " is given twice");
         }
       }
+    }
+    return own.map(list -> List.copyOf(offers));
+  }
+
+  /** The sheets of the stock file; its first problem is noted at the field that names it. */
+  private List<SheetReader.Offer> inStock(Field field) {
+    Optional<String> path = field.line(LONGEST_PATH);
+    Optional<StockFiles.Found> found = path.map(stockFiles::find);
+    if (found.isEmpty() || found.get().text().isEmpty()) {
+      found.ifPresent(missing -> field.note(missing.problem()));
+      return List.of();
+    }
+    Problems inside = new Problems(path.get());
+    List<SheetReader.Offer> offers =
+        TreeReader.read(found.get().text().get(), inside)
+            .map(root -> new Field(new Reading(inside, Optional.empty()), "", root))
+            .flatMap(root -> root.block("sheets"))
+            .flatMap(block -> block.need("sheets", "sheets: []"))
+            .flatMap(list -> list.each("sheets", 0, MOST_SHEET_KINDS, SheetReader::read))
+            .orElse(List.of());
+    try {
+      inside.throwIfAny();
+    } catch (JobException e) {
+      field.note("has a mistake in it: " + e.problems().get(0));
     }
     return offers;
   }

@@ -130,8 +130,8 @@ public final class PlanSummary {
               Locale.ROOT,
               "  %4d x %s x %s  %s",
               sheet.available().orElse(1),
-              style.format(sheet.length()),
-              style.format(sheet.width()),
+              style.formatDown(sheet.length()),
+              style.formatDown(sheet.width()),
               sheet.name()));
     }
   }

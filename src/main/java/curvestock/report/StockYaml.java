@@ -9,7 +9,6 @@ import curvestock.plan.Plan;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
-import curvestock.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -21,7 +20,7 @@ import java.util.stream.Collectors;
  */
 public final class StockYaml {
 
-  /** Rounding of conversions, in steps of the style. */
+  /** Rounding of a conversion, in hundredths of a millimetre. */
   private static final double ROUNDING = 1e-6;
 
   private final Job job;
@@ -58,7 +57,7 @@ public final class StockYaml {
   private void add(SheetStock sheet) {
     lines.add("  - name: " + quoted(sheet.name()));
     if (sheet.isRectangle()) {
-      lines.add("    size: " + down(sheet.length()) + " x " + down(sheet.width()));
+      lines.add("    size: " + style.formatDown(sheet.length()) + " x " + style.formatDown(sheet.width()));
     } else {
       lines.add("    corners: " + corners(sheet.outline()));
     }
@@ -100,16 +99,6 @@ public final class StockYaml {
 
   private static String up(double millimetres) {
     return exact(Math.ceil(millimetres * 100 - ROUNDING) / 100);
-  }
-
-  /** Down to the style's fraction, or to a hundredth of an inch or a tenth of a millimetre. */
-  private String down(Length length) {
-    boolean inches = style.unit() == LengthUnit.INCH || style.unit() == LengthUnit.FOOT;
-    double steps = style.denominator() > 0 ? style.denominator() : inches ? 100 : 10;
-    double value = inches ? length.inches() : length.millimetres();
-    double whole = Math.floor(value * steps + ROUNDING) / steps;
-    Length floor = inches ? Length.ofInches(whole) : Length.ofMillimetres(whole);
-    return style.format(floor);
   }
 
   /** In double quotes, as YAML reads them back. */
