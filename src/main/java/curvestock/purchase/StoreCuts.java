@@ -58,7 +58,8 @@ public record StoreCuts(
 
   /**
    * The ways in which a rectangular sheet can be brought home: whole if it can be carried, else cut
-   * across, along, or both, into equal panels or a largest one and the rest. Empty if at most
+   * across, along, or both, into equal panels or a largest one and the rest; the few that waste
+   * least. Empty if at most
    * {@value #MOST} panels each way are still too large.
    */
   public List<Breakdown> breakdowns(SheetStock sheet) {
@@ -68,10 +69,11 @@ public record StoreCuts(
     Ripping ripping = new Ripping(sheet);
     int across = least(n -> ripping.carriesEqual(n, 1));
     int along = least(n -> ripping.carriesEqual(1, n));
-    if (across <= MOST) {
+    // Many small panels where few large ones would do only waste wood.
+    if (across <= Math.min(MOST, along + 1)) {
       ripping.addEqual(across, 1);
     }
-    if (along <= MOST) {
+    if (along <= Math.min(MOST, across + 1)) {
       ripping.addEqual(1, along);
     }
     if (across == 2) {
