@@ -167,11 +167,13 @@ public final class Workshop {
 
   private static void addHelix(ResultFolder folder, HelixReport report) {
     HelixTables tables = new HelixTables(report);
-    folder.add("helix.txt", String.join("\n", HelixSummary.of(report)) + "\n");
+    folder.add("helix.txt", String.join("\n", HelixSummary.withLists(report)) + "\n");
     folder.add("helix.json", HelixJson.of(report));
     folder.add("schedule.csv", tables.schedule());
     folder.add("supports.csv", tables.supports());
     folder.add("shopping.csv", tables.shopping());
+    folder.add("joints.csv", tables.joints());
+    folder.add("cutting-list.csv", tables.cuttingList());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
     draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
