@@ -13,6 +13,7 @@ import java.util.List;
  * @param material what the sheet is made of, for example {@code birch plywood}; may be empty
  * @param invented whether the job's figures are invented, which is then said on the drawing
  * @param labels what is written in each piece, in the layout's order; empty for 1, 2, 3 ...
+ * @param machine a sentence on the size of the outlines in the files for machines; may be empty
  */
 public record SheetTitle(
     String job,
@@ -21,7 +22,8 @@ public record SheetTitle(
     LengthStyle style,
     String material,
     boolean invented,
-    List<String> labels) {
+    List<String> labels,
+    String machine) {
 
   /**
    * @throws IllegalArgumentException if the sheet's number is not within 1 to {@code sheets}
@@ -32,5 +34,17 @@ public record SheetTitle(
       throw new IllegalArgumentException(
           "sheet number must be within 1 to " + sheets + ", but was " + sheet);
     }
+  }
+
+  /** Without a word on files for machines. */
+  public SheetTitle(
+      String job,
+      int sheet,
+      int sheets,
+      LengthStyle style,
+      String material,
+      boolean invented,
+      List<String> labels) {
+    this(job, sheet, sheets, style, material, invented, labels, "");
   }
 }

@@ -2,6 +2,7 @@ package curvestock.job;
 
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.sheet.Cutting;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
  * @param rates what cutting and joining cost
+ * @param machine how the files for machines are written
  */
 public record Job(
     String title,
@@ -39,7 +41,8 @@ public record Job(
     Optional<HelixOrder> structure,
     List<Demand> pieces,
     SearchSettings search,
-    Rates rates) {
+    Rates rates,
+    MachineSetup machine) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -59,7 +62,7 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates);
+        rates, machine);
   }
 
   /**
@@ -79,7 +82,8 @@ public record Job(
         Optional.empty(),
         pieces,
         search,
-        rates);
+        rates,
+        machine);
   }
 
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.sheet.Cutting;
@@ -78,7 +79,8 @@ public final class JobReader {
                 "helix",
                 "pieces",
                 "search",
-                "rates"));
+                "rates",
+                "machine"));
     return job(top, unit);
   }
 
@@ -102,6 +104,7 @@ public final class JobReader {
                         style.orElse(LengthStyle.METRIC)));
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
+    Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -120,8 +123,17 @@ public final class JobReader {
                     helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
-                    rates.orElse(Rates.NONE)))
-        .filter(job -> isCountable(job, top));
+                    rates.orElse(Rates.NONE),
+                    machine.orElse(MachineSetup.DEFAULT)))
+        .filter(job -> isCountable(job, top))
+        .filter(job -> isCuttable(job, top));
+  }
+
+  /** Whether every outline can be grown by half the kerf, if that is asked for. */
+  private static boolean isCuttable(Job job, Block top) {
+    List<String> narrow = job.machine().tooNarrow(job.demands(), job.cutting());
+    narrow.forEach(message -> top.find("machine").ifPresent(field -> field.note(message)));
+    return narrow.isEmpty();
   }
 
   private Optional<List<SheetStock>> sheets(Block top) {
