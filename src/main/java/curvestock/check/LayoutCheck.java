@@ -104,13 +104,22 @@ public final class LayoutCheck {
     }
     FinishedSize form = finishedSize(file.form());
     int number = 0;
-    for (List<Chain> chains : DxfPieces.of(file)) {
+    for (List<Chain> chains : outlines(file)) {
       number++;
       if (!findings.isFull()) {
         String name = "outline " + number;
         Shaped shaped = () -> form.of(chains);
         read(name, alike(name, shaped), shaped);
       }
+    }
+  }
+
+  private List<List<Chain>> outlines(DxfFile file) {
+    try {
+      return DxfPieces.of(file);
+    } catch (CheckException e) {
+      findings.add(Kind.SHAPE, e.getMessage());
+      return List.of();
     }
   }
 

@@ -7,8 +7,10 @@ import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSetup.Tabs;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
+import curvestock.machine.TestCut;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -33,18 +35,20 @@ public final class MachineNotes {
   private final MachineSetup setup;
   private final LengthStyle style;
   private final List<MachineSheet> sheets;
+  private final TestCut testCut;
   private final List<String> lines = new ArrayList<>();
 
-  private MachineNotes(Job job, List<MachineSheet> sheets) {
+  private MachineNotes(Job job, List<MachineSheet> sheets, TestCut testCut) {
     this.job = job;
+    this.testCut = testCut;
     this.setup = job.machine();
     this.style = job.style();
     this.sheets = sheets;
   }
 
   /** The notes, a line each. */
-  public static List<String> of(Job job, List<MachineSheet> sheets) {
-    return new MachineNotes(job, sheets).write();
+  public static List<String> of(Job job, List<MachineSheet> sheets, TestCut testCut) {
+    return new MachineNotes(job, sheets, testCut).write();
   }
 
   /** In one sentence what the files for machines are, for title blocks. */
@@ -63,6 +67,7 @@ public final class MachineNotes {
       lines.add("(invented data)");
     }
     lines.add("");
+    testCut();
     files();
     outlines();
     operations();
@@ -75,7 +80,19 @@ public final class MachineNotes {
     return lines;
   }
 
+  private void testCut() {
+    lines.add("Cut this first: test-cut (SVG and DXF)");
+    SheetStock offcut = testCut.layout().sheet();
+    String size = both(style, offcut.length()) + " x " + both(style, offcut.width());
+    int number = 0;
+    for (String words : testCut.words(size)) {
+      number++;
+      lines.addAll(Paragraph.lines(number + ". ", words));
+    }
+  }
+
   private void files() {
+    lines.add("");
     lines.add("Files");
     lines.add(
         "- SVG: 1 unit = 1 mm, written in mm; the page is exactly the sheet. If a sheet comes in");

@@ -26,6 +26,16 @@ public final class SheetFiles {
         + ".dxf";
   }
 
+  /** The SVG of the test cut. */
+  public static String testCut(MachineSetup setup) {
+    return cut("test-", setup) + ".svg";
+  }
+
+  /** The DXF of the test cut. */
+  public static String testCutDxf(MachineSetup setup) {
+    return cut("test-", setup) + "-" + setup.dxfUnit().symbol() + ".dxf";
+  }
+
   private static String cut(String stem, MachineSetup setup) {
     return stem + (setup.isOffset() ? "cut-offset" : "cut");
   }
