@@ -21,6 +21,7 @@ import curvestock.helix.HelixOrder;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
@@ -28,6 +29,7 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.plan.Remnant;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -40,6 +42,8 @@ import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
+import curvestock.report.StockYaml;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -66,7 +70,20 @@ public final class Workshop {
     if (file.isEmpty()) {
       return DefaultJob.read();
     }
-    return JobReader.read(TextFiles.read(file.get(), MOST_JOB_BYTES), file.get().toString());
+    return JobReader.read(
+        TextFiles.read(file.get(), MOST_JOB_BYTES),
+        file.get().toString(),
+        path -> beside(file.get(), path));
+  }
+
+  /** A stock file is meant from the job's own folder. */
+  private static StockFiles.Found beside(Path job, String path) {
+    try {
+      return StockFiles.Found.text(
+          TextFiles.read(job.toAbsolutePath().resolveSibling(path), MOST_JOB_BYTES));
+    } catch (FileProblem | InvalidPathException e) {
+      return StockFiles.Found.problem("cannot be read: " + e.getMessage());
+    }
   }
 
   /**
@@ -88,6 +105,7 @@ public final class Workshop {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan));
     folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    folder.add("remnants.yaml", StockYaml.of(plan));
     plan.job()
         .structure()
         .ifPresent(
@@ -172,6 +190,7 @@ public final class Workshop {
         material,
         job.invented(),
         labels,
+        Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
         MachineNotes.size(job));
   }
 

@@ -9,6 +9,7 @@ import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Marks;
+import curvestock.units.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -95,6 +96,7 @@ public final class SheetDrawing {
         canvas.add(
             canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
     drawLabels(canvas, labels, title);
+    title.remnant().ifPresent(rest -> drawRemnant(canvas, labels, rest, title));
     block.draw(canvas, labels, box.minX(), box.height() + BORDER);
     return canvas.text();
   }
@@ -194,6 +196,57 @@ public final class SheetDrawing {
       for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest)) {
         drawText(canvas, group, text);
       }
+    }
+  }
+
+  /** Dashed, with its size: it is kept, not cut. */
+  private void drawRemnant(SvgCanvas canvas, Element group, Box left, SheetTitle title) {
+    double inset = 4;
+    canvas.add(
+        group,
+        "rect",
+        "id",
+        "remnant",
+        "x",
+        SvgNumber.of(left.minX() + inset),
+        "y",
+        SvgNumber.of(box.maxY() - left.maxY() + inset),
+        "width",
+        SvgNumber.of(left.width() - 2 * inset),
+        "height",
+        SvgNumber.of(left.height() - 2 * inset),
+        "fill",
+        "none",
+        "stroke",
+        Ink.MARK,
+        "stroke-width",
+        "2",
+        "stroke-dasharray",
+        "24 12");
+    List<String> words =
+        List.of(
+            "to keep",
+            title.style().formatDown(Length.ofMillimetres(left.width())) + " x",
+            title.style().formatDown(Length.ofMillimetres(left.height())));
+    double widest = words.stream().mapToDouble(TextWidth::ems).max().orElse(1);
+    double size = Math.min(0.8 * left.width() / widest, Math.min(48, left.height() / 5));
+    double y = box.maxY() - (left.minY() + left.maxY()) / 2 - size * (words.size() - 2.4) * 0.6;
+    for (String line : words) {
+      canvas.addText(
+          group,
+          "text",
+          line,
+          "x",
+          SvgNumber.of((left.minX() + left.maxX()) / 2),
+          "y",
+          SvgNumber.of(y),
+          "font-size",
+          SvgNumber.of(size, 2),
+          "fill",
+          Ink.MARK,
+          "text-anchor",
+          "middle");
+      y += 1.2 * size;
     }
   }
 

@@ -72,7 +72,9 @@ final class TitleBlock {
     String form = sheet.isRectangle() ? "" : " (remnant, largest extent)";
     return "Sheet: "
         + sheet.name()
-        + (title.material().isBlank() ? "" : ", " + title.material())
+        + (title.material().isBlank() || title.material().equals(sheet.name())
+            ? ""
+            : ", " + title.material())
         + ", "
         + style.format(sheet.length())
         + " × "

@@ -5,6 +5,9 @@ import curvestock.helix.SegmentPlan;
 import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.purchase.Panel;
+import curvestock.purchase.Product;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
@@ -27,6 +30,8 @@ import java.util.stream.Stream;
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
  * @param rates what cutting and joining cost
+ * @param terms on which terms sheets are bought
+ * @param spares pieces beyond those wanted
  * @param machine how the files for machines are written
  */
 public record Job(
@@ -42,6 +47,8 @@ public record Job(
     List<Demand> pieces,
     SearchSettings search,
     Rates rates,
+    Terms terms,
+    Spares spares,
     MachineSetup machine) {
 
   /**
@@ -62,7 +69,14 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, machine);
+        rates, terms, spares, machine);
+  }
+
+  /** The same job with other spares. */
+  public Job with(Spares others) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, others, machine);
   }
 
   /**
@@ -83,16 +97,53 @@ public record Job(
         pieces,
         search,
         rates,
+        terms,
+        spares,
         machine);
   }
 
-  /** All pieces wanted: those of the helix, then those listed. Ids are unique. */
+  /** All pieces to cut: those of the helix, then those listed, with spares. Ids are unique. */
   public List<Demand> demands() {
+    return wanted().stream().map(spares::with).toList();
+  }
+
+  /** The pieces that the layout needs, without spares, in the order of {@link #demands}. */
+  public List<Demand> wanted() {
     List<Demand> wanted =
         structure
             .map(HelixOrder::demands)
             .or(() -> helix.map(SegmentPlan::demands))
             .orElse(List.of());
     return Stream.concat(wanted.stream(), pieces.stream()).toList();
+  }
+
+  /**
+   * Whether the piece may be cut from the sheet: by the piece's thickness, or, if it has none, by
+   * that of the first sheet.
+   */
+  public boolean suits(Piece piece, SheetStock sheet) {
+    return sheet.isAsThickAs(piece.thickness().orElse(sheets.get(0).thickness()));
+  }
+
+  /** The sheets as they are sold, carried whole. */
+  public List<Product> wholeProducts() {
+    return sheets.stream().map(terms::whole).toList();
+  }
+
+  /** The sheets as they come home; those that cannot be brought home are left out. */
+  public List<Product> products() {
+    return sheets.stream().flatMap(sheet -> terms.carried(sheet).stream()).toList();
+  }
+
+  /** Everything that may lie under the saw: the sheets, and the panels that a store rips. */
+  public List<SheetStock> boards() {
+    return Stream.concat(
+            sheets.stream(),
+            products().stream()
+                .flatMap(product -> product.breakdowns().stream())
+                .flatMap(breakdown -> breakdown.panels().stream())
+                .map(Panel::stock))
+        .distinct()
+        .toList();
   }
 }

@@ -129,8 +129,19 @@ public final class PlanJson {
       entry.put("sheet", line.product().stock().name());
       entry.put("bought", line.bought());
       entry.put("used", line.used());
+      entry.put("each", line.each().minorUnits());
+      entry.put("storeCuts", line.cuts());
+      entry.put("storeCutting", line.cutting().minorUnits());
       entry.put("cost", line.cost().minorUnits());
     }
+    node.put("tax", plan.job().terms().tax().on(plan.purchase().sheetCost()).minorUnits());
+    plan.carriedWhole()
+        .ifPresent(
+            whole -> {
+              ObjectNode other = node.putObject("carriedWhole");
+              other.put("sheets", whole.sheets());
+              other.put("cost", whole.sheetCost().minorUnits());
+            });
     node.put("cost", plan.purchase().sheetCost().minorUnits());
     node.put("costBound", plan.purchase().bound().money().minorUnits());
     node.put("sheetsBound", plan.purchase().bound().sheets());
