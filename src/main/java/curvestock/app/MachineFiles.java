@@ -84,11 +84,15 @@ final class MachineFiles {
    * What a drawing of the job may be: any of its sheets, of the finished size or for its machine.
    */
   static List<Expectation> expectations(Job job) {
-    List<Piece> pieces = job.demands().stream().map(Demand::piece).toList();
     CutForm form = job.machine().form(job.cutting());
     List<Expectation> expectations = new ArrayList<>();
-    for (SheetStock sheet : job.sheets()) {
-      expectations.add(Expectation.anyOf(sheet, job.cutting(), pieces).in(CutForm.FINISHED, form));
+    for (SheetStock sheet : job.boards()) {
+      List<Piece> suiting =
+          job.demands().stream()
+              .map(Demand::piece)
+              .filter(piece -> job.suits(piece, sheet))
+              .toList();
+      expectations.add(Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form));
     }
     Layout test = testCut(job).layout();
     expectations.add(Expectation.of(test).in(CutForm.FINISHED, form));

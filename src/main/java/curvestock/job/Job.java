@@ -130,9 +130,19 @@ public record Job(
     return sheets.stream().map(terms::whole).toList();
   }
 
-  /** The sheets as they come home; those that cannot be brought home are left out. */
+  /**
+   * The sheets as they come under the saw: whole, or ripped so that they can be carried and fit the
+   * machine's bed. Those for which there is no way are left out.
+   */
   public List<Product> products() {
-    return sheets.stream().flatMap(sheet -> terms.carried(sheet).stream()).toList();
+    return sheets.stream().flatMap(sheet -> product(sheet).stream()).toList();
+  }
+
+  private Optional<Product> product(SheetStock sheet) {
+    return machine
+        .bed()
+        .map(bed -> terms.onBed(sheet, bed, cutting.kerf()))
+        .orElseGet(() -> terms.carried(sheet));
   }
 
   /** Everything that may lie under the saw: the sheets, and the panels that a store rips. */
