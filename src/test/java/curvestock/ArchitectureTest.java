@@ -39,6 +39,8 @@ class ArchitectureTest {
           "bound",
           "purchase",
           "check",
+          "machine",
+          "dxf",
           "drawing",
           "job",
           "plan",
@@ -61,6 +63,8 @@ class ArchitectureTest {
     "curvestock.bound..",
     "curvestock.purchase..",
     "curvestock.check..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.drawing..",
     "curvestock.job..",
     "curvestock.plan..",
@@ -79,6 +83,8 @@ class ArchitectureTest {
     "curvestock.packing..",
     "curvestock.bound..",
     "curvestock.purchase..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.plan..",
     "curvestock.compare..",
     "curvestock.report.."
@@ -215,10 +221,16 @@ class ArchitectureTest {
         .resideInAPackage("curvestock.check")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("curvestock.packing..", "curvestock.bound..", "curvestock.drawing..")
+        .resideInAnyPackage(
+            "curvestock.packing..",
+            "curvestock.bound..",
+            "curvestock.drawing..",
+            "curvestock.machine..",
+            "curvestock.dxf..")
         .orShould()
         .dependOnClassesThat()
-        .haveNameMatching("curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening)")
+        .haveNameMatching(
+            "curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening|OutlineOffset|Crossing)")
         .orShould()
         .callMethod("curvestock.geometry.Loop", "encloses", "curvestock.geometry.Point")
         .orShould()

@@ -25,8 +25,6 @@ import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
-import curvestock.piece.Demand;
-import curvestock.piece.Piece;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
@@ -39,12 +37,12 @@ import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
+import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
 import curvestock.report.StockYaml;
-import curvestock.sheet.SheetStock;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -120,13 +118,11 @@ public final class Workshop {
       Layout layout = plan.layouts().get(i);
       SheetTitle title = title(plan, number, labels.get(i));
       String annotated = SheetDrawing.annotated(layout, title);
-      String clean = SheetDrawing.clean(layout);
-      requireRight(SheetFiles.annotated(number), annotated, layout);
-      requireRight(SheetFiles.clean(number), clean, layout);
+      requireRight(SheetFiles.annotated(number), annotated, Expectation.of(layout));
       folder.add(SheetFiles.annotated(number), annotated);
-      folder.add(SheetFiles.clean(number), clean);
       folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
     }
+    MachineFiles.add(folder, plan);
     return folder;
   }
 
@@ -189,20 +185,22 @@ public final class Workshop {
     Job job = plan.job();
     String material = plan.layouts().get(number - 1).sheet().name();
     return new SheetTitle(
-            job.title(),
-            number,
-            plan.layouts().size(),
-            job.style(),
-            material,
-            job.invented(),
-            labels)
-        .with(Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where));
+        job.title(),
+        number,
+        plan.layouts().size(),
+        job.style(),
+        material,
+        job.invented(),
+        labels,
+        Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
+        MachineNotes.size(job));
   }
 
-  private static void requireRight(String file, String svg, Layout layout) {
+  /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
+  static void requireRight(String file, String drawing, Expectation expectation) {
     String faults;
     try {
-      CheckReport report = LayoutCheck.check(svg, Expectation.of(layout));
+      CheckReport report = LayoutCheck.check(drawing, expectation);
       faults =
           report.findings().stream()
               .map(finding -> "  " + finding.message())
@@ -272,9 +270,9 @@ public final class Workshop {
   }
 
   /**
-   * Judges a drawing by the job: shapes, gaps, margin, defects, grain. The drawing may be of any
-   * sheet of the job; the one that explains it best is taken. Counts are judged against the whole
-   * job: no more of a piece than wanted.
+   * Judges a drawing, SVG or DXF, by the job: shapes, gaps, margin, defects, grain. The drawing may
+   * be of any sheet of the job; the one that explains it best is taken. Counts are judged against
+   * the whole job: no more of a piece than wanted.
    *
    * @throws FileProblem if the drawing cannot be read
    * @throws CheckException if it is no drawing that can be judged
@@ -282,13 +280,7 @@ public final class Workshop {
   public static CheckReport check(Path drawing, Job job) throws FileProblem, CheckException {
     String svg = TextFiles.read(drawing, MOST_DRAWING_BYTES);
     List<CheckReport> reports = new ArrayList<>();
-    for (SheetStock sheet : job.boards()) {
-      List<Piece> suiting =
-          job.demands().stream()
-              .map(Demand::piece)
-              .filter(piece -> job.suits(piece, sheet))
-              .toList();
-      Expectation expectation = Expectation.anyOf(sheet, job.cutting(), suiting);
+    for (Expectation expectation : MachineFiles.expectations(job)) {
       reports.add(LayoutCheck.check(svg, expectation));
     }
     CheckReport best = reports.get(0);

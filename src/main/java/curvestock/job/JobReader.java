@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.purchase.StoreCuts;
@@ -97,6 +98,7 @@ public final class JobReader {
                 "pieces",
                 "search",
                 "rates",
+                "machine",
                 "stock-file",
                 "store-cuts",
                 "tax",
@@ -127,6 +129,7 @@ public final class JobReader {
     Optional<List<Demand>> pieces = top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
+    Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -150,8 +153,18 @@ public final class JobReader {
                     search.orElse(SearchSettings.DEFAULT),
                     rates.orElse(Rates.NONE),
                     new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
-                    Spares.NONE));
-    return read.flatMap(job -> withSpares(job, top)).filter(job -> isCountable(job, top));
+                    Spares.NONE,
+                    machine.orElse(MachineSetup.DEFAULT)));
+    return read.flatMap(job -> withSpares(job, top))
+        .filter(job -> isCountable(job, top))
+        .filter(job -> isCuttable(job, top));
+  }
+
+  /** Whether every outline can be grown by half the kerf, if that is asked for. */
+  private static boolean isCuttable(Job job, Block top) {
+    List<String> narrow = job.machine().tooNarrow(job.demands(), job.cutting());
+    narrow.forEach(message -> top.find("machine").ifPresent(field -> field.note(message)));
+    return narrow.isEmpty();
   }
 
   /** Spares come last: their keys are the pieces. */
