@@ -29,6 +29,8 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.printing.Footprint;
+import curvestock.printing.Patterns;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -229,8 +231,17 @@ public final class Workshop {
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
     ResultFolder folder = result(plan, listener);
     comparison.ifPresent(compared -> addComparison(folder, compared));
+    addPapers(folder, plan, listener);
     folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
+  }
+
+  private static void addPapers(ResultFolder folder, Plan plan, PlanListener listener) {
+    Job job = plan.job();
+    listener.step("drawing full-size patterns");
+    Patterns.of(job, job.paper()).forEach(folder::add);
+    job.structure()
+        .ifPresent(order -> folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper())));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

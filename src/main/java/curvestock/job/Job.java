@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
 import curvestock.packing.SearchSettings;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
  * @param rates what cutting and joining cost
+ * @param paper what full-size patterns are tiled on
  */
 public record Job(
     String title,
@@ -39,7 +41,8 @@ public record Job(
     Optional<HelixOrder> structure,
     List<Demand> pieces,
     SearchSettings search,
-    Rates rates) {
+    Rates rates,
+    PaperSize paper) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -59,7 +62,14 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates);
+        rates, paper);
+  }
+
+  /** The same job with patterns on other paper. */
+  public Job with(PaperSize other) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, other);
   }
 
   /**
@@ -79,7 +89,8 @@ public record Job(
         Optional.empty(),
         pieces,
         search,
-        rates);
+        rates,
+        paper);
   }
 
   /** All pieces wanted: those of the helix, then those listed. Ids are unique. */

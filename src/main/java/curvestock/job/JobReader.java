@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.sheet.Cutting;
@@ -78,7 +79,8 @@ public final class JobReader {
                 "helix",
                 "pieces",
                 "search",
-                "rates"));
+                "rates",
+                "patterns"));
     return job(top, unit);
   }
 
@@ -102,6 +104,7 @@ public final class JobReader {
                         style.orElse(LengthStyle.METRIC)));
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
+    Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -120,7 +123,8 @@ public final class JobReader {
                     helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
-                    rates.orElse(Rates.NONE)))
+                    rates.orElse(Rates.NONE),
+                    paper.orElse(PaperSize.usual(style.orElseThrow()))))
         .filter(job -> isCountable(job, top));
   }
 
