@@ -30,7 +30,10 @@ import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.printing.Footprint;
+import curvestock.printing.MarkingSheets;
 import curvestock.printing.Patterns;
+import curvestock.printing.SupportSheet;
+import curvestock.printing.TrammelSheet;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -241,7 +244,13 @@ public final class Workshop {
     listener.step("drawing full-size patterns");
     Patterns.of(job, job.paper()).forEach(folder::add);
     job.structure()
-        .ifPresent(order -> folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper())));
+        .ifPresent(
+            order -> {
+              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper()));
+              folder.add("support-table.pdf", SupportSheet.pdf(job, order));
+            });
+    TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
+    folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

@@ -108,7 +108,7 @@ final class TiledDrawing {
   }
 
   private double paragraph(Paper page, String text, double from, double size, boolean bold) {
-    double ems = (mapWidth() - 2 * MARGIN) / size / (bold ? 1.12 : 1);
+    double ems = (mapWidth() - 2 * MARGIN) / size * (bold ? 1 / 1.12 : PageFlow.PROSE);
     double y = from;
     for (String line : TextWidth.wrap(text, ems)) {
       page.text(line, new Point(MARGIN, y), size, Anchor.START, bold);
