@@ -32,6 +32,7 @@ import curvestock.plan.Planner;
 import curvestock.printing.Footprint;
 import curvestock.printing.MarkingSheets;
 import curvestock.printing.Patterns;
+import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
 import curvestock.report.CompareCharts;
@@ -44,12 +45,18 @@ import curvestock.report.HelixTables;
 import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
+import curvestock.report.ReportHtml;
+import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
+import curvestock.report.ShopReport;
 import curvestock.sheet.SheetStock;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
@@ -59,6 +66,8 @@ public final class Workshop {
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
+  private static final String SVG = ".svg";
+  private static final String PNG = ".png";
 
   private Workshop() {}
 
@@ -235,8 +244,34 @@ public final class Workshop {
     ResultFolder folder = result(plan, listener);
     comparison.ifPresent(compared -> addComparison(folder, compared));
     addPapers(folder, plan, listener);
+    addReport(folder, plan, comparison);
     folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
+  }
+
+  private static void addReport(
+      ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+    List<ReportPart> parts = ShopReport.of(plan, comparison);
+    String title = plan.job().title();
+    Map<String, String> drawings = new TreeMap<>();
+    Map<String, byte[]> pictures = new TreeMap<>();
+    folder
+        .contents()
+        .forEach(
+            (path, bytes) -> {
+              if (path.endsWith(SVG)) {
+                String data = Base64.getEncoder().encodeToString(bytes);
+                drawings.put(stem(path, SVG), "data:image/svg+xml;base64," + data);
+              } else if (path.endsWith(PNG)) {
+                pictures.put(stem(path, PNG), bytes);
+              }
+            });
+    folder.add("report.html", ReportHtml.of(title, parts, drawings));
+    folder.add("report.pdf", ReportPdf.of(title, parts, pictures, plan.job().paper()));
+  }
+
+  private static String stem(String path, String ending) {
+    return path.substring(0, path.length() - ending.length());
   }
 
   private static void addPapers(ResultFolder folder, Plan plan, PlanListener listener) {

@@ -95,8 +95,8 @@ public final class MarkingSheets {
     flow.heading("Sheet " + (index + 1) + ": where each piece lies");
     flow.paragraph(
         "Mark the corners, then swing the arcs about the pivot, and draw all arcs of the sheet before"
-            + " you cut any: many pivots lie on other pieces. M is the middle of the outer edge; with"
-            + " A and B it places a template without any pivot.");
+            + " you cut any: many pivots lie on other pieces. M is the middle of the outer arc;"
+            + " with the corners it places a template without any pivot.");
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark ->
@@ -313,8 +313,8 @@ public final class MarkingSheets {
   private void template() {
     flow.paragraph(
         "Instead of marking every piece: make one of each kind from its full-size pattern as exactly"
-            + " as you can, keep it as the master template, and draw round it, its corners on A, B and M"
-            + " of each place. Cut outside the line and trim to the template with a router's bearing bit"
+            + " as you can, keep it as the master template, and draw round it, its corners and its"
+            + " middle on A, B ... and M of each place. Cut outside the line and trim to the template with a router's bearing bit"
             + " if you have one. Saw no thick stacks: the blade wanders at the bottom.");
   }
 

@@ -17,6 +17,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
+import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
 /**
@@ -70,6 +71,43 @@ final class PdfBook implements AutoCloseable {
       throw impossible(e);
     }
     return new Figure(form);
+  }
+
+  /** A picture of dots. */
+  record Image(PDImageXObject dots) {
+    /** Height over width. */
+    double aspect() {
+      return (double) dots.getHeight() / dots.getWidth();
+    }
+  }
+
+  /**
+   * Takes a PNG file's dots in.
+   *
+   * @throws IllegalArgumentException if it is none
+   */
+  Image image(byte[] png) {
+    try {
+      return new Image(PDImageXObject.createFromByteArray(document, png, "picture"));
+    } catch (IOException e) {
+      throw new IllegalArgumentException("the picture cannot be read: " + e.getMessage(), e);
+    }
+  }
+
+  void drawOnLastPage(Image image, Box place) {
+    PDPage page = document.getPage(document.getNumberOfPages() - 1);
+    try (PDPageContentStream stream =
+        new PDPageContentStream(
+            document, page, PDPageContentStream.AppendMode.APPEND, true, true)) {
+      stream.drawImage(
+          image.dots(),
+          (float) (place.minX() * POINTS),
+          (float) (place.minY() * POINTS),
+          (float) (place.width() * POINTS),
+          (float) (place.height() * POINTS));
+    } catch (IOException e) {
+      throw impossible(e);
+    }
   }
 
   /** Adds a page with what is on the paper. */
