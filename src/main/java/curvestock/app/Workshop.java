@@ -133,15 +133,20 @@ public final class Workshop {
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+    return helix(
+        job.with(new SearchSettings(job.search().seed(), Effort.QUICK)), listener, withSheets);
+  }
+
+  /** The same, its sheets planned with the job's own effort. */
+  public static HelixReport helix(Job job, PlanListener listener, boolean withSheets) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
     if (!withSheets) {
       return new HelixReport(job, order, Optional.empty(), true);
     }
-    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
     try {
-      return new HelixReport(job, order, Optional.of(plan(hasty, listener)), true);
+      return new HelixReport(job, order, Optional.of(plan(job, listener)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
       return new HelixReport(job, order, Optional.empty(), true);
@@ -164,7 +169,7 @@ public final class Workshop {
     folder.add("shopping.csv", tables.shopping());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
     draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
