@@ -34,6 +34,7 @@ class ArchitectureTest {
           "piece",
           "sheet",
           "layout",
+          "handwork",
           "helix",
           "packing",
           "bound",
@@ -46,6 +47,7 @@ class ArchitectureTest {
           "plan",
           "compare",
           "report",
+          "printing",
           "files",
           "app",
           "cli",
@@ -58,6 +60,7 @@ class ArchitectureTest {
     "curvestock.piece..",
     "curvestock.sheet..",
     "curvestock.layout..",
+    "curvestock.handwork..",
     "curvestock.helix..",
     "curvestock.packing..",
     "curvestock.bound..",
@@ -69,16 +72,21 @@ class ArchitectureTest {
     "curvestock.job..",
     "curvestock.plan..",
     "curvestock.compare..",
-    "curvestock.report.."
+    "curvestock.report..",
+    "curvestock.printing.."
   };
 
-  /** Those of the core that need no stream either; check, drawing and job read and write XML. */
+  /**
+   * Those of the core that need no stream either; check, drawing, job and printing read and write
+   * XML or PDF.
+   */
   private static final String[] WITHOUT_STREAMS = {
     "curvestock.units..",
     "curvestock.geometry..",
     "curvestock.piece..",
     "curvestock.sheet..",
     "curvestock.layout..",
+    "curvestock.handwork..",
     "curvestock.helix..",
     "curvestock.packing..",
     "curvestock.bound..",
@@ -136,7 +144,8 @@ class ArchitectureTest {
     "org.yaml.snakeyaml..,           job",
     "picocli..,                      cli",
     "me.tongfei.progressbar..,       cli",
-    "java.awt..,                     drawing report",
+    "java.awt..,                     drawing report printing",
+    "org.apache.pdfbox..,            printing",
     "org.jfree..,                    report"
   })
   void library_ofOnePurpose_isUsedByItsOwnersAlone(String library, String owners) {

@@ -30,6 +30,12 @@ import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.plan.Remnant;
+import curvestock.printing.Footprint;
+import curvestock.printing.MarkingSheets;
+import curvestock.printing.Patterns;
+import curvestock.printing.ReportPdf;
+import curvestock.printing.SupportSheet;
+import curvestock.printing.TrammelSheet;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -41,13 +47,20 @@ import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
+import curvestock.report.ReportHtml;
+import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
 import curvestock.report.StockYaml;
 import java.nio.file.InvalidPathException;
+import curvestock.report.ShopReport;
+import curvestock.sheet.SheetStock;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
@@ -57,6 +70,8 @@ public final class Workshop {
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
+  private static final String SVG = ".svg";
+  private static final String PNG = ".png";
 
   private Workshop() {}
 
@@ -260,8 +275,49 @@ public final class Workshop {
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
     ResultFolder folder = result(plan, listener);
     comparison.ifPresent(compared -> addComparison(folder, compared));
+    addPapers(folder, plan, listener);
+    addReport(folder, plan, comparison);
     folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
+  }
+
+  private static void addReport(
+      ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+    List<ReportPart> parts = ShopReport.of(plan, comparison);
+    String title = plan.job().title();
+    Map<String, String> drawings = new TreeMap<>();
+    Map<String, byte[]> pictures = new TreeMap<>();
+    folder
+        .contents()
+        .forEach(
+            (path, bytes) -> {
+              if (path.endsWith(SVG)) {
+                String data = Base64.getEncoder().encodeToString(bytes);
+                drawings.put(stem(path, SVG), "data:image/svg+xml;base64," + data);
+              } else if (path.endsWith(PNG)) {
+                pictures.put(stem(path, PNG), bytes);
+              }
+            });
+    folder.add("report.html", ReportHtml.of(title, parts, drawings));
+    folder.add("report.pdf", ReportPdf.of(title, parts, pictures, plan.job().paper()));
+  }
+
+  private static String stem(String path, String ending) {
+    return path.substring(0, path.length() - ending.length());
+  }
+
+  private static void addPapers(ResultFolder folder, Plan plan, PlanListener listener) {
+    Job job = plan.job();
+    listener.step("drawing full-size patterns");
+    Patterns.of(job, job.paper()).forEach(folder::add);
+    job.structure()
+        .ifPresent(
+            order -> {
+              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper()));
+              folder.add("support-table.pdf", SupportSheet.pdf(job, order));
+            });
+    TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
+    folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
 import curvestock.machine.MachineSetup;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  * @param terms on which terms sheets are bought
  * @param spares pieces beyond those wanted
  * @param machine how the files for machines are written
+ * @param paper what full-size patterns are tiled on
  */
 public record Job(
     String title,
@@ -49,7 +51,8 @@ public record Job(
     Rates rates,
     Terms terms,
     Spares spares,
-    MachineSetup machine) {
+    MachineSetup machine,
+    PaperSize paper) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -69,14 +72,21 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, terms, spares, machine);
+        rates, terms, spares, machine, paper);
   }
 
   /** The same job with other spares. */
   public Job with(Spares others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, others, machine);
+        rates, terms, others, machine, paper);
+  }
+
+  /** The same job with patterns on other paper. */
+  public Job with(PaperSize other) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, spares, machine, other);
   }
 
   /**
@@ -99,7 +109,8 @@ public record Job(
         rates,
         terms,
         spares,
-        machine);
+        machine,
+        paper);
   }
 
   /** All pieces to cut: those of the helix, then those listed, with spares. Ids are unique. */

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
@@ -102,7 +103,8 @@ public final class JobReader {
                 "stock-file",
                 "store-cuts",
                 "tax",
-                "spares"));
+                "spares",
+                "patterns"));
     return job(top, unit);
   }
 
@@ -130,6 +132,7 @@ public final class JobReader {
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
+    Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -154,7 +157,8 @@ public final class JobReader {
                     rates.orElse(Rates.NONE),
                     new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
                     Spares.NONE,
-                    machine.orElse(MachineSetup.DEFAULT)));
+                    machine.orElse(MachineSetup.DEFAULT),
+                    paper.orElse(PaperSize.usual(style.orElseThrow()))));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
         .filter(job -> isCuttable(job, top));

@@ -38,6 +38,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
           strip: {length: 6 in, width: 4 in}
       search: {seed: 1, effort: normal}
       rates: {feed-per-minute: 20 in, minutes-per-joint: 10, largest-piece: 60x24 in}
+      patterns: {paper: A3}
       """;
 
   private static final String SEARCH = "search: {seed: 1, effort: normal}";
@@ -68,6 +69,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
     return List.of(
         seen("curvestock: 1", "curvestock: 2", "1:13", "must be 1, the only format"),
         seen("curvestock: 1\n", "", "1:1", "curvestock: is missing; write `curvestock: 1`"),
+        seen("paper: A3", "paper: A5", "24:19", "one of A4, Letter, A3, Tabloid, roll"),
         seen("title: Test job", "title: [a]", "2:8", "title: must be a text, but was a list"),
         seen("title: Test job", "title:", "2:7", "must be a text, but was nothing"),
         unseen("invented: true", "invented: no", "3:11", "one of true, false, but was \"no\""),
