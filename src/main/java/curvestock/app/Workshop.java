@@ -25,10 +25,12 @@ import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.purchase.Purchase;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -70,12 +72,59 @@ public final class Workshop {
   }
 
   /**
+   * The job in the text.
+   *
+   * @param name what to call the text in messages
+   * @throws curvestock.job.JobException if it is not a right job; holds all problems
+   */
+  public static Job readJob(String text, String name) {
+    return JobReader.read(text, name);
+  }
+
+  /**
+   * What can be said of the job at once, before anything is planned; nothing if no regular pattern
+   * fits.
+   */
+  public static Optional<Glance> glance(Job job) {
+    return Glance.at(job);
+  }
+
+  /**
    * Plans the job.
    *
    * @throws Infeasible if it cannot be cut from its sheets
    */
   public static Plan plan(Job job, PlanListener listener) throws Infeasible {
     return new Planner(job, listener).plan();
+  }
+
+  /**
+   * The plan with layouts that somebody changed by hand.
+   *
+   * @param layouts all sheets of the job, with exactly the pieces wanted in all
+   * @throws IllegalArgumentException if pieces are missing or too many, or more sheets are used
+   *     than can be had; whether the gaps hold is judged when the result is made
+   */
+  public static Plan byHand(Plan plan, List<Layout> layouts) {
+    Purchase before = plan.purchase();
+    for (Demand demand : plan.job().demands()) {
+      int held = layouts.stream().mapToInt(layout -> layout.count(demand.piece())).sum();
+      if (held != demand.count()) {
+        throw new IllegalArgumentException(
+            "the sheets must hold %d of %s, but hold %d"
+                .formatted(demand.count(), demand.piece().id(), held));
+      }
+    }
+    for (SheetStock sheet : plan.job().sheets()) {
+      long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
+      if (sheet.available().isPresent() && used > sheet.available().getAsInt()) {
+        throw new IllegalArgumentException(
+            "only %d of %s can be had, but %d are used"
+                .formatted(sheet.available().getAsInt(), sheet.name(), used));
+      }
+    }
+    Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
+    return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.stopped());
   }
 
   /**

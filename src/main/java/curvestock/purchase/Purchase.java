@@ -20,6 +20,24 @@ public record Purchase(
     lines = List.copyOf(lines);
   }
 
+  /**
+   * The purchase of the sheets under the given layouts, which somebody else has chosen.
+   *
+   * @param bound proven for the problem
+   * @throws IllegalArgumentException if a layout lies on no product's sheet
+   */
+  public static Purchase of(PurchaseProblem problem, List<Layout> layouts, CostBound bound) {
+    List<PurchaseLine> lines = new ArrayList<>();
+    for (int p = 0; p < problem.products().size(); p++) {
+      int product = p;
+      long used = layouts.stream().filter(each -> problem.productOf(each) == product).count();
+      if (used > 0) {
+        lines.add(PurchaseLine.of(problem.products().get(p), Math.toIntExact(used)));
+      }
+    }
+    return new Purchase(problem, layouts, lines, bound);
+  }
+
   /** Price of all sheets bought. */
   public Money sheetCost() {
     return lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
