@@ -22,7 +22,11 @@ import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.layout.Layout;
+import curvestock.packing.Arrangement;
+import curvestock.packing.Continued;
+import curvestock.packing.Control;
 import curvestock.packing.Effort;
+import curvestock.packing.Packer;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.Glance;
@@ -38,6 +42,7 @@ import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
+import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
@@ -115,6 +120,10 @@ public final class Workshop {
                 .formatted(demand.count(), demand.piece().id(), held));
       }
     }
+    if (sheets(layouts).equals(sheets(plan.layouts()))) {
+      Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
+      return new Plan(plan.job(), same, layouts, plan.capacities(), plan.stopped());
+    }
     for (SheetStock sheet : plan.job().sheets()) {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
       if (sheet.available().isPresent() && used > sheet.available().getAsInt()) {
@@ -125,6 +134,43 @@ public final class Workshop {
     }
     Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
     return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.stopped());
+  }
+
+  /**
+   * Improves sheets round the pieces that somebody has pinned; their other pieces, and those of
+   * sheets without a pin, may be moved.
+   *
+   * @return all sheets that are still needed
+   * @throws Infeasible if a piece finds room nowhere
+   * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
+   *     themselves
+   */
+  public static List<LaidByHand> improve(
+      Job job, List<LaidByHand> sheets, PlanListener listener) throws Infeasible {
+    return new RoundPins(job, sheets, listener).improved();
+  }
+
+  static Continued improve(
+      Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+    Control control =
+        new Control() {
+          @Override
+          public boolean stopped() {
+            return listener.stopped();
+          }
+
+          @Override
+          public void worked(long done, long budget) {
+            listener.worked(done, budget);
+          }
+        };
+    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    return packer.continueFrom(from, control, better -> {});
+  }
+
+  /** Names of the sheets under the layouts, sorted. */
+  private static List<String> sheets(List<Layout> layouts) {
+    return layouts.stream().map(layout -> layout.sheet().name()).sorted().toList();
   }
 
   /**
@@ -167,15 +213,20 @@ public final class Workshop {
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+    return helix(
+        job.with(new SearchSettings(job.search().seed(), Effort.QUICK)), listener, withSheets);
+  }
+
+  /** The same, its sheets planned with the job's own effort. */
+  public static HelixReport helix(Job job, PlanListener listener, boolean withSheets) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
     if (!withSheets) {
       return new HelixReport(job, order, Optional.empty(), true);
     }
-    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
     try {
-      return new HelixReport(job, order, Optional.of(plan(hasty, listener)), true);
+      return new HelixReport(job, order, Optional.of(plan(job, listener)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
       return new HelixReport(job, order, Optional.empty(), true);
@@ -198,7 +249,7 @@ public final class Workshop {
     folder.add("shopping.csv", tables.shopping());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
     draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
@@ -247,6 +298,11 @@ public final class Workshop {
   /** The comparison as text, data and charts. */
   public static ResultFolder result(Comparison comparison) {
     ResultFolder folder = new ResultFolder();
+    addComparison(folder, comparison);
+    return folder;
+  }
+
+  private static void addComparison(ResultFolder folder, Comparison comparison) {
     folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
     folder.add("compare.json", CompareJson.of(comparison));
     addChart(folder, "charts/choices", CompareCharts.choices(comparison));
@@ -254,7 +310,26 @@ public final class Workshop {
         .scan()
         .ifPresent(
             scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
-    return folder;
+  }
+
+  /** The archive in a packet that holds all its other files. */
+  public static final String ARCHIVE = "packet.zip";
+
+  private static final String ARCHIVED_FOLDER = "curvestock-packet";
+
+  /**
+   * Everything that a shop needs to cut and build the job: the result of the plan, the comparison
+   * if there is one, a guide that says which file is for what, and all of it once more as an
+   * archive ({@value #ARCHIVE}).
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder packet(
+      Plan plan, Optional<Comparison> comparison, PlanListener listener) {
+    ResultFolder folder = result(plan, listener);
+    comparison.ifPresent(compared -> addComparison(folder, compared));
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
+    return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

@@ -9,6 +9,7 @@ import java.util.Base64;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -55,12 +56,11 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Access token for --bind. Default: a new random one each time.")
   private String token;
 
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
+  @Mixin private DebugOption debug;
 
   @Override
   public boolean debug() {
-    return debug;
+    return debug.isGiven();
   }
 
   @Override

@@ -16,7 +16,6 @@ import io.javalin.http.Context;
 import io.javalin.http.ForbiddenResponse;
 import io.javalin.http.NotFoundResponse;
 import io.javalin.http.ServiceUnavailableResponse;
-import java.io.IOException;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.List;
@@ -58,6 +57,7 @@ final class Api {
         Route.post("/api/lengths", this::lengths),
         Route.post("/api/gaps", this::gaps),
         Route.post("/api/work", this::work),
+        Route.post("/api/work/{id}/improve", this::improve),
         Route.post("/api/work/{id}/enough", this::enough),
         Route.delete("/api/work/{id}", this::cancel),
         Route.post("/api/work/{id}/packet", this::packet),
@@ -124,7 +124,7 @@ final class Api {
         hand == null || hand.isNull()
             ? Optional.empty()
             : Optional.of(HandWork.layouts(hand, job.get()));
-    Work work = new Work(newId(), job.get(), byHand);
+    Work work = new PlanWork(newId(), job.get(), byHand);
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -152,6 +152,18 @@ final class Api {
     }
   }
 
+  private void improve(Context ctx) {
+    Work former = find(ctx);
+    JsonNode request = Json.request(ctx.body());
+    String client = Json.needText(request, "client", LONGEST_CLIENT);
+    Plan basis = former.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
+    Work work =
+        new ImproveWork(newId(), former, basis, HandWork.withPins(request, former.job()));
+    works.start(client, work);
+    ctx.status(202);
+    json(ctx, Json.object().put("id", work.id()));
+  }
+
   private void enough(Context ctx) {
     find(ctx).enough();
     ctx.status(204);
@@ -162,7 +174,7 @@ final class Api {
     ctx.status(204);
   }
 
-  private void packet(Context ctx) throws IOException {
+  private void packet(Context ctx) {
     Work work = find(ctx);
     JsonNode request = Json.request(ctx.body());
     Plan plan = work.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
@@ -175,7 +187,8 @@ final class Api {
           hand == null || hand.isNull()
               ? plan
               : Workshop.byHand(plan, HandWork.layouts(hand, plan.job()));
-      byte[] zip = Packet.zip(chosen, Json.needText(request, "text", LONGEST_TEXT));
+      String text = Json.needText(request, "text", LONGEST_TEXT);
+      byte[] zip = Packet.zip(chosen, work.comparison(), text);
       ctx.contentType("application/zip");
       ctx.header("Content-Disposition", "attachment; filename=\"curvestock-packet.zip\"");
       ctx.result(zip);

@@ -24,7 +24,7 @@ final class Gain {
       gains.add(saved.format(currency) + " saved");
     }
     return gains.isEmpty()
-        ? "The longer search found nothing cheaper than the quick one."
-        : "The longer search gained: " + String.join(", ", gains) + ".";
+        ? "The longer search found nothing cheaper."
+        : "The search gained: " + String.join(", ", gains) + ".";
   }
 }

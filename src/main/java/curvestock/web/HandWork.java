@@ -3,6 +3,7 @@ package curvestock.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.app.LaidByHand;
 import curvestock.geometry.Pose;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
@@ -32,6 +33,22 @@ final class HandWork {
       layouts.add(layout(sheet, job));
     }
     return layouts;
+  }
+
+  /** The same with the pieces parted that are pinned. */
+  static List<LaidByHand> withPins(JsonNode request, Job job) {
+    List<LaidByHand> laid = new ArrayList<>();
+    for (JsonNode sheet : Json.needList(request, "sheets", MOST_SHEETS)) {
+      Layout layout = layout(sheet, job);
+      List<Placement> pinned = new ArrayList<>();
+      List<Placement> free = new ArrayList<>();
+      for (int i = 0; i < layout.placements().size(); i++) {
+        boolean isPinned = sheet.path("placements").path(i).path("pinned").asBoolean();
+        (isPinned ? pinned : free).add(layout.placements().get(i));
+      }
+      laid.add(new LaidByHand(layout.sheet(), pinned, free));
+    }
+    return laid;
   }
 
   static Layout layout(JsonNode sheet, Job job) {

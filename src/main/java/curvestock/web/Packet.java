@@ -1,17 +1,17 @@
 package curvestock.web;
 
 import curvestock.app.Workshop;
+import curvestock.compare.Comparison;
+import curvestock.files.ResultFolder;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
+import java.util.Optional;
 
 /** Everything that is taken to the saw, as one zip, every drawing checked. */
 final class Packet {
+
+  private static final String FOLDER = "curvestock-packet";
 
   private Packet() {}
 
@@ -21,24 +21,15 @@ final class Packet {
    * @param jobText the job file, put beside the drawings
    * @throws curvestock.app.WrongLayoutException if a drawing fails its check
    */
-  static byte[] zip(Plan plan, String jobText) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
-      put(zip, "job.yaml", jobText.getBytes(StandardCharsets.UTF_8));
-      for (Map.Entry<String, byte[]> file :
-          Workshop.result(plan, PlanListener.NONE).contents().entrySet()) {
-        put(zip, file.getKey(), file.getValue());
+  static byte[] zip(Plan plan, Optional<Comparison> comparison, String jobText) {
+    ResultFolder all = new ResultFolder().add("job.yaml", jobText);
+    ResultFolder packet = Workshop.packet(plan, comparison, PlanListener.NONE);
+    for (Map.Entry<String, byte[]> file : packet.contents().entrySet()) {
+      // The archive in the folder would be the same files once more.
+      if (!file.getKey().equals(Workshop.ARCHIVE)) {
+        all.add(file.getKey(), file.getValue());
       }
     }
-    return bytes.toByteArray();
-  }
-
-  private static void put(ZipOutputStream zip, String name, byte[] bytes) throws IOException {
-    ZipEntry entry = new ZipEntry(name);
-    // The same packet is the same bytes: no clock in it.
-    entry.setTime(0);
-    zip.putNextEntry(entry);
-    zip.write(bytes);
-    zip.closeEntry();
+    return all.zip(FOLDER);
   }
 }
