@@ -1,7 +1,9 @@
 package curvestock.layout;
 
+import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
+import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,8 +31,8 @@ public final class TrueGaps {
    *
    * @param to what it is near to
    * @param number which piece or defect, from 0; 0 for the edge
-   * @param gap true gap in millimetres; 0 where they overlap, negative by how far a piece reaches
-   *     over the edge
+   * @param gap true gap in millimetres; 0 where they overlap, below 0 where a piece reaches
+   *     over the edge, on a rectangular sheet by how far
    * @param least gap that must be kept
    * @param grainHolds whether the piece lies as its grain allows
    */
@@ -38,6 +40,7 @@ public final class TrueGaps {
 
     /** Whether the piece may lie there. */
     public boolean holds() {
+      // Clearances of 0 may hide an overlap; measured against a rectangle's edge, 0 is 0.
       boolean apart = to == Neighbour.EDGE || gap > 0;
       return apart && gap >= least - ROUNDING && grainHolds;
     }
@@ -57,11 +60,6 @@ public final class TrueGaps {
     return List.copyOf(all);
   }
 
-  /** Whether every piece of the layout may lie where it lies. */
-  public static boolean hold(Layout layout) {
-    return of(layout).stream().allMatch(Tightest::holds);
-  }
-
   private static Tightest of(Layout layout, List<Outline> outlines, int piece) {
     Outline outline = outlines.get(piece);
     Placement placement = layout.placements().get(piece);
@@ -72,7 +70,7 @@ public final class TrueGaps {
             .allows(placement.pose().rotation(), layout.sheet().grain().radians());
     double spacing = layout.cutting().spacing().millimetres();
     double margin = layout.cutting().margin().millimetres();
-    double inside = Clearance.within(outline, layout.sheet().outline());
+    double inside = inside(outline, layout.sheet());
     Tightest best = new Tightest(Neighbour.EDGE, 0, inside, margin, grain);
     for (int j = 0; j < outlines.size(); j++) {
       if (j != piece) {
@@ -84,6 +82,20 @@ public final class TrueGaps {
       best = nearer(best, Neighbour.DEFECT, j, outline, defects.get(j), spacing);
     }
     return best;
+  }
+
+  /** Below 0 where a piece crosses the edge; on a rectangle by how far it reaches over. */
+  private static double inside(Outline outline, SheetStock sheet) {
+    if (!sheet.isRectangle()) {
+      double within = Clearance.within(outline, sheet.outline());
+      // Touching and crossing look alike there, and unsure counts as wrong.
+      return within == 0 ? -ROUNDING * 2 : within;
+    }
+    Box piece = outline.box();
+    Box all = sheet.outline().box();
+    return Math.min(
+        Math.min(piece.minX() - all.minX(), all.maxX() - piece.maxX()),
+        Math.min(piece.minY() - all.minY(), all.maxY() - piece.maxY()));
   }
 
   private static Tightest nearer(

@@ -110,8 +110,9 @@ final class HandWork {
       return "lies on " + to;
     }
     if (tightest.gap() < 0) {
-      return "reaches over the sheet's edge by "
-          + job.style().format(Length.ofMillimetres(-tightest.gap()));
+      boolean far = tightest.gap() < -0.01;
+      return "reaches over the sheet's edge"
+          + (far ? " by " + job.style().format(Length.ofMillimetres(-tightest.gap())) : "");
     }
     // Rounded to a printed fraction a gap could look enough that is not.
     String gap = job.style().formatGiven(Length.ofMillimetres(rounded(tightest.gap())));

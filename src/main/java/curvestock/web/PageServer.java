@@ -71,6 +71,8 @@ public final class PageServer implements AutoCloseable {
     for (Route route : api.routes()) {
       javalin.addHttpHandler(route.method(), route.path(), ctx -> route.answer().to(ctx));
     }
+    // Asked before the stream opens, when it can still be said that there is none.
+    javalin.before("/api/work/{id}/events", api::find);
     javalin.sse("/api/work/{id}/events", this::events);
     javalin.exception(HttpResponseException.class, PageServer::tell);
   }

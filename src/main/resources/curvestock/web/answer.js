@@ -5,7 +5,7 @@ import * as server from "./server.js";
 import { job, setHand, state } from "./state.js";
 import { learnFacts, showProblems } from "./questions.js";
 import { drawHelix } from "./helix.js";
-import { handHolds, redraw, showPlan } from "./hand.js";
+import { handHolds, onImprove, redraw, showPlan } from "./hand.js";
 import { showLooks, showSizes } from "./sizes.js";
 import { showTurning } from "./turning.js";
 import { showVerdicts } from "./verdicts.js";
@@ -67,6 +67,27 @@ export async function ask() {
   });
 }
 
+/** Lets the program go on round the pieces that are pinned. */
+async function improve(sheets) {
+  const from = current();
+  if (!from) return;
+  const mine = ++asked;
+  hush();
+  document.body.dataset.state = "asking";
+  try {
+    work = (await server.improve(from, sheets)).id;
+  } catch (refusal) {
+    progress(refusal.message, null);
+    return;
+  }
+  progress("Laying anew round the pinned pieces …", 0);
+  hush = server.listen(work, (name, news) => {
+    if (mine === asked) hear(name, news, { helix, sizes: true });
+  });
+}
+
+onImprove(improve);
+
 function hear(name, news, told) {
   switch (name) {
     case "helix":
@@ -90,6 +111,15 @@ function hear(name, news, told) {
       if (!told.helix) showHelix(false);
       plan = news;
       showAnswer(news);
+      break;
+    case "improved":
+      plan = news;
+      setHand({ sheets: news.sheets.map(({ stock, placements }) => ({ stock, placements })) });
+      showAnswer(news);
+      break;
+    case "stuck":
+      byId("gained").textContent = news.message;
+      say(news.message);
       break;
     case "unfit":
       setHand(null);
@@ -143,7 +173,7 @@ function showAnswer(found) {
   headline(`${count} ${count === 1 ? "sheet" : "sheets"}, ${found.cost}`);
   byId("bound").textContent = found.bound;
   byId("gained").textContent = found.gained;
-  if (state().hand && found.stage !== "hand" && found.stage !== "basis") {
+  if (state().hand && !["hand", "basis", "improved"].includes(found.stage)) {
     byId("gained").append(" Your own layout is kept; “Back to the layout as found” takes the new one.");
   }
   show(byId("buy"), found.buy.map((line) =>

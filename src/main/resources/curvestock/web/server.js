@@ -44,6 +44,7 @@ export const save = (job, original) => json("POST", "/api/save", { job, original
 export const lengths = (units, texts) => json("POST", "/api/lengths", { units, texts });
 export const gaps = (job, sheet) => json("POST", "/api/gaps", { job, sheet });
 export const work = (job, hand) => json("POST", "/api/work", { client, job, hand });
+export const improve = (id, sheets) => json("POST", `/api/work/${id}/improve`, { client, sheets });
 export const enough = (id) => ask("POST", `/api/work/${id}/enough`, {});
 export const cancel = (id) => ask("DELETE", `/api/work/${id}`);
 export const stop = () => ask("POST", "/api/stop", {});
@@ -52,7 +53,7 @@ export async function packet(id, hand, text) {
   return (await ask("POST", `/api/work/${id}/packet`, { hand, text })).blob();
 }
 
-const NAMES = ["helix", "glance", "plan", "looks", "sizes", "progress", "unfit"];
+const NAMES = ["helix", "glance", "plan", "looks", "sizes", "progress", "unfit", "improved", "stuck"];
 const LAST = ["done", "refused", "failed", "cancelled"];
 
 /** Listens to a computation until it ends; gives a function that stops listening. */
