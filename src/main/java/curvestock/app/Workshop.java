@@ -23,8 +23,14 @@ import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
+import curvestock.packing.Arrangement;
+import curvestock.packing.Continued;
+import curvestock.packing.Control;
 import curvestock.packing.Effort;
+import curvestock.packing.Packer;
 import curvestock.packing.SearchSettings;
+import curvestock.piece.Demand;
+import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
@@ -36,6 +42,7 @@ import curvestock.printing.Patterns;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
+import curvestock.purchase.Purchase;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -102,12 +109,100 @@ public final class Workshop {
   }
 
   /**
+   * The job in the text.
+   *
+   * @param name what to call the text in messages
+   * @throws curvestock.job.JobException if it is not a right job; holds all problems
+   */
+  public static Job readJob(String text, String name) {
+    return JobReader.read(text, name);
+  }
+
+  /**
+   * What can be said of the job at once, before anything is planned; nothing if no regular pattern
+   * fits.
+   */
+  public static Optional<Glance> glance(Job job) {
+    return Glance.at(job);
+  }
+
+  /**
    * Plans the job.
    *
    * @throws Infeasible if it cannot be cut from its sheets
    */
   public static Plan plan(Job job, PlanListener listener) throws Infeasible {
     return new Planner(job, listener).plan();
+  }
+
+  /**
+   * The plan with layouts that somebody changed by hand.
+   *
+   * @param layouts all sheets of the job, with exactly the pieces wanted in all
+   * @throws IllegalArgumentException if pieces are missing or too many, or more sheets are used
+   *     than can be had; whether the gaps hold is judged when the result is made
+   */
+  public static Plan byHand(Plan plan, List<Layout> layouts) {
+    Purchase before = plan.purchase();
+    for (Demand demand : plan.job().demands()) {
+      int held = layouts.stream().mapToInt(layout -> layout.count(demand.piece())).sum();
+      if (held != demand.count()) {
+        throw new IllegalArgumentException(
+            "the sheets must hold %d of %s, but hold %d"
+                .formatted(demand.count(), demand.piece().id(), held));
+      }
+    }
+    if (sheets(layouts).equals(sheets(plan.layouts()))) {
+      Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
+      return new Plan(plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    }
+    for (SheetStock sheet : plan.job().sheets()) {
+      long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
+      if (sheet.available().isPresent() && used > sheet.available().getAsInt()) {
+        throw new IllegalArgumentException(
+            "only %d of %s can be had, but %d are used"
+                .formatted(sheet.available().getAsInt(), sheet.name(), used));
+      }
+    }
+    Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
+    return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+  }
+
+  /**
+   * Improves sheets round the pieces that somebody has pinned; their other pieces, and those of
+   * sheets without a pin, may be moved.
+   *
+   * @return all sheets that are still needed
+   * @throws Infeasible if a piece finds room nowhere
+   * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
+   *     themselves
+   */
+  public static List<LaidByHand> improve(
+      Job job, List<LaidByHand> sheets, PlanListener listener) throws Infeasible {
+    return new RoundPins(job, sheets, listener).improved();
+  }
+
+  static Continued improve(
+      Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+    Control control =
+        new Control() {
+          @Override
+          public boolean stopped() {
+            return listener.stopped();
+          }
+
+          @Override
+          public void worked(long done, long budget) {
+            listener.worked(done, budget);
+          }
+        };
+    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    return packer.continueFrom(from, control, better -> {});
+  }
+
+  /** Names of the sheets under the layouts, sorted. */
+  private static List<String> sheets(List<Layout> layouts) {
+    return layouts.stream().map(layout -> layout.sheet().name()).sorted().toList();
   }
 
   /**
