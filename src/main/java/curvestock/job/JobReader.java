@@ -78,7 +78,8 @@ public final class JobReader {
                 "helix",
                 "pieces",
                 "search",
-                "rates"));
+                "rates",
+                "limits"));
     return job(top, unit);
   }
 
@@ -103,6 +104,7 @@ public final class JobReader {
     Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
+    Optional<Limits> limits = top.find("limits").flatMap(Limits::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
     }
@@ -121,7 +123,8 @@ public final class JobReader {
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
                     rates.orElse(Rates.NONE)))
-        .filter(job -> isCountable(job, top));
+        .filter(job -> isCountable(job, top))
+        .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top));
   }
 
   private Optional<List<SheetStock>> sheets(Block top) {
@@ -175,12 +178,23 @@ public final class JobReader {
     return mapping.entries().stream().filter(entry -> entry.key().equals(key)).findFirst();
   }
 
+  private static boolean isOfUsualSize(Job job, Limits limits, Block top) {
+    Optional<String> objection = limits.objection(job);
+    objection.ifPresent(top::note);
+    return objection.isEmpty();
+  }
+
   private static boolean isCountable(Job job, Block top) {
     long count = job.demands().stream().mapToLong(Demand::count).sum();
     if (count <= MOST_PIECES) {
       return true;
     }
-    top.note("asks for " + count + " pieces; at most " + MOST_PIECES + " are planned in one job");
+    top.note(
+        "asks for "
+            + count
+            + " pieces; at most "
+            + MOST_PIECES
+            + " are planned in one job; make several of it");
     return false;
   }
 }
