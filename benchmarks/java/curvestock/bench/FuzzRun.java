@@ -28,6 +28,10 @@ import java.util.function.Supplier;
 public final class FuzzRun {
 
   private static final Path FOUND = Path.of("target", "fuzz");
+
+  /** Inputs that keep the machine this busy are kept for a look, but are no fault. */
+  private static final long SLOW = 20_000_000_000L;
+
   private static int faults;
 
   private FuzzRun() {}
@@ -70,7 +74,11 @@ public final class FuzzRun {
         faults++;
         keep(what + "-" + round, text, e);
       }
-      longest = Math.max(longest, System.nanoTime() - start);
+      long took = System.nanoTime() - start;
+      longest = Math.max(longest, took);
+      if (took > SLOW) {
+        keep("slow-" + what + "-" + round, text, new Throwable("took " + took / 1_000_000 + " ms"));
+      }
       if (round % 1000 == 999) {
         System.err.println(what + " " + (round + 1) + " " + counts);
       }
@@ -81,7 +89,9 @@ public final class FuzzRun {
 
   private static void keep(String name, String text, Throwable fault) {
     System.out.println(name + ": " + fault);
-    fault.printStackTrace();
+    if (!name.startsWith("slow")) {
+      fault.printStackTrace();
+    }
     try {
       Files.write(FOUND.resolve(name + ".txt"), text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException e) {

@@ -125,7 +125,7 @@ public final class Trial {
   }
 
   private static void requireLocated(List<Problem> problems, String text) {
-    long lines = text.chars().filter(c -> c == '\n' || c == '\r' || c == 0x85).count() + 1;
+    long lines = text.chars().filter(c -> c == '\n' || c == '\r').count() + 1;
     require(!problems.isEmpty(), "refused without a reason");
     for (Problem problem : problems) {
       require(problem.line() >= 1 && problem.line() <= lines, "no such line: " + problem);
