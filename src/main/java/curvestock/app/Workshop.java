@@ -36,6 +36,7 @@ import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
+import curvestock.report.PacketGuide;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.SheetFiles;
@@ -118,15 +119,20 @@ public final class Workshop {
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+    return helix(
+        job.with(new SearchSettings(job.search().seed(), Effort.QUICK)), listener, withSheets);
+  }
+
+  /** The same, its sheets planned with the job's own effort. */
+  public static HelixReport helix(Job job, PlanListener listener, boolean withSheets) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
     if (!withSheets) {
       return new HelixReport(job, order, Optional.empty(), true);
     }
-    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
     try {
-      return new HelixReport(job, order, Optional.of(plan(hasty, listener)), true);
+      return new HelixReport(job, order, Optional.of(plan(job, listener)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
       return new HelixReport(job, order, Optional.empty(), true);
@@ -149,7 +155,7 @@ public final class Workshop {
     folder.add("shopping.csv", tables.shopping());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
     draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
@@ -198,6 +204,11 @@ public final class Workshop {
   /** The comparison as text, data and charts. */
   public static ResultFolder result(Comparison comparison) {
     ResultFolder folder = new ResultFolder();
+    addComparison(folder, comparison);
+    return folder;
+  }
+
+  private static void addComparison(ResultFolder folder, Comparison comparison) {
     folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
     folder.add("compare.json", CompareJson.of(comparison));
     addChart(folder, "charts/choices", CompareCharts.choices(comparison));
@@ -205,7 +216,26 @@ public final class Workshop {
         .scan()
         .ifPresent(
             scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
-    return folder;
+  }
+
+  /** The archive in a packet that holds all its other files. */
+  public static final String ARCHIVE = "packet.zip";
+
+  private static final String ARCHIVED_FOLDER = "curvestock-packet";
+
+  /**
+   * Everything that a shop needs to cut and build the job: the result of the plan, the comparison
+   * if there is one, a guide that says which file is for what, and all of it once more as an
+   * archive ({@value #ARCHIVE}).
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder packet(
+      Plan plan, Optional<Comparison> comparison, PlanListener listener) {
+    ResultFolder folder = result(plan, listener);
+    comparison.ifPresent(compared -> addComparison(folder, compared));
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
+    return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

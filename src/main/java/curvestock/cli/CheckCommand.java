@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -36,12 +37,11 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
       description = "The job file. Without it the embedded default job.")
   private Path jobFile;
 
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
+  @Mixin private DebugOption debug;
 
   @Override
   public boolean debug() {
-    return debug;
+    return debug.isGiven();
   }
 
   @Override

@@ -17,6 +17,7 @@ import picocli.CommandLine.Command;
       PlanCommand.class,
       HelixCommand.class,
       CompareCommand.class,
+      PacketCommand.class,
       CheckCommand.class,
       SchemaCommand.class
     },

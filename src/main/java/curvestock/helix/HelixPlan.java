@@ -18,6 +18,7 @@ import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdicts;
@@ -27,6 +28,8 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The whole helix, worked out from what the builder states: the line and its heights, the joints
@@ -50,11 +53,11 @@ public final class HelixPlan {
   private HelixPlan(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
     this.style = style;
-    climb = new ClimbSolver(spec).solve();
+    climb = new ClimbSolver(spec, style).solve();
     line = new CentreLine(spec, climb);
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
-    stations = new Stations(spec.supports(), climb, joints);
+    stations = new Stations(spec, climb, joints);
     roadbed = new Roadbed(spec, climb, line, joints, stations, style);
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
@@ -176,18 +179,39 @@ public final class HelixPlan {
 
   /** Everything to be cut from the roadbed's sheets, holes included. */
   public List<Demand> demands() {
-    return demands(roadbed.kinds().stream().map(PieceKind::demand).toList());
+    List<Demand> demands =
+        new ArrayList<>(roadbed.kinds().stream().map(PieceKind::demand).toList());
+    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
+    return demands;
   }
 
   /** The same without holes, which do not matter to packing: same ids, frames and counts. */
   public List<Demand> blankDemands() {
-    return demands(roadbed.kinds().stream().map(PieceKind::blankDemand).toList());
+    return demands().stream().map(HelixPlan::blank).toList();
   }
 
-  private List<Demand> demands(List<Demand> roadbedPieces) {
-    List<Demand> demands = new ArrayList<>(roadbedPieces);
-    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
-    return demands;
+  private static Demand blank(Demand demand) {
+    Piece piece = demand.piece();
+    return new Demand(Piece.of(piece.id(), piece.name(), piece.shape().blank()), demand.count());
+  }
+
+  /**
+   * The same helix with its rods on ears outside the roadbed's edge; empty if it does not stand on
+   * rods. Ears let the roadbed stay narrow and cost room on the sheets.
+   */
+  public Optional<HelixPlan> withEars(Riser.Ear ear) {
+    return withRods(rods -> rods.onEars(ear));
+  }
+
+  /** The same helix with its rods inside the roadbed's edge; empty if it does not stand on rods. */
+  public Optional<HelixPlan> withoutEars() {
+    return withRods(Riser.ThreadedRods::withoutEars);
+  }
+
+  private Optional<HelixPlan> withRods(UnaryOperator<Riser.ThreadedRods> change) {
+    return spec.supports().riser() instanceof Riser.ThreadedRods rods
+        ? Optional.of(of(spec.with(spec.supports().with(change.apply(rods))), style))
+        : Optional.empty();
   }
 
   /** Weight of one piece cut from the roadbed's sheets, in kilograms. */

@@ -83,7 +83,14 @@ final class JointReader {
               .flatMap(block -> sidePlates(block, Optional.of(block)));
       default ->
           given
-              .block("form", "length", "inset", "thickness", "screws-each-side", "from-sheets")
+              .block(
+                  "form",
+                  "length",
+                  "inset",
+                  "thickness",
+                  "screws-each-side",
+                  "screw-hole",
+                  "from-sheets")
               .flatMap(block -> plate(helix, Optional.of(block)));
     };
   }
@@ -120,13 +127,21 @@ final class JointReader {
             SCREWS,
             Integer.toString(SCREWS),
             "4 to 8 a joint are usual; " + Assumed.PRACTICE);
+    Length hole =
+        assumed.length(
+            block,
+            "screw-hole",
+            Lengths.SIZE,
+            at + "screw-hole",
+            assumed.imperial() ? Length.ofInches(5.0 / 32) : Length.ofMillimetres(4),
+            "for thin wood screws; " + Assumed.PRACTICE);
     requireSheetThickness(block, fromSheets, thickness);
     return block
         .orElse(helix)
         .build(
             () ->
                 new Construction.ButtWithPlate(
-                    new SplicePlate(form, length, inset, thickness, screws, fromSheets)));
+                    new SplicePlate(form, length, inset, thickness, screws, hole, fromSheets)));
   }
 
   private Optional<Construction> sidePlates(Block place, Optional<Block> block) {

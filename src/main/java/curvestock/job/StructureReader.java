@@ -213,10 +213,14 @@ final class StructureReader {
     Optional<Block> block =
         helix
             .find("prices")
-            .flatMap(field -> field.block("nut", "washer", "screw", "plate", "glue-kilogram"));
+            .flatMap(
+                field ->
+                    field.block(
+                        "nut", "washer", "coupling-nut", "screw", "plate", "glue-kilogram"));
     return new HardwarePrices(
         price(block, "nut"),
         price(block, "washer"),
+        price(block, "coupling-nut"),
         price(block, "screw"),
         price(block, "plate"),
         price(block, "glue-kilogram"));

@@ -21,6 +21,9 @@ final class Columns {
   /** A job that needs more mixed sheets than this repeats the last ones. */
   private static final int MOST_MIXED = 60;
 
+  /** Sheets of which the area alone allows more pieces than this hold too many for other proofs. */
+  private static final int MOST_PROVEN = 24;
+
   private final Job job;
   private final List<Demand> demands;
   private final PlanListener listener;
@@ -63,10 +66,13 @@ final class Columns {
     Packer packer = new Packer(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
-      Bound bound = bound(demand, sheet);
+      Bound bound = bound(demand, sheet, packer);
       int sought = Math.min(bound.count(), demand.count());
       Packed packed = packer.most(demand.piece(), sought, control);
       int found = packed.layout().placements().size();
+      if (found < sought) {
+        bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests());
+      }
       capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));
       keep(packed.layout());
     }
@@ -75,12 +81,29 @@ final class Columns {
     }
   }
 
-  private Bound bound(Demand demand, SheetStock sheet) {
-    if (job.search().effort() != Effort.THOROUGH) {
-      return Bound.quick(demand.piece(), sheet, job.cutting());
+  /**
+   * A limit before the search, so that nothing is sought that is proven impossible. A regular
+   * layout shows from which count on a proof may be tried.
+   */
+  private Bound bound(Demand demand, SheetStock sheet, Packer packer) {
+    Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
+    if (bound.count() > MOST_PROVEN) {
+      return bound;
     }
     listener.step("proving a limit for " + demand.piece().id() + " on " + sheet.name());
-    return Bound.thorough(demand.piece(), sheet, job.cutting());
+    int known = packer.structured(demand.piece()).layout().placements().size();
+    Bound byCases = bound.byCases(demand.piece(), sheet, job.cutting(), known, proofTests());
+    return job.search().effort() == Effort.THOROUGH && byCases.count() > known
+        ? byCases.or(Bound.thorough(demand.piece(), sheet, job.cutting()))
+        : byCases;
+  }
+
+  private long proofTests() {
+    return switch (job.search().effort()) {
+      case QUICK -> 500_000;
+      case NORMAL -> 3_000_000;
+      case THOROUGH -> 60_000_000;
+    };
   }
 
   private void mix(SheetStock sheet, Packer packer) {

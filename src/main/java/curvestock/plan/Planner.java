@@ -10,6 +10,7 @@ import curvestock.purchase.PackingLimits;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
 import curvestock.purchase.PurchaseProblem;
+import curvestock.purchase.PurchaseProblem;
 import curvestock.purchase.SheetLimit;
 import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;
@@ -49,7 +50,7 @@ public final class Planner {
     SheetStock first = job.sheets().get(0);
     for (SheetStock sheet : job.sheets()) {
       double apart = sheet.thickness().minus(first.thickness()).millimetres();
-      if (Math.abs(apart) > PurchaseProblem.SAME_THICKNESS.millimetres()) {
+      if (Math.abs(apart) > SheetStock.SAME_THICKNESS.millimetres()) {
         throw new Infeasible(
             List.of(
                 "All sheets of a job must have one thickness, but "

@@ -279,7 +279,7 @@ public final class HelixSummary {
                 .formatted(
                     block.count(),
                     style.format(block.height()),
-                    block.firstTurn() ? " under turn 1" : " between turns",
+                    block.onBase() ? " on the base" : " between turns",
                     style.format(block.slopeCut())));
       }
     } else if (riser instanceof Riser.ThreadedRods rods) {

@@ -93,7 +93,7 @@ public final class HelixTables {
     for (SupportRow row : report.plan().supports().rows()) {
       csv.add(
           row.station().name(),
-          Integer.toString(row.turn()),
+          turn(row),
           degrees(row.bearing()),
           Integer.toString(row.edges().supports()),
           number(row.underside()),
@@ -102,6 +102,15 @@ public final class HelixTables {
           String.format(Locale.ROOT, "%.2f", row.slope() * 100));
     }
     return csv.toString();
+  }
+
+  /** The turn's number, or which lead. */
+  private static String turn(SupportRow row) {
+    return switch (row.part()) {
+      case ENTRY -> "entry lead";
+      case EXIT -> "exit lead";
+      case RING -> Integer.toString(row.turn());
+    };
   }
 
   /** What to buy: sheets first, if they are planned. */

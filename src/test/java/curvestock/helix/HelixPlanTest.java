@@ -65,6 +65,7 @@ class HelixPlanTest {
         new HardwarePrices(
             Optional.of(new Money(5)),
             Optional.of(new Money(3)),
+            Optional.of(new Money(40)),
             Optional.empty(),
             Optional.empty(),
             Optional.of(new Money(1200)));

@@ -7,8 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Riser blocks to cut: those of the first turn grow with the climb, those above are alike wherever
- * the grade is steady.
+ * Riser blocks to cut: those that stand on the base grow with the climb, those between turns are
+ * alike wherever the grade is steady.
  */
 public final class BlockPlan {
 
@@ -24,11 +24,12 @@ public final class BlockPlan {
    * @param height at the middle
    * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
    * @param stockLength what it takes of the board: the height and what the sloping ends need
-   * @param firstTurn whether it stands on the base, with a square lower end; else both ends slope
+   * @param onBase whether it stands on the base, with a square lower end; else both ends slope
+   *     alike
    * @param count how many
    */
   public record Block(
-      Length height, Length slopeCut, Length stockLength, boolean firstTurn, int count) {}
+      Length height, Length slopeCut, Length stockLength, boolean onBase, int count) {}
 
   public BlockPlan(WoodBlocks riser, SupportTable table) {
     for (SupportRow row : table.rows()) {
@@ -40,16 +41,16 @@ public final class BlockPlan {
       }
     }
     blocks.sort(
-        Comparator.comparing((Block block) -> !block.firstTurn()).thenComparing(Block::height));
+        Comparator.comparing((Block block) -> !block.onBase()).thenComparing(Block::height));
   }
 
   private void add(WoodBlocks riser, SupportRow row, Length height) {
     Length slopeCut = riser.along().times(row.slope());
-    boolean first = row.turn() == 1;
+    boolean first = row.standsOnBase();
     int more = row.edges().supports();
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);
-      if (block.firstTurn() == first
+      if (block.onBase() == first
           && near(block.height(), height)
           && near(block.slopeCut(), slopeCut)) {
         blocks.set(
@@ -71,7 +72,7 @@ public final class BlockPlan {
     return Math.abs(a.minus(b).millimetres()) < ALIKE;
   }
 
-  /** First turn's blocks by height, then those between turns. */
+  /** Those on the base by height, then those between turns. */
   public List<Block> blocks() {
     return List.copyOf(blocks);
   }

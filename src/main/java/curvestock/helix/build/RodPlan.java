@@ -4,11 +4,12 @@ import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser.ThreadedRods;
 import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * Threaded rods, nuts and washers: two rods at each station; on every rod a nut and a washer above
- * and below each turn, and above and below the base.
+ * and below each turn that it carries, and above and below the base.
  */
 public final class RodPlan {
 
@@ -39,12 +40,12 @@ public final class RodPlan {
     this.riser = riser;
     Length ends = riser.thread().diameter().times(NUT_HEIGHTS).plus(riser.endAllowance());
     for (SupportRow row : table.rows()) {
-      if (row.turn() == row.station().places().size()) {
+      if (row.at() == row.station().highest()) {
         Length length = row.underside().plus(spec.plywood()).plus(ends);
-        rods.add(new Rods(row.station(), row.turn(), length));
+        rods.add(new Rods(row.station(), row.station().places().size(), length));
       }
     }
-    rods.sort((a, b) -> Integer.compare(a.station().number(), b.station().number()));
+    rods.sort(Comparator.comparingDouble(each -> each.station().lowest()));
   }
 
   /** By station. */

@@ -56,7 +56,7 @@ public final class ShoppingList {
       add(
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),
-          Optional.empty(),
+          spec.prices().coupling(),
           "to join rods longer than the stock");
       String each = "above and below each turn and the base, on every rod";
       String thread = rods.thread().name();

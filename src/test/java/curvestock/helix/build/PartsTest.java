@@ -1,6 +1,7 @@
 package curvestock.helix.build;
 
 import static curvestock.helix.SpecBuilder.inches;
+import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -26,7 +27,7 @@ class PartsTest {
   private static SplicePlates plates(SplicePlate.Form form, double length, double inset) {
     return new SplicePlates(
         new Construction.ButtWithPlate(
-            new SplicePlate(form, inches(length), inches(inset), inches(0.25), 2, true)),
+            new SplicePlate(form, inches(length), inches(inset), inches(0.25), 2, mm(4), true)),
         GroundPlan.circle(inches(28), inches(5.5)),
         23);
   }

@@ -91,6 +91,7 @@ class SupportTableTest {
             .segment(45)
             .construction(new Construction.TwoLayers())
             .supports(SpecBuilder.rods(16, Optional.empty()))
+            .ends(EndPlan.level(inches(24), Length.ZERO))
             .ascent(Ascent.ofTurnsAndRise(8, inches(2)))
             .plan();
     RodPlan rods =
@@ -113,6 +114,7 @@ class SupportTableTest {
     HelixPlan plan =
         new SpecBuilder()
             .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ends(EndPlan.level(inches(24), Length.ZERO))
             .ascent(Ascent.ofTurnsAndRise(12, inches(4)))
             .plan();
     RodPlan rods =
@@ -146,8 +148,8 @@ class SupportTableTest {
     BlockPlan blocks =
         new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
 
-    assertThat(blocks.blocks().stream().filter(block -> !block.firstTurn())).hasSize(1);
-    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::firstTurn)).hasSize(8);
+    assertThat(blocks.blocks().stream().filter(block -> !block.onBase())).hasSize(1);
+    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::onBase)).hasSize(8);
     assertThat(blocks.count()).isEqualTo(2 * plan.supports().rows().size());
     assertThat(blocks.cuts()).hasSize(blocks.count());
   }
@@ -168,7 +170,8 @@ class SupportTableTest {
     BlockPlan blocks =
         new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
 
-    assertThat(blocks.withoutRoom()).hasSize(1);
+    // The ring's foot, and the lead before it.
+    assertThat(blocks.withoutRoom()).hasSize(2);
     assertThat(plan.demands()).anyMatch(demand -> demand.piece().name().startsWith("riser block"));
     assertThat(
             plan.demands().stream()
