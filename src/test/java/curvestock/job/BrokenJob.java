@@ -150,6 +150,15 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         unseen("count: 3", "count: 0x10", "20:12", "but was \"0x10\""),
         seen("count: 3", "count: 99999999999999999999", "20:12", "to 100000"),
         unseen("count: 3", "count: 100000", "1:1", "asks for 100021 pieces"),
+        unseen("count: 3", "count: 99000", "1:1", "or raise the limit by `limits: {sheets:"),
+        unseen(
+            "{length: 6 in, width: 4 in}",
+            "{length: 1 in, width: 1/2 in}",
+            "1:1",
+            "or raise the limit by `limits: {pieces-on-a-sheet:"),
+        seen("search: {", "limits: {sheets: 0}\nsearch: {", "22:18", "whole number from 1 to"),
+        unseen(
+            "search: {", "limits: {packings: 1}\nsearch: {", "1:1", "so 2 packings; more than 1"),
         seen("strip: {", "stripe: {", "21:5", "did you mean \"strip\"?"),
         seen("strip: {length: 6 in, width: 4 in}", "strip: 6x4 in", "21:12", "must be a block"),
         seen(
