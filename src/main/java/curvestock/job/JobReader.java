@@ -124,7 +124,8 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
-    Optional<List<Demand>> pieces = top.find("pieces")
+    Optional<List<Demand>> pieces =
+        top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
