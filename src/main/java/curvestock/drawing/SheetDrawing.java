@@ -4,9 +4,11 @@ import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
-import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.machine.MachineSetup;
+import curvestock.machine.MachineSheet;
+import curvestock.machine.Marks;
 import curvestock.units.Length;
 import java.util.Comparator;
 import java.util.List;
@@ -59,22 +61,9 @@ public final class SheetDrawing {
     return new SheetDrawing(layout).draw(title);
   }
 
-  /**
-   * The drawing for machines: the document is exactly as large as the sheet, only outlines and
-   * marks, hairlines without fill.
-   */
+  /** The drawing for machines as it is without any wish: see {@link MachineDrawing}. */
   public static String clean(Layout layout) {
-    return new SheetDrawing(layout).draw();
-  }
-
-  private String draw() {
-    SvgCanvas canvas = new SvgCanvas(box.minX(), 0, box.width(), box.height());
-    canvas.addText(canvas.root(), "desc", description());
-    String hairline = "0.1";
-    drawSheet(canvas, hairline, "none");
-    drawPieces(canvas, hairline, "none");
-    drawMarks(canvas, hairline, "none");
-    return canvas.text();
+    return MachineDrawing.svg(MachineSheet.of(layout, List.of(), MachineSetup.DEFAULT));
   }
 
   private String draw(SheetTitle title) {
@@ -170,16 +159,10 @@ public final class SheetDrawing {
           "data-piece",
           placement.piece().id(),
           "data-pose",
-          pose(placement.pose()),
+          MachineDrawing.pose(placement.pose()),
           "d",
           paths.closed(placement.outline()));
     }
-  }
-
-  private static String pose(Pose pose) {
-    double degrees = Math.toDegrees(pose.rotation()) % 360;
-    return String.join(
-        " ", SvgNumber.of(pose.x()), SvgNumber.of(pose.y()), SvgNumber.of(degrees, 6));
   }
 
   private void drawMarks(SvgCanvas canvas, String stroke, String dashes) {

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param invented whether the job's figures are invented, which is then said on the drawing
  * @param labels what is written in each piece, in the layout's order; empty for 1, 2, 3 ...
  * @param remnant the rectangle left over, in the sheet's frame; empty if there is none to keep
+ * @param machine a sentence on the size of the outlines in the files for machines; may be empty
  */
 public record SheetTitle(
     String job,
@@ -25,9 +26,10 @@ public record SheetTitle(
     String material,
     boolean invented,
     List<String> labels,
-    Optional<Box> remnant) {
+    Optional<Box> remnant,
+    String machine) {
 
-  /** A sheet of which nothing worth keeping is left. */
+  /** A sheet of which nothing worth keeping is left, without a word on files for machines. */
   public SheetTitle(
       String job,
       int sheet,
@@ -36,7 +38,7 @@ public record SheetTitle(
       String material,
       boolean invented,
       List<String> labels) {
-    this(job, sheet, sheets, style, material, invented, labels, Optional.empty());
+    this(job, sheet, sheets, style, material, invented, labels, Optional.empty(), "");
   }
 
   /**
@@ -52,6 +54,7 @@ public record SheetTitle(
 
   /** The same title for a sheet of which that rectangle is left. */
   public SheetTitle with(Optional<Box> left) {
-    return new SheetTitle(job, sheet, sheets, style, material, invented, labels, left);
+    return new SheetTitle(
+        job, sheet, sheets, style, material, invented, labels, left, machine);
   }
 }

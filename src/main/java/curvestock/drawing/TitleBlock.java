@@ -50,7 +50,7 @@ final class TitleBlock {
     }
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(material(layout.sheet(), title));
-    paragraphs.add(cutting(layout, title.style()));
+    paragraphs.add((cutting(layout, title.style()) + " " + title.machine()).strip());
     paragraphs.add(pieces(layout));
     paragraphs.add(CAUTIONS);
     if (title.invented()) {

@@ -1,7 +1,9 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -31,6 +33,8 @@ import java.util.stream.Stream;
  * @param rates what cutting and joining cost
  * @param terms on which terms sheets are bought
  * @param spares pieces beyond those wanted
+ * @param machine how the files for machines are written
+ * @param paper what full-size patterns are tiled on
  */
 public record Job(
     String title,
@@ -46,7 +50,9 @@ public record Job(
     SearchSettings search,
     Rates rates,
     Terms terms,
-    Spares spares) {
+    Spares spares,
+    MachineSetup machine,
+    PaperSize paper) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -66,14 +72,21 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, terms, spares);
+        rates, terms, spares, machine, paper);
   }
 
   /** The same job with other spares. */
   public Job with(Spares others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, others);
+        rates, terms, others, machine, paper);
+  }
+
+  /** The same job with patterns on other paper. */
+  public Job with(PaperSize other) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, spares, machine, other);
   }
 
   /**
@@ -95,7 +108,9 @@ public record Job(
         search,
         rates,
         terms,
-        spares);
+        spares,
+        machine,
+        paper);
   }
 
   /** All pieces to cut: those of the helix, then those listed, with spares. Ids are unique. */
@@ -126,9 +141,19 @@ public record Job(
     return sheets.stream().map(terms::whole).toList();
   }
 
-  /** The sheets as they come home; those that cannot be brought home are left out. */
+  /**
+   * The sheets as they come under the saw: whole, or ripped so that they can be carried and fit the
+   * machine's bed. Those for which there is no way are left out.
+   */
   public List<Product> products() {
-    return sheets.stream().flatMap(sheet -> terms.carried(sheet).stream()).toList();
+    return sheets.stream().flatMap(sheet -> product(sheet).stream()).toList();
+  }
+
+  private Optional<Product> product(SheetStock sheet) {
+    return machine
+        .bed()
+        .map(bed -> terms.onBed(sheet, bed, cutting.kerf()))
+        .orElseGet(() -> terms.carried(sheet));
   }
 
   /** Everything that may lie under the saw: the sheets, and the panels that a store rips. */

@@ -1,5 +1,7 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.purchase.StoreCuts;
@@ -97,10 +99,12 @@ public final class JobReader {
                 "pieces",
                 "search",
                 "rates",
+                "machine",
                 "stock-file",
                 "store-cuts",
                 "tax",
-                "spares"));
+                "spares",
+                "patterns"));
     return job(top, unit);
   }
 
@@ -128,6 +132,8 @@ public final class JobReader {
         top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
+    Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
+    Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
@@ -151,8 +157,19 @@ public final class JobReader {
                     search.orElse(SearchSettings.DEFAULT),
                     rates.orElse(Rates.NONE),
                     new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
-                    Spares.NONE));
-    return read.flatMap(job -> withSpares(job, top)).filter(job -> isCountable(job, top));
+                    Spares.NONE,
+                    machine.orElse(MachineSetup.DEFAULT),
+                    paper.orElse(PaperSize.usual(style.orElseThrow()))));
+    return read.flatMap(job -> withSpares(job, top))
+        .filter(job -> isCountable(job, top))
+        .filter(job -> isCuttable(job, top));
+  }
+
+  /** Whether every outline can be grown by half the kerf, if that is asked for. */
+  private static boolean isCuttable(Job job, Block top) {
+    List<String> narrow = job.machine().tooNarrow(job.demands(), job.cutting());
+    narrow.forEach(message -> top.find("machine").ifPresent(field -> field.note(message)));
+    return narrow.isEmpty();
   }
 
   /** Spares come last: their keys are the pieces. */

@@ -1,10 +1,15 @@
 package curvestock.job;
 
+import curvestock.machine.MachineSetup.Bed;
+import curvestock.purchase.BedRips;
 import curvestock.purchase.Breakdown;
 import curvestock.purchase.Product;
 import curvestock.purchase.StoreCuts;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import curvestock.units.Money;
 import curvestock.units.TaxRate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -44,11 +49,36 @@ public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCut
    * way of ripping it makes panels that can be.
    */
   public Optional<Product> carried(SheetStock sheet) {
-    Product whole = whole(sheet);
-    if (storeCuts.isEmpty() || of(sheet).onHand()) {
-      return Optional.of(whole);
+    return storeCuts.isEmpty() || of(sheet).onHand()
+        ? Optional.of(whole(sheet))
+        : ripped(sheet, storeCuts.get().breakdowns(sheet));
+  }
+
+  /**
+   * The sheet as it comes under a machine that reaches no farther than its bed: ripped small enough
+   * for it, and for carrying if the store does it, in whichever of several ways is cheapest. Sheets
+   * of odd shape or with defects are ripped by nobody, so they must fit as they are.
+   *
+   * @param kerf of the saw with which sheets at home are ripped
+   */
+  Optional<Product> onBed(SheetStock sheet, Bed bed, Length kerf) {
+    StoreCuts atHome =
+        new StoreCuts(Money.ZERO, kerf, Length.ZERO, bed.length(), bed.width());
+    boolean byStore = storeCuts.isPresent() && !of(sheet).onHand();
+    StoreCuts cuts = byStore ? storeCuts.get().within(bed.length(), bed.width()) : atHome;
+    boolean plain = sheet.isRectangle() && sheet.defects().isEmpty();
+    if (!plain && !cuts.canCarry(sheet.length(), sheet.width())) {
+      return Optional.empty();
     }
-    List<Breakdown> ways = storeCuts.get().breakdowns(sheet);
+    List<Breakdown> ways = new ArrayList<>(cuts.breakdowns(sheet));
+    if (!byStore && ways.stream().allMatch(Breakdown::isRipped)) {
+      BedRips.of(sheet, kerf, bed.length(), bed.width()).ifPresent(ways::add);
+    }
+    return ripped(sheet, ways);
+  }
+
+  private Optional<Product> ripped(SheetStock sheet, List<Breakdown> ways) {
+    Product whole = whole(sheet);
     return ways.isEmpty()
         ? Optional.empty()
         : Optional.of(new Product(sheet, whole.minimumBuy(), whole.breaks(), ways));

@@ -55,6 +55,15 @@ final class Advice {
 
   /** That no sheet for the piece can be brought home. */
   String forCarrying(Piece piece) {
+    if (job.machine().bed().isPresent()) {
+      return "No sheet for piece "
+          + piece.id()
+          + " ("
+          + piece.name()
+          + ") can be ripped so that its panels fit the machine's bed: check `bed:` of `machine:`, or"
+          + " offer smaller sheets. Remnants of odd shape and sheets with defects must fit the bed"
+          + " as they are.";
+    }
     return "No sheet for piece "
         + piece.id()
         + " ("

@@ -43,6 +43,19 @@ public record StoreCuts(
     carryWidth.requirePositive("largest panel to carry");
   }
 
+  /** The same cuts for panels that must also fit a rectangle of these sides, either way round. */
+  public StoreCuts within(Length longer, Length shorter) {
+    boolean turned = carryLength.compareTo(carryWidth) < 0;
+    Length length = turned ? carryWidth : carryLength;
+    Length width = turned ? carryLength : carryWidth;
+    return new StoreCuts(
+        price,
+        kerf,
+        tolerance,
+        length.compareTo(longer) < 0 ? length : longer,
+        width.compareTo(shorter) < 0 ? width : shorter);
+  }
+
   /** Whether a rectangle can be carried, turned as it may be. */
   public boolean canCarry(Length a, Length b) {
     return fits(a, b) || fits(b, a);

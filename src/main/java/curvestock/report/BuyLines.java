@@ -70,6 +70,17 @@ final class BuyLines {
     String panels =
         breakdown.panels().stream().map(this::described).collect(Collectors.joining(" and "));
     int cuts = breakdown.cuts() * way.sheets();
+    Money price = breakdown.cutting().times(way.sheets());
+    if (isForBed()) {
+      return String.format(
+          Locale.ROOT,
+          "         for the machine's bed rip %s into %s: %d cut%s%s",
+          way.sheets() == 1 ? "one" : way.sheets() + ", each",
+          panels,
+          cuts,
+          cuts == 1 ? "" : "s",
+          price.minorUnits() == 0 ? "" : ", " + money(price));
+    }
     return String.format(
         Locale.ROOT,
         "         the store rips %s into %s: %d cut%s, %s",
@@ -77,7 +88,11 @@ final class BuyLines {
         panels,
         cuts,
         cuts == 1 ? "" : "s",
-        money(breakdown.cutting().times(way.sheets())));
+        money(price));
+  }
+
+  private boolean isForBed() {
+    return job.machine().bed().isPresent();
   }
 
   private String described(Panel panel) {
@@ -112,7 +127,7 @@ final class BuyLines {
             .gross(purchase.sheetCost())
             .minus(job.terms().tax().gross(whole.sheetCost()));
     String carried =
-        "  Carried whole it would be "
+        (isForBed() ? "  On a machine that takes them whole it would be " : "  Carried whole it would be ")
             + whole.sheets()
             + (whole.sheets() == 1 ? " sheet" : " sheets")
             + " for "
@@ -125,7 +140,7 @@ final class BuyLines {
         + "ripping costs "
         + (more > 0 ? more + (more == 1 ? " sheet, " : " sheets, ") : "")
         + money(dearer)
-        + " in all; delivery for less would be cheaper.";
+        + (isForBed() ? " in all." : " in all; delivery for less would be cheaper.");
   }
 
   /** Sheets that nothing is cut from because no piece has their thickness. */

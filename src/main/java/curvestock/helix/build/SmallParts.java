@@ -56,12 +56,10 @@ public final class SmallParts {
 
   /** Blocks as rectangles: their sloping ends are cut afterwards. */
   private void addBlocks(Riser.WoodBlocks wood, BlockPlan plan) {
-    int number = 1;
     for (BlockPlan.Block block : plan.blocks()) {
       Strip strip = new Strip(block.stockLength(), wood.along());
       String name = "riser block of " + style.format(block.height());
-      demands.add(new Demand(Piece.of("block-" + number, name, strip), block.count()));
-      number++;
+      demands.add(new Demand(Piece.of(block.id(), name, strip), block.count()));
     }
   }
 
