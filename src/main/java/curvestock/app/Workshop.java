@@ -30,6 +30,7 @@ import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.printing.Footprint;
+import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
 import curvestock.printing.Patterns;
 import curvestock.printing.ReportPdf;
@@ -291,6 +292,7 @@ public final class Workshop {
             });
     TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
     folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
+    folder.add("labels.pdf", LabelSheet.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

@@ -44,6 +44,14 @@ final class PieceLabel {
   private static final Span INSIDE = new Span(-0.47, -0.1);
   private static final Span ACROSS = new Span(-0.44, 0.44);
 
+  /** Along the inner edge. */
+  private static final Span RIM = new Span(-0.49, -0.3);
+
+  /** Away from number and name. */
+  private static final double[] ASIDE = {-0.45, 0.45};
+
+  private static final double LARGEST_NOTE = 11;
+  private static final double SMALLEST_NOTE = 5;
   private static final double LARGEST_NUMBER = 40;
   private static final double LARGEST_NAME = 18;
 
@@ -106,7 +114,15 @@ final class PieceLabel {
       double largest = Math.min(LARGEST_NAME, ID_TO_NUMBER * above.size());
       below = onBand(sector, pose, holes, INSIDE, ALONG, placement.piece().id(), largest, false);
     }
-    return List.of(above.saying(number), below);
+    List<Text> texts = new ArrayList<>(List.of(above.saying(number), below));
+    Text edge = onBand(sector, pose, holes, RIM, ASIDE, "inner edge", LARGEST_NOTE, false);
+    Text face = onBand(sector, pose, holes, OUTSIDE, ASIDE, "this side up", LARGEST_NOTE, false);
+    for (Text note : List.of(edge, face)) {
+      if (note.size() >= SMALLEST_NOTE) {
+        texts.add(note);
+      }
+    }
+    return texts;
   }
 
   private static List<Loop> drilled(Placement placement) {
