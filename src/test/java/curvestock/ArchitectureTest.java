@@ -40,6 +40,8 @@ class ArchitectureTest {
           "bound",
           "purchase",
           "check",
+          "machine",
+          "dxf",
           "drawing",
           "job",
           "plan",
@@ -48,8 +50,8 @@ class ArchitectureTest {
           "printing",
           "files",
           "app",
-          "cli",
-          "web");
+          "web",
+          "cli");
 
   /** Packages that calculate; what they do follows from their inputs alone. */
   private static final String[] CORE = {
@@ -64,6 +66,8 @@ class ArchitectureTest {
     "curvestock.bound..",
     "curvestock.purchase..",
     "curvestock.check..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.drawing..",
     "curvestock.job..",
     "curvestock.plan..",
@@ -87,6 +91,8 @@ class ArchitectureTest {
     "curvestock.packing..",
     "curvestock.bound..",
     "curvestock.purchase..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.plan..",
     "curvestock.compare..",
     "curvestock.report.."
@@ -134,7 +140,8 @@ class ArchitectureTest {
     "org.optaplanner..,              purchase.solver",
     "org.ojalgo..,                   purchase purchase.solver bound",
     "org.apache.batik..,             drawing check",
-    "com.fasterxml.jackson..,        job report",
+    "com.fasterxml.jackson..,        job report web",
+    "io.javalin..,                   web",
     "org.yaml.snakeyaml..,           job",
     "picocli..,                      cli",
     "me.tongfei.progressbar..,       cli",
@@ -224,10 +231,16 @@ class ArchitectureTest {
         .resideInAPackage("curvestock.check")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("curvestock.packing..", "curvestock.bound..", "curvestock.drawing..")
+        .resideInAnyPackage(
+            "curvestock.packing..",
+            "curvestock.bound..",
+            "curvestock.drawing..",
+            "curvestock.machine..",
+            "curvestock.dxf..")
         .orShould()
         .dependOnClassesThat()
-        .haveNameMatching("curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening)")
+        .haveNameMatching(
+            "curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening|OutlineOffset|Crossing)")
         .orShould()
         .callMethod("curvestock.geometry.Loop", "encloses", "curvestock.geometry.Point")
         .orShould()

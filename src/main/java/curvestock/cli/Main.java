@@ -19,7 +19,8 @@ import picocli.CommandLine.Command;
       CompareCommand.class,
       PacketCommand.class,
       CheckCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      ServeCommand.class
     },
     description =
         "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
@@ -46,10 +47,18 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
+    if (args.length == 0 && isDoubleClick()) {
+      return line.execute("serve");
+    }
     if (args.length == 0) {
       line.usage(line.getOut());
       return WRONG_INPUT;
     }
     return line.execute(args);
+  }
+
+  /** Started without a terminal, but with a screen: a person has clicked on the jar. */
+  private static boolean isDoubleClick() {
+    return !Terminal.exists() && Browser.exists();
   }
 }
