@@ -53,15 +53,16 @@ import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
 import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
+import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.ReportHtml;
 import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
-import curvestock.report.StockYaml;
-import java.nio.file.InvalidPathException;
 import curvestock.report.ShopReport;
+import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -155,7 +156,8 @@ public final class Workshop {
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
       Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
-      return new Plan(plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+      return new Plan(
+          plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
     }
     for (SheetStock sheet : plan.job().sheets()) {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
@@ -166,7 +168,8 @@ public final class Workshop {
       }
     }
     Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
-    return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    return new Plan(
+        plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
   }
 
   /**
@@ -178,13 +181,12 @@ public final class Workshop {
    * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
    *     themselves
    */
-  public static List<LaidByHand> improve(
-      Job job, List<LaidByHand> sheets, PlanListener listener) throws Infeasible {
+  public static List<LaidByHand> improve(Job job, List<LaidByHand> sheets, PlanListener listener)
+      throws Infeasible {
     return new RoundPins(job, sheets, listener).improved();
   }
 
-  static Continued improve(
-      Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+  static Continued improve(Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
     Control control =
         new Control() {
           @Override
@@ -304,7 +306,8 @@ public final class Workshop {
         job.invented(),
         labels,
         Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
-        MachineNotes.size(job));
+        MachineNotes.size(job),
+        PieceNotes.of(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
@@ -377,8 +380,7 @@ public final class Workshop {
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
-  private static void addReport(
-      ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+  private static void addReport(ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
     List<ReportPart> parts = ShopReport.of(plan, comparison);
     String title = plan.job().title();
     Map<String, String> drawings = new TreeMap<>();

@@ -19,13 +19,13 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * A label for every piece: its number in large figures, turn, joints, stations, which side is up and
- * where the inner edge lies. Stick it near the inner edge with the bar along it.
+ * A label for every piece: its number in large figures, turn, joints, stations, which side is up
+ * and where the inner edge lies. Stick it near the inner edge with the bar along it.
  */
 public final class LabelSheet {
 
   private static final int COLUMNS = 3;
-  private static final int ROWS = 8;
+  private static final int ROWS = 7;
   private static final double MARGIN = 10;
   private static final Pen CUT = new Pen(Ink.SHEET, 0.2, "2 2");
   private static final Pen EDGE = Pen.of(Ink.CUT, 1.4);
@@ -109,8 +109,7 @@ public final class LabelSheet {
     return lines;
   }
 
-  private static void draw(
-      Paper page, Label label, double x, double y, double wide, double high) {
+  private static void draw(Paper page, Label label, double x, double y, double wide, double high) {
     page.polygon(
         List.of(
             new Point(x, y),
@@ -127,13 +126,13 @@ public final class LabelSheet {
     page.line(new Point(arrow, y - 4), new Point(arrow - 2, y - 7), ARROW);
     page.line(new Point(arrow, y - 4), new Point(arrow + 2, y - 7), ARROW);
     page.text("this side up", new Point(arrow + 3, y - 13), 2.4, Anchor.END, false);
-    double line = y - 16;
+    double line = y - 15.5;
     for (String text : label.lines()) {
       double fits = Math.min(3, (wide - 8) / TextWidth.ems(text));
       page.text(text, new Point(x + 4, line), fits, Anchor.START, false);
       line -= 4;
     }
     page.line(new Point(x + 4, y - high + 2), new Point(x + wide - 4, y - high + 2), EDGE);
-    page.text("inner edge", new Point(x + wide / 2, y - high + 4.6), 2.4, Anchor.MIDDLE, false);
+    page.text("inner edge", new Point(x + wide - 4, y - high + 4.6), 2.4, Anchor.END, false);
   }
 }

@@ -132,8 +132,7 @@ public final class TrammelSheet {
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {
     List<String> head =
-        List.of(
-            "Line", "pencil at", "exactly", "rounding is off by", "router bit's middle at");
+        List.of("Line", "pencil at", "exactly", "rounding is off by", "router bit's middle at");
     List<List<String>> rows = new ArrayList<>();
     for (Hole hole : trammel.holes()) {
       rows.add(
@@ -158,8 +157,7 @@ public final class TrammelSheet {
     Length off = ruler.rounded(radius).minus(radius);
     boolean imperial = job.style().unit().isImperial();
     double value = imperial ? off.inches() : off.millimetres();
-    String text =
-        String.format(Locale.ROOT, imperial ? "%+.3f\u00A0in" : "%+.2f\u00A0mm", value);
+    String text = String.format(Locale.ROOT, imperial ? "%+.3f\u00A0in" : "%+.2f\u00A0mm", value);
     return text.matches("[+-]0\\.0+\\D.*") ? "nothing" : text;
   }
 

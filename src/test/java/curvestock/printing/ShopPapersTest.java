@@ -189,7 +189,8 @@ class ShopPapersTest {
       double radius = kind.holes().get(0).diameter().millimetres() / 2;
       for (Line line : PdfLines.of(document.getPage(1))) {
         Box box = box(line.points());
-        if (Math.abs(box.width() - 2 * radius) < 0.05 && Math.abs(box.height() - 2 * radius) < 0.05) {
+        if (Math.abs(box.width() - 2 * radius) < 0.05
+            && Math.abs(box.height() - 2 * radius) < 0.05) {
           circles.add(box);
         }
       }
