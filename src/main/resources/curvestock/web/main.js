@@ -37,7 +37,7 @@ function setUpTools(first) {
     const inches = event.target.value === "in";
     alter((tree) => {
       tree.print = inches ? { unit: "in", fraction: "32" } : { unit: "mm" };
-    }, true);
+    });
   });
   byId("light").addEventListener("change", (event) => light(event.target.value));
   byId("stop").hidden = !first.mayStop;

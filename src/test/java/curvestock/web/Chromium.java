@@ -34,7 +34,8 @@ final class Chromium implements AutoCloseable {
 
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  /** For machines that do much else beside. */
+  private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("patience", 120));
 
   private final ChromeDriver driver;
   private final Path downloads;

@@ -265,7 +265,7 @@ class PageTest {
     Path saved = downloaded(".yaml");
     String text = Files.readString(saved);
     assertThat(text).contains("this comment must survive").contains("width: 4 7/8");
-    firstVisit();
+    visit(Jobs.PIECES);
     untilPlanned();
     browser.find("#file").sendKeys(saved.toString());
 
