@@ -31,6 +31,10 @@ public final class Main {
   static final int WRONG_INPUT = 2;
   static final int OUR_FAULT = 3;
 
+  private static final String TOO_LITTLE_MEMORY =
+      "There is too little memory for this job; nothing was written. Give more, for example by"
+          + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
+
   private Main() {}
 
   public static void main(String[] args) {
@@ -54,7 +58,13 @@ public final class Main {
       line.usage(line.getOut());
       return WRONG_INPUT;
     }
-    return line.execute(args);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      line.getErr().println(TOO_LITTLE_MEMORY);
+      line.getErr().flush();
+      return OUR_FAULT;
+    }
   }
 
   /** Started without a terminal, but with a screen: a person has clicked on the jar. */

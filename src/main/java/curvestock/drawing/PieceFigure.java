@@ -4,6 +4,7 @@ import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Placement;
+import curvestock.machine.Marks;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import java.util.List;
