@@ -54,6 +54,9 @@ function setUpTools(first) {
     else return;
     event.preventDefault();
   });
+  new IntersectionObserver(([seen]) => {
+    document.body.dataset.answer = seen.isIntersecting ? "seen" : "";
+  }).observe(byId("answer"));
   document.addEventListener("judged", offerPacket);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", paint);
 }

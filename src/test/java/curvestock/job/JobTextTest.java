@@ -41,7 +41,9 @@ class JobTextTest {
     return text.lines().filter(line -> line.contains("# ")).count();
   }
 
-  /** The page sends its tree as JSON, which is YAML too; without the original no comment is kept. */
+  /**
+   * The page sends its tree as JSON, which is YAML too; without the original no comment is kept.
+   */
   @ParameterizedTest
   @MethodSource("demoData")
   void tree_asJsonOrWrittenAfresh_isTheSameJob(Path file)
@@ -78,8 +80,27 @@ class JobTextTest {
   void written_wordsThatYamlReadsOtherwise_comeBackAsTheyWere() {
     Map<String, Object> tree = new LinkedHashMap<>();
     for (String word :
-        List.of("null", "~", "yes", "010", "1e3", "!tag", "&anchor", "*alias", "a: b", "- x", " pad ",
-            "two\nlines", "\"quoted\"", "#hash", "{brace", "%", "@at", "2001-01-01", "<<", "=")) {
+        List.of(
+            "null",
+            "~",
+            "yes",
+            "010",
+            "1e3",
+            "!tag",
+            "&anchor",
+            "*alias",
+            "a: b",
+            "- x",
+            " pad ",
+            "two\nlines",
+            "\"quoted\"",
+            "#hash",
+            "{brace",
+            "%",
+            "@at",
+            "2001-01-01",
+            "<<",
+            "=")) {
       tree.put("k" + tree.size(), word);
     }
 

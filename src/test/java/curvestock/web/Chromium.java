@@ -34,6 +34,7 @@ final class Chromium implements AutoCloseable {
 
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
   /** For machines that do much else beside. */
   private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("patience", 120));
 

@@ -6,8 +6,8 @@ import java.nio.file.Path;
 import org.openqa.selenium.OutputType;
 
 /**
- * Takes the pictures of the page that the README shows, of the embedded job (invented):
- * {@code page-*.png} in the folder given. No test: run it when the page has changed.
+ * Takes the pictures of the page that the README shows, of the embedded job (invented): {@code
+ * page-*.png} in the folder given. No test: run it when the page has changed.
  */
 final class PagePictures {
 
@@ -37,6 +37,7 @@ final class PagePictures {
     window("page");
     browser.press("#plan-view .bed[data-label='9']", "click");
     section("page-helix", "#helix-part");
+    browser.press("#piece-card button");
     section("page-sizes", "#sizes-part");
     browser.press("#lay");
     browser.press("#sheets .piece", "click");
@@ -44,6 +45,7 @@ final class PagePictures {
     section("page-sheets", "#sheets-part");
     browser.press("#as-found");
     browser.press("#lay");
+    browser.press("#piece-card button");
     browser.choose("#light", "evening");
     browser.js("scrollTo(0, 0)");
     window("page-evening");
@@ -61,7 +63,6 @@ final class PagePictures {
 
   private void section(String name, String css) throws IOException {
     browser.js("document.querySelector(arguments[0]).scrollIntoView()", css);
-    Files.write(
-        folder.resolve(name + ".png"), browser.find(css).getScreenshotAs(OutputType.BYTES));
+    Files.write(folder.resolve(name + ".png"), browser.find(css).getScreenshotAs(OutputType.BYTES));
   }
 }
