@@ -282,7 +282,9 @@ export function fieldFor(spec, index = "") {
     control?.setAttribute("aria-describedby", described);
     const found = spec.suggest?.();
     take.replaceChildren();
-    if (found && (found.act || found.take !== get(job(), spec.path))) {
+    const text = get(job(), spec.path);
+    const taken = found && (found.take === text || found.take === `${text} ${job().units}`);
+    if (found && (found.act || !taken)) {
       const act = found.act ?? (() => {
         alter((tree) => set(tree, spec.path, found.take));
         redrawOne(field);
