@@ -19,11 +19,28 @@ import picocli.CommandLine.Command;
       CompareCommand.class,
       PacketCommand.class,
       CheckCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      CompletionCommand.class
     },
     description =
         "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
-            + " at what cost.")
+            + " at what cost.",
+    footerHeading = "%nTo start:%n",
+    footer = {
+      "  curvestock schema --example > my-helix.yaml   a job file to change",
+      "  curvestock helix my-helix.yaml                does it work?",
+      "  curvestock compare my-helix.yaml              which segment size?",
+      "  curvestock plan my-helix.yaml --out my-helix  which sheets, cut how?",
+      "",
+      "Help on one command: curvestock plan --help"
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:the answer is no: it cannot be cut, a rule fails, a drawing is wrong",
+      "2:the input is wrong; the message says where and how to mend it",
+      "3:a fault of this program"
+    })
 public final class Main {
 
   static final int ANSWER_IS_NO = 1;
