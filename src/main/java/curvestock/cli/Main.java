@@ -20,6 +20,7 @@ import picocli.CommandLine.Command;
       PacketCommand.class,
       CheckCommand.class,
       SchemaCommand.class,
+      ServeCommand.class,
       CompletionCommand.class
     },
     description =
@@ -31,6 +32,7 @@ import picocli.CommandLine.Command;
       "  curvestock helix my-helix.yaml                does it work?",
       "  curvestock compare my-helix.yaml              which segment size?",
       "  curvestock plan my-helix.yaml --out my-helix  which sheets, cut how?",
+      "  curvestock serve                              all of it in a browser",
       "",
       "Help on one command: curvestock plan --help"
     },
@@ -54,10 +56,24 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] args) {
-    int code = run(args);
+    int code = runOrSayThatMemoryIsShort(args);
     // After Ctrl-C the machine is already shutting down and waits for this thread: just return.
     if (code != 0) {
       System.exit(code);
+    }
+  }
+
+  /** With so little memory hardly anything can be made, not even a message. */
+  private static int runOrSayThatMemoryIsShort(String... args) {
+    try {
+      return run(args);
+    } catch (OutOfMemoryError e) {
+      try {
+        System.err.println(TOO_LITTLE_MEMORY);
+      } catch (OutOfMemoryError again) {
+        Runtime.getRuntime().halt(OUR_FAULT);
+      }
+      return OUR_FAULT;
     }
   }
 
@@ -67,16 +83,18 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
+    if (args.length == 0 && isDoubleClick()) {
+      return line.execute("serve");
+    }
     if (args.length == 0) {
       line.usage(line.getOut());
       return WRONG_INPUT;
     }
-    try {
-      return line.execute(args);
-    } catch (OutOfMemoryError e) {
-      line.getErr().println(TOO_LITTLE_MEMORY);
-      line.getErr().flush();
-      return OUR_FAULT;
-    }
+    return line.execute(args);
+  }
+
+  /** Started without a terminal, but with a screen: a person has clicked on the jar. */
+  private static boolean isDoubleClick() {
+    return !Terminal.exists() && Browser.exists();
   }
 }

@@ -4,6 +4,7 @@ import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
+import curvestock.drawing.PaperSize;
 import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
@@ -53,6 +54,13 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   private Effort effort;
 
   @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      description =
+          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll. Default: as the job says.")
+  private PaperSize paper;
+
+  @Option(
       names = "--no-compare",
       description = "Leave out the comparison of segment sizes (made at quick effort).")
   private boolean noCompare;
@@ -73,6 +81,9 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     Job job = Workshop.readJob(Optional.ofNullable(jobFile));
     if (effort != null) {
       job = job.with(new SearchSettings(job.search().seed(), effort));
+    }
+    if (paper != null) {
+      job = job.with(paper);
     }
     print(work(job));
     return 0;

@@ -147,7 +147,7 @@ public final class HelixPlanDrawing {
       double ears = plan.spec().beyondEdges().millimetres();
       if (plan.stations().ring().contains(station)) {
         Point inside = figure.beside(at, -half - ears - 0.5 * size);
-        String name = station.name() + "  " + bearing(station.highest());
+        String name = station.name() + "  " + bearing(station.places().get(station.places().size() / 2));
         label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
       } else {
         Point outside = figure.beside(at, half + ears + 0.5 * size);
@@ -326,7 +326,7 @@ public final class HelixPlanDrawing {
     double at = (piece.from() + piece.to()) / 2;
     Point stand = figure.beside(at, off);
     if (layers) {
-      label(piece.number(), stand, figure.outwards(at).times(off), 0.8 * size, true);
+      label(piece.number(), stand, figure.outwards(at).times(Math.signum(off)), 0.8 * size, true);
     } else {
       paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
     }

@@ -1,6 +1,10 @@
 package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
+import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.helix.standard.WoodDensity;
+import curvestock.helix.build.RodPlan;
+import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
@@ -86,6 +90,11 @@ public final class HelixPlan {
 
   public HelixSpec spec() {
     return spec;
+  }
+
+  /** Of the lengths in names of pieces and goods. */
+  public LengthStyle style() {
+    return style;
   }
 
   /** Plans of the same specification, in the same style of lengths, are the same. */
@@ -224,5 +233,26 @@ public final class HelixPlan {
     return demands().stream()
         .mapToDouble(demand -> weightOf(demand.piece()) * demand.count())
         .sum();
+  }
+
+  /**
+   * Weight of what holds the turns up, in kilograms: rods, or blocks cut from boards (softwood, by
+   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted there.
+   */
+  public double riserWeight() {
+    Riser riser = spec.supports().riser();
+    if (riser instanceof Riser.ThreadedRods rods) {
+      return new RodPlan(spec, rods, supports).weight();
+    }
+    Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
+    if (blocks.stock().isEmpty()) {
+      return 0;
+    }
+    Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
+    return new BlockPlan(blocks, supports)
+        .cuts().stream()
+            .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
+            .map(area -> softwood.ofWood(area, blocks.width()))
+            .sum();
   }
 }

@@ -18,6 +18,7 @@ import curvestock.helix.standard.Scale;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.WoodDensity;
 import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -81,16 +82,20 @@ final class StructureReader {
 
   private final Block helix;
   private final Length plywood;
+  private final List<SheetStock> sheets;
   private final Length kerf;
   private final LengthStyle style;
   private final Assumed assumed;
 
   /**
-   * @param plywood thickness of the job's sheets
+   * @param plywood thickness of the roadbed
+   * @param sheets the job's sheets; empty if unreadable
    * @param kerf of the saw that cuts them
    */
-  StructureReader(Block helix, Length plywood, Length kerf, LengthStyle style) {
+  StructureReader(
+      Block helix, Length plywood, List<SheetStock> sheets, Length kerf, LengthStyle style) {
     this.helix = helix;
+    this.sheets = List.copyOf(sheets);
     this.plywood = plywood;
     this.kerf = kerf;
     this.style = style;
@@ -107,7 +112,7 @@ final class StructureReader {
     Optional<EndPlan> bottom = ends.read(helix, "bottom");
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);
-    Optional<Construction> joint = new JointReader(assumed, plywood, toScale).read(helix);
+    Optional<Construction> joint = new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
         scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));

@@ -102,6 +102,9 @@ public final class Packer {
   }
 
   private Packed search(Piece piece, int atMost, Control control) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
     if (atMost <= FEW) {
       Packed tidy = tidy(piece, atMost, control);
       if (tidy.layout().placements().size() == atMost) {

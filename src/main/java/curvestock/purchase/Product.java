@@ -5,6 +5,7 @@ import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A kind of sheet on offer with the seller's terms. {@code stock.price()} is the price of one below
@@ -59,6 +60,21 @@ public record Product(
   /** A sheet sold one by one at one price. */
   public static Product of(SheetStock stock) {
     return new Product(stock, 1, List.of());
+  }
+
+  /** The same offer with another number available; its panels stay what layouts lie on. */
+  public Product withAvailable(int count) {
+    SheetStock more =
+        new SheetStock(
+            stock.name(),
+            stock.outline(),
+            stock.defects(),
+            stock.thickness(),
+            stock.nominalThickness(),
+            stock.price(),
+            OptionalInt.of(count),
+            stock.grain());
+    return new Product(more, minimumBuy, breaks, breakdowns);
   }
 
   /** Most sheets that can be used; {@link Integer#MAX_VALUE} for any number. */

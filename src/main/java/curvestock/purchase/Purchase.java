@@ -20,6 +20,31 @@ public record Purchase(
     lines = List.copyOf(lines);
   }
 
+  /**
+   * The purchase of the whole sheets under the given layouts, which somebody else has chosen.
+   *
+   * @param bound proven for the problem
+   * @throws IllegalArgumentException if a layout does not lie on a product's whole sheet
+   */
+  public static Purchase of(PurchaseProblem problem, List<Layout> layouts, CostBound bound) {
+    List<PurchaseLine> lines = new ArrayList<>();
+    int placed = 0;
+    for (Product product : problem.products()) {
+      long used =
+          layouts.stream().filter(each -> each.sheet().equals(product.stock())).count();
+      placed += Math.toIntExact(used);
+      if (used > 0) {
+        Breakdown whole = Breakdown.whole(product.stock());
+        lines.add(
+            PurchaseLine.of(product, List.of(new BrokenSheets(whole, Math.toIntExact(used)))));
+      }
+    }
+    if (placed < layouts.size()) {
+      throw new IllegalArgumentException("every layout must lie on a whole sheet on offer");
+    }
+    return new Purchase(problem, layouts, lines, bound);
+  }
+
   /** Purchases that share no sheet as one; their bounds add up. */
   static Purchase sum(PurchaseProblem problem, List<Purchase> parts) {
     List<Layout> layouts = new ArrayList<>();

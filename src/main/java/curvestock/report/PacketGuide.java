@@ -49,12 +49,18 @@ public final class PacketGuide {
               HAND,
               "sheets/sheet-\\d+\\.(svg|png)",
               "each sheet's layout for people: numbered pieces, title, scale bars"),
+          Entry.of(MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
+          Entry.of(MACHINE, "test-cut.*\\.(svg|dxf)", "cut this first and measure it"),
           Entry.of(
               MACHINE,
               "sheets/sheet-\\d+-cut\\.svg",
-              "each sheet's outlines and marks alone, true to scale in millimetres"),
-          Entry.of(MACHINE, ".*\\.dxf", "outlines and marks as DXF, in millimetres"),
-          Entry.of(MACHINE, ".*test.*\\.(svg|dxf)", "cut this first and measure it"),
+              "each sheet's outlines and marks alone, finished size, true to scale in millimetres"),
+          Entry.of(
+              MACHINE,
+              "sheets/sheet-\\d+-cut-offset\\.svg",
+              "the same, outlines already grown by half the kerf: do not offset them again"),
+          Entry.of(
+              MACHINE, ".*\\.dxf", "the same as DXF, in the unit at the end of the file's name"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
           Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix unrolled, with its heights"),
@@ -64,6 +70,7 @@ public final class PacketGuide {
           Entry.of(BUILD, "shopping\\.csv", "what to buy"),
           Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and what to choose"),
           Entry.of(CHOICE, "charts/.*", "the same as pictures"),
+          Entry.of(DATA, "remnants\\.yaml", "what is left over, for the next job's `stock-file:`"),
           Entry.of(DATA, ".*\\.json", "everything as numbers"));
 
   private static final List<String> CAUTIONS =

@@ -80,6 +80,30 @@ public record SheetStock(
         Angle.ofDegrees(0));
   }
 
+  /**
+   * A rectangle sawn from this sheet: of its wood, any number of it, its longer side along x.
+   *
+   * @param alongX extent along this sheet's x, and so for y
+   */
+  public SheetStock part(String partName, Length alongX, Length alongY, Money partPrice) {
+    boolean turned = alongX.compareTo(alongY) < 0;
+    return new SheetStock(
+        partName,
+        turned ? rectangleOutline(alongY, alongX) : rectangleOutline(alongX, alongY),
+        List.of(),
+        thickness,
+        nominalThickness,
+        partPrice,
+        OptionalInt.empty(),
+        Angle.ofDegrees((grain.degrees() + (turned ? 90 : 0)) % 180));
+  }
+
+  /** The same sheet under another name. */
+  public SheetStock named(String other) {
+    return new SheetStock(
+        other, outline, defects, thickness, nominalThickness, price, available, grain);
+  }
+
   /** The outline of a rectangular sheet, {@code length} along x and {@code width} along y. */
   public static Outline rectangleOutline(Length length, Length width) {
     return Outline.rectangle(

@@ -74,24 +74,29 @@ public final class RodPlan {
   /** Weight of all rods in kilograms, without nuts. */
   public double weight() {
     return cuts().stream()
-        .mapToDouble(length -> Weight.ofRod(riser.thread().diameter(), length))
+        .mapToDouble(cut -> Weight.ofRod(riser.thread().diameter(), cut.length()))
         .sum();
   }
 
   /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
-  public List<Length> cuts() {
-    List<Length> cuts = new ArrayList<>();
+  public List<BoardCutting.Cut> cuts() {
+    List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Rods each : rods) {
-      for (int i = 0; i < RODS_PER_STATION; i++) {
-        Length left = each.length();
-        while (left.compareTo(riser.stock().length()) > 0) {
-          cuts.add(riser.stock().length());
-          left = left.minus(riser.stock().length());
-        }
-        cuts.add(left);
+      for (String side : List.of("inner", "outer")) {
+        addCuts(cuts, each.station().name() + " " + side, each.length());
       }
     }
     return cuts;
+  }
+
+  private void addCuts(List<BoardCutting.Cut> cuts, String name, Length length) {
+    Length left = length;
+    boolean joined = length.compareTo(riser.stock().length()) > 0;
+    while (left.compareTo(riser.stock().length()) > 0) {
+      cuts.add(new BoardCutting.Cut(name + " (whole)", riser.stock().length()));
+      left = left.minus(riser.stock().length());
+    }
+    cuts.add(new BoardCutting.Cut(joined ? name + " (rest)" : name, left));
   }
 
   /** Coupling nuts that join lengths to rods longer than the stock. */

@@ -27,6 +27,7 @@ public final class ShoppingList {
   private final Joints joints;
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
+  private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
    * Counts everything.
@@ -66,8 +67,9 @@ public final class ShoppingList {
   }
 
   private void addStock(BoardCutting cutting, String what) {
+    riserCutting = Optional.of(cutting);
     int boards = cutting.boards().size();
-    int cuts = cutting.boards().stream().mapToInt(List::size).sum();
+    int cuts = cutting.boards().stream().mapToInt(board -> board.cuts().size()).sum();
     String note =
         cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
@@ -138,6 +140,11 @@ public final class ShoppingList {
       Optional<Money> price = each.map(money -> money.times(quantity));
       items.add(new ShoppingItem(name, quantity, "pieces", price, note));
     }
+  }
+
+  /** How risers are cut from boards or rods; empty where they come from the roadbed's sheets. */
+  public Optional<BoardCutting> riserCutting() {
+    return riserCutting;
   }
 
   public List<ShoppingItem> items() {

@@ -63,18 +63,23 @@ public final class ClimbSolver {
     Climb climb = ascent.turns().isPresent() ? withTurns(ascent.turns().getAsDouble()) : noTurns();
     requireOval(climb.turns());
     requireExit(climb.turns());
-    if (climb.ringLength() + leads < curves) {
+    requireCurvesFit(climb.ringLength());
+    return climb;
+  }
+
+  private void requireCurvesFit(double ring) {
+    if (ring + leads < curves) {
       throw new IllegalArgumentException(
           "vertical curves must fit the ring and their leads ("
-              + shown(climb.ringLength() + leads)
+              + shown(ring + leads)
               + "), but were "
               + shown(curves)
               + " together: shorten them, let them begin further outside, or add turns");
     }
-    return climb;
   }
 
   private Climb withTurns(double turns) {
+    requireCurvesFit(turns * run);
     if (ascent.climb().isPresent() && ascent.risePerTurn().isPresent()) {
       requireAgreement(turns, ascent.climb().get(), ascent.risePerTurn().get());
     }
@@ -185,7 +190,8 @@ public final class ClimbSolver {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "turns must end at the exit (%s, entry %s), but were %.4g; %s%.4g turns would",
+              "turns must end at the exit (%s, entry %s), but were %.4g; %s%.4g turns would, or leave out"
+                  + " the exit",
               ascent.exit().orElseThrow(),
               ground.entry(),
               turns,

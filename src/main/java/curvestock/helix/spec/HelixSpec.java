@@ -65,10 +65,15 @@ public record HelixSpec(
 
   /** The same on other supports. */
   public HelixSpec with(SupportPlan other) {
+    return with(ground, ascent, other);
+  }
+
+  /** The same on another ground plan, with another ascent, on other supports. */
+  public HelixSpec with(GroundPlan otherGround, Ascent otherAscent, SupportPlan other) {
     return new HelixSpec(
         scale,
-        ground,
-        ascent,
+        otherGround,
+        otherAscent,
         bottom,
         top,
         stack,

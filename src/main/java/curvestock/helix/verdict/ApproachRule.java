@@ -135,7 +135,7 @@ final class ApproachRule {
   }
 
   private boolean meetsTheLead(Point offset) {
-    double wood = half() + Math.abs(inset());
+    double wood = half() + spec.beyondEdges().millimetres() + Math.abs(inset());
     return Math.abs(offset.y()) < wood
         && -offset.x() < spec.bottom().leadIn().millimetres() + Math.abs(inset());
   }

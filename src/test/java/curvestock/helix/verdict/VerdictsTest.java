@@ -55,8 +55,8 @@ class VerdictsTest {
         .contains("the limit is 2.5 %");
     assertThat(grade.mend())
         .isEqualTo(
-            "more turns will not do, since trains need 3.746 in a turn, which takes a radius of at"
-                + " least 23.845 in; a radius of at least 38.197 in with these turns");
+            "more turns will not do: trains need 3.746 in a turn, and at 2.5 % that takes a radius of"
+                + " at least 23.845 in, or 38.197 in with the turns as they are");
   }
 
   /** Following the advice makes it work. */
