@@ -200,7 +200,9 @@ class ArchitectureTest {
         .check(main);
   }
 
-  /** Nothing is fetched, sent or looked up: the page's server alone listens, on the machine itself. */
+  /**
+   * Nothing is fetched, sent or looked up: the page's server alone listens, on the machine itself.
+   */
   @Test
   void program_butForItsPage_knowsNoNetwork() {
     noClasses()

@@ -57,10 +57,10 @@ import curvestock.report.PlanSummary;
 import curvestock.report.ReportHtml;
 import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
-import curvestock.report.StockYaml;
-import java.nio.file.InvalidPathException;
 import curvestock.report.ShopReport;
+import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
@@ -154,7 +154,8 @@ public final class Workshop {
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
       Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
-      return new Plan(plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+      return new Plan(
+          plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
     }
     for (SheetStock sheet : plan.job().sheets()) {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
@@ -165,7 +166,8 @@ public final class Workshop {
       }
     }
     Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
-    return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    return new Plan(
+        plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
   }
 
   /**
@@ -177,13 +179,12 @@ public final class Workshop {
    * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
    *     themselves
    */
-  public static List<LaidByHand> improve(
-      Job job, List<LaidByHand> sheets, PlanListener listener) throws Infeasible {
+  public static List<LaidByHand> improve(Job job, List<LaidByHand> sheets, PlanListener listener)
+      throws Infeasible {
     return new RoundPins(job, sheets, listener).improved();
   }
 
-  static Continued improve(
-      Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+  static Continued improve(Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
     Control control =
         new Control() {
           @Override
@@ -376,8 +377,7 @@ public final class Workshop {
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
-  private static void addReport(
-      ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+  private static void addReport(ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
     List<ReportPart> parts = ShopReport.of(plan, comparison);
     String title = plan.job().title();
     Map<String, String> drawings = new TreeMap<>();

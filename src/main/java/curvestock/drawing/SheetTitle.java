@@ -54,7 +54,6 @@ public record SheetTitle(
 
   /** The same title for a sheet of which that rectangle is left. */
   public SheetTitle with(Optional<Box> left) {
-    return new SheetTitle(
-        job, sheet, sheets, style, material, invented, labels, left, machine);
+    return new SheetTitle(job, sheet, sheets, style, material, invented, labels, left, machine);
   }
 }

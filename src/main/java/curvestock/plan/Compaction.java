@@ -106,7 +106,8 @@ final class Compaction {
             OptionalInt.empty(),
             sheet.grain());
     SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
-    Layout filled = new Packer(end, layout.cutting(), quick).fill(demands(layout), control).layout();
+    Layout filled =
+        new Packer(end, layout.cutting(), quick).fill(demands(layout), control).layout();
     return new Layout(sheet, layout.cutting(), filled.placements());
   }
 

@@ -73,7 +73,8 @@ final class PageFlow {
   PageFlow(PdfBook book, PaperSize size, boolean lying, String footer) {
     this.book = book;
     this.footer = footer;
-    PaperSize office = size == PaperSize.A4 || size == PaperSize.A3 ? PaperSize.A4 : PaperSize.LETTER;
+    PaperSize office =
+        size == PaperSize.A4 || size == PaperSize.A3 ? PaperSize.A4 : PaperSize.LETTER;
     double a = office.width().millimetres();
     double b = office.height().millimetres();
     width = lying ? b : a;

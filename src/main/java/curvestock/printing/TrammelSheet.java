@@ -132,8 +132,7 @@ public final class TrammelSheet {
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {
     List<String> head =
-        List.of(
-            "Line", "pencil at", "exactly", "rounding is off by", "router bit's middle at");
+        List.of("Line", "pencil at", "exactly", "rounding is off by", "router bit's middle at");
     List<List<String>> rows = new ArrayList<>();
     for (Hole hole : trammel.holes()) {
       rows.add(

@@ -49,7 +49,8 @@ public final class PacketGuide {
               HAND,
               "sheets/sheet-\\d+\\.(svg|png)",
               "each sheet's layout for people: numbered pieces, title, scale bars"),
-          Entry.of(MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
+          Entry.of(
+              MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
           Entry.of(MACHINE, "test-cut.*\\.(svg|dxf)", "cut this first and measure it"),
           Entry.of(
               MACHINE,

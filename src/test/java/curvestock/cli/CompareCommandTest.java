@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The options of {@code compare}, on an invented bit of a ring whose pieces fill their panels, so that
- * nothing is searched for.
+ * The options of {@code compare}, on an invented bit of a ring whose pieces fill their panels, so
+ * that nothing is searched for.
  */
 class CompareCommandTest {
 
@@ -117,7 +117,8 @@ class CompareCommandTest {
 
   @Test
   void withSheets_asked_saysHowManyTurnsTheyGive() {
-    CommandRun run = CommandRun.of("compare", job, "--quiet", "--angles", "30", "--with-sheets", "2");
+    CommandRun run =
+        CommandRun.of("compare", job, "--quiet", "--angles", "30", "--with-sheets", "2");
 
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("With 2 sheets of panel", "turns");

@@ -127,8 +127,7 @@ class MachineSheetTest {
 
   @Test
   void tabs_withoutALongSide_areReported() {
-    Piece tiny =
-        Piece.of("t", "chip", new Strip(Length.ofMillimetres(9), Length.ofMillimetres(9)));
+    Piece tiny = Piece.of("t", "chip", new Strip(Length.ofMillimetres(9), Length.ofMillimetres(9)));
     Layout layout =
         new Layout(
             SampleLayouts.SHEET,
@@ -219,8 +218,7 @@ class MachineSheetTest {
             SampleLayouts.CUTTING,
             List.of(new Placement(drilled, new Pose(100, 100, 0))));
     MachineSetup setup =
-        MachineFilesTest.setup(
-            Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
+        MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
 
     assertThatThrownBy(() -> sheet(layout, setup))
         .isInstanceOf(ToolTooWide.class)
@@ -231,9 +229,7 @@ class MachineSheetTest {
   @Test
   void insideCorners_ofSectorHoleAndNotch_areTheirRadii() {
     assertThat(
-            InsideCorners.smallest(SampleLayouts.QUARTER.shape().outline())
-                .orElseThrow()
-                .inches())
+            InsideCorners.smallest(SampleLayouts.QUARTER.shape().outline()).orElseThrow().inches())
         .isCloseTo(29, Offset.offset(1e-9));
     assertThat(InsideCorners.smallest(SampleLayouts.BLOCK.shape().outline())).isEmpty();
     assertThat(
@@ -241,10 +237,7 @@ class MachineSheetTest {
                 curvestock.geometry.Outline.of(
                     Loop.polygon(
                         List.of(
-                            new Point(0, 0),
-                            new Point(9, 0),
-                            new Point(3, 3),
-                            new Point(0, 9))))))
+                            new Point(0, 0), new Point(9, 0), new Point(3, 3), new Point(0, 9))))))
         .contains(Length.ZERO);
   }
 }

@@ -19,7 +19,9 @@ import curvestock.units.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** From a job to what is bought and what is left. Jobs are invented; strips, so that it is quick. */
+/**
+ * From a job to what is bought and what is left. Jobs are invented; strips, so that it is quick.
+ */
 class PlannerTest {
 
   private static final String START =
@@ -149,7 +151,8 @@ class PlannerTest {
     for (Placement placement : layout.placements()) {
       Box box = placement.outline().box();
       boolean clear =
-          box.maxX() + 3.17 <= remnant.where().minX() || box.maxY() + 3.17 <= remnant.where().minY();
+          box.maxX() + 3.17 <= remnant.where().minX()
+              || box.maxY() + 3.17 <= remnant.where().minY();
       assertThat(clear).isTrue();
     }
     // No end that holds four such strips can be smaller than their area and leave more.
@@ -163,8 +166,7 @@ class PlannerTest {
         "sheets: [{name: ply, size: 48x96, thickness: 0.47, nominal-thickness: 1/2, price: 60},"
             + " {name: odd, corners: [[0, 0], [30, 0], [0, 20]], thickness: 0.47, on-hand: true,"
             + " defects: [{circle: {at: [5, 5], radius: 1}}]}]\n";
-    Plan first =
-        plan(sheets + "pieces: [{name: bar, count: 4, strip: {length: 40, width: 4}}]\n");
+    Plan first = plan(sheets + "pieces: [{name: bar, count: 4, strip: {length: 40, width: 4}}]\n");
     String stock = StockYaml.of(first);
     Job next =
         JobReader.read(
@@ -186,8 +188,7 @@ class PlannerTest {
     assertThat(next.sheets().get(2).area())
         .isCloseTo(300 * 645.16, org.assertj.core.data.Offset.offset(1.0));
     assertThat(next.sheets().get(2).defects()).hasSize(1);
-    assertThat(Workshop.plan(next, PlanListener.NONE).purchase().sheetCost())
-        .isEqualTo(Money.ZERO);
+    assertThat(Workshop.plan(next, PlanListener.NONE).purchase().sheetCost()).isEqualTo(Money.ZERO);
   }
 
   @Test
@@ -197,7 +198,9 @@ class PlannerTest {
     Job more =
         JobReader.read(
             curvestock.job.DefaultJob.text().replace("effort: normal", "effort: quick")
-                + "spares: {" + first.piece().id() + ": 1}\n",
+                + "spares: {"
+                + first.piece().id()
+                + ": 1}\n",
             "job.yaml");
     Plan plan = Workshop.plan(more, PlanListener.NONE);
 

@@ -60,7 +60,8 @@ class HelixAgreementTest {
     }
 
     private static List<String> cells(String line) {
-      Matcher matcher = Pattern.compile("\"((?:[^\"]|\"\")*)\"|([^,]+)|(?<=,)(?=,|$)").matcher(line);
+      Matcher matcher =
+          Pattern.compile("\"((?:[^\"]|\"\")*)\"|([^,]+)|(?<=,)(?=,|$)").matcher(line);
       List<String> cells = new ArrayList<>();
       while (matcher.find()) {
         cells.add(matcher.group(1) != null ? matcher.group(1) : matcher.group());
@@ -196,7 +197,8 @@ class HelixAgreementTest {
       List<Map<String, String>> held =
           helix.table("schedule.csv").stream()
               .filter(piece -> piece.get("layer").equals("1"))
-              .filter(piece -> List.of(piece.get("stations").split(" ")).contains(row.get("station")))
+              .filter(
+                  piece -> List.of(piece.get("stations").split(" ")).contains(row.get("station")))
               .filter(
                   piece ->
                       (row.get("turn").equals("entry lead")
@@ -227,8 +229,7 @@ class HelixAgreementTest {
       double stands = tops.getOrDefault(row.get("station"), 0.0);
       double cross = riser.crossPiece().millimetres();
       double reached = stands + helix.mm(row.get(column)) + cross;
-      assertThat(helix.mm(row.get("underside")))
-          .isCloseTo(reached, within(2 * helix.tolerance()));
+      assertThat(helix.mm(row.get("underside"))).isCloseTo(reached, within(2 * helix.tolerance()));
       tops.put(
           row.get("station"),
           helix.mm(row.get("underside")) + helix.plan().spec().plywood().millimetres());
@@ -283,7 +284,9 @@ class HelixAgreementTest {
   @MethodSource("results")
   void screws_boughtAreThoseOfTheJoints(Written helix) {
     long screws =
-        helix.table("joints.csv").stream().mapToLong(row -> Long.parseLong(row.get("screws"))).sum();
+        helix.table("joints.csv").stream()
+            .mapToLong(row -> Long.parseLong(row.get("screws")))
+            .sum();
 
     assertThat(quantity(helix, "screws")).isEqualTo(screws);
   }
@@ -301,8 +304,7 @@ class HelixAgreementTest {
       JsonNode row = json.get("schedule").get(i);
       assertThat(row.get("piece").asText()).isEqualTo(schedule.get(i).get("piece"));
       assertThat(row.get("undersideFrom").asDouble())
-          .isCloseTo(
-              helix.mm(schedule.get(i).get("underside from")), within(helix.tolerance()));
+          .isCloseTo(helix.mm(schedule.get(i).get("underside from")), within(helix.tolerance()));
     }
     assertThat(json.get("supports")).hasSameSizeAs(supports);
     for (int i = 0; i < supports.size(); i++) {
