@@ -187,7 +187,17 @@ public final class HelixSummary {
             + ", "
             + style.format(other.budgets().get(0).free())
             + " free; leaves at "
-            + bearing(other.line().bearing(other.climb().ringLength())));
+            + bearing(other.line().bearing(other.climb().ringLength()))
+            + tight(other));
+  }
+
+  private String tight(HelixPlan other) {
+    List<String> rules =
+        other.verdicts(style).stream()
+            .filter(verdict -> verdict.result() == Result.TIGHT)
+            .map(Verdict::rule)
+            .toList();
+    return rules.isEmpty() ? "" : "; tight: " + String.join(", ", rules);
   }
 
   private void change(List<String> changes, String what, Length now, Length before) {

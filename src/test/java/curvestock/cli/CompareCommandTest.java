@@ -73,7 +73,7 @@ class CompareCommandTest {
         "--seed x                    | is not a long"
       })
   void option_thatCannotBe_isRefusedWithTheReason(String options, String reason) {
-    String[] given = options.split(" ");
+    String[] given = options.split(" ", -1);
     String[] args = new String[given.length + 2];
     args[0] = "compare";
     args[1] = job;

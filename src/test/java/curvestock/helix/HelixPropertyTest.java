@@ -36,7 +36,6 @@ class HelixPropertyTest {
 
   private static HelixPlan random(long seed) {
     Random random = new Random(seed);
-    random.nextInt();
     boolean oval = random.nextInt(3) == 0;
     double segment = List.of(30.0, 45.0, 60.0, 90.0).get(random.nextInt(4));
     GroundPlan ground =

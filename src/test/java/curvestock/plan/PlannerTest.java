@@ -100,14 +100,14 @@ class PlannerTest {
     assertThat(text(plan)).contains("Not used: thin is 1/4 in thick, and no piece asks for that.");
   }
 
-  /** A strip of 40 in lies on a panel of 47.8 in, none of 60 in; the cut's price is by hand. */
+  /** Two panels of 47.8 in hold 15 strips of 30 in each; money by hand. */
   @Test
   void plan_sheetRippedForTheCar_noPieceAcrossTheCut_andItsPriceIsSaid() throws Exception {
     Plan plan =
         plan(
             "currency: $\ntax: 10 %\n"
                 + "sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]\n"
-                + "store-cuts: {price: 2, tolerance: 1/8, carry: 48.5x49}\n"
+                + "store-cuts: {price: 2, tolerance: 1/8, carry: 48.1x48}\n"
                 + "pieces: [{name: bar, count: 20, strip: {length: 30, width: 4}}]\n");
 
     assertThat(plan.layouts()).allMatch(layout -> layout.sheet().name().startsWith("ply, panel"));
@@ -197,7 +197,10 @@ class PlannerTest {
     Demand first = job.demands().get(0);
     Job more =
         JobReader.read(
-            curvestock.job.DefaultJob.text().replace("effort: normal", "effort: quick")
+            curvestock.job.DefaultJob.text()
+                    .replace("effort: normal", "effort: quick")
+                    .replace("turns: 5 1/4", "turns: 1 1/4")
+                    .replace("climb: 22 1/8", "climb: 5 1/4")
                 + "spares: {"
                 + first.piece().id()
                 + ": 1}\n",

@@ -197,8 +197,7 @@ class HelixAgreementTest {
       List<Map<String, String>> held =
           helix.table("schedule.csv").stream()
               .filter(piece -> piece.get("layer").equals("1"))
-              .filter(
-                  piece -> List.of(piece.get("stations").split(" ")).contains(row.get("station")))
+              .filter(piece -> words(piece.get("stations")).contains(row.get("station")))
               .filter(
                   piece ->
                       (row.get("turn").equals("entry lead")
@@ -333,15 +332,19 @@ class HelixAgreementTest {
     List<String> assembly = section(lines, "Assembly, from the bottom up");
     List<String> heights = section(lines, "Heights to check at every support");
 
-    assertThat(assembly.stream().skip(1).map(line -> line.strip().split(" +")[0]))
+    assertThat(assembly.stream().skip(1).map(line -> words(line).get(0)))
         .containsExactlyElementsOf(
             helix.table("schedule.csv").stream().map(row -> row.get("piece")).toList());
-    assertThat(heights.stream().skip(1).map(line -> line.strip().split(" +")[0]))
+    assertThat(heights.stream().skip(1).map(line -> words(line).get(0)))
         .containsExactlyInAnyOrderElementsOf(
             helix.table("supports.csv").stream()
                 .map(row -> row.get("station"))
                 .distinct()
                 .toList());
+  }
+
+  private static List<String> words(String line) {
+    return Pattern.compile(" +").splitAsStream(line.strip()).toList();
   }
 
   private static List<String> section(List<String> lines, String heading) {
