@@ -186,8 +186,13 @@ public final class HelixPlan {
 
   private List<Demand> demands(List<Demand> roadbedPieces) {
     List<Demand> demands = new ArrayList<>(roadbedPieces);
-    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
+    demands.addAll(smallParts());
     return demands;
+  }
+
+  /** Plates and blocks that are cut from the roadbed's sheets. */
+  public List<Demand> smallParts() {
+    return new SmallParts(spec, joints, supports, style).demands();
   }
 
   /** Weight of one piece cut from the roadbed's sheets, in kilograms. */

@@ -197,6 +197,25 @@ public final class Packer {
     return orders.stream().distinct().toList();
   }
 
+  /**
+   * Puts more pieces, the largest first, into what a layout leaves free; those that lie there stay
+   * where they are.
+   *
+   * @param start a layout on this packer's sheet, cut its way
+   * @param more at most as many of each are added
+   */
+  public Packed fillUp(Layout start, List<Demand> more, Control control) {
+    List<Demand> order = new ArrayList<>(more);
+    order.sort(Comparator.comparingDouble(demand -> -demand.piece().shape().area()));
+    List<Piece> pieces = new ArrayList<>();
+    start.placements().forEach(placement -> pieces.add(placement.piece()));
+    double[] poses = poses(start);
+    for (Demand demand : order) {
+      poses = insert(demand.piece(), demand.count(), pieces, poses, control);
+    }
+    return new Packed(layout(pieces, poses), "filled up");
+  }
+
   private Layout fillInOrder(List<Demand> order, Control control) {
     List<Piece> pieces = new ArrayList<>();
     double[] poses = new double[0];

@@ -7,6 +7,7 @@ import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
@@ -24,11 +25,13 @@ final class Columns {
   private final Job job;
   private final List<Demand> demands;
   private final PlanListener listener;
+  private final Packers packers;
   private final Control control;
   private final List<Layout> layouts = new ArrayList<>();
   private final List<Capacity> capacities = new ArrayList<>();
 
-  Columns(Job job, PlanListener listener) {
+  Columns(Job job, PlanListener listener, Packers packers) {
+    this.packers = packers;
     this.job = job;
     this.demands = job.demands();
     this.listener = listener;
@@ -60,7 +63,7 @@ final class Columns {
   }
 
   private void pack(SheetStock sheet) {
-    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    Packer packer = packers.of(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
       Bound bound = bound(demand, sheet);

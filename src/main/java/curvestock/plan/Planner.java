@@ -3,6 +3,7 @@ package curvestock.plan;
 import curvestock.bound.InflatedArea;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.purchase.CheapestPurchase;
@@ -22,10 +23,17 @@ public final class Planner {
 
   private final Job job;
   private final PlanListener listener;
+  private final Packers packers;
 
   public Planner(Job job, PlanListener listener) {
+    this(job, listener, Packers.FORGETFUL);
+  }
+
+  /** A planner that may find packings in a store. */
+  public Planner(Job job, PlanListener listener, Packers packers) {
     this.job = job;
     this.listener = listener;
+    this.packers = packers;
   }
 
   /**
@@ -35,7 +43,7 @@ public final class Planner {
    */
   public Plan plan() throws Infeasible {
     requireOneThickness();
-    Columns columns = new Columns(job, listener);
+    Columns columns = new Columns(job, listener, packers);
     requireAllFit(columns);
     listener.step("choosing the sheets");
     Purchase purchase = purchase(columns);
