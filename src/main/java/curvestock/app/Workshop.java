@@ -15,6 +15,7 @@ import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
+import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
 import curvestock.helix.HelixOrder;
@@ -23,6 +24,8 @@ import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
+import curvestock.packing.PackedStore;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.Infeasible;
@@ -75,7 +78,20 @@ public final class Workshop {
    * @throws Infeasible if it cannot be cut from its sheets
    */
   public static Plan plan(Job job, PlanListener listener) throws Infeasible {
-    return new Planner(job, listener).plan();
+    return plan(job, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
+  public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
+    return new Planner(job, listener, packers).plan();
+  }
+
+  /**
+   * Packers that keep what they pack in the user's cache folder and find it there again. Answers
+   * are the same with and without.
+   */
+  public static Packers remembering() {
+    return new Packers(PackingCache.ofUser().orElse(PackedStore.NONE));
   }
 
   /**
@@ -193,11 +209,17 @@ public final class Workshop {
    */
   public static Comparison compare(Job job, Question question, CompareListener listener)
       throws Infeasible {
-    if (job.helix().isEmpty()) {
+    return compare(job, question, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before. */
+  public static Comparison compare(
+      Job job, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    if (job.helix().isEmpty() && job.structure().isEmpty()) {
       throw new Infeasible(
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
-    return new Comparer(job, question, listener).compare();
+    return new Comparer(job, question, listener, packers).compare();
   }
 
   /** The comparison as text, data and charts. */

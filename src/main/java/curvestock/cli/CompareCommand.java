@@ -87,7 +87,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      Comparison comparison = Workshop.compare(job, question, new Progress(terminal));
+      Comparison comparison = Workshop.compare(job, question, new Progress(terminal), options.packers());
       options.publish(() -> Workshop.result(comparison));
       return comparison;
     }

@@ -41,7 +41,7 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
 
   private Plan work(Job job) throws Infeasible, FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      Plan plan = Workshop.plan(job, terminal);
+      Plan plan = Workshop.plan(job, terminal, options.packers());
       // Drawn and checked even if nothing is written: a wrong layout must never reach a user.
       ResultFolder result = Workshop.result(plan, terminal);
       options.publish(() -> result);

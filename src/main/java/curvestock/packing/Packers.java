@@ -11,6 +11,6 @@ public record Packers(PackedStore store) {
 
   /** A packer for a kind of sheet. */
   public Packer of(SheetStock sheet, Cutting cutting, SearchSettings settings) {
-    return new Packer(sheet, cutting, settings);
+    return new Packer(sheet, cutting, settings, store);
   }
 }
