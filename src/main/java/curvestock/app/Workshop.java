@@ -4,6 +4,8 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.compare.BatchComparer;
+import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
@@ -19,6 +21,7 @@ import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
 import curvestock.helix.HelixOrder;
+import curvestock.job.Batch;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
@@ -28,10 +31,12 @@ import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.report.BatchWords;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -108,8 +113,47 @@ public final class Workshop {
         .structure()
         .ifPresent(
             order ->
-                addHelix(folder, new HelixReport(plan.job(), order, Optional.of(plan), false)));
-    List<List<String>> labels = plan.labels();
+                addHelix(folder, "", new HelixReport(plan.job(), order, Optional.of(plan), false)));
+    addSheets(folder, plan, plan.labels(), listener);
+    return folder;
+  }
+
+  /**
+   * Plans several jobs together.
+   *
+   * @throws Infeasible if they cannot be cut from their sheets
+   */
+  public static BatchPlan plan(Batch batch, PlanListener listener, Packers packers)
+      throws Infeasible {
+    return new BatchPlan(batch, plan(batch.together(), listener, packers));
+  }
+
+  /**
+   * Draws and checks the sheets of several jobs, as for one; the helix of each job in a folder of
+   * its letter.
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder result(BatchPlan batch, PlanListener listener) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("plan.json", PlanJson.of(batch));
+    folder.add("summary.txt", String.join("\n", BatchWords.summary(batch)) + "\n");
+    for (Batch.Member member : batch.batch().members()) {
+      Job job = member.job();
+      job.structure()
+          .ifPresent(
+              order ->
+                  addHelix(
+                      folder,
+                      "job-" + member.tag() + "/",
+                      new HelixReport(job, order, Optional.empty(), false)));
+    }
+    addSheets(folder, batch.plan(), batch.labels(), listener);
+    return folder;
+  }
+
+  private static void addSheets(
+      ResultFolder folder, Plan plan, List<List<String>> labels, PlanListener listener) {
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
       listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
@@ -123,7 +167,6 @@ public final class Workshop {
       folder.add(SheetFiles.clean(number), clean);
       folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
     }
-    return folder;
   }
 
   /**
@@ -157,21 +200,21 @@ public final class Workshop {
   /** The files of a helix: summary, tables, data, drawings. */
   public static ResultFolder helixResult(HelixReport report) {
     ResultFolder folder = new ResultFolder();
-    addHelix(folder, report);
+    addHelix(folder, "", report);
     return folder;
   }
 
-  private static void addHelix(ResultFolder folder, HelixReport report) {
+  private static void addHelix(ResultFolder folder, String in, HelixReport report) {
     HelixTables tables = new HelixTables(report);
-    folder.add("helix.txt", String.join("\n", HelixSummary.of(report)) + "\n");
-    folder.add("helix.json", HelixJson.of(report));
-    folder.add("schedule.csv", tables.schedule());
-    folder.add("supports.csv", tables.supports());
-    folder.add("shopping.csv", tables.shopping());
+    folder.add(in + "helix.txt", String.join("\n", HelixSummary.of(report)) + "\n");
+    folder.add(in + "helix.json", HelixJson.of(report));
+    folder.add(in + "schedule.csv", tables.schedule());
+    folder.add(in + "supports.csv", tables.supports());
+    folder.add(in + "shopping.csv", tables.shopping());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
-    draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
+    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
+    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
   private static void draw(ResultFolder folder, String name, String svg) {
@@ -220,6 +263,28 @@ public final class Workshop {
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
     return new Comparer(job, question, listener, packers).compare();
+  }
+
+  /**
+   * Compares segment sizes for several jobs together.
+   *
+   * @throws Infeasible if a job cannot be cut in any of them, or none has a helix
+   */
+  public static BatchComparison compare(
+      Batch batch, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    return new BatchComparer(batch, question, listener, packers).compare();
+  }
+
+  /** The comparison of several jobs as text, and the data of each job compared by itself. */
+  public static ResultFolder result(BatchComparison found) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("compare.txt", String.join("\n", BatchWords.of(found)) + "\n");
+    for (int i = 0; i < found.apart().size(); i++) {
+      String name = "job-" + found.batch().members().get(i).tag() + "/compare.json";
+      found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(alone)));
+    }
+    folder.add("plan.json", PlanJson.of(found.rows().get(found.best()).batch()));
+    return folder;
   }
 
   /** The comparison as text, data and charts. */

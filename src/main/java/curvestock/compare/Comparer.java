@@ -73,14 +73,10 @@ public final class Comparer {
     firstLook();
     Optional<AngleScan> scan = scan();
     plan(divisions(scan));
-    if (options.isEmpty()) {
-      throw new Infeasible(
-          refused.stream().map(refusal -> refusal.angle() + ": " + refusal.reason()).toList());
-    }
+    requireAny();
     deepen();
     mix();
-    Recommendation recommendation =
-        Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+    Recommendation recommendation = recommendation();
     SegmentOption best =
         options.stream()
             .filter(option -> option.division().equals(recommendation.best()))
@@ -99,6 +95,36 @@ public final class Comparer {
         reach(),
         scan,
         listener.stopped());
+  }
+
+  /** The choices and the recommendation alone, without how far they hold. */
+  Comparison compareBriefly() throws Infeasible {
+    plan(asked());
+    requireAny();
+    return new Comparison(
+        job,
+        question,
+        main,
+        options,
+        refused,
+        Optional.of(recommendation()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        listener.stopped());
+  }
+
+  private void requireAny() throws Infeasible {
+    if (options.isEmpty()) {
+      throw new Infeasible(
+          refused.stream().map(refusal -> refusal.angle() + ": " + refusal.reason()).toList());
+    }
+  }
+
+  private Recommendation recommendation() {
+    return Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
   }
 
   private void firstLook() {

@@ -98,7 +98,8 @@ public final class PackingCache implements PackedStore {
     try {
       Files.createDirectories(folder);
       fresh = Files.createTempFile(folder, PREFIX, ENDING);
-      Files.write(fresh, (HEADER + Checksum.of(text) + "\n" + text).getBytes(StandardCharsets.UTF_8));
+      Files.write(
+          fresh, (HEADER + Checksum.of(text) + "\n" + text).getBytes(StandardCharsets.UTF_8));
       move(fresh, file(key));
       if (writes.getAndIncrement() % WRITES_BETWEEN_CLEARINGS == 0) {
         clear();

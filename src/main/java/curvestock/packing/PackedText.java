@@ -81,8 +81,7 @@ final class PackedText {
   }
 
   /** The packing that a text tells of; nothing if it is none of these pieces, or broken. */
-  static Optional<Packed> read(
-      String text, SheetStock sheet, Cutting cutting, List<Piece> pieces) {
+  static Optional<Packed> read(String text, SheetStock sheet, Cutting cutting, List<Piece> pieces) {
     List<String> lines = text.lines().toList();
     if (lines.isEmpty()) {
       return Optional.empty();

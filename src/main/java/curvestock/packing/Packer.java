@@ -256,7 +256,8 @@ public final class Packer {
         "fill up",
         more,
         before,
-        PackedText.poses(start, kinds) + PackedText.key(sheet, cutting, settings, "", ones(before), ""),
+        PackedText.poses(start, kinds)
+            + PackedText.key(sheet, cutting, settings, "", ones(before), ""),
         control,
         () -> fillUpAnew(start, more, control));
   }

@@ -13,8 +13,7 @@ import java.util.stream.Stream;
  * Asks a store before packing, and tells it after. What the store gives back is judged by {@link
  * ExactGaps} like any other layout; whatever fails is packed anew.
  */
-record Remembered(
-    PackedStore store, SheetStock sheet, Cutting cutting, SearchSettings settings) {
+record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSettings settings) {
 
   /**
    * The packing, from the store or from the work.

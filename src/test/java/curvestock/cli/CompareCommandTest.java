@@ -131,4 +131,36 @@ class CompareCommandTest {
     assertThat(run.err()).contains("Regular patterns", "First numbers");
     assertThat(run.out()).doesNotContain("Regular patterns");
   }
+
+  @Test
+  void jobs_several_areComparedTogether_andPlannedTogether() throws IOException {
+    Path other = folder.resolve("other.yaml");
+    Files.writeString(other, RING.replace("Small ring", "Other ring"));
+    String out = folder.resolve("both").toString();
+
+    CommandRun compared =
+        CommandRun.of("compare", job, other.toString(), "--quiet", "--angles", "30,20");
+    CommandRun planned = CommandRun.of("plan", job, other.toString(), "--quiet", "--out", out);
+
+    assertThat(compared.code()).as(compared.err()).isZero();
+    assertThat(compared.out()).contains("2 jobs together", "each its own best", "B  Other ring");
+    assertThat(planned.code()).as(planned.err()).isZero();
+    assertThat(planned.out()).contains("B  Other ring (invented)       2       50.0 %       $8.00");
+    assertThat(folder.resolve("both/sheets/sheet-04.svg")).content().contains("B.S-2");
+    CommandRun checked =
+        CommandRun.of(
+            "check", out + "/sheets/sheet-04-cut.svg", "--job", job, "--job", other.toString());
+    assertThat(checked.code()).as(checked.out()).isZero();
+  }
+
+  @Test
+  void jobs_cutInOtherWays_areRefused() throws IOException {
+    Path other = folder.resolve("other.yaml");
+    Files.writeString(other, RING.replace("kerf: 1/8", "kerf: 1/16"));
+
+    CommandRun run = CommandRun.of("plan", job, other.toString());
+
+    assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
+    assertThat(run.err()).contains("must be cut alike");
+  }
 }

@@ -275,7 +275,8 @@ class ComparerTest {
             """);
     SegmentOption quarters = option(compare(job, asking(QUARTER)), QUARTER);
 
-    // 708.3 in and 153 in of plates at 30 in a minute: 28.71 minutes at 30.00 an hour: 14.36. A joint: 3.00 + 0.75.
+    // 708.3 in and 153 in of plates at 30 in a minute: 28.71 minutes at 30.00 an hour: 14.36. A
+    // joint: 3.00 + 0.75.
     assertThat(quarters.work().cutMinutes().orElseThrow()).isCloseTo(28.71, within(0.01));
     assertThat(quarters.work().cutting()).isEqualTo(new Money(1436));
     assertThat(quarters.work().eachJoint()).isEqualTo(new Money(375));
