@@ -182,6 +182,11 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     }
 
     @Override
+    public void overall(double share) {
+      terminal.overall(share);
+    }
+
+    @Override
     public void firstLook(List<FirstLook> looks) {
       if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();

@@ -163,4 +163,14 @@ class CompareCommandTest {
     assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
     assertThat(run.err()).contains("must be cut alike");
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "10, 0.5, (about 10 s to go)",
+    "1, 0.9, (about 5 s to go)",
+    "60, 0.25, (about 3 min to go)"
+  })
+  void estimate_goesOnAsUntilNow(double seconds, double share, String words) {
+    assertThat(Terminal.estimate(seconds, share)).isEqualTo(" " + words);
+  }
 }
