@@ -17,8 +17,10 @@ import picocli.CommandLine.Command;
       PlanCommand.class,
       HelixCommand.class,
       CompareCommand.class,
+      PacketCommand.class,
       CheckCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      ServeCommand.class
     },
     description =
         "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
@@ -28,6 +30,10 @@ public final class Main {
   static final int ANSWER_IS_NO = 1;
   static final int WRONG_INPUT = 2;
   static final int OUR_FAULT = 3;
+
+  private static final String TOO_LITTLE_MEMORY =
+      "There is too little memory for this job; nothing was written. Give more, for example by"
+          + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
 
   private Main() {}
 
@@ -45,10 +51,24 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
+    if (args.length == 0 && isDoubleClick()) {
+      return line.execute("serve");
+    }
     if (args.length == 0) {
       line.usage(line.getOut());
       return WRONG_INPUT;
     }
-    return line.execute(args);
+    try {
+      return line.execute(args);
+    } catch (OutOfMemoryError e) {
+      line.getErr().println(TOO_LITTLE_MEMORY);
+      line.getErr().flush();
+      return OUR_FAULT;
+    }
+  }
+
+  /** Started without a terminal, but with a screen: a person has clicked on the jar. */
+  private static boolean isDoubleClick() {
+    return !Terminal.exists() && Browser.exists();
   }
 }

@@ -27,7 +27,7 @@ final class Terminal implements PlanListener, AutoCloseable {
 
   Terminal(boolean quiet) {
     this.quiet = quiet;
-    this.interactive = !quiet && isTerminal();
+    this.interactive = !quiet && exists();
     Thread worker = Thread.currentThread();
     hook = new Thread(() -> finishFirst(worker), "finish-first");
     Runtime.getRuntime().addShutdownHook(hook);
@@ -35,7 +35,7 @@ final class Terminal implements PlanListener, AutoCloseable {
 
   /** From Java 22 on there is always a console, and it says itself whether it is a terminal. */
   @SuppressWarnings("SystemConsoleNull")
-  private static boolean isTerminal() {
+  static boolean exists() {
     Console console = System.console();
     if (console == null) {
       return false;

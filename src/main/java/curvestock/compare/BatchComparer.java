@@ -54,7 +54,7 @@ public final class BatchComparer {
         sheets += best.sheets();
         cost = cost.plus(best.sheetCost());
       } else {
-        Plan plan = new Planner(quick(member.job()), listener, packers).plan();
+        Plan plan = new Planner(quick(member.job()), listener, packers).planRoughly();
         sheets += plan.purchase().sheets();
         cost = cost.plus(plan.purchase().sheetCost());
       }
@@ -159,7 +159,7 @@ public final class BatchComparer {
       divisions.add(chosen.map(SegmentOption::division));
     }
     Job together = quick(batch.together(pieces));
-    Plan plan = new Planner(together, listener, packers).plan();
+    Plan plan = new Planner(together, listener, packers).planRoughly();
     SmallFit fit = new Nesting(packers, main(together), listener::stopped).fit(plan, small);
     return new BatchRow(division, divisions, new BatchPlan(new Batch(members), plan), fit, joints);
   }

@@ -96,7 +96,7 @@ final class Mixing {
     }
     SearchSettings quick = new SearchSettings(designs.job().search().seed(), Effort.QUICK);
     Packer packer = packers.of(large.sheet(), large.cutting(), quick);
-    Piece other = new Piece("small", piece.name(), piece.shape(), piece.grain());
+    Piece other = new Piece("small", piece.name(), piece.shape(), piece.grain(), piece.thickness());
     Layout filled =
         packer.fillUp(large, List.of(new Demand(other, needed)), listener::stopped).layout();
     return filled.placements().size() - large.placements().size() == needed;

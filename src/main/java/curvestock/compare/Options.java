@@ -73,7 +73,7 @@ final class Options {
 
   private Plan planned(Design design, String name, Effort effort) throws Infeasible {
     Job changed = design.job().with(new SearchSettings(job.search().seed(), effort));
-    return new Planner(changed, new Named(name, listener), packers).plan();
+    return new Planner(changed, new Named(name, listener), packers).planRoughly();
   }
 
   /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */

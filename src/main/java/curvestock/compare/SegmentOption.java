@@ -128,6 +128,16 @@ public record SegmentOption(
         .orElseThrow();
   }
 
+  /** Longer side of the largest piece's rectangle; of a plain segment across its ends. */
+  public Length chord() {
+    return largest().length();
+  }
+
+  /** Shorter side of the largest piece's rectangle. */
+  public Length depth() {
+    return largest().width();
+  }
+
   /** Share of the sheets' area that becomes pieces, 0 to 1. */
   public double areaYield() {
     double pieces = plan.layouts().stream().mapToDouble(Layout::pieceArea).sum();

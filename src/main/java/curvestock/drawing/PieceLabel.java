@@ -91,6 +91,12 @@ final class PieceLabel {
     return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
   }
 
+  /** The number alone, as large as it fits at the roomiest place. */
+  static Text numberOnly(Placement placement, String number) {
+    Outline outline = placement.outline();
+    return fit(outline, roomiest(outline), number, LARGEST_NUMBER, true);
+  }
+
   private static List<Text> onSector(
       AnnularSector sector, Placement placement, String number, String widest) {
     Pose pose = placement.pose();

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /**
@@ -40,7 +41,12 @@ public record Batch(List<Member> members) {
               demand -> {
                 Piece piece = demand.piece();
                 Piece named =
-                    new Piece(tag + "." + piece.id(), piece.name(), piece.shape(), piece.grain());
+                    new Piece(
+                        tag + "." + piece.id(),
+                        piece.name(),
+                        piece.shape(),
+                        piece.grain(),
+                        piece.thickness());
                 return new Demand(named, demand.count());
               })
           .toList();
@@ -93,7 +99,12 @@ public record Batch(List<Member> members) {
         Optional.empty(),
         pieces,
         first.search(),
-        first.rates());
+        first.rates(),
+        terms(),
+        // Each job's own spares are among its pieces already.
+        Spares.NONE,
+        first.machine(),
+        first.paper());
   }
 
   private String title() {
@@ -110,6 +121,26 @@ public record Batch(List<Member> members) {
       member.job().sheets().forEach(sheet -> sheets.putIfAbsent(sheet.name(), sheet));
     }
     return List.copyOf(sheets.values());
+  }
+
+  private Terms terms() {
+    Map<String, SheetTerms> sheets = new TreeMap<>();
+    members.forEach(member -> sheets.putAll(member.job().terms().sheets()));
+    Terms first = members.get(0).job().terms();
+    return new Terms(sheets, first.storeCuts(), first.tax());
+  }
+
+  private static void requireSameTerms(Member first, Member other) {
+    Terms a = first.job().terms();
+    Terms b = other.job().terms();
+    if (!a.tax().equals(b.tax()) || !a.storeCuts().equals(b.storeCuts())) {
+      throw new BatchException(
+          "Jobs that share sheets must be bought on one set of terms, but tax or store cuts of "
+              + called(first)
+              + " and "
+              + called(other)
+              + " differ. Write the same in both, or plan them apart.");
+    }
   }
 
   private void requireShared() {
@@ -130,6 +161,7 @@ public record Batch(List<Member> members) {
                 + member.job().currency()
                 + "'. Write the same `currency:` in both.");
       }
+      requireSameTerms(first, member);
       requireSameThickness(first, member);
       for (SheetStock sheet : member.job().sheets()) {
         SheetStock known = sheets.putIfAbsent(sheet.name(), sheet);

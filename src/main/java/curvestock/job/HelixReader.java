@@ -67,7 +67,7 @@ final class HelixReader {
     Length plywood =
         sheets.stream().findFirst().map(SheetStock::thickness).orElse(Length.ofInches(0.5));
     Length kerf = cutting.map(Cutting::kerf).orElse(Length.ZERO);
-    return new StructureReader(block, plywood, kerf, style)
+    return new StructureReader(block, plywood, sheets, kerf, style)
         .read()
         .map(order -> new Asked(ring(order.plan()), Optional.of(order)));
   }

@@ -19,6 +19,7 @@ import curvestock.helix.standard.Scale;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.WoodDensity;
 import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -82,16 +83,20 @@ final class StructureReader {
 
   private final Block helix;
   private final Length plywood;
+  private final List<SheetStock> sheets;
   private final Length kerf;
   private final LengthStyle style;
   private final Assumed assumed;
 
   /**
-   * @param plywood thickness of the job's sheets
+   * @param plywood thickness of the roadbed
+   * @param sheets the job's sheets; empty if unreadable
    * @param kerf of the saw that cuts them
    */
-  StructureReader(Block helix, Length plywood, Length kerf, LengthStyle style) {
+  StructureReader(
+      Block helix, Length plywood, List<SheetStock> sheets, Length kerf, LengthStyle style) {
     this.helix = helix;
+    this.sheets = List.copyOf(sheets);
     this.plywood = plywood;
     this.kerf = kerf;
     this.style = style;
@@ -108,7 +113,7 @@ final class StructureReader {
     Optional<EndPlan> bottom = ends.read(helix, "bottom");
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);
-    Optional<Construction> joint = new JointReader(assumed, plywood, toScale).read(helix);
+    Optional<Construction> joint = new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
         scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));
@@ -215,10 +220,14 @@ final class StructureReader {
     Optional<Block> block =
         helix
             .find("prices")
-            .flatMap(field -> field.block("nut", "washer", "screw", "plate", "glue-kilogram"));
+            .flatMap(
+                field ->
+                    field.block(
+                        "nut", "washer", "coupling-nut", "screw", "plate", "glue-kilogram"));
     return new HardwarePrices(
         price(block, "nut"),
         price(block, "washer"),
+        price(block, "coupling-nut"),
         price(block, "screw"),
         price(block, "plate"),
         price(block, "glue-kilogram"));

@@ -14,7 +14,7 @@ import java.util.List;
 final class ExactGaps {
 
   /** Rounding of coordinates near 3 m leaves a millionth of this. */
-  private static final double ROUNDING = 1e-6;
+  static final double ROUNDING = 1e-6;
 
   private ExactGaps() {}
 
@@ -52,11 +52,11 @@ final class ExactGaps {
    * so a clearance of nothing counts as a collision. Layouts that the engine makes keep a billionth
    * of a millimetre.
    */
-  private static boolean tooNear(double clearance, double spacing) {
+  static boolean tooNear(double clearance, double spacing) {
     return clearance <= 0 || clearance < spacing;
   }
 
-  private static boolean grainAllows(Layout layout, Placement placement) {
+  static boolean grainAllows(Layout layout, Placement placement) {
     return placement
         .piece()
         .grain()

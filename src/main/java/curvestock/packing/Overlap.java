@@ -59,7 +59,15 @@ final class Overlap {
   private boolean nearKnown;
   private final boolean manyPieces;
 
+  /** Pieces that nobody moves: among themselves and with the walls they trouble no one. */
+  private final boolean[] frozen;
+
   Overlap(Arena arena, List<Body> bodies) {
+    this(arena, bodies, new boolean[bodies.size()]);
+  }
+
+  Overlap(Arena arena, List<Body> bodies, boolean[] frozen) {
+    this.frozen = frozen.clone();
     this.bodies = bodies.toArray(Body[]::new);
     this.count = this.bodies.length;
     this.gap = arena.gap + ALLOWANCE;
@@ -104,7 +112,10 @@ final class Overlap {
     double total = 0;
     pairsTested += (long) count * walls.cost();
     for (int i = 0; i < count; i++) {
-      double wall = walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
+      double wall =
+          frozen[i]
+              ? 0
+              : walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
       wallEnergy[i] = wall;
       total += wallWeight[i] * wall;
     }
@@ -183,7 +194,7 @@ final class Overlap {
     double dy = circleY[i] - circleY[j];
     double limit = bodies[i].radius + bodies[j].radius + gap;
     int key = i * count + j;
-    if (dx * dx + dy * dy >= limit * limit) {
+    if (dx * dx + dy * dy >= limit * limit || (frozen[i] && frozen[j])) {
       pairEnergy[key] = 0;
       return 0;
     }

@@ -1,6 +1,5 @@
 package curvestock.packing;
 
-import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Demand;
@@ -16,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -28,8 +28,6 @@ import java.util.stream.Stream;
  */
 public final class Packer {
 
-  private static final int ATTEMPTS = 3;
-
   /** Up to this many pieces are put in one by one before patterns are thought of. */
   private static final int FEW = 3;
 
@@ -39,12 +37,9 @@ public final class Packer {
    */
   private static final int MOST_SEARCHED = 500;
 
-  private final SheetStock sheet;
-  private final Cutting cutting;
-  private final SearchSettings settings;
+  private final OneSheet sheet;
   private final Arena arena;
   private final Remembered remembered;
-  private final Map<Piece, Body> bodies = new HashMap<>();
   private final Map<Piece, Sought> full = new HashMap<>();
 
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
@@ -54,10 +49,8 @@ public final class Packer {
   /** A packer that may find in a store what was packed before. */
   Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, PackedStore store) {
     this.remembered = new Remembered(store, sheet, cutting, settings);
-    this.sheet = sheet;
-    this.cutting = cutting;
-    this.settings = settings;
-    this.arena = new Arena(sheet, cutting);
+    this.sheet = new OneSheet(sheet, cutting, settings);
+    this.arena = this.sheet.arena;
   }
 
   /** What a search found, and how many it was asked for at most. */
@@ -93,6 +86,19 @@ public final class Packer {
   }
 
   /**
+   * Goes on from pieces that lie on the sheet: those that are pinned stay where they are, the free
+   * ones are brought to where all rules hold, and then more pieces are added, those that find room
+   * without moving any other first. Only valid layouts are handed out, at any time.
+   *
+   * @param better told of each layout that holds more, on the calling thread; the last one told is
+   *     the one returned
+   * @throws PinnedConflictException if the pinned pieces alone break a rule
+   */
+  public Continued continueFrom(Arrangement from, Control control, Consumer<Continued> better) {
+    return new Continuation(sheet, from, control, better).run();
+  }
+
+  /**
    * As many of one piece as a regular pattern holds: no search, so it is there at once, and often
    * one or two pieces short of {@link #most}. An empty layout if none fits.
    */
@@ -103,14 +109,14 @@ public final class Packer {
         List.of(),
         "",
         Control.NONE,
-        () -> best(piece, structured(body(piece))));
+        () -> best(piece, structured(sheet.body(piece))));
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
-    Packed best = new Packed(layout(List.of(), new double[0]), "nothing fits");
+    Packed best = new Packed(empty(), "nothing fits");
     for (Structured.Candidate candidate : candidates) {
       if (candidate.count() > best.layout().placements().size()) {
-        Layout layout = layout(copies(piece, candidate.count()), candidate.poses());
+        Layout layout = sheet.layout(copies(piece, candidate.count()), candidate.poses());
         best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
       }
     }
@@ -118,34 +124,39 @@ public final class Packer {
   }
 
   private Packed search(Piece piece, int atMost, Control control) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
     if (atMost <= FEW) {
       Packed tidy = tidy(piece, atMost, control);
       if (tidy.layout().placements().size() == atMost) {
         return tidy;
       }
     }
-    List<Structured.Candidate> candidates = structured(body(piece));
+    List<Structured.Candidate> candidates = structured(sheet.body(piece));
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
       List<Piece> pieces = copies(piece, best.layout().placements().size() + 1);
-      Optional<Layout> more = solve(pieces, known, budget(), control);
+      Optional<Layout> more = sheet.solve(pieces, none(pieces), known, sheet.budget(), control);
       if (more.isEmpty()) {
         break;
       }
       best = new Packed(more.get(), "search");
-      known.add(0, poses(best.layout()));
+      known.add(0, OneSheet.poses(best.layout()));
     }
     return best;
   }
 
   /** A few pieces need no patterns: they are put in one by one at the lower left. */
   private Packed tidy(Piece piece, int count, Control control) {
-    List<Piece> pieces = new ArrayList<>();
-    double[] poses = insert(piece, count, pieces, new double[0], control);
-    return new Packed(layout(pieces, poses), "one by one");
+    return new Packed(insert(new Demand(piece, count), empty(), control), "one by one");
+  }
+
+  private Layout empty() {
+    return sheet.of(List.of());
   }
 
   /**
@@ -206,7 +217,7 @@ public final class Packer {
   }
 
   private Packed fillAnew(List<List<Demand>> orders, Control control) {
-    Layout best = layout(List.of(), new double[0]);
+    Layout best = empty();
     for (List<Demand> order : orders) {
       Layout layout = fillInOrder(order, control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
@@ -222,7 +233,7 @@ public final class Packer {
         return first;
       }
     }
-    return layout(List.of(), new double[0]);
+    return empty();
   }
 
   /** Largest area first; widest reach first; and each with its first two kinds exchanged. */
@@ -230,7 +241,7 @@ public final class Packer {
     List<Demand> byArea = new ArrayList<>(wanted);
     byArea.sort(Comparator.comparingDouble(demand -> -demand.piece().shape().area()));
     List<Demand> byReach = new ArrayList<>(byArea);
-    byReach.sort(Comparator.comparingDouble(demand -> -body(demand.piece()).radius));
+    byReach.sort(Comparator.comparingDouble(demand -> -sheet.body(demand.piece()).radius));
     List<List<Demand>> orders = new ArrayList<>();
     for (List<Demand> order : List.of(byArea, byReach)) {
       List<Demand> exchanged = new ArrayList<>(order);
@@ -257,7 +268,7 @@ public final class Packer {
         more,
         before,
         PackedText.poses(start, kinds)
-            + PackedText.key(sheet, cutting, settings, "", ones(before), ""),
+            + remembered.key("", ones(before), ""),
         control,
         () -> fillUpAnew(start, more, control));
   }
@@ -270,41 +281,30 @@ public final class Packer {
   private Packed fillUpAnew(Layout start, List<Demand> more, Control control) {
     List<Demand> order = new ArrayList<>(more);
     order.sort(Comparator.comparingDouble(demand -> -demand.piece().shape().area()));
-    List<Piece> pieces = new ArrayList<>();
-    start.placements().forEach(placement -> pieces.add(placement.piece()));
-    double[] poses = poses(start);
+    Layout filled = start;
     for (Demand demand : order) {
-      poses = insert(demand.piece(), demand.count(), pieces, poses, control);
+      filled = insert(demand, filled, control);
     }
-    return new Packed(layout(pieces, poses), "filled up");
+    return new Packed(filled, "filled up");
   }
 
   private Layout fillInOrder(List<Demand> order, Control control) {
-    List<Piece> pieces = new ArrayList<>();
-    double[] poses = new double[0];
+    Layout layout = empty();
     for (Demand demand : order) {
-      if (pieces.isEmpty()) {
-        Packed first = most(demand.piece(), demand.count(), control);
-        first.layout().placements().forEach(placement -> pieces.add(placement.piece()));
-        poses = poses(first.layout());
-      } else {
-        poses = insert(demand.piece(), demand.count(), pieces, poses, control);
-      }
+      layout =
+          layout.placements().isEmpty()
+              ? most(demand.piece(), demand.count(), control).layout()
+              : insert(demand, layout, control);
     }
-    return layout(pieces, poses);
+    return layout;
   }
 
-  private double[] insert(
-      Piece piece, int count, List<Piece> pieces, double[] poses, Control control) {
-    SplittableRandom random = new SplittableRandom(settings.seed() + 7919L * pieces.size());
-    Insertion insertion = new Insertion(arena, random, samplesPerInsertion());
-    double[] filled = poses;
-    for (int k = 0; k < count && !control.stopped(); k++) {
-      pieces.add(piece);
-      Optional<double[]> more = insertion.add(bodies(pieces), filled);
-      boolean fits = more.isPresent() && ExactGaps.hold(layout(pieces, more.get()));
-      if (!fits) {
-        pieces.remove(pieces.size() - 1);
+  private Layout insert(Demand demand, Layout layout, Control control) {
+    SplittableRandom random = sheet.randomFor(layout);
+    Layout filled = layout;
+    for (int k = 0; k < demand.count() && !control.stopped(); k++) {
+      Optional<Layout> more = sheet.insert(demand.piece(), filled, random);
+      if (more.isEmpty()) {
         break;
       }
       filled = more.get();
@@ -320,10 +320,11 @@ public final class Packer {
         if (best.pieceArea() + demand.piece().shape().area() > 0.97 * sheet.area()) {
           break;
         }
-        List<Piece> pieces =
-            new ArrayList<>(best.placements().stream().map(Placement::piece).toList());
+        List<Piece> pieces = new ArrayList<>(OneSheet.pieces(best));
         pieces.add(demand.piece());
-        Optional<Layout> more = solve(pieces, List.of(poses(best)), budget() / 10, control);
+        Optional<Layout> more =
+            sheet.solve(
+                pieces, none(pieces), List.of(OneSheet.poses(best)), sheet.budget() / 10, control);
         if (more.isEmpty()) {
           break;
         }
@@ -331,52 +332,6 @@ public final class Packer {
       }
     }
     return best;
-  }
-
-  /**
-   * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
-   */
-  private Optional<Layout> solve(
-      List<Piece> pieces, List<double[]> known, long budget, Control control) {
-    boolean[] frozen = new boolean[pieces.size()];
-    List<Body> set = bodies(pieces);
-    Starts starts = new Starts(arena, set, frozen, known);
-    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      long seed = mixed(pieces.size(), attempt);
-      Optional<double[]> found =
-          new Search(arena, set, frozen, starts, seed).solve(budget, control);
-      if (found.isEmpty()) {
-        return Optional.empty();
-      }
-      Layout layout = layout(pieces, found.get());
-      if (ExactGaps.hold(layout)) {
-        return Optional.of(layout);
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** A seed for each search of its own: numbers that lie close must not give like searches. */
-  private long mixed(int pieces, int attempt) {
-    long numbered = 31L * (31L * settings.seed() + pieces) + attempt;
-    return new SplittableRandom(numbered).nextLong();
-  }
-
-  /** Pairs of pieces that may be tested in the search for one piece more. */
-  private long budget() {
-    return switch (settings.effort()) {
-      case QUICK -> 1_000_000;
-      case NORMAL -> 90_000_000;
-      case THOROUGH -> 400_000_000;
-    };
-  }
-
-  private int samplesPerInsertion() {
-    return switch (settings.effort()) {
-      case QUICK -> 500;
-      case NORMAL -> 2_000;
-      case THOROUGH -> 10_000;
-    };
   }
 
   /**
@@ -392,39 +347,15 @@ public final class Packer {
             .sorted(Comparator.comparingDouble(placement -> placement.outline().box().maxX()))
             .limit(atMost)
             .toList();
-    return new Packed(new Layout(sheet, cutting, kept), packed.how());
+    return new Packed(sheet.of(kept), packed.how());
   }
 
-  private Body body(Piece piece) {
-    return bodies.computeIfAbsent(piece, Body::new);
-  }
-
-  private List<Body> bodies(List<Piece> pieces) {
-    return pieces.stream().map(this::body).toList();
+  /** All may move. */
+  private static boolean[] none(List<Piece> pieces) {
+    return new boolean[pieces.size()];
   }
 
   private static List<Piece> copies(Piece piece, int count) {
     return Collections.nCopies(count, piece);
-  }
-
-  private Layout layout(List<Piece> pieces, double[] poses) {
-    List<Placement> placements = new ArrayList<>();
-    for (int i = 0; i < pieces.size(); i++) {
-      double angle = poses[3 * i + 2] % (2 * Math.PI);
-      Pose pose = new Pose(poses[3 * i], poses[3 * i + 1], angle < 0 ? angle + 2 * Math.PI : angle);
-      placements.add(new Placement(pieces.get(i), pose));
-    }
-    return new Layout(sheet, cutting, placements);
-  }
-
-  private static double[] poses(Layout layout) {
-    double[] poses = new double[3 * layout.placements().size()];
-    int k = 0;
-    for (Placement placement : layout.placements()) {
-      poses[k++] = placement.pose().x();
-      poses[k++] = placement.pose().y();
-      poses[k++] = placement.pose().rotation();
-    }
-    return poses;
   }
 }

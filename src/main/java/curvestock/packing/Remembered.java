@@ -35,7 +35,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
     }
     List<Piece> pieces =
         Stream.concat(wanted.stream().map(Demand::piece), before.stream()).distinct().toList();
-    String key = PackedText.key(sheet, cutting, settings, task, wanted, beside);
+    String key = key(task, wanted, beside);
     Optional<Packed> known =
         store
             .find(key)
@@ -49,6 +49,11 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
       store.keep(key, PackedText.of(packed, pieces));
     }
     return packed;
+  }
+
+  /** All that a packing follows from. */
+  String key(String task, List<Demand> wanted, String beside) {
+    return PackedText.key(sheet, cutting, settings, task, wanted, beside);
   }
 
   private static boolean isSound(Packed packed, List<Demand> wanted, List<Piece> before) {

@@ -45,7 +45,7 @@ final class Search {
     Track(int number, SplittableRandom random) {
       this.number = number;
       this.random = random;
-      Overlap overlap = new Overlap(arena, bodies);
+      Overlap overlap = new Overlap(arena, bodies, frozen);
       this.lane = new Lane(overlap, arena, frozen, random.split(), samples());
     }
 

@@ -6,9 +6,11 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.check.CutForm;
 import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.machine.MachineSetup;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -80,6 +82,7 @@ public final class PlanJson {
       ArrayNode jobs = root.putArray("jobs");
       shares.forEach(share -> share(jobs.addObject(), share));
     }
+    machine(root.putObject("machine"));
     ArrayNode pieces = root.putArray("pieces");
     plan.job().demands().forEach(demand -> piece(pieces.addObject(), demand));
     purchase(root.putObject("purchase"));
@@ -87,7 +90,10 @@ public final class PlanJson {
     plan.capacities().forEach(capacity -> capacity(capacities.addObject(), capacity));
     ArrayNode sheets = root.putArray("sheets");
     for (int i = 0; i < plan.layouts().size(); i++) {
-      sheet(sheets.addObject(), i + 1, plan.layouts().get(i), labels.get(i));
+      ObjectNode node = sheets.addObject();
+      sheet(node, i + 1, plan.layouts().get(i), labels.get(i));
+      node.put("cutFile", SheetFiles.clean(i + 1, plan.job().machine()));
+      node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }
     return root;
   }
@@ -107,6 +113,18 @@ public final class PlanJson {
     node.put("kerf", decimal(plan.job().cutting().kerf().millimetres()));
     node.put("spacing", decimal(plan.job().cutting().spacing().millimetres()));
     node.put("margin", decimal(plan.job().cutting().margin().millimetres()));
+  }
+
+  /** How outlines in the files for machines differ from the finished size. */
+  private void machine(ObjectNode node) {
+    MachineSetup setup = plan.job().machine();
+    CutForm form = setup.form(plan.job().cutting());
+    node.put("outlines", setup.isOffset() ? "offset" : "finished");
+    node.put("grownBy", decimal(form.grown()));
+    node.put("linesWithin", decimal(form.linesWithin()));
+    node.put("tabGaps", form.tabs());
+    node.put("tabGap", decimal(form.tabGap()));
+    node.put("dxfUnit", setup.dxfUnit().symbol());
   }
 
   private static void piece(ObjectNode node, Demand demand) {
@@ -139,8 +157,19 @@ public final class PlanJson {
       entry.put("sheet", line.product().stock().name());
       entry.put("bought", line.bought());
       entry.put("used", line.used());
+      entry.put("each", line.each().minorUnits());
+      entry.put("storeCuts", line.cuts());
+      entry.put("storeCutting", line.cutting().minorUnits());
       entry.put("cost", line.cost().minorUnits());
     }
+    node.put("tax", plan.job().terms().tax().on(plan.purchase().sheetCost()).minorUnits());
+    plan.carriedWhole()
+        .ifPresent(
+            whole -> {
+              ObjectNode other = node.putObject("carriedWhole");
+              other.put("sheets", whole.sheets());
+              other.put("cost", whole.sheetCost().minorUnits());
+            });
     node.put("cost", plan.purchase().sheetCost().minorUnits());
     node.put("costBound", plan.purchase().bound().money().minorUnits());
     node.put("sheetsBound", plan.purchase().bound().sheets());

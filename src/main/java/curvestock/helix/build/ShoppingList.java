@@ -24,6 +24,7 @@ public final class ShoppingList {
   private final List<ShoppingItem> items = new ArrayList<>();
   private int screws;
   private Money jointPrice = Money.ZERO;
+  private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
    * Counts everything.
@@ -52,7 +53,7 @@ public final class ShoppingList {
       add(
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),
-          Optional.empty(),
+          spec.prices().coupling(),
           "to join rods longer than the stock");
       String each = "above and below each turn and the base, on every rod";
       String thread = rods.thread().name();
@@ -62,8 +63,9 @@ public final class ShoppingList {
   }
 
   private void addStock(BoardCutting cutting, String what) {
+    riserCutting = Optional.of(cutting);
     int boards = cutting.boards().size();
-    int cuts = cutting.boards().stream().mapToInt(List::size).sum();
+    int cuts = cutting.boards().stream().mapToInt(board -> board.cuts().size()).sum();
     String note =
         cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
@@ -135,6 +137,11 @@ public final class ShoppingList {
       Optional<Money> price = each.map(money -> money.times(quantity));
       items.add(new ShoppingItem(name, quantity, "pieces", price, note));
     }
+  }
+
+  /** How risers are cut from boards or rods; empty where they come from the roadbed's sheets. */
+  public Optional<BoardCutting> riserCutting() {
+    return riserCutting;
   }
 
   public List<ShoppingItem> items() {

@@ -55,8 +55,8 @@ class VerdictsTest {
         .contains("the limit is 2.5 %");
     assertThat(grade.mend())
         .isEqualTo(
-            "more turns will not do, since trains need 3.746 in a turn, which takes a radius of at"
-                + " least 23.845 in; a radius of at least 38.197 in with these turns");
+            "more turns will not do: trains need 3.746 in a turn, and at 2.5 % that takes a radius of"
+                + " at least 23.845 in, or 38.197 in with the turns as they are");
   }
 
   /** Following the advice makes it work. */
@@ -242,8 +242,8 @@ class VerdictsTest {
     // By hand: S23 at 337.5° stands 0.03 in from the entry's track, S24 at 352.5° 2.02 in.
     assertThat(verdict.finding())
         .isEqualTo(
-            "the outer support of S23 stands in the way of the entry; that of S24 meets the lead's"
-                + " roadbed");
+            "outer supports in the way of the entry: S23; outer supports of the lowest turn that"
+                + " meet the lead's roadbed beside its track: S24");
   }
 
   @Test

@@ -1,0 +1,142 @@
+package curvestock.packing;
+
+import curvestock.geometry.Pose;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.Piece;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/**
+ * One sheet to be filled, and the two ways to bring pieces onto it: a search for all of a set, or
+ * one more piece put into the free wood. What comes out has passed {@link ExactGaps}.
+ */
+final class OneSheet {
+
+  private static final int ATTEMPTS = 3;
+
+  final Arena arena;
+  final SearchSettings settings;
+  private final SheetStock sheet;
+  private final Cutting cutting;
+  private final Map<Piece, Body> bodies = new HashMap<>();
+
+  OneSheet(SheetStock sheet, Cutting cutting, SearchSettings settings) {
+    this.sheet = sheet;
+    this.cutting = cutting;
+    this.settings = settings;
+    this.arena = new Arena(sheet, cutting);
+  }
+
+  double area() {
+    return sheet.area();
+  }
+
+  Body body(Piece piece) {
+    return bodies.computeIfAbsent(piece, Body::new);
+  }
+
+  private List<Body> bodies(List<Piece> pieces) {
+    return pieces.stream().map(this::body).toList();
+  }
+
+  Layout layout(List<Piece> pieces, double[] poses) {
+    List<Placement> placements = new ArrayList<>();
+    for (int i = 0; i < pieces.size(); i++) {
+      double angle = poses[3 * i + 2] % (2 * Math.PI);
+      Pose pose = new Pose(poses[3 * i], poses[3 * i + 1], angle < 0 ? angle + 2 * Math.PI : angle);
+      placements.add(new Placement(pieces.get(i), pose));
+    }
+    return of(placements);
+  }
+
+  Layout of(List<Placement> placements) {
+    return new Layout(sheet, cutting, placements);
+  }
+
+  static double[] poses(Layout layout) {
+    double[] poses = new double[3 * layout.placements().size()];
+    int k = 0;
+    for (Placement placement : layout.placements()) {
+      poses[k++] = placement.pose().x();
+      poses[k++] = placement.pose().y();
+      poses[k++] = placement.pose().rotation();
+    }
+    return poses;
+  }
+
+  /**
+   * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
+   *
+   * @param frozen which of them stay where {@code known} has them
+   * @param known where searches begin: poses of the first pieces, in order
+   */
+  Optional<Layout> solve(
+      List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
+    List<Body> set = bodies(pieces);
+    Starts starts = new Starts(arena, set, frozen, known);
+    for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+      long seed = mixed(pieces.size(), attempt);
+      Optional<double[]> found =
+          new Search(arena, set, frozen, starts, seed).solve(budget, control);
+      if (found.isEmpty()) {
+        return Optional.empty();
+      }
+      Layout layout = layout(pieces, found.get());
+      if (ExactGaps.hold(layout)) {
+        return Optional.of(layout);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * The layout with one more piece, put last, and no other moved; nothing if no place was found.
+   */
+  Optional<Layout> insert(Piece piece, Layout layout, SplittableRandom random) {
+    List<Piece> pieces = new ArrayList<>(pieces(layout));
+    pieces.add(piece);
+    return new Insertion(arena, random, samplesPerInsertion())
+        .add(bodies(pieces), poses(layout))
+        .map(poses -> layout(pieces, poses))
+        .filter(ExactGaps::hold);
+  }
+
+  static List<Piece> pieces(Layout layout) {
+    return layout.placements().stream().map(Placement::piece).toList();
+  }
+
+  /** Chance of its own for each kind that is inserted at a stage of the work. */
+  SplittableRandom randomFor(Layout layout) {
+    return new SplittableRandom(settings.seed() + 7919L * layout.placements().size());
+  }
+
+  /** A seed for each search of its own: numbers that lie close must not give like searches. */
+  private long mixed(int pieces, int attempt) {
+    long numbered = 31L * (31L * settings.seed() + pieces) + attempt;
+    return new SplittableRandom(numbered).nextLong();
+  }
+
+  /** Pairs of pieces that may be tested in the search for one piece more. */
+  long budget() {
+    return switch (settings.effort()) {
+      case QUICK -> 1_000_000;
+      case NORMAL -> 90_000_000;
+      case THOROUGH -> 400_000_000;
+    };
+  }
+
+  private int samplesPerInsertion() {
+    return switch (settings.effort()) {
+      case QUICK -> 500;
+      case NORMAL -> 2_000;
+      case THOROUGH -> 10_000;
+    };
+  }
+}
