@@ -112,7 +112,10 @@ final class Steps {
   private int sheets(Designs changed) {
     try {
       Job job = changed.in(option.division()).job().with(quick());
-      return new Planner(job, new Named("a change", listener), packers).planRoughly().purchase().sheets();
+      return new Planner(job, new Named("a change", listener), packers)
+          .planRoughly()
+          .purchase()
+          .sheets();
     } catch (Infeasible | IllegalArgumentException e) {
       return Sensitivity.Step.NONE;
     }

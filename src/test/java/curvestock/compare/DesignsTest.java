@@ -38,7 +38,8 @@ class DesignsTest {
     assertThat(design.small()).extracting(Demand::count).containsExactly(8);
     assertThat(design.fall()).isEqualTo(new JointFall(JointLine.IN_LINE, 0));
     assertThat(design.job().demands()).isEqualTo(design.bed());
-    assertThat(((AnnularSector) design.segment().shape()).sweep()).isEqualTo(QUARTER);
+    assertThat(((AnnularSector) design.segment().shape()).sweep().degrees())
+        .isCloseTo(90, within(1e-9));
   }
 
   @Test
@@ -48,15 +49,13 @@ class DesignsTest {
     AnnularSector segment = (AnnularSector) lapped.in(Division.of(QUARTER)).segment().shape();
 
     // Half of the lap at each end: 40 mm on a radius of 330 mm.
-    assertThat(segment.sweep().degrees())
-        .isCloseTo(90 + Math.toDegrees(40.0 / 330), within(1e-9));
+    assertThat(segment.sweep().degrees()).isCloseTo(90 + Math.toDegrees(40.0 / 330), within(1e-9));
     assertThat(lapped.in(Division.of(QUARTER)).small()).isEmpty();
   }
 
   @Test
   void helix_ofTwoLayers_hasTwiceThePieces_andHalfOnesAtTheEnds() {
-    Designs layered =
-        helix("{plate: {length: 60, inset: 12, screws-each-side: 2}}", "two-layers");
+    Designs layered = helix("{plate: {length: 60, inset: 12, screws-each-side: 2}}", "two-layers");
     Design design = layered.in(Division.of(QUARTER));
 
     assertThat(layered.layers()).isEqualTo(2);
@@ -83,8 +82,7 @@ class DesignsTest {
         design.bed().stream()
             .mapToDouble(
                 demand ->
-                    demand.count()
-                        * ((AnnularSector) demand.piece().shape()).sweep().degrees())
+                    demand.count() * ((AnnularSector) demand.piece().shape()).sweep().degrees())
             .sum();
 
     assertThat(degrees).isCloseTo(2.5 * 360, within(1e-9));
@@ -117,8 +115,7 @@ class DesignsTest {
   void jobFile_withLowerSegments_isRead_forRingAndHelix() {
     Job ring =
         TestJobs.small(
-            "segments-per-turn: 4}",
-            "segment-angle: 60, lower-segments: {count: 5, angle: 90}}");
+            "segments-per-turn: 4}", "segment-angle: 60, lower-segments: {count: 5, angle: 90}}");
     Job helix =
         JobReader.read(
             HelixJob.with(
