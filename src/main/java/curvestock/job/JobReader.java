@@ -129,7 +129,8 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
-    Optional<List<Demand>> pieces = top.find("pieces")
+    Optional<List<Demand>> pieces =
+        top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);

@@ -67,6 +67,8 @@ public final class PacketGuide {
           Entry.of(BUILD, "schedule\\.csv", "every piece in the order of building, for any table"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support"),
           Entry.of(BUILD, "support-table\\.pdf", "the same to print, with a box to tick"),
+          Entry.of(BUILD, "joints\\.csv", "every joint, the pieces that it ties, its screws"),
+          Entry.of(BUILD, "cutting-list\\.csv", "what is cut from each board or rod"),
           Entry.of(BUILD, "shopping\\.csv", "what to buy"),
           Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and what to choose"),
           Entry.of(CHOICE, "charts/.*", "the same as pictures"),
