@@ -44,6 +44,7 @@ import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.plan.Remnant;
 import curvestock.printing.Footprint;
+import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
 import curvestock.printing.Patterns;
 import curvestock.printing.ReportPdf;
@@ -60,6 +61,7 @@ import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
 import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
+import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.ReportHtml;
@@ -175,7 +177,8 @@ public final class Workshop {
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
       Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
-      return new Plan(plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+      return new Plan(
+          plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
     }
     for (SheetStock sheet : plan.job().sheets()) {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
@@ -186,7 +189,8 @@ public final class Workshop {
       }
     }
     Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
-    return new Plan(plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    return new Plan(
+        plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
   }
 
   /**
@@ -198,13 +202,12 @@ public final class Workshop {
    * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
    *     themselves
    */
-  public static List<LaidByHand> improve(
-      Job job, List<LaidByHand> sheets, PlanListener listener) throws Infeasible {
+  public static List<LaidByHand> improve(Job job, List<LaidByHand> sheets, PlanListener listener)
+      throws Infeasible {
     return new RoundPins(job, sheets, listener).improved();
   }
 
-  static Continued improve(
-      Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+  static Continued improve(Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
     Control control =
         new Control() {
           @Override
@@ -362,7 +365,8 @@ public final class Workshop {
         job.invented(),
         labels,
         Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
-        MachineNotes.size(job));
+        MachineNotes.size(job),
+        PieceNotes.of(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
@@ -463,8 +467,7 @@ public final class Workshop {
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
-  private static void addReport(
-      ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+  private static void addReport(ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
     List<ReportPart> parts = ShopReport.of(plan, comparison);
     String title = plan.job().title();
     Map<String, String> drawings = new TreeMap<>();
@@ -500,6 +503,7 @@ public final class Workshop {
             });
     TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
     folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
+    folder.add("labels.pdf", LabelSheet.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

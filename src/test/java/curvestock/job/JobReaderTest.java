@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.machine.MachineSetup;
+import curvestock.machine.Operation;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Grain;
 import curvestock.piece.Strip;
-import curvestock.machine.MachineSetup;
-import curvestock.machine.Operation;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
