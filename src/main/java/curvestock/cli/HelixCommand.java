@@ -56,7 +56,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   private HelixReport work(Job job) throws FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      HelixReport report = 
+      HelixReport report =
           options.effortIsGiven()
               ? Workshop.helix(job, terminal, !noSheets)
               : Workshop.helix(job, !noSheets, terminal);

@@ -147,7 +147,8 @@ public final class HelixPlanDrawing {
       double ears = plan.spec().beyondEdges().millimetres();
       if (plan.stations().ring().contains(station)) {
         Point inside = figure.beside(at, -half - ears - 0.5 * size);
-        String name = station.name() + "  " + bearing(station.places().get(station.places().size() / 2));
+        String name =
+            station.name() + "  " + bearing(station.places().get(station.places().size() / 2));
         label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
       } else {
         Point outside = figure.beside(at, half + ears + 0.5 * size);

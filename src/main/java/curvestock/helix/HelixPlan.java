@@ -1,13 +1,11 @@
 package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
-import curvestock.helix.standard.WoodDensity.Wood;
-import curvestock.helix.standard.WoodDensity;
-import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
+import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
 import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
@@ -24,6 +22,8 @@ import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
+import curvestock.helix.standard.WoodDensity;
+import curvestock.helix.standard.WoodDensity.Wood;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdicts;
 import curvestock.piece.Demand;
@@ -237,7 +237,8 @@ public final class HelixPlan {
 
   /**
    * Weight of what holds the turns up, in kilograms: rods, or blocks cut from boards (softwood, by
-   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted there.
+   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted
+   * there.
    */
   public double riserWeight() {
     Riser riser = spec.supports().riser();

@@ -18,8 +18,8 @@ import java.util.function.IntFunction;
  * and trains of which no rule fails, each found by planning it whole.
  *
  * <p>Turns change by whole ones, so that the track leaves in the same direction (by halves on an
- * oval), and by quarters where the exit is free; radius and side margin grow by steps that a builder would choose; supports keep their
- * distance.
+ * oval), and by quarters where the exit is free; radius and side margin grow by steps that a
+ * builder would choose; supports keep their distance.
  */
 public final class Remedies {
 
@@ -65,7 +65,9 @@ public final class Remedies {
     Optional<HelixPlan> sameExit = nearest(wholeStep());
     sameExit.ifPresent(found::add);
     if (!spec.ground().isOval() && spec.ascent().exit().isEmpty()) {
-      nearest(QUARTER).filter(plan -> sameExit.filter(plan::equals).isEmpty()).ifPresent(found::add);
+      nearest(QUARTER)
+          .filter(plan -> sameExit.filter(plan::equals).isEmpty())
+          .ifPresent(found::add);
     }
     least(steps -> attempt(turns, steps, 0)).ifPresent(found::add);
     least(steps -> attempt(turns, 0, steps)).ifPresent(found::add);

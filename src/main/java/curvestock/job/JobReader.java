@@ -104,7 +104,8 @@ public final class JobReader {
                 "store-cuts",
                 "tax",
                 "spares",
-                "patterns"));
+                "patterns",
+                "limits"));
     return job(top, unit);
   }
 
@@ -128,12 +129,14 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
-    Optional<List<Demand>> pieces = top.find("pieces")
+    Optional<List<Demand>> pieces =
+        top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
     Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
     Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
+    Optional<Limits> limits = top.find("limits").flatMap(Limits::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
     }
@@ -161,6 +164,7 @@ public final class JobReader {
                     paper.orElse(PaperSize.usual(style.orElseThrow()))));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
+        .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))
         .filter(job -> isCuttable(job, top));
   }
 
@@ -269,12 +273,23 @@ public final class JobReader {
     return mapping.entries().stream().filter(entry -> entry.key().equals(key)).findFirst();
   }
 
+  private static boolean isOfUsualSize(Job job, Limits limits, Block top) {
+    Optional<String> objection = limits.objection(job);
+    objection.ifPresent(top::note);
+    return objection.isEmpty();
+  }
+
   private static boolean isCountable(Job job, Block top) {
     long count = job.demands().stream().mapToLong(Demand::count).sum();
     if (count <= MOST_PIECES) {
       return true;
     }
-    top.note("asks for " + count + " pieces; at most " + MOST_PIECES + " are planned in one job");
+    top.note(
+        "asks for "
+            + count
+            + " pieces; at most "
+            + MOST_PIECES
+            + " are planned in one job; make several of it");
     return false;
   }
 }

@@ -40,11 +40,7 @@ final class JointReader {
    * @param style of lengths in messages
    */
   JointReader(
-      Assumed assumed,
-      Length plywood,
-      List<SheetStock> sheets,
-      double toScale,
-      LengthStyle style) {
+      Assumed assumed, Length plywood, List<SheetStock> sheets, double toScale, LengthStyle style) {
     this.assumed = assumed;
     this.plywood = plywood;
     this.sheets = List.copyOf(sheets);

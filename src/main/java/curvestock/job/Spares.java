@@ -27,7 +27,10 @@ public record Spares(Map<String, Spare> byPiece) {
 
     int of(int wanted) {
       BigDecimal share =
-          percent.multiply(BigDecimal.valueOf(wanted)).movePointLeft(2).setScale(0, RoundingMode.UP);
+          percent
+              .multiply(BigDecimal.valueOf(wanted))
+              .movePointLeft(2)
+              .setScale(0, RoundingMode.UP);
       return count + share.intValueExact();
     }
   }

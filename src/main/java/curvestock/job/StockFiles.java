@@ -28,6 +28,8 @@ public interface StockFiles {
   }
 
   /**
+   * The text of the file.
+   *
    * @param path as the job gives it
    */
   Found find(String path);

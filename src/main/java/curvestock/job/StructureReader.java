@@ -112,7 +112,8 @@ final class StructureReader {
     Optional<EndPlan> bottom = ends.read(helix, "bottom");
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);
-    Optional<Construction> joint = new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
+    Optional<Construction> joint =
+        new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
         scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));

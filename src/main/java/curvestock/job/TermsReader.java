@@ -35,18 +35,12 @@ final class TermsReader {
         .block("price", "tolerance", "kerf", "carry")
         .flatMap(
             block -> {
-              Optional<Money> price =
-                  block.need("price", "price: 1.00").flatMap(Field::price);
+              Optional<Money> price = block.need("price", "price: 1.00").flatMap(Field::price);
               Optional<Length> tolerance =
-                  block
-                      .need("tolerance", "tolerance: 1/8 in")
-                      .flatMap(Lengths.KERF::read);
+                  block.need("tolerance", "tolerance: 1/8 in").flatMap(Lengths.KERF::read);
               Optional<Length> kerf = block.find("kerf").flatMap(Lengths.KERF::read);
               Optional<Box> carry =
-                  block
-                      .need("carry", "carry: 60x48 in")
-                      .flatMap(SheetSize::read)
-                      .map(Outline::box);
+                  block.need("carry", "carry: 60x48 in").flatMap(SheetSize::read).map(Outline::box);
               return block.build(
                   () ->
                       new StoreCuts(

@@ -31,8 +31,8 @@ public final class TrueGaps {
    *
    * @param to what it is near to
    * @param number which piece or defect, from 0; 0 for the edge
-   * @param gap true gap in millimetres; 0 where they overlap, below 0 where a piece reaches
-   *     over the edge, on a rectangular sheet by how far
+   * @param gap true gap in millimetres; 0 where they overlap, below 0 where a piece reaches over
+   *     the edge, on a rectangular sheet by how far
    * @param least gap that must be kept
    * @param grainHolds whether the piece lies as its grain allows
    */

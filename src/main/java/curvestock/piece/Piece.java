@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param thickness of the sheets that it must be cut from, measured or as sold; empty if that is
  *     the job's business
  */
-public record Piece(
-    String id, String name, Shape shape, Grain grain, Optional<Length> thickness) {
+public record Piece(String id, String name, Shape shape, Grain grain, Optional<Length> thickness) {
 
   /**
    * @throws IllegalArgumentException if the id is blank or the thickness not above zero

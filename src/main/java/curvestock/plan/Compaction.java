@@ -29,6 +29,9 @@ final class Compaction {
   /** Of more pieces than this the sheet is rather full, and packing it takes long. */
   private static final int MOST_PIECES = 60;
 
+  /** Ends fuller than this are not tried: curved pieces seldom fill more. */
+  private static final double FULLEST = 0.85;
+
   private final Job job;
   private final Control control;
 
@@ -56,14 +59,14 @@ final class Compaction {
   }
 
   private int probes() {
-    return job.search().effort() == Effort.QUICK ? 5 : 8;
+    return job.search().effort() == Effort.QUICK ? 4 : 7;
   }
 
   /** The pieces in the shortest end that was found to hold them. */
   private Layout shortest(Layout layout, boolean across) {
     SheetStock sheet = layout.sheet();
     double other = across ? sheet.width().millimetres() : sheet.length().millimetres();
-    double least = layout.pieceArea() / other;
+    double least = layout.pieceArea() / other / FULLEST;
     double most = across ? sheet.length().millimetres() : sheet.width().millimetres();
     Layout best = layout;
     for (int probe = 0; probe < probes() && !control.stopped(); probe++) {
@@ -106,7 +109,8 @@ final class Compaction {
             OptionalInt.empty(),
             sheet.grain());
     SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
-    Layout filled = new Packer(end, layout.cutting(), quick).fill(demands(layout), control).layout();
+    Layout filled =
+        new Packer(end, layout.cutting(), quick).fill(demands(layout), control).layout();
     return new Layout(sheet, layout.cutting(), filled.placements());
   }
 

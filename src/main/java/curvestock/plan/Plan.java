@@ -61,7 +61,9 @@ public record Plan(
           onSheet.add(id + "-" + last.merge(id, 1, Integer::sum));
         } else {
           onSheet.add(
-              numbers.hasNext() ? numbers.next() : id + "-spare-" + last.merge(id, 1, Integer::sum));
+              numbers.hasNext()
+                  ? numbers.next()
+                  : id + "-spare-" + last.merge(id, 1, Integer::sum));
         }
       }
       labels.add(List.copyOf(onSheet));

@@ -56,9 +56,7 @@ public final class Planner {
     for (int i = 0; i < layouts.size(); i++) {
       double room = room(layouts.get(i));
       emptiest.merge(
-          rank(layouts.get(i).sheet()),
-          i,
-          (a, b) -> room(layouts.get(a)) > room ? a : b);
+          rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
     }
     Compaction compaction = new Compaction(job, Columns.control(listener));
     for (int i : emptiest.values()) {

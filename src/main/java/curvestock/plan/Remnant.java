@@ -37,22 +37,16 @@ public record Remnant(SheetStock sheet, Box where) {
       maxY = Math.max(maxY, box.maxY());
     }
     double gap = layout.cutting().spacing().millimetres();
-    Box beside =
-        new Box(Math.min(maxX + gap, wood.maxX()), wood.minY(), wood.maxX(), wood.maxY());
-    Box above =
-        new Box(wood.minX(), Math.min(maxY + gap, wood.maxY()), wood.maxX(), wood.maxY());
+    Box beside = new Box(Math.min(maxX + gap, wood.maxX()), wood.minY(), wood.maxX(), wood.maxY());
+    Box above = new Box(wood.minX(), Math.min(maxY + gap, wood.maxY()), wood.maxX(), wood.maxY());
     Box larger = area(beside) >= area(above) ? beside : above;
     boolean kept = Math.min(larger.width(), larger.height()) >= KEEP.millimetres();
-    boolean sound =
-        sheet.defects().stream().noneMatch(defect -> overlap(defect.box(), larger));
+    boolean sound = sheet.defects().stream().noneMatch(defect -> overlap(defect.box(), larger));
     return kept && sound ? Optional.of(new Remnant(sheet, larger)) : Optional.empty();
   }
 
   private static boolean overlap(Box a, Box b) {
-    return a.minX() < b.maxX()
-        && b.minX() < a.maxX()
-        && a.minY() < b.maxY()
-        && b.minY() < a.maxY();
+    return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
   }
 
   private static double area(Box box) {

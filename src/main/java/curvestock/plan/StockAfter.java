@@ -10,7 +10,6 @@ import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /** What lies in the rack once the plan is cut: remnants, sheets and panels not cut, old stock. */
 final class StockAfter {
@@ -32,8 +31,7 @@ final class StockAfter {
   List<SheetStock> list() {
     for (int i = 0; i < layouts.size(); i++) {
       String name = "rest of sheet " + (i + 1) + ", " + layouts.get(i).sheet().name();
-      Remnant.of(layouts.get(i))
-          .ifPresent(remnant -> add(remnant.stock(name), shortened(name), 1));
+      Remnant.of(layouts.get(i)).ifPresent(remnant -> add(remnant.stock(name), shortened(name), 1));
     }
     for (PurchaseLine line : lines) {
       add(line.product().stock(), "not cut, " + line.product().stock().name(), notCut(line));
@@ -70,8 +68,7 @@ final class StockAfter {
 
   private void add(SheetStock sheet, String name, int count) {
     if (count > 0) {
-      stock.add(
-          Product.of(sheet).withAvailable(count).stock().named(shortened(name)));
+      stock.add(Product.of(sheet).withAvailable(count).stock().named(shortened(name)));
     }
   }
 

@@ -117,8 +117,7 @@ public final class CheapestPurchase {
         int index = breakdowns.size();
         breakdowns.add(new BreakdownSupply(p, breakdown.cutting().minorUnits()));
         for (Panel part : breakdown.panels()) {
-          panels.add(
-              new PanelSupply(index, part.perSheet(), Math.round(part.stock().area())));
+          panels.add(new PanelSupply(index, part.perSheet(), Math.round(part.stock().area())));
         }
       }
     }

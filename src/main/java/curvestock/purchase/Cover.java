@@ -14,8 +14,8 @@ import java.util.List;
  *
  * @param name what the weights stand for
  * @param weights of each kind, in the order of the demands
- * @param perSheet most weight on one sheet of each product, whichever way it is ripped, in the order
- *     of the products
+ * @param perSheet most weight on one sheet of each product, whichever way it is ripped, in the
+ *     order of the products
  * @param wanted weight of all wanted pieces
  */
 public record Cover(String name, List<Long> weights, List<Long> perSheet, long wanted) {

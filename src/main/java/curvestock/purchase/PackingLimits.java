@@ -4,8 +4,8 @@ import curvestock.layout.Layout;
 import java.util.List;
 
 /**
- * The proven limits of every panel, in the order of {@link PurchaseProblem#panels}. A lower bound on the money is
- * only as true as these.
+ * The proven limits of every panel, in the order of {@link PurchaseProblem#panels}. A lower bound
+ * on the money is only as true as these.
  */
 public record PackingLimits(List<SheetLimit> sheets) {
 

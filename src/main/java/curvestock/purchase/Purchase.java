@@ -30,8 +30,7 @@ public record Purchase(
     List<PurchaseLine> lines = new ArrayList<>();
     int placed = 0;
     for (Product product : problem.products()) {
-      long used =
-          layouts.stream().filter(each -> each.sheet().equals(product.stock())).count();
+      long used = layouts.stream().filter(each -> each.sheet().equals(product.stock())).count();
       placed += Math.toIntExact(used);
       if (used > 0) {
         Breakdown whole = Breakdown.whole(product.stock());

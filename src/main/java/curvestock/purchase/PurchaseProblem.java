@@ -92,8 +92,7 @@ public record PurchaseProblem(List<Demand> demands, List<Product> products, List
     for (Layout layout : layouts) {
       for (Placement placement : layout.placements()) {
         Piece piece = placement.piece();
-        if (piece.thickness().isPresent()
-            && !layout.sheet().isAsThickAs(piece.thickness().get())) {
+        if (piece.thickness().isPresent() && !layout.sheet().isAsThickAs(piece.thickness().get())) {
           throw new IllegalArgumentException(
               "piece %s must be cut from a sheet of its thickness, but a layout has it on %s"
                   .formatted(piece.id(), layout.sheet().name()));

@@ -72,8 +72,7 @@ public record StoreCuts(
   /**
    * The ways in which a rectangular sheet can be brought home: whole if it can be carried, else cut
    * across, along, or both, into equal panels or a largest one and the rest; the few that waste
-   * least. Empty if at most
-   * {@value #MOST} panels each way are still too large.
+   * least. Empty if at most {@value #MOST} panels each way are still too large.
    */
   public List<Breakdown> breakdowns(SheetStock sheet) {
     if (canCarry(sheet.length(), sheet.width())) {

@@ -122,10 +122,14 @@ final class BuyLines {
   private String comparison(Purchase whole) {
     int more = purchase.sheets() - whole.sheets();
     Money dearer =
-        job.terms().tax().gross(purchase.sheetCost())
+        job.terms()
+            .tax()
+            .gross(purchase.sheetCost())
             .minus(job.terms().tax().gross(whole.sheetCost()));
     String carried =
-        (isForBed() ? "  On a machine that takes them whole it would be " : "  Carried whole it would be ")
+        (isForBed()
+                ? "  On a machine that takes them whole it would be "
+                : "  Carried whole it would be ")
             + whole.sheets()
             + (whole.sheets() == 1 ? " sheet" : " sheets")
             + " for "
@@ -146,8 +150,7 @@ final class BuyLines {
     List<String> lines = new ArrayList<>();
     for (Product product : job.wholeProducts()) {
       boolean asked =
-          job.demands().stream()
-              .anyMatch(demand -> job.suits(demand.piece(), product.stock()));
+          job.demands().stream().anyMatch(demand -> job.suits(demand.piece(), product.stock()));
       if (!asked) {
         lines.add(
             "  Not used: "

@@ -108,7 +108,8 @@ final class HelixLists {
                   + where(block.rows())));
     }
     lines.addAll(table.lines());
-    item("saw: tilt of a sloping end; between turns both ends slope alike, so both sides are equal");
+    item(
+        "saw: tilt of a sloping end; between turns both ends slope alike, so both sides are equal");
     List<String> slender =
         blocks.blocks().stream()
             .filter(block -> block.height().compareTo(wood.width().times(SLENDER)) > 0)
@@ -160,7 +161,9 @@ final class HelixLists {
     for (Board board : cutting.boards()) {
       number++;
       Map<String, List<Cut>> alike = new LinkedHashMap<>();
-      board.cuts().forEach(cut -> alike.computeIfAbsent(cut.part(), p -> new ArrayList<>()).add(cut));
+      board
+          .cuts()
+          .forEach(cut -> alike.computeIfAbsent(cut.part(), p -> new ArrayList<>()).add(cut));
       item(
           number
               + ": "
@@ -182,8 +185,7 @@ final class HelixLists {
         || plan.joints().all().isEmpty()) {
       return;
     }
-    SplicePlates plates =
-        new SplicePlates(butt, plan.spec().ground(), plan.joints().all().size());
+    SplicePlates plates = new SplicePlates(butt, plan.spec().ground(), plan.joints().all().size());
     heading("Splice plates: one under each of the " + plates.count() + " joints");
     item(
         style.formatGiven(butt.plate().length())
@@ -221,9 +223,11 @@ final class HelixLists {
   }
 
   private void schedule() {
-    heading("Assembly, from the bottom up; heights of the underside above the base, joint to joint");
+    heading(
+        "Assembly, from the bottom up; heights of the underside above the base, joint to joint");
     TextTable table = new TextTable().wordsLast();
-    table.row(List.of("  piece", "kind", "turn", "from", "to", "height", "to", "joints", "held by"));
+    table.row(
+        List.of("  piece", "kind", "turn", "from", "to", "height", "to", "joints", "held by"));
     for (ScheduleRow row : plan.schedule().rows()) {
       BedPiece piece = row.piece();
       table.row(

@@ -3,20 +3,14 @@ package curvestock.report;
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.Remedies;
-import java.util.Comparator;
-import java.util.Locale;
-import curvestock.units.LengthUnit;
-import curvestock.units.Angle;
-import curvestock.sheet.SheetStock;
-import curvestock.purchase.PurchaseLine;
-import curvestock.helix.build.Weight;
-import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
+import curvestock.helix.build.SupportRow.Part;
+import curvestock.helix.build.Weight;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
@@ -28,13 +22,19 @@ import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.plan.Plan;
+import curvestock.purchase.PurchaseLine;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -139,9 +139,7 @@ public final class HelixSummary {
                     + (tight == 1 ? " is" : " are")
                     + " tight."
                 : "This helix works: all of " + all + " are met.");
-    verdicts.stream()
-        .filter(verdict -> verdict.result() == Result.FAILS)
-        .forEach(this::failure);
+    verdicts.stream().filter(verdict -> verdict.result() == Result.FAILS).forEach(this::failure);
     if (fails > 0) {
       remedies();
     }
@@ -171,7 +169,8 @@ public final class HelixSummary {
   private void remedy(HelixPlan other) {
     List<String> changes = new ArrayList<>();
     if (Math.abs(other.climb().turns() - plan.climb().turns()) > 1e-9) {
-      changes.add(number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
+      changes.add(
+          number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
     }
     GroundPlan ground = other.spec().ground();
     change(changes, "inner track at", ground.innerTrack(), spec.ground().innerTrack());
@@ -188,7 +187,17 @@ public final class HelixSummary {
             + ", "
             + style.format(other.budgets().get(0).free())
             + " free; leaves at "
-            + bearing(other.line().bearing(other.climb().ringLength())));
+            + bearing(other.line().bearing(other.climb().ringLength()))
+            + tight(other));
+  }
+
+  private String tight(HelixPlan other) {
+    List<String> rules =
+        other.verdicts(style).stream()
+            .filter(verdict -> verdict.result() == Result.TIGHT)
+            .map(Verdict::rule)
+            .toList();
+    return rules.isEmpty() ? "" : "; tight: " + String.join(", ", rules);
   }
 
   private void change(List<String> changes, String what, Length now, Length before) {
@@ -271,9 +280,7 @@ public final class HelixSummary {
             + " without track: "
             + weight(plan.woodWeight())
             + " of pieces from the sheets"
-            + (risers > 0
-                ? ", " + weight(risers) + (rods ? " of rods" : " of riser blocks")
-                : "")
+            + (risers > 0 ? ", " + weight(risers) + (rods ? " of rods" : " of riser blocks") : "")
             + (base > 0 ? ", " + weight(base) + " of base" : ""));
   }
 

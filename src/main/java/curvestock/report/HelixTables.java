@@ -1,14 +1,13 @@
 package curvestock.report;
 
 import curvestock.helix.build.BedPiece;
-import java.util.List;
-import curvestock.helix.spec.Construction;
-import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
 import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
@@ -16,6 +15,7 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Money;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;

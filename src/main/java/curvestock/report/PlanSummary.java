@@ -60,8 +60,14 @@ public final class PlanSummary {
               demand.count(),
               demand.piece().id(),
               demand.piece().name(),
-              demand.piece().thickness().map(t -> ", " + style.formatGiven(t) + " thick").orElse(""),
-              spare > 0 ? ", " + spare + (spare == 1 ? " of them a spare" : " of them spares") : ""));
+              demand
+                  .piece()
+                  .thickness()
+                  .map(t -> ", " + style.formatGiven(t) + " thick")
+                  .orElse(""),
+              spare > 0
+                  ? ", " + spare + (spare == 1 ? " of them a spare" : " of them spares")
+                  : ""));
     }
   }
 

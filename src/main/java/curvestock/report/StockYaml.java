@@ -39,7 +39,8 @@ public final class StockYaml {
 
   private String text(List<SheetStock> stock) {
     lines.add("# What is in the rack once this job is cut: " + job.title());
-    lines.add("# Measure before you trust it. The next job can read it: `stock-file: remnants.yaml`,");
+    lines.add(
+        "# Measure before you trust it. The next job can read it: `stock-file: remnants.yaml`,");
     lines.add("# or paste the entries under its `sheets:`.");
     if (job.invented()) {
       lines.add("# Invented data.");
@@ -57,7 +58,11 @@ public final class StockYaml {
   private void add(SheetStock sheet) {
     lines.add("  - name: " + quoted(sheet.name()));
     if (sheet.isRectangle()) {
-      lines.add("    size: " + style.formatDown(sheet.length()) + " x " + style.formatDown(sheet.width()));
+      lines.add(
+          "    size: "
+              + style.formatDown(sheet.length())
+              + " x "
+              + style.formatDown(sheet.width()));
     } else {
       lines.add("    corners: " + corners(sheet.outline()));
     }

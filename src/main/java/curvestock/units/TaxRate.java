@@ -23,8 +23,7 @@ public record TaxRate(BigDecimal percent) {
 
   /** The tax on a price, rounded half up to whole minor units. */
   public Money on(Money net) {
-    return Money.of(
-        BigDecimal.valueOf(net.minorUnits(), 2).multiply(percent).movePointLeft(2));
+    return Money.of(BigDecimal.valueOf(net.minorUnits(), 2).multiply(percent).movePointLeft(2));
   }
 
   /** The price with its tax. */

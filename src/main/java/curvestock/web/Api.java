@@ -157,8 +157,7 @@ final class Api {
     JsonNode request = Json.request(ctx.body());
     String client = Json.needText(request, "client", LONGEST_CLIENT);
     Plan basis = former.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
-    Work work =
-        new ImproveWork(newId(), former, basis, HandWork.withPins(request, former.job()));
+    Work work = new ImproveWork(newId(), former, basis, HandWork.withPins(request, former.job()));
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));

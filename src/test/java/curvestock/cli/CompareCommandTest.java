@@ -12,8 +12,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The options of {@code compare}, on an invented bit of a ring whose pieces fill their panels, so that
- * nothing is searched for.
+ * The options of {@code compare}, on an invented bit of a ring whose pieces fill their panels, so
+ * that nothing is searched for.
  */
 class CompareCommandTest {
 
@@ -73,7 +73,7 @@ class CompareCommandTest {
         "--seed x                    | is not a long"
       })
   void option_thatCannotBe_isRefusedWithTheReason(String options, String reason) {
-    String[] given = options.split(" ");
+    String[] given = options.split(" ", -1);
     String[] args = new String[given.length + 2];
     args[0] = "compare";
     args[1] = job;
@@ -117,7 +117,8 @@ class CompareCommandTest {
 
   @Test
   void withSheets_asked_saysHowManyTurnsTheyGive() {
-    CommandRun run = CommandRun.of("compare", job, "--quiet", "--angles", "30", "--with-sheets", "2");
+    CommandRun run =
+        CommandRun.of("compare", job, "--quiet", "--angles", "30", "--with-sheets", "2");
 
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("With 2 sheets of panel", "turns");

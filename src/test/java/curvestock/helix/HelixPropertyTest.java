@@ -36,7 +36,6 @@ class HelixPropertyTest {
 
   private static HelixPlan random(long seed) {
     Random random = new Random(seed);
-    random.nextInt();
     boolean oval = random.nextInt(3) == 0;
     double segment = List.of(30.0, 45.0, 60.0, 90.0).get(random.nextInt(4));
     GroundPlan ground =
@@ -66,9 +65,7 @@ class HelixPropertyTest {
         .construction(construction)
         .ends(ends)
         .supports(
-            random.nextBoolean()
-                ? SpecBuilder.blocks(12)
-                : SpecBuilder.rods(12, Optional.empty()))
+            random.nextBoolean() ? SpecBuilder.blocks(12) : SpecBuilder.rods(12, Optional.empty()))
         .ascent(Ascent.ofTurnsAndRise(turns, mm(80 + random.nextInt(40))))
         .plan();
   }
@@ -121,7 +118,9 @@ class HelixPropertyTest {
     for (ScheduleRow row : plan.schedule().rows()) {
       BedPiece piece = row.piece();
       Outline laid = kinds.get(piece.kindId()).at(piece.pose());
-      double[] inside = {piece.cutFrom() + 0.5, piece.from() + 1, piece.to() - 1, piece.cutTo() - 0.5};
+      double[] inside = {
+        piece.cutFrom() + 0.5, piece.from() + 1, piece.to() - 1, piece.cutTo() - 0.5
+      };
       for (double at : inside) {
         assertThat(laid.contains(plan.line().at(at).point())).isTrue();
       }

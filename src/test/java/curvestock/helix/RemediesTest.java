@@ -37,8 +37,8 @@ class RemediesTest {
 
   /**
    * By hand: 2.75 in over the rails and 0.8455 in of wood and track take 3.6 in a turn. 24 in of
-   * climb are 6.67 times that, and the leads' 40 in of slope take 0.23 turns: at most 6.44 turns, or
-   * 6 that leave in the same direction.
+   * climb are 6.67 times that, and the leads' 40 in of slope take 0.23 turns: at most 6.44 turns,
+   * or 6 that leave in the same direction.
    */
   @Test
   void tooManyTurns_namesTheMostThatWork() {
@@ -64,16 +64,14 @@ class RemediesTest {
 
     assertThat(remedies).allMatch(Remedies::works);
     assertThat(remedies)
-        .anySatisfy(
-            plan -> assertThat(plan.spec().ground().innerTrack().inches()).isEqualTo(32));
+        .anySatisfy(plan -> assertThat(plan.spec().ground().innerTrack().inches()).isEqualTo(32));
   }
 
   /** By hand: half of 1.4 in, overhang of some 0.33 in and the block's 0.75 in fill 1.77 in. */
   @Test
   void tooNarrow_namesTheWidthThatClearsTheSupports() {
     Vehicle vehicle = new Vehicle(inches(2.4), inches(11.7), inches(1.4), inches(8.2));
-    List<HelixPlan> remedies =
-        remedies(helix().circle(28, 3).longest(vehicle, inches(0.1)));
+    List<HelixPlan> remedies = remedies(helix().circle(28, 3).longest(vehicle, inches(0.1)));
 
     assertThat(remedies).allMatch(Remedies::works);
     assertThat(remedies)
@@ -90,9 +88,7 @@ class RemediesTest {
         remedies(
             helix()
                 .circle(18, 4.5)
-                .ascent(
-                    Ascent.ofTurnsAndClimb(9, inches(24))
-                        .atMost(Grade.ofPercent(2))));
+                .ascent(Ascent.ofTurnsAndClimb(9, inches(24)).atMost(Grade.ofPercent(2))));
 
     assertThat(remedies).hasSize(1).allMatch(Remedies::works);
     assertThat(remedies.get(0).climb().turns()).isLessThan(9);

@@ -150,6 +150,15 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         unseen("count: 3", "count: 0x10", "20:12", "but was \"0x10\""),
         seen("count: 3", "count: 99999999999999999999", "20:12", "to 100000"),
         unseen("count: 3", "count: 100000", "1:1", "asks for 100021 pieces"),
+        unseen("count: 3", "count: 99000", "1:1", "or raise the limit by `limits: {sheets:"),
+        unseen(
+            "{length: 6 in, width: 4 in}",
+            "{length: 1 in, width: 1/2 in}",
+            "1:1",
+            "or raise the limit by `limits: {pieces-on-a-sheet:"),
+        seen("search: {", "limits: {sheets: 0}\nsearch: {", "22:18", "whole number from 1 to"),
+        unseen(
+            "search: {", "limits: {packings: 1}\nsearch: {", "1:1", "so 2 packings; more than 1"),
         seen("strip: {", "stripe: {", "21:5", "did you mean \"strip\"?"),
         seen("strip: {length: 6 in, width: 4 in}", "strip: 6x4 in", "21:12", "must be a block"),
         seen(
@@ -189,10 +198,12 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         seen(SEARCH, SEARCH + "\nmachine: {outlines: bigger}", "23:21", "finished, offset"),
         unseen(SEARCH, SEARCH + "\nmachine: {lines-within: 1 mm}", "23:25", "to 0.2 mm"),
         seen(SEARCH, SEARCH + "\nmachine: {colours: {cut: red}}", "23:26", "\"#ff0000\""),
-        unseen(SEARCH, SEARCH + "\nmachine: {colours: {cut: '#6b6b6b'}}", "23:10", "must all differ"),
+        unseen(
+            SEARCH, SEARCH + "\nmachine: {colours: {cut: '#6b6b6b'}}", "23:10", "must all differ"),
         seen(SEARCH, SEARCH + "\nmachine: {colours: {cutt: '#ff0000'}}", "23:21", "mean \"cut\"?"),
         seen(SEARCH, SEARCH + "\nmachine: {tabs: {count: 4}}", "23:17", "write `width: 1/4 in`"),
-        seen(SEARCH, SEARCH + "\nmachine: {tabs: {width: 5 mm, count: 0}}", "23:38", "from 1 to 20"),
+        seen(
+            SEARCH, SEARCH + "\nmachine: {tabs: {width: 5 mm, count: 0}}", "23:38", "from 1 to 20"),
         seen(SEARCH, SEARCH + "\nmachine: {bed: big}", "23:16", "two lengths such as"),
         seen(SEARCH, SEARCH + "\nmachine: {dxf: {unit: ft}}", "23:23", "one of mm, in"),
         seen("sheets:\n", "stock:\n", "5:1", "unknown key \"stock\""));

@@ -2,15 +2,16 @@ package curvestock.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.machine.MachineSetup;
+import curvestock.machine.Operation;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Grain;
 import curvestock.piece.Strip;
-import curvestock.machine.MachineSetup;
-import curvestock.machine.Operation;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -356,5 +357,17 @@ class JobReaderTest {
   @Test
   void rates_leftOut_costNothing() {
     assertThat(read(BrokenJob.SOUND.replaceAll("rates:.*", "")).rates()).isEqualTo(Rates.NONE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "count: 3, count: 99000, sheets: 1200",
+    "'length: 6 in, width: 4 in', 'length: 1 in, width: 1/2 in', pieces-on-a-sheet: 9000",
+  })
+  void read_bigJobWithRaisedLimit_isRead(String find, String put, String limit) {
+    String big = BrokenJob.SOUND.replace(find, put);
+
+    assertThat(catchThrowable(() -> read(big))).isInstanceOf(JobException.class);
+    assertThat(read(big + "limits: {" + limit + "}\n").demands()).hasSize(2);
   }
 }

@@ -145,7 +145,8 @@ class TermsTest {
 
   @Test
   void read_stockFile_addsItsSheets() {
-    String stock = "sheets:\n  - {name: rest, size: 20 in x 30 in, thickness: 0.47 in, on-hand: true}\n";
+    String stock =
+        "sheets:\n  - {name: rest, size: 20 in x 30 in, thickness: 0.47 in, on-hand: true}\n";
     Job job = JobReader.read(JOB + "stock-file: old/remnants.yaml\n", "job.yaml", stock(stock));
 
     SheetStock rest = job.sheets().get(4);

@@ -185,10 +185,8 @@ class CheapestPurchaseTest {
     SheetStock half = Shop.sheet("half of whole", 4_900, 0);
     List<Breakdown> ways =
         List.of(
-            Breakdown.whole(WHOLE),
-            new Breakdown(List.of(new Panel(half, 2)), 1, new Money(100)));
-    Product product =
-        new Product(WHOLE, 1, List.of(new PriceBreak(2, new Money(4000))), ways);
+            Breakdown.whole(WHOLE), new Breakdown(List.of(new Panel(half, 2)), 1, new Money(100)));
+    Product product = new Product(WHOLE, 1, List.of(new PriceBreak(2, new Money(4000))), ways);
     Purchase purchase =
         choose(
             AB,

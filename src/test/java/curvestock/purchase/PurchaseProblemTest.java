@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
-import curvestock.units.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -64,7 +63,8 @@ class PurchaseProblemTest {
             () ->
                 new PurchaseProblem(
                     Shop.demands(thin, 3), ONE, List.of(Shop.layout(SHEET, thin, 5))))
-        .hasMessage("piece A must be cut from a sheet of its thickness, but a layout has it on ply");
+        .hasMessage(
+            "piece A must be cut from a sheet of its thickness, but a layout has it on ply");
   }
 
   @Test

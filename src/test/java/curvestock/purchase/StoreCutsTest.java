@@ -20,11 +20,7 @@ class StoreCutsTest {
 
   private static final SheetStock SHEET =
       SheetStock.rectangle(
-          "ply",
-          Length.ofInches(96),
-          Length.ofInches(48),
-          Length.ofInches(0.5),
-          new Money(5000));
+          "ply", Length.ofInches(96), Length.ofInches(48), Length.ofInches(0.5), new Money(5000));
 
   private static StoreCuts cuts(double kerf, double tolerance, double a, double b) {
     return new StoreCuts(
@@ -41,7 +37,9 @@ class StoreCutsTest {
         .containsExactly(Breakdown.whole(SHEET));
   }
 
-  /** By hand: n panels lose n-1 times the kerf and twice the tolerance; a panel may come out larger. */
+  /**
+   * By hand: n panels lose n-1 times the kerf and twice the tolerance; a panel may come out larger.
+   */
   @ParameterizedTest
   @CsvSource({
     // kerf, tolerance, carry; panels, one side of the first way

@@ -60,7 +60,8 @@ class HelixAgreementTest {
     }
 
     private static List<String> cells(String line) {
-      Matcher matcher = Pattern.compile("\"((?:[^\"]|\"\")*)\"|([^,]+)|(?<=,)(?=,|$)").matcher(line);
+      Matcher matcher =
+          Pattern.compile("\"((?:[^\"]|\"\")*)\"|([^,]+)|(?<=,)(?=,|$)").matcher(line);
       List<String> cells = new ArrayList<>();
       while (matcher.find()) {
         cells.add(matcher.group(1) != null ? matcher.group(1) : matcher.group());
@@ -196,7 +197,7 @@ class HelixAgreementTest {
       List<Map<String, String>> held =
           helix.table("schedule.csv").stream()
               .filter(piece -> piece.get("layer").equals("1"))
-              .filter(piece -> List.of(piece.get("stations").split(" ")).contains(row.get("station")))
+              .filter(piece -> words(piece.get("stations")).contains(row.get("station")))
               .filter(
                   piece ->
                       (row.get("turn").equals("entry lead")
@@ -227,8 +228,7 @@ class HelixAgreementTest {
       double stands = tops.getOrDefault(row.get("station"), 0.0);
       double cross = riser.crossPiece().millimetres();
       double reached = stands + helix.mm(row.get(column)) + cross;
-      assertThat(helix.mm(row.get("underside")))
-          .isCloseTo(reached, within(2 * helix.tolerance()));
+      assertThat(helix.mm(row.get("underside"))).isCloseTo(reached, within(2 * helix.tolerance()));
       tops.put(
           row.get("station"),
           helix.mm(row.get("underside")) + helix.plan().spec().plywood().millimetres());
@@ -283,7 +283,9 @@ class HelixAgreementTest {
   @MethodSource("results")
   void screws_boughtAreThoseOfTheJoints(Written helix) {
     long screws =
-        helix.table("joints.csv").stream().mapToLong(row -> Long.parseLong(row.get("screws"))).sum();
+        helix.table("joints.csv").stream()
+            .mapToLong(row -> Long.parseLong(row.get("screws")))
+            .sum();
 
     assertThat(quantity(helix, "screws")).isEqualTo(screws);
   }
@@ -301,8 +303,7 @@ class HelixAgreementTest {
       JsonNode row = json.get("schedule").get(i);
       assertThat(row.get("piece").asText()).isEqualTo(schedule.get(i).get("piece"));
       assertThat(row.get("undersideFrom").asDouble())
-          .isCloseTo(
-              helix.mm(schedule.get(i).get("underside from")), within(helix.tolerance()));
+          .isCloseTo(helix.mm(schedule.get(i).get("underside from")), within(helix.tolerance()));
     }
     assertThat(json.get("supports")).hasSameSizeAs(supports);
     for (int i = 0; i < supports.size(); i++) {
@@ -331,15 +332,19 @@ class HelixAgreementTest {
     List<String> assembly = section(lines, "Assembly, from the bottom up");
     List<String> heights = section(lines, "Heights to check at every support");
 
-    assertThat(assembly.stream().skip(1).map(line -> line.strip().split(" +")[0]))
+    assertThat(assembly.stream().skip(1).map(line -> words(line).get(0)))
         .containsExactlyElementsOf(
             helix.table("schedule.csv").stream().map(row -> row.get("piece")).toList());
-    assertThat(heights.stream().skip(1).map(line -> line.strip().split(" +")[0]))
+    assertThat(heights.stream().skip(1).map(line -> words(line).get(0)))
         .containsExactlyInAnyOrderElementsOf(
             helix.table("supports.csv").stream()
                 .map(row -> row.get("station"))
                 .distinct()
                 .toList());
+  }
+
+  private static List<String> words(String line) {
+    return Pattern.compile(" +").splitAsStream(line.strip()).toList();
   }
 
   private static List<String> section(List<String> lines, String heading) {

@@ -41,7 +41,11 @@ class ApiTest {
 
   private static JsonNode last(List<WorkEvents.Event> events, String name) {
     return Json.own(
-        events.stream().filter(e -> e.name().equals(name)).reduce((a, b) -> b).orElseThrow().json());
+        events.stream()
+            .filter(e -> e.name().equals(name))
+            .reduce((a, b) -> b)
+            .orElseThrow()
+            .json());
   }
 
   private static ObjectNode jobWith(String path, String value) {
@@ -80,7 +84,7 @@ class ApiTest {
       placed += sheet.get("placements").size();
     }
     assertThat(placed).isEqualTo(plan.get("pieces").intValue());
-    assertThat(plan.get("bound").textValue()).contains("proven");
+    assertThat(plan.get("bound").textValue()).containsAnyOf("any layout", "no layout");
     assertThat(last(events, "helix").get("pieces")).hasSize(6);
     assertThat(client.get("/api/work/" + id + "/chart.svg").body()).contains("<svg");
     assertThat(client.get("/api/work/" + id + "/helix-plan.svg").body()).contains("<svg");
@@ -171,12 +175,7 @@ class ApiTest {
     // Turned a quarter, the sector's corners lie to its left and right, `reach` from its middle.
     ArrayNode placements = sheet.putArray("placements");
     for (double x : new double[] {reach + 10, 3 * reach + 12.5}) {
-      placements
-          .addObject()
-          .put("piece", "A")
-          .put("x", x)
-          .put("y", 0)
-          .put("rotation", Math.PI / 2);
+      placements.addObject().put("piece", "A").put("x", x).put("y", 0).put("rotation", Math.PI / 2);
     }
 
     JsonNode gaps = Json.own(client.post("/api/gaps", request.toString()).body()).get("gaps");
@@ -195,7 +194,8 @@ class ApiTest {
     ObjectNode request = Json.object().put("original", Jobs.SMALL);
     request.set("job", jobWith("helix.radius", "15 1/2"));
 
-    String text = Json.own(client.post("/api/save", request.toString()).body()).get("text").textValue();
+    String text =
+        Json.own(client.post("/api/save", request.toString()).body()).get("text").textValue();
 
     assertThat(text).contains("this comment must survive").contains("# as sold");
     assertThat(text).contains("radius: 15 1/2").contains("price: 68.00");
@@ -216,7 +216,8 @@ class ApiTest {
     ObjectNode request = Json.object().put("units", "in");
     request.putArray("texts").add("27 1/2").add("4x8 ft").add("700 mm").add("wide");
 
-    JsonNode lengths = Json.own(client.post("/api/lengths", request.toString()).body()).get("lengths");
+    JsonNode lengths =
+        Json.own(client.post("/api/lengths", request.toString()).body()).get("lengths");
 
     assertThat(lengths.get(0).get("metric").textValue()).isEqualTo("698.5 mm");
     assertThat(lengths.get(1).get("metric").textValue()).isEqualTo("1219.2 mm x 2438.4 mm");
@@ -241,8 +242,7 @@ class ApiTest {
         if (entry.getName().matches(".*sheets/sheet-\\d+(-cut)?\\.svg")) {
           Path drawing = folder.resolve(entry.getName().replace('/', '-'));
           Files.write(drawing, in.readAllBytes());
-          CheckReport report =
-              Workshop.check(drawing, Workshop.readJob(Jobs.PIECES, "small.yaml"));
+          CheckReport report = Workshop.check(drawing, Workshop.readJob(Jobs.PIECES, "small.yaml"));
           assertThat(report.passed()).as(entry.getName()).isTrue();
         }
       }
@@ -293,7 +293,8 @@ class ApiTest {
     assertThat(client.post("/api/work", "[1]").statusCode()).isEqualTo(400);
     assertThat(client.post("/api/work", "{\"client\": 5}").body()).contains("client");
     assertThat(client.post("/api/work", "{\"client\": \"a\", \"job\": 7}").body()).contains("job");
-    String deep = "{\"client\":\"a\",\"job\":" + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + "}";
+    String deep =
+        "{\"client\":\"a\",\"job\":" + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + "}";
     assertThat(client.post("/api/work", deep).statusCode()).isEqualTo(400);
     assertThat(client.get("/api/work/none/events").statusCode()).isEqualTo(404);
   }

@@ -51,7 +51,8 @@ class GuardTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"http://evil.example", "null", "https://127.0.0.1:%d", "http://127.0.0.1:1"})
+  @ValueSource(
+      strings = {"http://evil.example", "null", "https://127.0.0.1:%d", "http://127.0.0.1:1"})
   void origin_ofAnotherSite_isRefused(String origin) {
     String from = origin.contains("%d") ? origin.formatted(client.port()) : origin;
 
@@ -115,8 +116,7 @@ class GuardTest {
         "/api/work/..%2f..%2fetc/events"
       })
   void path_outsideTheList_isNotServed(String path) throws IOException {
-    assertThat(
-            client.statusOf("GET " + path + " HTTP/1.1", "Host: 127.0.0.1:" + client.port()))
+    assertThat(client.statusOf("GET " + path + " HTTP/1.1", "Host: 127.0.0.1:" + client.port()))
         .isIn("404", "400");
   }
 

@@ -79,7 +79,8 @@ public final class BlockPlan {
         withoutRoom.add(row);
       }
     }
-    groups.sort(Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
+    groups.sort(
+        Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
   }
 
   private void add(SupportRow row, Length height, Length slopeCut) {

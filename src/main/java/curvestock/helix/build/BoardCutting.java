@@ -100,7 +100,10 @@ public final class BoardCutting {
    */
   public int leastPossible() {
     List<Double> cuts =
-        boards.stream().flatMap(List::stream).map(cut -> cut.length().millimetres() + kerf).toList();
+        boards.stream()
+            .flatMap(List::stream)
+            .map(cut -> cut.length().millimetres() + kerf)
+            .toList();
     double board = stock.length().millimetres() + kerf;
     double total = cuts.stream().mapToDouble(Double::doubleValue).sum();
     long large = cuts.stream().filter(cut -> cut > board / 2 + ROUNDING).count();

@@ -6,7 +6,8 @@ import java.util.stream.IntStream;
 
 /**
  * The integer problem: use each column a whole number of times so that every demand is covered.
- * Kinds, columns, panels, breakdowns and products are indices. Arrays are taken over without a copy and never written.
+ * Kinds, columns, panels, breakdowns and products are indices. Arrays are taken over without a copy
+ * and never written.
  */
 public final class Choice {
 

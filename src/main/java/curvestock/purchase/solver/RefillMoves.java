@@ -61,7 +61,8 @@ public class RefillMoves implements MoveIteratorFactory<SlotPlan, RefillMove> {
         }
       }
     }
-    Greed greed = new Greed(choice, random, wholeSheet && random.nextBoolean() ? left : OptionalInt.empty());
+    Greed greed =
+        new Greed(choice, random, wholeSheet && random.nextBoolean() ? left : OptionalInt.empty());
     List<Integer> columns = new ArrayList<>();
     for (int k = 0; k < emptied.size(); k++) {
       int column = greed.best(tally);

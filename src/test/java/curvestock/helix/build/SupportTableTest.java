@@ -199,8 +199,7 @@ class SupportTableTest {
     for (BoardCutting.Board board : cutting.boards()) {
       double used = board.cuts().stream().mapToDouble(cut -> cut.length().millimetres() + 3).sum();
       assertThat(used - 3).isLessThanOrEqualTo(2400 + 1e-6);
-      assertThat(board.left().millimetres())
-          .isCloseTo(Math.max(0, 2400 - used), within(1e-6));
+      assertThat(board.left().millimetres()).isCloseTo(Math.max(0, 2400 - used), within(1e-6));
     }
     assertThat(cutting.boards().size()).isGreaterThanOrEqualTo(cutting.leastPossible());
   }
@@ -259,8 +258,7 @@ class SupportTableTest {
    */
   @Test
   void lead_ofTheEntry_isHeldInEvenSpansToItsEnd() {
-    HelixPlan plan =
-        new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
 
     assertThat(plan.stations().entry()).extracting(Station::name).containsExactly("E1", "E2");
     assertThat(plan.stations().entry().get(0).lowest()).isCloseTo(-39.25 * 25.4, within(1e-9));
@@ -275,8 +273,7 @@ class SupportTableTest {
    */
   @Test
   void lead_ofTheExit_isHeldWhereItHasLeftTheTurnBelow() {
-    HelixPlan plan =
-        new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
     double ring = plan.climb().ringLength();
 
     assertThat(plan.stations().exit()).extracting(Station::name).containsExactly("X1", "X2");
