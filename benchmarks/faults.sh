@@ -50,38 +50,42 @@ old=$(print_of "$work/old")
 new=$(print_of "$work/new")
 [ "$old" != "$new" ] || fault "two seeds gave one result; the script cannot tell them apart"
 
-echo "kill -9, $kills times within $((took / 1000000)) ms"
+# Half of the kills fall anywhere; half wait for the hidden folder and fall while it is written and moved.
+echo "kill -9, $kills times; a run takes $((took / 1000000)) ms"
 declare -A seen=()
 for ((i = 0; i < kills; i++)); do
-  rm -rf "$work/out"
+  rm -rf "$work/out" "$work"/.curvestock-*
   before=absent
-  if ((i % 2)); then cp -r "$work/old" "$work/out"; before=$old; fi
+  if ((i / 2 % 2)); then cp -r "$work/old" "$work/out"; before=$old; fi
   "${curvestock[@]}" plan "$work/job.yaml" --quiet --seed 2 --out "$work/out" --force >/dev/null 2>&1 &
   victim=$!
-  # Three in four in the last third, where folders are made and moved.
-  part=$((RANDOM * 32768 + RANDOM))
-  if ((i % 4)); then at=$((took * 2 / 3 + part % (took / 2))); else at=$((part % took)); fi
+  if ((i % 2)); then
+    while kill -0 $victim 2>/dev/null && ! compgen -G "$work/.curvestock-*" >/dev/null; do sleep 0.001; done
+    at=$(((RANDOM * 32768 + RANDOM) % 120000000))
+  else
+    at=$(((RANDOM * 32768 + RANDOM) * 1000 % (took * 5 / 4)))
+  fi
   sleep "$(printf '%d.%09d' $((at / 1000000000)) $((at % 1000000000)))"
   kill -9 $victim 2>/dev/null
   wait $victim 2>/dev/null
   after=$(print_of "$work/out")
   case $after in
     "$new") state=complete ;;
-    "$before") state=as-before ;;
     absent) state=absent ;;
+    "$before") state=old ;;
     *) state=HALF; fault "round $i: the folder is neither old nor new"; ls -R "$work/out" ;;
   esac
+  compgen -G "$work/.curvestock-*" >/dev/null && state="$state, killed while writing"
   seen[$state]=$((${seen[$state]:-0} + 1))
 done
 for state in "${!seen[@]}"; do echo "  $state: ${seen[$state]}"; done
-echo "  hidden leftovers beside it: $(find "$work" -maxdepth 1 -name '.curvestock-*' | wc -l)"
 rm -rf "$work"/.curvestock-*
 rm -rf "$work/out"
 plan --out "$work/out" && [ "$(print_of "$work/out")" = "$old" ] || fault "the next run after the kills failed"
 
 echo "disk full and read-only"
 mkdir "$work/small"
-if mount -t tmpfs -o size=200k none "$work/small" 2>/dev/null; then
+if mount -t tmpfs -o size=60k none "$work/small" 2>/dev/null; then
   plan --out "$work/small/out"; code=$?
   cat "$work/said"
   [ $code = 2 ] || fault "disk full: exit $code"
@@ -104,13 +108,16 @@ for heap in 8m 12m 16m 24m 32m 48m; do
   state=$(print_of "$work/out")
   echo "  $heap: exit $code, $([ "$state" = "$new" ] && echo complete || echo "$([ "$state" = "$old" ] && echo old || echo OTHER)")"
   [ "$state" = "$new" ] || [ "$state" = "$old" ] || fault "$heap: the folder is neither old nor new"
-  [ $code = 0 ] || [ $code = 3 ] || fault "$heap: exit $code: $(tail -3 "$work/said")"
+  # A machine that cannot even start says so itself, with 1.
+  [ $code = 0 ] || [ $code = 3 ] || grep -q 'Error occurred during init' "$work/said" || fault "$heap: exit $code: $(tail -3 "$work/said")"
   no_trace "$work/said" "$heap"
 done
 
 echo "Ctrl-C"
 sed -i 's/effort: quick/effort: thorough/' "$work/job.yaml"
-for at in 0.3 1 2 4; do
+for share in 20 60 100 150; do
+  at=$((took * share / 100000000))
+  at=$((at / 1000)).$(printf '%03d' $((at % 1000)))
   rm -rf "$work/out"
   # A shell without job control starts its background jobs deaf to SIGINT; setsid's child is not.
   perl -e '$SIG{INT}="DEFAULT"; exec @ARGV' "${curvestock[@]}" plan "$work/job.yaml" --quiet --out "$work/out" >"$work/said" 2>&1 &
@@ -129,7 +136,7 @@ done
 sed -i 's/effort: thorough/effort: quick/' "$work/job.yaml"
 
 echo "two runs into one folder"
-for ((i = 0; i < 10; i++)); do
+for ((i = 0; i < ${PAIRS:-10}; i++)); do
   rm -rf "$work/out"
   if ((i % 2)); then cp -r "$work/old" "$work/out"; fi
   "${curvestock[@]}" plan "$work/job.yaml" --quiet --out "$work/out" --force >"$work/said1" 2>&1 & one=$!

@@ -200,6 +200,45 @@ class ArchitectureTest {
         .check(main);
   }
 
+  /**
+   * Nothing is fetched, sent or looked up: the page's server alone listens, on the machine itself.
+   */
+  @Test
+  void program_butForItsPage_knowsNoNetwork() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("curvestock.web..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.net.http..", "java.nio.channels.spi..", "javax.net..")
+        .orShould()
+        .dependOnClassesThat()
+        .haveNameMatching(
+            "java\\.net\\.(Socket|ServerSocket|DatagramSocket|URLConnection|HttpURLConnection"
+                + "|InetAddress|InetSocketAddress|URL)"
+                + "|java\\.nio\\.channels\\.(Asynchronous)?(Server)?SocketChannel")
+        .check(main);
+  }
+
+  /** Job files are read into a tree of texts; no class is ever named by a file. */
+  @Test
+  void files_neverNameClasses() {
+    noClasses()
+        .that()
+        .resideInAPackage("curvestock.job..")
+        .should()
+        .dependOnClassesThat()
+        .haveNameMatching(
+            "org\\.yaml\\.snakeyaml\\.(Yaml|constructor\\..*)|.*\\.ObjectMapper|java\\.lang\\.Class"
+                + "Loader|java\\.io\\.ObjectInputStream")
+        .check(main);
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.io\\.ObjectInputStream|java\\.beans\\.XMLDecoder")
+        .check(main);
+  }
+
   @Test
   void core_knowsNoClockAndNoUnseededRandomness() {
     noClasses()

@@ -49,8 +49,7 @@ final class MachineFiles {
     MachineSheet first = MachineSheet.of(test.layout(), test.names(), setup);
     add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first), first);
     add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first), first);
-    folder.add(
-        "machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
+    folder.add("machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
   }
 
   /** A joint of the job's ring, or of the first curved piece; the plate if the helix has one. */
@@ -59,7 +58,8 @@ final class MachineFiles {
     Optional<AnnularSector> ring =
         job.helix()
             .map(
-                plan -> new AnnularSector(plan.radius(), plan.width(), Angle.ofDegrees(LONG_ENOUGH)))
+                plan ->
+                    new AnnularSector(plan.radius(), plan.width(), Angle.ofDegrees(LONG_ENOUGH)))
             .or(() -> pieces.stream().flatMap(piece -> sector(piece).stream()).findFirst());
     Optional<Piece> plate =
         job.structure().isEmpty()

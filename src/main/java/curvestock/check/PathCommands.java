@@ -81,7 +81,9 @@ final class PathCommands {
     double value = Double.parseDouble(number.group());
     if (!(Math.abs(value) <= FARTHEST)) {
       throw new CheckException(
-          "a number of the path is out of bounds: " + shown(number.group()) + " (at most 1000000 mm)");
+          "a number of the path is out of bounds: "
+              + shown(number.group())
+              + " (at most 1000000 mm)");
     }
     if (!(Math.abs(value - coarse) <= SINGLE_PRECISION * Math.max(1, Math.abs(value)))) {
       throw new CheckException(

@@ -73,10 +73,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
       sheet = new Box(0, 0, box.width(), box.height());
       kerf = layout.cutting().kerf().millimetres();
       pieces =
-          layout.placements().stream()
-              .map(p -> p.outline().box())
-              .map(b -> moved(b, box))
-              .toList();
+          layout.placements().stream().map(p -> p.outline().box()).map(b -> moved(b, box)).toList();
     }
 
     private static Box moved(Box b, Box sheet) {

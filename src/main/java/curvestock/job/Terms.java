@@ -62,8 +62,7 @@ public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCut
    * @param kerf of the saw with which sheets at home are ripped
    */
   Optional<Product> onBed(SheetStock sheet, Bed bed, Length kerf) {
-    StoreCuts atHome =
-        new StoreCuts(Money.ZERO, kerf, Length.ZERO, bed.length(), bed.width());
+    StoreCuts atHome = new StoreCuts(Money.ZERO, kerf, Length.ZERO, bed.length(), bed.width());
     boolean byStore = storeCuts.isPresent() && !of(sheet).onHand();
     StoreCuts cuts = byStore ? storeCuts.get().within(bed.length(), bed.width()) : atHome;
     boolean plain = sheet.isRectangle() && sheet.defects().isEmpty();

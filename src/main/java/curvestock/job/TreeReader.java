@@ -174,8 +174,9 @@ final class TreeReader {
   }
 
   /**
-   * The printable set of YAML 1.1, section 5.1, less its rare line breaks U+0085, U+2028 and U+2029:
-   * editors do not count them, so that the line numbers of messages would be wrong after one.
+   * The printable set of YAML 1.1, section 5.1, less its rare line breaks U+0085, U+2028 and
+   * U+2029: editors do not count them, so that the line numbers of messages would be wrong after
+   * one.
    */
   private static boolean isPrintable(int c) {
     return c == '\t'

@@ -17,8 +17,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A small file to cut first from an offcut: a square of 100 mm, a square of 4 in, and one joint: two
- * short ends of the roadbed, and the splice plate if the job has one.
+ * A small file to cut first from an offcut: a square of 100 mm, a square of 4 in, and one joint:
+ * two short ends of the roadbed, and the splice plate if the job has one.
  *
  * @param layout the pieces in a row
  * @param names what is engraved on each
@@ -101,7 +101,8 @@ public record TestCut(Layout layout, List<String> names) {
   /** What there is to do with it, a sentence or two each. */
   public List<String> words(String lengthByWidth) {
     List<String> words = new ArrayList<>();
-    words.add("Cut it from an offcut of " + lengthByWidth + " or more, with the settings of the job.");
+    words.add(
+        "Cut it from an offcut of " + lengthByWidth + " or more, with the settings of the job.");
     words.add(
         "Before cutting: in the machine's program the squares must measure 100 mm and 4 in"
             + " (101.6 mm). If not, the unit was misread: mend the import, not the file.");

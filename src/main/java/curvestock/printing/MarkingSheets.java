@@ -23,8 +23,8 @@ import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
- * How to mark every piece on its sheet by hand and in what order to cut: a small map, coordinates of
- * corners and pivots from the sheet's lower left corner, and a way without pivots.
+ * How to mark every piece on its sheet by hand and in what order to cut: a small map, coordinates
+ * of corners and pivots from the sheet's lower left corner, and a way without pivots.
  */
 public final class MarkingSheets {
 
@@ -48,7 +48,7 @@ public final class MarkingSheets {
   private MarkingSheets(Plan plan, PdfBook book) {
     this.plan = plan;
     this.job = plan.job();
-    this.ruler = new Ruler(job.style());
+    this.ruler = Ruler.forHand(job.style());
     this.flow = new PageFlow(book, job.paper(), true, job.title() + " · marking out by hand");
   }
 
@@ -70,8 +70,7 @@ public final class MarkingSheets {
     List<PieceMarks> marks = MarkingOut.of(layout);
     CuttingOrder order = CuttingOrder.of(layout);
     flow.newPage();
-    flow.title(
-        job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
+    flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
     flow.paragraph(
         layout.sheet().name()
             + ", "
@@ -84,10 +83,11 @@ public final class MarkingSheets {
             + " square: 3, 4 and 5 of any unit. Lengths are in "
             + words(ruler.unit())
             + ", rounded to the nearest "
-            + step()
+            + ruler.nearest()
             + ".");
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
-    flow.figure(high, (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, order.rips()));
+    flow.figure(
+        high, (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, order.rips()));
     flow.paragraph(
         "Numbers: pieces. A, B, C ...: corners. Small crosses: pivots, each with its piece's number."
             + " Dashed: straight cuts, in their order.");
@@ -99,8 +99,7 @@ public final class MarkingSheets {
             + " with the corners it places a template without any pivot.");
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
-        mark ->
-            kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
+        mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
     kinds.forEach((piece, same) -> places(piece, same, labels));
     flow.heading("Sheet " + (index + 1) + ": to measure twice, and the way without a pivot");
     kinds.forEach((piece, same) -> shape(piece, same.get(0)));
@@ -117,11 +116,6 @@ public final class MarkingSheets {
     };
   }
 
-  private String step() {
-    int part = job.style().denominator();
-    return part > 0 ? "1/" + part + " in" : job.style().unit().symbol().equals("mm") ? "0.01 mm" : "0.001 " + ruler.unit();
-  }
-
   // Places.
 
   private void places(Piece piece, List<PieceMarks> same, List<String> labels) {
@@ -135,7 +129,9 @@ public final class MarkingSheets {
       }
     } else {
       flow.paragraph(
-          "This outline has " + first.pivots().size() + " different centres: use its full-size pattern.");
+          "This outline has "
+              + first.pivots().size()
+              + " different centres: use its full-size pattern.");
     }
     for (int from = 0; from < corners; from += CORNERS_A_TABLE) {
       corners(same, labels, from, Math.min(corners, from + CORNERS_A_TABLE));
@@ -217,9 +213,7 @@ public final class MarkingSheets {
 
   /** The outer edge. */
   private static ArcMark widest(PieceMarks mark) {
-    return mark.arcs().stream()
-        .reduce((a, b) -> b.radius() > a.radius() ? b : a)
-        .orElseThrow();
+    return mark.arcs().stream().reduce((a, b) -> b.radius() > a.radius() ? b : a).orElseThrow();
   }
 
   private void add(List<String> row, Point point) {

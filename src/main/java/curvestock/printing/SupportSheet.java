@@ -1,12 +1,12 @@
 package curvestock.printing;
 
+import curvestock.drawing.SvgNumber;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.spec.Riser;
 import curvestock.job.Job;
-import curvestock.drawing.SvgNumber;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -59,8 +59,7 @@ public final class SupportSheet {
       }
       if (!rows.isEmpty()) {
         double at = station.places().get(0);
-        String bearing =
-            SvgNumber.of(order.plan().line().bearing(at).degrees() % 359.95, 1) + "°";
+        String bearing = SvgNumber.of(order.plan().line().bearing(at).degrees() % 359.95, 1) + "°";
         flow.heading(station.name() + ", bearing " + bearing);
         flow.table(
             List.of(

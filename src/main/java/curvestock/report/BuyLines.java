@@ -127,7 +127,9 @@ final class BuyLines {
             .gross(purchase.sheetCost())
             .minus(job.terms().tax().gross(whole.sheetCost()));
     String carried =
-        (isForBed() ? "  On a machine that takes them whole it would be " : "  Carried whole it would be ")
+        (isForBed()
+                ? "  On a machine that takes them whole it would be "
+                : "  Carried whole it would be ")
             + whole.sheets()
             + (whole.sheets() == 1 ? " sheet" : " sheets")
             + " for "

@@ -110,7 +110,9 @@ public final class ShopReport {
         report -> {
           HelixPlan built = report.plan();
           say(
-              (report.works() ? "The helix works: it climbs " : "The helix does not work yet (see below). It climbs ")
+              (report.works()
+                      ? "The helix works: it climbs "
+                      : "The helix does not work yet (see below). It climbs ")
                   + style.format(built.climb().climb())
                   + " in "
                   + decimal(built.climb().turns(), 3)
@@ -179,7 +181,10 @@ public final class ShopReport {
       parts.add(
           new ReportPart.Picture(
               file.substring(0, file.length() - ".png".length()),
-              name + ": where its " + layout.placements().size() + " pieces lie, with their numbers",
+              name
+                  + ": where its "
+                  + layout.placements().size()
+                  + " pieces lie, with their numbers",
               name
                   + ": pieces "
                   + numbers
@@ -195,19 +200,19 @@ public final class ShopReport {
         new ReportPart.Picture(
             "charts/choices",
             "Chart: sheets and cost for each segment size",
-            "Plain segments, without the laps and lead-ins of the whole helix."));
+            "The whole helix in each size, laps, leads and ears as the job has them."));
     List<List<String>> rows = new ArrayList<>();
     for (SegmentOption option : compared.options()) {
       rows.add(
           List.of(
-              SegmentName.brief(option.angle()),
+              SegmentName.brief(option.division()),
               Integer.toString(option.pieces()),
-              Integer.toString(option.perSheet()),
-              Integer.toString(option.fill().bound().count()),
-              decimal(option.turnsPerSheet(), 2),
+              option.fill().isPresent() ? Integer.toString(option.perSheet()) : "mixed",
+              option.fill().map(fill -> Integer.toString(fill.bound().count())).orElse(""),
+              option.fill().isPresent() ? decimal(option.turnsPerSheet(), 2) : "",
               Integer.toString(option.sheets()),
               money(option.sheetCost()),
-              money(option.plan().purchase().gap()),
+              money(option.gap()),
               Integer.toString(option.joints()),
               style.format(option.chord()) + " × " + style.format(option.depth())));
     }
@@ -354,7 +359,8 @@ public final class ShopReport {
           List.of(
               verdict.result().word(),
               verdict.rule(),
-              verdict.finding() + (verdict.mend().isEmpty() ? "" : ". To mend: " + verdict.mend())));
+              verdict.finding()
+                  + (verdict.mend().isEmpty() ? "" : ". To mend: " + verdict.mend())));
     }
     table("One verdict for each rule", List.of("Verdict", "Rule", "Finding"), rows);
   }
@@ -371,7 +377,10 @@ public final class ShopReport {
               piece.kindId(),
               Optional.ofNullable(sheets.get(piece.number())).map(String::valueOf).orElse(""),
               Integer.toString(row.turn()),
-              decimal(row.bearingFrom().degrees(), 1) + "° – " + decimal(row.bearingTo().degrees(), 1) + "°",
+              decimal(row.bearingFrom().degrees(), 1)
+                  + "° – "
+                  + decimal(row.bearingTo().degrees(), 1)
+                  + "°",
               style.format(row.undersideFrom()) + " – " + style.format(row.undersideTo()),
               style.format(row.railFrom()) + " – " + style.format(row.railTo()),
               piece.lower().map(Joint::name).orElse("entry")
@@ -384,7 +393,14 @@ public final class ShopReport {
     table(
         "Pieces from the bottom up, heights above the base",
         List.of(
-            "Piece", "Kind", "Sheet", "Turn", "Bearing", "Underside", "Rail top", "Joints",
+            "Piece",
+            "Kind",
+            "Sheet",
+            "Turn",
+            "Bearing",
+            "Underside",
+            "Rail top",
+            "Joints",
             "Stations"),
         rows);
     say("Bearings run counter-clockwise as seen from above; 0° points to the right of the plan.");
@@ -446,7 +462,9 @@ public final class ShopReport {
       return;
     }
     chapter("Assumed where the job left it open");
-    parts.add(new ReportPart.Bullets(assumed.stream()
+    parts.add(
+        new ReportPart.Bullets(
+            assumed.stream()
                 .map(one -> one.field() + ": " + one.value() + " (" + one.reason() + ")")
                 .toList()));
   }

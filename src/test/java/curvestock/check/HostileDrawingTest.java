@@ -267,8 +267,10 @@ class HostileDrawingTest {
   void check_nameThatSteersATerminal_isToldOnOnePlainLine() throws Exception {
     String name = "a\u009b31m\u202e" + "long".repeat(100_000);
 
-    CheckReport report = check(GOOD.replace("id=\"piece-3\"", "id=\"" + name + "\" style=\"\""
-        + " transform=\"x\"").replace("data-piece=\"B\"", "data-piece=\"" + name + "\""));
+    CheckReport report =
+        check(
+            GOOD.replace("id=\"piece-3\"", "id=\"" + name + "\" style=\"\"" + " transform=\"x\"")
+                .replace("data-piece=\"B\"", "data-piece=\"" + name + "\""));
 
     assertThat(report.findings())
         .isNotEmpty()

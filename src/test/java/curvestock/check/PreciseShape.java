@@ -101,8 +101,7 @@ record PreciseShape(List<Edge> edges, Inside holds) {
   /** The least distance of the material of two shapes. */
   static BigDecimal distance(PreciseShape one, PreciseShape other) {
     BigDecimal least = boundaries(one, other);
-    boolean nested =
-        one.holds.at(other.edges.get(0).a()) || other.holds.at(one.edges.get(0).a());
+    boolean nested = one.holds.at(other.edges.get(0).a()) || other.holds.at(one.edges.get(0).a());
     return nested ? BigDecimal.ZERO : least;
   }
 

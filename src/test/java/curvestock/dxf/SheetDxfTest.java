@@ -58,8 +58,19 @@ class SheetDxfTest {
     assertThat(values(groups, 1)).contains("AC1009");
     assertThat(values(groups, 0))
         .containsOnly(
-            "SECTION", "ENDSEC", "TABLE", "ENDTAB", "LTYPE", "LAYER", "POLYLINE", "VERTEX",
-            "SEQEND", "LINE", "ARC", "CIRCLE", "EOF")
+            "SECTION",
+            "ENDSEC",
+            "TABLE",
+            "ENDTAB",
+            "LTYPE",
+            "LAYER",
+            "POLYLINE",
+            "VERTEX",
+            "SEQEND",
+            "LINE",
+            "ARC",
+            "CIRCLE",
+            "EOF")
         .endsWith("ENDSEC", "EOF");
     assertThat(values(groups, 999)).contains("curvestock unit: mm");
     assertThat(mixed()).matches("\\p{ASCII}*");
@@ -106,7 +117,9 @@ class SheetDxfTest {
     assertThat(bulges.get(2)).isCloseTo(eighth, org.assertj.core.data.Offset.offset(1e-11));
   }
 
-  /** Written by hand, from memory of the format's reference; no line of it comes from our writer. */
+  /**
+   * Written by hand, from memory of the format's reference; no line of it comes from our writer.
+   */
   private static final String BY_HAND =
       """
       999
@@ -264,7 +277,13 @@ class SheetDxfTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"40\n100\n", "50\n270\n", "8\nCUT\n10\n300\n20\n350", "999\nhalf", "8\nSHEET\n10\n600"})
+      strings = {
+        "40\n100\n",
+        "50\n270\n",
+        "8\nCUT\n10\n300\n20\n350",
+        "999\nhalf",
+        "8\nSHEET\n10\n600"
+      })
   void check_fileWithOneThingChanged_isNotRight(String there) throws Exception {
     String changed =
         switch (there) {

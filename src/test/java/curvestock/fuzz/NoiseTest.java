@@ -24,7 +24,14 @@ class NoiseTest {
         counts.merge(trial.apply(text), 1, Integer::sum);
       } catch (RuntimeException | AssertionError e) {
         throw new AssertionError(
-            what + ", round " + round + ": " + e + "\n" + text.substring(0, Math.min(5000, text.length())), e);
+            what
+                + ", round "
+                + round
+                + ": "
+                + e
+                + "\n"
+                + text.substring(0, Math.min(5000, text.length())),
+            e);
       }
     }
     return counts;

@@ -15,9 +15,29 @@ public final class SvgNoise {
 
   private static final List<String> NUMBERS =
       List.of(
-          "NaN", "Infinity", "-Infinity", "1e308", "1e309", "1e999999999", "-1e300", "1e-400", "0",
-          "-0", "1e6", "1e7", "", ".", "--1", "1.2.3", "0x10", "٣", "99999999999999999999999", "1e",
-          "1e+", "+5", "5.");
+          "NaN",
+          "Infinity",
+          "-Infinity",
+          "1e308",
+          "1e309",
+          "1e999999999",
+          "-1e300",
+          "1e-400",
+          "0",
+          "-0",
+          "1e6",
+          "1e7",
+          "",
+          ".",
+          "--1",
+          "1.2.3",
+          "0x10",
+          "٣",
+          "99999999999999999999999",
+          "1e",
+          "1e+",
+          "+5",
+          "5.");
 
   private static final List<String> PROLOGUES =
       List.of(
@@ -34,19 +54,44 @@ public final class SvgNoise {
 
   private static final List<String> INSIDES =
       List.of(
-          "&boom;", "&#0;", "&#x110000;", "&lt;", "<![CDATA[ ]]>", "<script>1</script>",
-          "<image href=\"file:///etc/hostname\"/>", "<use href=\"#cut\"/>",
-          "<use href=\"http://127.0.0.1:9/a.svg#b\"/>", "<foreignObject/>",
+          "&boom;",
+          "&#0;",
+          "&#x110000;",
+          "&lt;",
+          "<![CDATA[ ]]>",
+          "<script>1</script>",
+          "<image href=\"file:///etc/hostname\"/>",
+          "<use href=\"#cut\"/>",
+          "<use href=\"http://127.0.0.1:9/a.svg#b\"/>",
+          "<foreignObject/>",
           "<xi:include xmlns:xi=\"http://www.w3.org/2001/XInclude\" href=\"/etc/hostname\"/>",
-          "<g id=\"cut\"><path d=\"M 0 0 Z\"/></g>", "<style>@import url(//127.0.0.1:9/)</style>",
-          "<path/>", "<path d=\"\"/>", "<g><g><g>", "</g>", "<a", "\u0000", "\uFFFE", "\ud83d");
+          "<g id=\"cut\"><path d=\"M 0 0 Z\"/></g>",
+          "<style>@import url(//127.0.0.1:9/)</style>",
+          "<path/>",
+          "<path d=\"\"/>",
+          "<g><g><g>",
+          "</g>",
+          "<a",
+          "\u0000",
+          "\uFFFE",
+          "\ud83d");
 
   private static final List<String> ATTRIBUTES =
       List.of(
-          " transform=\"matrix(1e308 0 0 1e308 0 0)\"", " d=\"M\"", " d=\"M 0 0 L 1e9 1 Z\"",
-          " id=\"cut\"", " id=\"\"", " style=\"d:none\"", " xmlns=\"\"", " xmlns:x=\"x\"",
-          " data-piece=\"\u202e\"", " width=\"1e999mm\"", " viewBox=\"0 0 0 0\"",
-          " viewBox=\"NaN NaN NaN NaN\"", " height=\"-5mm\"", " x:y=\"\"");
+          " transform=\"matrix(1e308 0 0 1e308 0 0)\"",
+          " d=\"M\"",
+          " d=\"M 0 0 L 1e9 1 Z\"",
+          " id=\"cut\"",
+          " id=\"\"",
+          " style=\"d:none\"",
+          " xmlns=\"\"",
+          " xmlns:x=\"x\"",
+          " data-piece=\"\u202e\"",
+          " width=\"1e999mm\"",
+          " viewBox=\"0 0 0 0\"",
+          " viewBox=\"NaN NaN NaN NaN\"",
+          " height=\"-5mm\"",
+          " x:y=\"\"");
 
   private final String good;
   private final SplittableRandom random;

@@ -140,7 +140,9 @@ public final class Trial {
     require(message != null && !message.isBlank(), "no message");
     require(message.length() <= LONGEST_MESSAGE, "a message of " + message.length());
     require(
-        !message.contains("Exception") && !message.contains("java.") && !message.contains("Optional["),
+        !message.contains("Exception")
+            && !message.contains("java.")
+            && !message.contains("Optional["),
         "words of the machine: " + message);
   }
 

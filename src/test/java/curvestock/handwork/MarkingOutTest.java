@@ -42,7 +42,11 @@ class MarkingOutTest {
   @ParameterizedTest
   @CsvSource({
     // radius, sweep in degrees
-    "717.55, 94.407", "300, 45", "603.25, 90", "500, 180", "2000, 10"
+    "717.55, 94.407",
+    "300, 45",
+    "603.25, 90",
+    "500, 180",
+    "2000, 10"
   })
   void offsets_fromTheChord_lieOnTheCircle(double radius, double degrees) {
     double sweep = Math.toRadians(degrees);
@@ -62,7 +66,9 @@ class MarkingOutTest {
     assertThat(chord.offsets()).hasSize((int) Math.ceil(c / 2 / 25.4 - 1e-9) - 1);
   }
 
-  /** Hand value: R 100, chord 160, so half 80, foot 60, height 40; at 60 the circle stands at 80. */
+  /**
+   * Hand value: R 100, chord 160, so half 80, foot 60, height 40; at 60 the circle stands at 80.
+   */
   @Test
   void offsets_ofAThreeFourFiveCircle_areWhole() {
     double sweep = 2 * Math.asin(0.8);
@@ -123,8 +129,7 @@ class MarkingOutTest {
     for (PieceMarks mark : MarkingOut.of(SampleLayouts.mixed())) {
       for (ArcMark arc : mark.arcs()) {
         for (Point point :
-            List.of(
-                mark.corners().get(arc.from()), mark.corners().get(arc.to()), arc.middle())) {
+            List.of(mark.corners().get(arc.from()), mark.corners().get(arc.to()), arc.middle())) {
           assertThat(point.distance(arc.pivot())).isCloseTo(arc.radius(), within(1e-6));
         }
       }
@@ -159,8 +164,7 @@ class MarkingOutTest {
     double radius = 31 * 25.4;
     Placement swung = new Placement(SampleLayouts.QUARTER, new Pose(1000, 600, 0));
     Placement under = new Placement(SampleLayouts.QUARTER, new Pose(1000 - radius, 600, 0));
-    Layout layout =
-        new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of(swung, under));
+    Layout layout = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of(swung, under));
 
     assertThat(MarkingOut.of(layout).get(0).pivots().get(0).place()).isEqualTo(new OnPiece(1));
   }
@@ -260,8 +264,7 @@ class MarkingOutTest {
   @Test
   void trammel_withABit_runsOnTheWasteSide() {
     Length bit = Length.ofInches(0.25);
-    Trammel.Hole outer =
-        new Trammel.Hole("outer edge", Length.ofInches(32.5), Trammel.Keep.INSIDE);
+    Trammel.Hole outer = new Trammel.Hole("outer edge", Length.ofInches(32.5), Trammel.Keep.INSIDE);
     Trammel.Hole inner =
         new Trammel.Hole("inner edge", Length.ofInches(27.5), Trammel.Keep.OUTSIDE);
     Trammel.Hole track = new Trammel.Hole("track", Length.ofInches(30), Trammel.Keep.BOTH);

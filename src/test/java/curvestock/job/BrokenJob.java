@@ -198,10 +198,12 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         seen(SEARCH, SEARCH + "\nmachine: {outlines: bigger}", "23:21", "finished, offset"),
         unseen(SEARCH, SEARCH + "\nmachine: {lines-within: 1 mm}", "23:25", "to 0.2 mm"),
         seen(SEARCH, SEARCH + "\nmachine: {colours: {cut: red}}", "23:26", "\"#ff0000\""),
-        unseen(SEARCH, SEARCH + "\nmachine: {colours: {cut: '#6b6b6b'}}", "23:10", "must all differ"),
+        unseen(
+            SEARCH, SEARCH + "\nmachine: {colours: {cut: '#6b6b6b'}}", "23:10", "must all differ"),
         seen(SEARCH, SEARCH + "\nmachine: {colours: {cutt: '#ff0000'}}", "23:21", "mean \"cut\"?"),
         seen(SEARCH, SEARCH + "\nmachine: {tabs: {count: 4}}", "23:17", "write `width: 1/4 in`"),
-        seen(SEARCH, SEARCH + "\nmachine: {tabs: {width: 5 mm, count: 0}}", "23:38", "from 1 to 20"),
+        seen(
+            SEARCH, SEARCH + "\nmachine: {tabs: {width: 5 mm, count: 0}}", "23:38", "from 1 to 20"),
         seen(SEARCH, SEARCH + "\nmachine: {bed: big}", "23:16", "two lengths such as"),
         seen(SEARCH, SEARCH + "\nmachine: {dxf: {unit: ft}}", "23:23", "one of mm, in"),
         seen("sheets:\n", "stock:\n", "5:1", "unknown key \"stock\""));

@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.machine.MachineSetup;
+import curvestock.machine.Operation;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Grain;
 import curvestock.piece.Strip;
-import curvestock.machine.MachineSetup;
-import curvestock.machine.Operation;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -349,8 +349,8 @@ class JobReaderTest {
     assertThat(rates.feedPerMinute()).contains(Length.ofInches(20));
     assertThat(rates.minutesPerJoint()).hasValue(10);
     assertThat(rates.machinePerHour()).isEqualTo(Money.ZERO);
-    assertThat(rates.largestPiece())
-        .contains(new Rates.Opening(Length.ofInches(60), Length.ofInches(24)));
+    assertThat(rates.openings())
+        .contains(new Rates.Opening("the stated", Length.ofInches(60), Length.ofInches(24)));
     assertThat(rates.costSomething()).isFalse();
   }
 

@@ -99,8 +99,19 @@ class GoldenMachineFileTest {
     NodeList all = document.getElementsByTagNameNS("*", "*");
     Set<String> attributes =
         Set.of(
-            "id", "d", "fill", "stroke", "stroke-width", "width", "height", "viewBox", "xmlns",
-            "data-form", "data-piece", "data-pose", "data-hole-of");
+            "id",
+            "d",
+            "fill",
+            "stroke",
+            "stroke-width",
+            "width",
+            "height",
+            "viewBox",
+            "xmlns",
+            "data-form",
+            "data-piece",
+            "data-pose",
+            "data-hole-of");
     for (int i = 0; i < all.getLength(); i++) {
       Element element = (Element) all.item(i);
       assertThat(element.getNamespaceURI()).isEqualTo("http://www.w3.org/2000/svg");

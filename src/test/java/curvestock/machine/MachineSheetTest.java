@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Order, start points, tabs, letters and lines. */
@@ -127,8 +128,7 @@ class MachineSheetTest {
 
   @Test
   void tabs_withoutALongSide_areReported() {
-    Piece tiny =
-        Piece.of("t", "chip", new Strip(Length.ofMillimetres(9), Length.ofMillimetres(9)));
+    Piece tiny = Piece.of("t", "chip", new Strip(Length.ofMillimetres(9), Length.ofMillimetres(9)));
     Layout layout =
         new Layout(
             SampleLayouts.SHEET,
@@ -219,8 +219,7 @@ class MachineSheetTest {
             SampleLayouts.CUTTING,
             List.of(new Placement(drilled, new Pose(100, 100, 0))));
     MachineSetup setup =
-        MachineFilesTest.setup(
-            Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
+        MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
 
     assertThatThrownBy(() -> sheet(layout, setup))
         .isInstanceOf(ToolTooWide.class)
@@ -231,9 +230,7 @@ class MachineSheetTest {
   @Test
   void insideCorners_ofSectorHoleAndNotch_areTheirRadii() {
     assertThat(
-            InsideCorners.smallest(SampleLayouts.QUARTER.shape().outline())
-                .orElseThrow()
-                .inches())
+            InsideCorners.smallest(SampleLayouts.QUARTER.shape().outline()).orElseThrow().inches())
         .isCloseTo(29, Offset.offset(1e-9));
     assertThat(InsideCorners.smallest(SampleLayouts.BLOCK.shape().outline())).isEmpty();
     assertThat(
@@ -241,10 +238,26 @@ class MachineSheetTest {
                 curvestock.geometry.Outline.of(
                     Loop.polygon(
                         List.of(
-                            new Point(0, 0),
-                            new Point(9, 0),
-                            new Point(3, 3),
-                            new Point(0, 9))))))
+                            new Point(0, 0), new Point(9, 0), new Point(3, 3), new Point(0, 9))))))
         .contains(Length.ZERO);
+  }
+
+  /** Hand-made: two blocks of 140 x 90 side by side, a kerf of 1/16 in and a little more apart. */
+  @ParameterizedTest
+  @CsvSource({"0, 140", "0.1, 0"})
+  void sharedCuts_ofGrownBlocksAKerfApart_areTheirSides(double more, double twice) {
+    double pitch = 90 + 1.5875 + more;
+    Layout layout =
+        new Layout(
+            SampleLayouts.SHEET,
+            SampleLayouts.CUTTING,
+            List.of(
+                new Placement(SampleLayouts.BLOCK, new Pose(200, 200, 0)),
+                new Placement(SampleLayouts.BLOCK, new Pose(200, 200 + pitch, 0))));
+    MachineSetup offset =
+        MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
+
+    assertThat(SharedCuts.length(sheet(layout, offset))).isCloseTo(twice, Offset.offset(1e-6));
+    assertThat(SharedCuts.length(sheet(layout, MachineSetup.DEFAULT))).isZero();
   }
 }

@@ -112,8 +112,8 @@ class EdgeCasesTest {
     "10 x 10 in, 'radius: 2.5 in, width: 5 in, angle: 90', 1, true",
     "24 x 24 in, 'radius: 9 in, width: 6 in, angle: 0.1', 5, true",
   })
-  void plan_ringsDiscsAndSlivers_areCutOrRefused(
-      String size, String arc, int count, boolean fits) throws Exception {
+  void plan_ringsDiscsAndSlivers_areCutOrRefused(String size, String arc, int count, boolean fits)
+      throws Exception {
     Job job = job(sheet(size), "kerf: 1/8 in", pieces(count, "arc: {" + arc + "}"));
     if (fits) {
       assertThat(sheets(job, PlanListener.NONE)).isEqualTo(1);
@@ -135,8 +135,7 @@ class EdgeCasesTest {
     assertThat(two.layouts()).hasSameSizeAs(one.layouts());
     assertThat(two.purchase().sheetCost()).isEqualTo(one.purchase().sheetCost());
     assertThat(two.layouts().get(0).pieceArea())
-        .isCloseTo(
-            one.layouts().get(0).pieceArea(), org.assertj.core.data.Offset.offset(1e-6));
+        .isCloseTo(one.layouts().get(0).pieceArea(), org.assertj.core.data.Offset.offset(1e-6));
   }
 
   /** By hand: turns × pieces a turn, the rest as a shorter piece. */
