@@ -112,9 +112,10 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
     List<Layout> layouts = new ArrayList<>();
     List<SheetLimit> limits = new ArrayList<>();
     int kinds = thin.problem.demands().size() + thick.problem.demands().size();
+    double thickness = 0;
     for (RandomPurchases part : List.of(thin, thick)) {
       int before = demands.size();
-      double thickness = part == thin ? 6 : 12;
+      thickness += 6;
       Map<Piece, Piece> pieces = new HashMap<>();
       for (Demand demand : part.problem.demands()) {
         Piece old = demand.piece();
