@@ -29,6 +29,6 @@ final class Shown {
   }
 
   private static boolean turnsReading(int c) {
-    return c >= 0x2028 && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
+    return (c >= 0x2028 && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
   }
 }
