@@ -4,6 +4,8 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.compare.BatchComparer;
+import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
@@ -15,9 +17,11 @@ import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
+import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
 import curvestock.helix.HelixOrder;
+import curvestock.job.Batch;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
@@ -27,9 +31,12 @@ import curvestock.packing.Arrangement;
 import curvestock.packing.Continued;
 import curvestock.packing.Control;
 import curvestock.packing.Effort;
+import curvestock.packing.PackedStore;
 import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
@@ -37,12 +44,14 @@ import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.plan.Remnant;
 import curvestock.printing.Footprint;
+import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
 import curvestock.printing.Patterns;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
 import curvestock.purchase.Purchase;
+import curvestock.report.BatchWords;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -52,6 +61,7 @@ import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
 import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
+import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
 import curvestock.report.ReportHtml;
@@ -132,7 +142,20 @@ public final class Workshop {
    * @throws Infeasible if it cannot be cut from its sheets
    */
   public static Plan plan(Job job, PlanListener listener) throws Infeasible {
-    return new Planner(job, listener).plan();
+    return plan(job, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
+  public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
+    return new Planner(job, listener, packers).plan();
+  }
+
+  /**
+   * Packers that keep what they pack in the user's cache folder and find it there again. Answers
+   * are the same with and without.
+   */
+  public static Packers remembering() {
+    return new Packers(PackingCache.ofUser().orElse(PackedStore.NONE));
   }
 
   /**
@@ -221,8 +244,47 @@ public final class Workshop {
         .structure()
         .ifPresent(
             order ->
-                addHelix(folder, new HelixReport(plan.job(), order, Optional.of(plan), false)));
-    List<List<String>> labels = plan.labels();
+                addHelix(folder, "", new HelixReport(plan.job(), order, Optional.of(plan), false)));
+    addSheets(folder, plan, plan.labels(), listener);
+    return folder;
+  }
+
+  /**
+   * Plans several jobs together.
+   *
+   * @throws Infeasible if they cannot be cut from their sheets
+   */
+  public static BatchPlan plan(Batch batch, PlanListener listener, Packers packers)
+      throws Infeasible {
+    return new BatchPlan(batch, plan(batch.together(), listener, packers));
+  }
+
+  /**
+   * Draws and checks the sheets of several jobs, as for one; the helix of each job in a folder of
+   * its letter.
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder result(BatchPlan batch, PlanListener listener) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("plan.json", PlanJson.of(batch));
+    folder.add("summary.txt", String.join("\n", BatchWords.summary(batch)) + "\n");
+    for (Batch.Member member : batch.batch().members()) {
+      Job job = member.job();
+      job.structure()
+          .ifPresent(
+              order ->
+                  addHelix(
+                      folder,
+                      "job-" + member.tag() + "/",
+                      new HelixReport(job, order, Optional.empty(), false)));
+    }
+    addSheets(folder, batch.plan(), batch.labels(), listener);
+    return folder;
+  }
+
+  private static void addSheets(
+      ResultFolder folder, Plan plan, List<List<String>> labels, PlanListener listener) {
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
       listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
@@ -234,7 +296,6 @@ public final class Workshop {
       folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
     }
     MachineFiles.add(folder, plan);
-    return folder;
   }
 
   /**
@@ -268,23 +329,23 @@ public final class Workshop {
   /** The files of a helix: summary, tables, data, drawings. */
   public static ResultFolder helixResult(HelixReport report) {
     ResultFolder folder = new ResultFolder();
-    addHelix(folder, report);
+    addHelix(folder, "", report);
     return folder;
   }
 
-  private static void addHelix(ResultFolder folder, HelixReport report) {
+  private static void addHelix(ResultFolder folder, String in, HelixReport report) {
     HelixTables tables = new HelixTables(report);
-    folder.add("helix.txt", String.join("\n", HelixSummary.withLists(report)) + "\n");
-    folder.add("helix.json", HelixJson.of(report));
-    folder.add("schedule.csv", tables.schedule());
-    folder.add("supports.csv", tables.supports());
-    folder.add("shopping.csv", tables.shopping());
-    folder.add("joints.csv", tables.joints());
-    folder.add("cutting-list.csv", tables.cuttingList());
+    folder.add(in + "helix.txt", String.join("\n", HelixSummary.withLists(report)) + "\n");
+    folder.add(in + "helix.json", HelixJson.of(report));
+    folder.add(in + "schedule.csv", tables.schedule());
+    folder.add(in + "supports.csv", tables.supports());
+    folder.add(in + "shopping.csv", tables.shopping());
+    folder.add(in + "joints.csv", tables.joints());
+    folder.add(in + "cutting-list.csv", tables.cuttingList());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.order(), title));
-    draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
+    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.order(), title));
+    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
   private static void draw(ResultFolder folder, String name, String svg) {
@@ -304,7 +365,8 @@ public final class Workshop {
         job.invented(),
         labels,
         Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
-        MachineNotes.size(job));
+        MachineNotes.size(job),
+        PieceNotes.of(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
@@ -331,11 +393,39 @@ public final class Workshop {
    */
   public static Comparison compare(Job job, Question question, CompareListener listener)
       throws Infeasible {
-    if (job.helix().isEmpty()) {
+    return compare(job, question, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before. */
+  public static Comparison compare(
+      Job job, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    if (job.helix().isEmpty() && job.structure().isEmpty()) {
       throw new Infeasible(
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
-    return new Comparer(job, question, listener).compare();
+    return new Comparer(job, question, listener, packers).compare();
+  }
+
+  /**
+   * Compares segment sizes for several jobs together.
+   *
+   * @throws Infeasible if a job cannot be cut in any of them, or none has a helix
+   */
+  public static BatchComparison compare(
+      Batch batch, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    return new BatchComparer(batch, question, listener, packers).compare();
+  }
+
+  /** The comparison of several jobs as text, and the data of each job compared by itself. */
+  public static ResultFolder result(BatchComparison found) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("compare.txt", String.join("\n", BatchWords.of(found)) + "\n");
+    for (int i = 0; i < found.apart().size(); i++) {
+      String name = "job-" + found.batch().members().get(i).tag() + "/compare.json";
+      found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(alone)));
+    }
+    folder.add("plan.json", PlanJson.of(found.rows().get(found.best()).batch()));
+    return folder;
   }
 
   /** The comparison as text, data and charts. */
@@ -413,6 +503,7 @@ public final class Workshop {
             });
     TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
     folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
+    folder.add("labels.pdf", LabelSheet.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {

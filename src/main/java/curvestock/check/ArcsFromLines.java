@@ -73,25 +73,38 @@ final class ArcsFromLines {
     int first = firstCorner(gap);
     int at = 0;
     while (at < count) {
-      int lines = FEWEST_LINES;
-      Optional<Circle> found = Optional.empty();
-      while (at + lines <= count) {
-        Optional<Circle> circle = circle(first + at, first + at + lines, gap);
-        if (circle.isEmpty()) {
-          break;
-        }
-        found = circle;
-        lines++;
-      }
-      if (found.isPresent()) {
-        edges.add(arc(found.get(), first + at, first + at + lines - 1));
-        at += lines - 1;
+      int lines = longestRun(first + at, count - at, gap);
+      if (lines > 0) {
+        Circle circle = circle(first + at, first + at + lines, gap).orElseThrow();
+        edges.add(arc(circle, first + at, first + at + lines));
+        at += lines;
       } else {
         edges.add(new Trace.Straight(corner(first + at), corner(first + at + 1)));
         at++;
       }
     }
     return new TraceLoop(edges);
+  }
+
+  /**
+   * How many lines from a corner stand for one arc; 0 if none do. Doubled as long as they do, then
+   * halved down, so that a long arc is not followed line by line.
+   */
+  private int longestRun(int from, int most, double gap) {
+    if (most < FEWEST_LINES || circle(from, from + FEWEST_LINES, gap).isEmpty()) {
+      return 0;
+    }
+    int good = FEWEST_LINES;
+    int bad = most + 1;
+    while (good + 1 < bad) {
+      int next = Math.min(2 * good, (good + bad) / 2);
+      if (circle(from, from + next, gap).isPresent()) {
+        good = next;
+      } else {
+        bad = next;
+      }
+    }
+    return good;
   }
 
   private Point corner(int index) {

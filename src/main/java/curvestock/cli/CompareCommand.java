@@ -1,13 +1,16 @@
 package curvestock.cli;
 
 import curvestock.app.Workshop;
+import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
 import curvestock.files.FileProblem;
+import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.plan.Infeasible;
+import curvestock.report.BatchWords;
 import curvestock.report.CompareSummary;
 import curvestock.units.Angle;
 import java.io.PrintWriter;
@@ -31,6 +34,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Which segment size? Compares sheets, cost and joints for several, and recommends one.",
+      "Several job files are compared together: their pieces share sheets.",
       "Without a job file the embedded default job is compared (its data are invented)."
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
@@ -81,15 +85,35 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     Question question = question();
-    print(work(options.job(), question));
+    List<Job> jobs = options.jobs();
+    if (jobs.size() == 1) {
+      Comparison comparison = work(jobs.get(0), question);
+      print(CompareSummary.of(comparison), "charts/choices.png");
+    } else {
+      print(BatchWords.of(work(Batch.of(jobs), question)), "compare.txt");
+    }
     return 0;
   }
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      Comparison comparison = Workshop.compare(job, question, new Progress(terminal));
+      Comparison comparison =
+          Workshop.compare(job, question, new Progress(terminal), options.packers());
       options.publish(() -> Workshop.result(comparison));
       return comparison;
+    }
+  }
+
+  private BatchComparison work(Batch batch, Question question) throws Infeasible, FileProblem {
+    if (question.scan() || question.sheetsOnHand().isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--scan and --with-sheets are for one job, not for several together");
+    }
+    try (Terminal terminal = new Terminal(options.quiet())) {
+      BatchComparison found =
+          Workshop.compare(batch, question, new Progress(terminal), options.packers());
+      options.publish(() -> Workshop.result(found));
+      return found;
     }
   }
 
@@ -120,14 +144,14 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
         360.0 * Integer.parseInt(matcher.group(1)) / Integer.parseInt(matcher.group(2)));
   }
 
-  private void print(Comparison comparison) {
+  private void print(List<String> answer, String lookAt) {
     PrintWriter printer = spec.commandLine().getOut();
-    CompareSummary.of(comparison).forEach(printer::println);
+    answer.forEach(printer::println);
     printer.println();
     printer.println(
         options
             .out()
-            .map(dir -> "Written: " + dir + " (look at charts/choices.png first)")
+            .map(dir -> "Written: " + dir + " (look at " + lookAt + " first)")
             .orElse(
                 "Nothing was written: add --out DIR to get the table, the data and the charts."));
     printer.flush();
@@ -155,6 +179,11 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     @Override
     public boolean stopped() {
       return terminal.stopped();
+    }
+
+    @Override
+    public void overall(double share) {
+      terminal.overall(share);
     }
 
     @Override

@@ -5,6 +5,7 @@ import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,6 +21,9 @@ import picocli.CommandLine.Spec;
 
 /** What all commands share that work a job out: which job, how hard, and where to write. */
 final class JobOptions {
+
+  /** {@code off} keeps the tests of this program out of their user's cache. */
+  private static final String CACHE = "curvestock.cache";
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec mixee;
@@ -52,6 +56,12 @@ final class JobOptions {
 
   @Option(names = "--quiet", description = "Print no progress, only the answer.")
   private boolean quiet;
+
+  @Option(
+      names = "--no-cache",
+      description =
+          "Neither use nor keep packings in the user's cache folder. The answer is the same.")
+  private boolean noCache;
 
   boolean debug() {
     return debug.isGiven();
@@ -96,6 +106,13 @@ final class JobOptions {
     return job.with(
         new SearchSettings(
             seed == null ? given.seed() : seed, effort == null ? given.effort() : effort));
+  }
+
+  /** With the user's cache, unless it is refused here or by the system property. */
+  Packers packers() {
+    return noCache || "off".equals(System.getProperty(CACHE))
+        ? Packers.FORGETFUL
+        : Workshop.remembering();
   }
 
   /** Writes the result if a folder was named; only then it is made at all. */

@@ -3,11 +3,15 @@ package curvestock.cli;
 import curvestock.app.Workshop;
 import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
+import curvestock.job.Batch;
 import curvestock.job.Job;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
+import curvestock.report.BatchWords;
 import curvestock.report.PlanSummary;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -20,6 +24,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Packs the pieces of a job on its sheets, chooses what to buy, and writes checked cut layouts.",
+      "Several job files are planned together: their pieces share sheets.",
       "Without a job file the embedded default job is planned (its data are invented)."
     })
 final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
@@ -35,13 +40,27 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Override
   public Integer call() throws Exception {
-    print(work(options.job()));
+    List<Job> jobs = options.jobs();
+    if (jobs.size() == 1) {
+      print(PlanSummary.of(work(jobs.get(0))));
+    } else {
+      print(BatchWords.summary(work(Batch.of(jobs))));
+    }
     return 0;
+  }
+
+  private BatchPlan work(Batch batch) throws Infeasible, FileProblem {
+    try (Terminal terminal = new Terminal(options.quiet())) {
+      BatchPlan plan = Workshop.plan(batch, terminal, options.packers());
+      ResultFolder result = Workshop.result(plan, terminal);
+      options.publish(() -> result);
+      return plan;
+    }
   }
 
   private Plan work(Job job) throws Infeasible, FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      Plan plan = Workshop.plan(job, terminal);
+      Plan plan = Workshop.plan(job, terminal, options.packers());
       // Drawn and checked even if nothing is written: a wrong layout must never reach a user.
       ResultFolder result = Workshop.result(plan, terminal);
       options.publish(() -> result);
@@ -49,9 +68,9 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
     }
   }
 
-  private void print(Plan plan) {
+  private void print(List<String> summary) {
     PrintWriter printer = spec.commandLine().getOut();
-    PlanSummary.of(plan).forEach(printer::println);
+    summary.forEach(printer::println);
     printer.println();
     printer.println(
         options

@@ -193,7 +193,8 @@ public final class SheetDrawing {
     String widest = numbers.stream().max(Comparator.comparingDouble(TextWidth::ems)).orElse("");
     for (int i = 0; i < numbers.size(); i++) {
       Placement placement = layout.placements().get(i);
-      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest)) {
+      String name = title.notes().isEmpty() ? placement.piece().name() : title.notes().get(i);
+      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest, name)) {
         drawText(canvas, group, text);
       }
     }

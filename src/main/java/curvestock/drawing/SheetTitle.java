@@ -17,6 +17,8 @@ import java.util.Optional;
  * @param labels what is written in each piece, in the layout's order; empty for 1, 2, 3 ...
  * @param remnant the rectangle left over, in the sheet's frame; empty if there is none to keep
  * @param machine a sentence on the size of the outlines in the files for machines; may be empty
+ * @param notes what is written below each piece's number instead of its name, in the layout's
+ *     order; empty for the names
  */
 public record SheetTitle(
     String job,
@@ -27,7 +29,8 @@ public record SheetTitle(
     boolean invented,
     List<String> labels,
     Optional<Box> remnant,
-    String machine) {
+    String machine,
+    List<String> notes) {
 
   /** A sheet of which nothing worth keeping is left, without a word on files for machines. */
   public SheetTitle(
@@ -38,7 +41,7 @@ public record SheetTitle(
       String material,
       boolean invented,
       List<String> labels) {
-    this(job, sheet, sheets, style, material, invented, labels, Optional.empty(), "");
+    this(job, sheet, sheets, style, material, invented, labels, Optional.empty(), "", List.of());
   }
 
   /**
@@ -46,6 +49,7 @@ public record SheetTitle(
    */
   public SheetTitle {
     labels = List.copyOf(labels);
+    notes = List.copyOf(notes);
     if (sheet < 1 || sheet > sheets) {
       throw new IllegalArgumentException(
           "sheet number must be within 1 to " + sheets + ", but was " + sheet);
@@ -54,6 +58,7 @@ public record SheetTitle(
 
   /** The same title for a sheet of which that rectangle is left. */
   public SheetTitle with(Optional<Box> left) {
-    return new SheetTitle(job, sheet, sheets, style, material, invented, labels, left, machine);
+    return new SheetTitle(
+        job, sheet, sheets, style, material, invented, labels, left, machine, notes);
   }
 }

@@ -223,6 +223,11 @@ public final class HelixPlan {
         : Optional.empty();
   }
 
+  /** Plates and blocks that are cut from the roadbed's sheets. */
+  public List<Demand> smallParts() {
+    return new SmallParts(spec, joints, supports, style).demands();
+  }
+
   /** Weight of one piece cut from the roadbed's sheets, in kilograms. */
   public double weightOf(Piece piece) {
     return new Weight(spec.woodDensity()).ofWood(piece.shape().area(), spec.stack().plywood());

@@ -89,22 +89,26 @@ public record Job(
         rates, terms, spares, machine, other);
   }
 
-  /**
-   * The same job with another plain ring, on other sheets, cut another way: what comparisons ask.
-   * The structure, whose pieces belong to the ring it was given with, is left out.
-   */
-  public Job with(SegmentPlan other, List<SheetStock> stock, Cutting way) {
+  /** The same job on other sheets, cut another way. */
+  public Job on(List<SheetStock> stock, Cutting way) {
+    return new Job(
+        title, note, invented, style, currency, stock, way, helix, structure, pieces, search,
+        rates, terms, spares, machine, paper);
+  }
+
+  /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */
+  public Job only(List<Demand> wanted) {
     return new Job(
         title,
         note,
         invented,
         style,
         currency,
-        stock,
-        way,
-        Optional.of(other),
+        sheets,
+        cutting,
         Optional.empty(),
-        pieces,
+        Optional.empty(),
+        wanted,
         search,
         rates,
         terms,

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.yaml.snakeyaml.DumperOptions;
 import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
@@ -30,6 +31,9 @@ import org.yaml.snakeyaml.resolver.Resolver;
 public final class JobText {
 
   private static final int LINE = 100;
+
+  /** What the YAML writer would set a tag before, since versions of YAML read it differently. */
+  private static final Pattern OCTAL = Pattern.compile("[-+]?0[0-9_]+");
 
   private JobText() {}
 
@@ -121,7 +125,9 @@ public final class JobText {
       items.subList(list.size(), items.size()).clear();
       return sequence;
     }
-    if (node instanceof ScalarNode scalar && scalar.getValue().equals(value)) {
+    if (node instanceof ScalarNode scalar
+        && scalar.getValue().equals(value)
+        && !OCTAL.matcher(scalar.getValue()).matches()) {
       return scalar;
     }
     org.yaml.snakeyaml.nodes.Node changed = fresh(value, depth);
@@ -173,7 +179,11 @@ public final class JobText {
 
   private static ScalarNode scalar(String text) {
     Tag tag = new Resolver().resolve(NodeId.scalar, text, true);
-    boolean plain = !tag.equals(Tag.NULL) && !tag.equals(Tag.MERGE) && !text.startsWith("!");
+    boolean plain =
+        !tag.equals(Tag.NULL)
+            && !tag.equals(Tag.MERGE)
+            && !text.startsWith("!")
+            && !OCTAL.matcher(text).matches();
     ScalarStyle style =
         text.contains("\n")
             ? ScalarStyle.LITERAL

@@ -59,17 +59,23 @@ final class PieceReader {
 
   /** A, B, C ... Z, AA, AB ..., but for those of the helix. */
   static List<String> ids(int count) {
-    List<String> ids = new ArrayList<>();
-    for (int number = 1; ids.size() < count; number++) {
+    return letters(count + TAKEN.size()).stream()
+        .filter(id -> !TAKEN.contains(id))
+        .limit(count)
+        .toList();
+  }
+
+  /** A, B, C ... Z, AA, AB ... */
+  static List<String> letters(int count) {
+    List<String> letters = new ArrayList<>();
+    for (int number = 1; number <= count; number++) {
       StringBuilder id = new StringBuilder();
       for (int rest = number; rest > 0; rest = (rest - 1) / 26) {
         id.insert(0, (char) ('A' + (rest - 1) % 26));
       }
-      if (!TAKEN.contains(id.toString())) {
-        ids.add(id.toString());
-      }
+      letters.add(id.toString());
     }
-    return ids;
+    return letters;
   }
 
   private Optional<Demand> read(Field field, String id) {

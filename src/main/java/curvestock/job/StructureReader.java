@@ -11,6 +11,7 @@ import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.RoadbedStack;
+import curvestock.helix.spec.SegmentRun;
 import curvestock.helix.spec.Segmentation;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.spec.Traffic;
@@ -167,7 +168,8 @@ final class StructureReader {
     Optional<Angle> segment =
         helix.needOneOf("segments-per-turn", "segment-angle").flatMap(HelixReader::segment);
     Optional<Angle> starter = helix.find("starter-angle").flatMap(field -> field.angle(1, 360));
-    return helix.build(() -> new Segmentation(segment.orElseThrow(), starter));
+    Optional<SegmentRun> lower = HelixReader.lower(helix);
+    return helix.build(() -> new Segmentation(segment.orElseThrow(), starter, lower));
   }
 
   private Optional<Ascent> ascent() {

@@ -7,6 +7,7 @@ import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.purchase.Breakdown;
 import curvestock.purchase.Panel;
@@ -32,12 +33,14 @@ final class Columns {
 
   private final Job job;
   private final PlanListener listener;
+  private final Packers packers;
   private final Control control;
   private final List<Layout> layouts = new ArrayList<>();
   private final List<Capacity> capacities = new ArrayList<>();
   private final Set<SheetStock> packed = new HashSet<>();
 
-  Columns(Job job, PlanListener listener) {
+  Columns(Job job, PlanListener listener, Packers packers) {
+    this.packers = packers;
     this.job = job;
     this.listener = listener;
     this.control = control(listener);
@@ -90,7 +93,7 @@ final class Columns {
   private void pack(SheetStock sheet) {
     List<Demand> demands =
         job.demands().stream().filter(demand -> job.suits(demand.piece(), sheet)).toList();
-    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    Packer packer = packers.of(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
       Bound bound = bound(demand, sheet, packer);

@@ -6,7 +6,7 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.packing.Control;
 import curvestock.packing.Effort;
-import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -34,8 +34,10 @@ final class Compaction {
 
   private final Job job;
   private final Control control;
+  private final Packers packers;
 
-  Compaction(Job job, Control control) {
+  Compaction(Job job, Control control, Packers packers) {
+    this.packers = packers;
     this.job = job;
     this.control = control;
   }
@@ -110,7 +112,7 @@ final class Compaction {
             sheet.grain());
     SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
     Layout filled =
-        new Packer(end, layout.cutting(), quick).fill(demands(layout), control).layout();
+        packers.of(end, layout.cutting(), quick).fill(demands(layout), control).layout();
     return new Layout(sheet, layout.cutting(), filled.placements());
   }
 

@@ -50,6 +50,11 @@ public record Plan(
             bed ->
                 bed.kinds()
                     .forEach(kind -> scheduled.put(kind.id(), bed.numbersOf(kind).iterator())));
+    return labels(layouts, scheduled);
+  }
+
+  /** Labels from the numbers scheduled for a piece id; pieces of other ids are counted. */
+  static List<List<String>> labels(List<Layout> layouts, Map<String, Iterator<String>> scheduled) {
     Map<String, Integer> last = new HashMap<>();
     List<List<String>> labels = new ArrayList<>();
     for (Layout layout : layouts) {

@@ -2,6 +2,7 @@ package curvestock.plan;
 
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.purchase.Breakdown;
@@ -20,10 +21,17 @@ public final class Planner {
 
   private final Job job;
   private final PlanListener listener;
+  private final Packers packers;
 
   public Planner(Job job, PlanListener listener) {
+    this(job, listener, Packers.FORGETFUL);
+  }
+
+  /** A planner that may find packings in a store. */
+  public Planner(Job job, PlanListener listener, Packers packers) {
     this.job = job;
     this.listener = listener;
+    this.packers = packers;
   }
 
   /**
@@ -32,9 +40,23 @@ public final class Planner {
    * @throws Infeasible if a piece fits on no sheet, or the sheets that can be had do not suffice
    */
   public Plan plan() throws Infeasible {
+    return plan(true);
+  }
+
+  /**
+   * The same sheets without the last touches: pieces of a sheet that is not full are not moved
+   * together, and what sheets carried whole would cost is not worked out. What comparisons need.
+   *
+   * @throws Infeasible as {@link #plan}
+   */
+  public Plan planRoughly() throws Infeasible {
+    return plan(false);
+  }
+
+  private Plan plan(boolean finished) throws Infeasible {
     List<Product> products = job.products();
     requireThicknesses(products);
-    Columns columns = new Columns(job, listener).with(products);
+    Columns columns = new Columns(job, listener, packers).with(products);
     requireAllFit(columns);
     listener.step("choosing the sheets");
     Purchase purchase = new Choosing(job, columns).choose(products);
@@ -44,9 +66,12 @@ public final class Planner {
         Comparator.comparingInt((Layout layout) -> rank(layout.sheet()))
             .thenComparing(Comparator.comparingDouble(Layout::pieceArea).reversed()));
     layouts.removeIf(layout -> layout.placements().isEmpty());
-    compact(layouts);
+    if (finished) {
+      compact(layouts);
+    }
     List<Capacity> capacities = columns.capacities();
-    Optional<Purchase> uncut = carriedWhole(products, columns);
+    Optional<Purchase> uncut =
+        finished ? carriedWhole(products, columns) : Optional.empty();
     return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
   }
 
@@ -58,7 +83,7 @@ public final class Planner {
       emptiest.merge(
           rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
     }
-    Compaction compaction = new Compaction(job, Columns.control(listener));
+    Compaction compaction = new Compaction(job, Columns.control(listener), packers);
     for (int i : emptiest.values()) {
       listener.step("moving the pieces of sheet " + (i + 1) + " together");
       layouts.set(i, compaction.compacted(layouts.get(i)));

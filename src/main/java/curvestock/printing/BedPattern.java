@@ -54,6 +54,7 @@ final class BedPattern {
   private final Pose view;
   private final Paper paper = new Paper();
   private final List<String> notes = new ArrayList<>();
+  private String letters = "";
 
   private BedPattern(HelixPlan plan, PieceKind kind, LengthStyle style) {
     this.plan = plan;
@@ -94,7 +95,7 @@ final class BedPattern {
     notes.add(
         "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
             + " and laps. Dots: what stands below. The printed side is the upper one.");
-    measures();
+    notes.add(letters);
     String title = kind.id() + ", " + kind.name();
     return new Pattern(kind.id(), title, notes, paper);
   }
@@ -116,7 +117,7 @@ final class BedPattern {
     holes();
     joints();
     words();
-    corners();
+    letters = CornerLetters.draw(outline.at(view), paper, ruler);
   }
 
   private List<Edge> placed(List<Edge> edges) {
@@ -269,7 +270,8 @@ final class BedPattern {
   // Words.
 
   private void words() {
-    double at = (piece.cutFrom() + piece.cutTo()) / 2;
+    // In the middle of the ring's part, which lies level or nearly so.
+    double at = (piece.from() + piece.to()) / 2;
     Point middle = beside(at, 0);
     double up = Math.signum(beside(at, half).y() - middle.y());
     String title = kind.id() + "  " + kind.name();
@@ -277,8 +279,8 @@ final class BedPattern {
     paper.text(title, middle.plus(new Point(0, half * 0.36)), size, Anchor.MIDDLE, true);
     paper.text(
         "this side up", middle.plus(new Point(0, -half * 0.3)), LETTERS, Anchor.MIDDLE, false);
-    edgeNote(at, up > 0 ? half : -half, -5, up > 0 ? "outer" : "inner", up > 0);
-    edgeNote(at, up > 0 ? -half : half, 5, up > 0 ? "inner" : "outer", up <= 0);
+    edgeNote(at, up > 0 ? half : -half, -6, up > 0 ? "outer" : "inner", up > 0);
+    edgeNote(at, up > 0 ? -half : half, 6, up > 0 ? "inner" : "outer", up <= 0);
     double aside = piece.cutFrom() + (piece.cutTo() - piece.cutFrom()) * 0.3;
     for (Length radius : ground.trackRadii()) {
       double outwards = radius.minus(ground.bedRadius()).millimetres();
@@ -302,40 +304,5 @@ final class BedPattern {
     Point to = beside(piece.cutTo() - reach, half * 0.3);
     paper.text(low, from, LETTERS, Anchor.MIDDLE, true);
     paper.text(high, to, LETTERS, Anchor.MIDDLE, true);
-  }
-
-  private void corners() {
-    double inset = Math.min(7, half / 4);
-    corner("A", piece.cutFrom() + inset, half - inset);
-    corner("B", piece.cutTo() - inset, half - inset);
-    corner("C", piece.cutTo() - inset, -half + inset);
-    corner("D", piece.cutFrom() + inset, -half + inset);
-  }
-
-  private void corner(String letter, double at, double outwards) {
-    paper.text(letter, beside(at, outwards), LETTERS * 1.1, Anchor.MIDDLE, true);
-  }
-
-  private void measures() {
-    Point a = figure.beside(piece.cutFrom(), half);
-    Point b = figure.beside(piece.cutTo(), half);
-    Point c = figure.beside(piece.cutTo(), -half);
-    Point d = figure.beside(piece.cutFrom(), -half);
-    notes.add(
-        "When the pages are together measure from corner to corner: A to B "
-            + distance(a, b)
-            + ", C to D "
-            + distance(c, d)
-            + ", A to C "
-            + distance(a, c)
-            + ", B to D "
-            + distance(b, d)
-            + ", A to D "
-            + distance(a, d)
-            + ". A is the outer corner of the lower end.");
-  }
-
-  private String distance(Point from, Point to) {
-    return ruler.of(from.distance(to));
   }
 }

@@ -48,7 +48,7 @@ public final class MarkingSheets {
   private MarkingSheets(Plan plan, PdfBook book) {
     this.plan = plan;
     this.job = plan.job();
-    this.ruler = new Ruler(job.style());
+    this.ruler = Ruler.forHand(job.style());
     this.flow = new PageFlow(book, job.paper(), true, job.title() + " · marking out by hand");
   }
 
@@ -83,7 +83,7 @@ public final class MarkingSheets {
             + " square: 3, 4 and 5 of any unit. Lengths are in "
             + words(ruler.unit())
             + ", rounded to the nearest "
-            + step()
+            + ruler.nearest()
             + ".");
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
@@ -114,13 +114,6 @@ public final class MarkingSheets {
       case "cm" -> "centimetres";
       default -> unit;
     };
-  }
-
-  private String step() {
-    int part = job.style().denominator();
-    return part > 0
-        ? "1/" + part + " in"
-        : job.style().unit().symbol().equals("mm") ? "0.01 mm" : "0.001 " + ruler.unit();
   }
 
   // Places.

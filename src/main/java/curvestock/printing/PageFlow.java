@@ -26,7 +26,7 @@ final class PageFlow {
   /** A picture is made smaller to this share before it takes a page of its own. */
   private static final double SMALLEST_PICTURE = 0.6;
 
-  private static final double GAP = 2.4;
+  private static final double GAP = 3.6;
 
   /** Widths are guessed on the wide side; running text of small letters takes that much less. */
   static final double PROSE = 1.14;
@@ -210,14 +210,19 @@ final class PageFlow {
     }
     double[] ems = new double[head.size()];
     boolean[] numeric = new boolean[head.size()];
+    double[] heads = new double[head.size()];
     for (int c = 0; c < ems.length; c++) {
       ems[c] = widestWord(head.get(c)) * 1.12;
       for (List<String> row : rows) {
         ems[c] = Math.max(ems[c], TextWidth.ems(row.get(c)) / TABLE);
       }
+      heads[c] = Math.max(ems[c], TextWidth.ems(head.get(c)) * 1.12);
       numeric[c] = ReportPart.isNumeric(rows, c);
     }
     double room = textWidth() - GAP * ems.length;
+    if (Arrays.stream(heads).sum() * TEXT * 0.95 <= room) {
+      ems = heads;
+    }
     double natural = Arrays.stream(ems).sum();
     boolean wraps = false;
     for (int c = 1; c < numeric.length; c++) {
@@ -282,7 +287,7 @@ final class PageFlow {
     double x = MARGIN;
     for (int c = 0; c < cells.size(); c++) {
       double wide = columns.ems()[c] * size + GAP;
-      double right = x + wide - GAP / 2;
+      double right = x + wide - GAP;
       double line = y - 0.825 * size;
       for (String text : columns.lines(cells.get(c), c, head)) {
         if (text.equals(TICK_BOX)) {

@@ -26,7 +26,6 @@ final class PlainPattern {
   private static final Pen CENTRE = new Pen(Ink.MARK, 0.25, "12 3 2 3");
   private static final Pen TICK = Pen.of(Ink.MARK, 0.15);
   private static final double LETTERS = 4;
-  private static final int MOST_LETTERS = 26;
 
   private final Piece piece;
   private final int count;
@@ -66,7 +65,9 @@ final class PlainPattern {
     }
     paper.text(
         piece.id() + "  " + piece.name(), middle.plus(new Point(0, 6)), 5, Anchor.MIDDLE, true);
-    corners(outline);
+    if (!(piece.shape().blank() instanceof AnnularSector whole && whole.isRing())) {
+      notes.add(CornerLetters.draw(outline, paper, ruler));
+    }
     return new Pattern(piece.id(), piece.id() + ", " + piece.name(), notes, paper);
   }
 
@@ -98,39 +99,5 @@ final class PlainPattern {
 
   private void note(String words, Length radius, Point at) {
     paper.text(words + ruler.of(radius), at, LETTERS, Anchor.MIDDLE, false);
-  }
-
-  /** Letters the outer loop's corners and says how far they are apart. */
-  private void corners(Outline outline) {
-    List<Point> corners = new ArrayList<>();
-    outline.outer().edges().forEach(edge -> corners.add(edge.start()));
-    if (piece.shape().blank() instanceof AnnularSector s && s.isRing()) {
-      return;
-    }
-    Box box = outline.box();
-    Point inwards = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    List<String> measures = new ArrayList<>();
-    for (int i = 0; i < Math.min(MOST_LETTERS, corners.size()); i++) {
-      Point corner = corners.get(i);
-      Point away = inwards.minus(corner);
-      double step = Math.min(9, away.norm() / 3);
-      Point stand = corner.plus(away.times(step / Math.max(1, away.norm())));
-      paper.text(letter(i), stand, LETTERS * 1.1, Anchor.MIDDLE, true);
-      for (int j = i + 1; j < Math.min(MOST_LETTERS, corners.size()); j++) {
-        boolean needed = corners.size() <= 4 || j == i + 1 || i == 0;
-        if (needed) {
-          measures.add(
-              letter(i) + " to " + letter(j) + " " + ruler.of(corner.distance(corners.get(j))));
-        }
-      }
-    }
-    notes.add(
-        "When the pages are together measure from corner to corner: "
-            + String.join(", ", measures)
-            + ".");
-  }
-
-  private static String letter(int index) {
-    return Character.toString((char) ('A' + index));
   }
 }

@@ -34,7 +34,7 @@ public final class TrammelSheet {
 
   private TrammelSheet(Job job) {
     this.job = job;
-    this.ruler = new Ruler(job.style());
+    this.ruler = Ruler.forHand(job.style());
   }
 
   /** The sheet; nothing if no piece of the job is swung about a pivot. */
@@ -152,14 +152,13 @@ public final class TrammelSheet {
     return job.style().unit().isImperial() ? inches + " = " + metric : metric + " = " + inches;
   }
 
-  /** Of a fraction: how much the printed one differs from the radius. */
+  /** How much what is printed differs from the radius. */
   private String offBy(Length radius) {
-    int part = job.style().denominator();
-    if (part == 0) {
-      return "nothing";
-    }
-    double off = Math.rint(radius.inches() * part) / part - radius.inches();
-    return Math.abs(off) < 5e-4 ? "nothing" : String.format(Locale.ROOT, "%+.3f in", off);
+    Length off = ruler.rounded(radius).minus(radius);
+    boolean imperial = job.style().unit().isImperial();
+    double value = imperial ? off.inches() : off.millimetres();
+    String text = String.format(Locale.ROOT, imperial ? "%+.3f\u00A0in" : "%+.2f\u00A0mm", value);
+    return text.matches("[+-]0\\.0+\\D.*") ? "nothing" : text;
   }
 
   /** The stick to scale along its length, each hole measured from the pivot. */

@@ -7,6 +7,7 @@ import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSetup.Tabs;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
+import curvestock.machine.SharedCuts;
 import curvestock.machine.TestCut;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -171,6 +172,16 @@ public final class MachineNotes {
               + " with the tool lifted ("
               + metres(sheet.travelAsLaidOut())
               + " as laid out).");
+      double twice = SharedCuts.length(sheet);
+      if (twice > 0) {
+        lines.addAll(
+            Paragraph.lines(
+                "  ",
+                "CAUTION: pieces lie just one kerf apart, so "
+                    + both(style, Length.ofMillimetres(twice))
+                    + " of straight cut is run twice. Harmless on a router; on a laser it chars. Give"
+                    + " `extra:` in `cutting:` to keep the cuts apart."));
+      }
     }
   }
 

@@ -52,16 +52,12 @@ public final class PacketGuide {
           Entry.of(
               MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
           Entry.of(MACHINE, "test-cut.*\\.(svg|dxf)", "cut this first and measure it"),
+          Entry.of(MACHINE, ".*test.*\\.(svg|dxf)", "cut this first and measure it"),
           Entry.of(
               MACHINE,
-              "sheets/sheet-\\d+-cut\\.svg",
-              "each sheet's outlines and marks alone, finished size, true to scale in millimetres"),
-          Entry.of(
-              MACHINE,
-              "sheets/sheet-\\d+-cut-offset\\.svg",
-              "the same, outlines already grown by half the kerf: do not offset them again"),
-          Entry.of(
-              MACHINE, ".*\\.dxf", "the same as DXF, in the unit at the end of the file's name"),
+              "sheets/sheet-\\d+-.*\\.svg",
+              "each sheet's outlines and marks alone, true to scale in millimetres"),
+          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF, in millimetres"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
           Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix unrolled, with its heights"),
@@ -74,7 +70,8 @@ public final class PacketGuide {
           Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and what to choose"),
           Entry.of(CHOICE, "charts/.*", "the same as pictures"),
           Entry.of(DATA, "remnants\\.yaml", "what is left over, for the next job's `stock-file:`"),
-          Entry.of(DATA, ".*\\.json", "everything as numbers"));
+          Entry.of(DATA, ".*\\.json", "everything as numbers"),
+          Entry.of(DATA, ".*", "more"));
 
   private static final List<String> CAUTIONS =
       List.of(
@@ -131,11 +128,6 @@ public final class PacketGuide {
       }
     }
     return chapters;
-  }
-
-  /** Whether the guide says something of the file. */
-  static boolean knows(String path) {
-    return entryOf(path).isPresent();
   }
 
   private static Optional<Entry> entryOf(String path) {

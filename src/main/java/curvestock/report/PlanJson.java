@@ -15,6 +15,7 @@ import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Capacity;
 import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
@@ -36,18 +37,31 @@ public final class PlanJson {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Plan plan;
+  private final List<List<String>> labels;
+  private final List<BatchPlan.Share> shares;
 
-  private PlanJson(Plan plan) {
+  private PlanJson(Plan plan, List<List<String>> labels, List<BatchPlan.Share> shares) {
     this.plan = plan;
+    this.labels = labels;
+    this.shares = shares;
   }
 
   public static String of(Plan plan) {
+    return new PlanJson(plan, plan.labels(), List.of()).text();
+  }
+
+  /** The same for several jobs together, with what falls to each in {@code jobs}. */
+  public static String of(BatchPlan batch) {
+    return new PlanJson(batch.plan(), batch.labels(), batch.shares()).text();
+  }
+
+  private String text() {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter()
             .withObjectIndenter(new DefaultIndenter("  ", "\n"))
             .withArrayIndenter(new DefaultIndenter("  ", "\n"));
     try {
-      return MAPPER.writer(printer).writeValueAsString(new PlanJson(plan).root()) + "\n";
+      return MAPPER.writer(printer).writeValueAsString(root()) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree of plain values can always be written", e);
     }
@@ -64,6 +78,10 @@ public final class PlanJson {
     root.put("effort", plan.job().search().effort().name().toLowerCase(java.util.Locale.ROOT));
     root.put("stoppedEarly", plan.stopped());
     cutting(root.putObject("cutting"));
+    if (!shares.isEmpty()) {
+      ArrayNode jobs = root.putArray("jobs");
+      shares.forEach(share -> share(jobs.addObject(), share));
+    }
     machine(root.putObject("machine"));
     ArrayNode pieces = root.putArray("pieces");
     plan.job().demands().forEach(demand -> piece(pieces.addObject(), demand));
@@ -71,7 +89,6 @@ public final class PlanJson {
     ArrayNode capacities = root.putArray("piecesPerSheet");
     plan.capacities().forEach(capacity -> capacity(capacities.addObject(), capacity));
     ArrayNode sheets = root.putArray("sheets");
-    List<List<String>> labels = plan.labels();
     for (int i = 0; i < plan.layouts().size(); i++) {
       ObjectNode node = sheets.addObject();
       sheet(node, i + 1, plan.layouts().get(i), labels.get(i));
@@ -79,6 +96,17 @@ public final class PlanJson {
       node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }
     return root;
+  }
+
+  private static void share(ObjectNode node, BatchPlan.Share share) {
+    node.put("letter", share.member().tag());
+    node.put("title", share.member().job().title());
+    node.put("pieces", share.pieces());
+    node.put("areaTaken", decimal(share.area()));
+    node.put("partOfArea", decimal(share.part()));
+    node.put("cost", share.cost().minorUnits());
+    ArrayNode sheets = node.putArray("sheets");
+    share.sheets().forEach(sheets::add);
   }
 
   private void cutting(ObjectNode node) {

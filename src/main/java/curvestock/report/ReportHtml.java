@@ -34,7 +34,7 @@ public final class ReportHtml {
         body{font-size:10.5pt;max-width:none;padding:0}
         nav{display:none}
         a{color:#000;text-decoration:none}
-        h2{break-after:avoid}
+        h2,h3,caption,thead{break-after:avoid}
         figure,tr,.notice{break-inside:avoid}
         figure img{max-height:23cm;object-fit:contain}
         thead{display:table-header-group}

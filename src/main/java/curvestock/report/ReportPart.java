@@ -47,6 +47,6 @@ public sealed interface ReportPart {
   static boolean isNumeric(List<List<String>> rows, int column) {
     return rows.stream()
         .map(row -> row.get(column))
-        .allMatch(cell -> cell.isEmpty() || cell.matches("[^\\p{L}]{0,4}\\d.{0,24}|\\u2610"));
+        .allMatch(cell -> cell.isEmpty() || cell.matches("[^\\p{L}]{0,4}\\d[^,]{0,24}|\\u2610"));
   }
 }

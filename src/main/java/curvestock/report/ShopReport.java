@@ -200,19 +200,19 @@ public final class ShopReport {
         new ReportPart.Picture(
             "charts/choices",
             "Chart: sheets and cost for each segment size",
-            "Plain segments, without the laps and lead-ins of the whole helix."));
+            "The whole helix in each size, laps, leads and ears as the job has them."));
     List<List<String>> rows = new ArrayList<>();
     for (SegmentOption option : compared.options()) {
       rows.add(
           List.of(
-              SegmentName.brief(option.angle()),
+              SegmentName.brief(option.division()),
               Integer.toString(option.pieces()),
-              Integer.toString(option.perSheet()),
-              Integer.toString(option.fill().bound().count()),
-              decimal(option.turnsPerSheet(), 2),
+              option.fill().isPresent() ? Integer.toString(option.perSheet()) : "mixed",
+              option.fill().map(fill -> Integer.toString(fill.bound().count())).orElse(""),
+              option.fill().isPresent() ? decimal(option.turnsPerSheet(), 2) : "",
               Integer.toString(option.sheets()),
               money(option.sheetCost()),
-              money(option.plan().purchase().gap()),
+              money(option.gap()),
               Integer.toString(option.joints()),
               style.format(option.chord()) + " × " + style.format(option.depth())));
     }

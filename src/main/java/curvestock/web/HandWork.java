@@ -12,11 +12,13 @@ import curvestock.layout.TrueGaps;
 import curvestock.layout.TrueGaps.Tightest;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
+import curvestock.purchase.Panel;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import io.javalin.http.BadRequestResponse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Layouts that a person laid by hand: read from a request, and judged. */
 final class HandWork {
@@ -54,7 +56,7 @@ final class HandWork {
   static Layout layout(JsonNode sheet, Job job) {
     String name = Json.needText(sheet, "stock", 100);
     SheetStock stock =
-        job.sheets().stream()
+        sheetsAndPanels(job)
             .filter(each -> each.name().equals(name))
             .findFirst()
             .orElseThrow(() -> new BadRequestResponse("the job has no sheet called " + name));
@@ -68,6 +70,18 @@ final class HandWork {
       placements.add(new Placement(piece(Json.needText(placement, "piece", 40), job), pose));
     }
     return new Layout(stock, job.cutting(), placements);
+  }
+
+  /**
+   * What layouts of the job may lie on: its sheets, and the panels that they can be ripped into.
+   */
+  private static Stream<SheetStock> sheetsAndPanels(Job job) {
+    Stream<SheetStock> panels =
+        job.products().stream()
+            .flatMap(product -> product.breakdowns().stream())
+            .flatMap(breakdown -> breakdown.panels().stream())
+            .map(Panel::stock);
+    return Stream.concat(job.sheets().stream(), panels);
   }
 
   private static Piece piece(String id, Job job) {

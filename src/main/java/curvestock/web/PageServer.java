@@ -96,7 +96,11 @@ public final class PageServer implements AutoCloseable {
             client.close();
           }
         };
-    client.onClose(() -> work.events().leave(listener));
+    client.onClose(
+        () -> {
+          work.events().leave(listener);
+          works.stopIfAbandoned(work);
+        });
     work.events().listen(listener);
   }
 

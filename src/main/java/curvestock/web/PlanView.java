@@ -78,7 +78,7 @@ final class PlanView {
   private void money(Plan plan) {
     String currency = job.currency();
     root.put("pieces", plan.pieces());
-    root.put("sheetCount", plan.layouts().size());
+    root.put("sheetCount", plan.purchase().sheets());
     root.put("cost", plan.purchase().sheetCost().format(currency));
     root.put("minorUnits", plan.purchase().sheetCost().minorUnits());
     root.put("bound", boundWords(plan));
@@ -107,19 +107,15 @@ final class PlanView {
 
   private String boundWords(Plan plan) {
     int fewest = plan.purchase().bound().sheets();
-    int used = plan.layouts().size();
+    int used = plan.purchase().sheets();
     String sheets =
         fewest >= used
-            ? "It is proven that no layout whatever needs fewer sheets."
-            : "It is proven that no layout whatever needs fewer than "
-                + fewest
-                + (fewest == 1 ? " sheet." : " sheets.");
+            ? "It is proven that no layout whatever needs fewer sheets. "
+            : fewest <= 1
+                ? ""
+                : "It is proven that no layout whatever needs fewer than " + fewest + " sheets. ";
     String sentence = plan.purchase().gapSentence(job.currency());
-    return sheets
-        + " "
-        + sentence.substring(0, 1).toUpperCase(Locale.ROOT)
-        + sentence.substring(1)
-        + ".";
+    return sheets + sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".";
   }
 
   private static String capacityWords(Capacity capacity) {

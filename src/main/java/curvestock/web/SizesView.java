@@ -36,11 +36,15 @@ final class SizesView {
     root.put("sheet", comparison.mainSheet().name());
     ArrayNode rows = root.putArray("rows");
     for (SegmentOption option : comparison.options()) {
+      if (option.fill().isEmpty()) {
+        // The page's table is of equal segments; a mixed plan is told of in the advice.
+        continue;
+      }
       rows.addObject()
           .put("angle", option.angle().degrees())
           .put("pieces", option.pieces())
           .put("perSheet", option.perSheet())
-          .put("noMoreThan", option.fill().bound().count())
+          .put("noMoreThan", option.fill().orElseThrow().bound().count())
           .put("turns", number(option.turnsPerSheet()))
           .put("sheets", option.sheets())
           .put("cost", option.sheetCost().format(currency))

@@ -49,6 +49,11 @@ final class WorkEvents {
     listeners.remove(listener);
   }
 
+  /** Whether more is to be told and nobody listens. */
+  synchronized boolean isUnheard() {
+    return last == null && listeners.isEmpty();
+  }
+
   /** Whether nothing follows this event. */
   synchronized boolean isLast(Event event) {
     return event.equals(last);

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledFuture;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 
@@ -19,6 +21,7 @@ final class Works implements AutoCloseable {
   private static final int RUNNING = 2;
   private static final int WAITING = 8;
   private static final int KEPT = 24;
+  private static final long PATIENCE_SECONDS = 20;
 
   private final ThreadPoolExecutor workers =
       new ThreadPoolExecutor(
@@ -33,8 +36,32 @@ final class Works implements AutoCloseable {
             return thread;
           });
 
+  private final ScheduledThreadPoolExecutor closing =
+      new ScheduledThreadPoolExecutor(
+          1,
+          task -> {
+            Thread thread = new Thread(task, "abandoned-computations");
+            thread.setDaemon(true);
+            return thread;
+          });
+
   /** By client, the longest unused first. */
   private final Map<String, Work> byClient = new LinkedHashMap<>(16, 0.75f, true);
+
+  /** Cancels the work in a while, unless somebody listens to it then: its page may be gone. */
+  void stopIfAbandoned(Work work) {
+    if (!closing.isShutdown()) {
+      ScheduledFuture<?> unused =
+          closing.schedule(
+          () -> {
+            if (work.events().isUnheard()) {
+              stop(work);
+            }
+          },
+          PATIENCE_SECONDS,
+          TimeUnit.SECONDS);
+    }
+  }
 
   /** Starts the work and cancels the client's former one. */
   synchronized void start(String client, Work work) {
@@ -79,5 +106,6 @@ final class Works implements AutoCloseable {
   public synchronized void close() {
     byClient.values().forEach(this::cancel);
     workers.shutdownNow();
+    closing.shutdownNow();
   }
 }

@@ -15,6 +15,7 @@ let hush = () => {};
 let asked = 0;
 let plan = null;
 let helix = null;
+let cutShort = false;
 
 /** The answer in one line, also where the page is too narrow to show it beside the questions. */
 function headline(words) {
@@ -58,6 +59,7 @@ export async function ask() {
   showProblems([]);
   work = started.id;
   plan = null;
+  cutShort = false;
   progress("Looking …", 0);
   const told = {};
   hush = server.listen(work, (name, news) => {
@@ -138,7 +140,7 @@ function hear(name, news, told) {
       break;
     case "done":
       document.body.dataset.state = "done";
-      progress("This is the answer" + (plan?.stopped ? "; the search was ended early." : "."), null);
+      progress(cutShort ? "The search was ended early: this is the best so far." : "This is the answer.", null);
       say("answer complete: " + byId("cost").textContent);
       break;
     case "refused":
@@ -197,7 +199,10 @@ export function offerPacket() {
 
 /** Ends the search with the best so far. */
 export async function enough() {
-  if (work) await server.enough(work);
+  if (!work) return;
+  cutShort = true;
+  progress("Ending the search …", null);
+  await server.enough(work);
 }
 
 export function handChanged() {

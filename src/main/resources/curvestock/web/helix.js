@@ -129,4 +129,17 @@ function tell(label) {
     h("button", { type: "button", "aria-label": "Look at no piece", onclick: () => choosePiece(null) }, "✕"));
 }
 
-onChosen(tell);
+/** Brings the piece to the top, since the turns lie over each other. */
+function raise(label) {
+  const drawing = byId("plan-view").firstElementChild;
+  const beds = [...(drawing?.querySelectorAll(".bed") ?? [])];
+  const order = new Map(helix?.pieces.map((piece, i) => [piece.number, i]));
+  beds.sort((a, b) => order.get(a.dataset.label) - order.get(b.dataset.label));
+  const chosen = beds.find((bed) => bed.dataset.label === label);
+  drawing?.prepend(...beds.filter((bed) => bed !== chosen), ...(chosen ? [chosen] : []));
+}
+
+onChosen((label) => {
+  tell(label);
+  raise(label);
+});

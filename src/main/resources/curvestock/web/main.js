@@ -37,7 +37,7 @@ function setUpTools(first) {
     const inches = event.target.value === "in";
     alter((tree) => {
       tree.print = inches ? { unit: "in", fraction: "32" } : { unit: "mm" };
-    }, true);
+    });
   });
   byId("light").addEventListener("change", (event) => light(event.target.value));
   byId("stop").hidden = !first.mayStop;
@@ -54,6 +54,9 @@ function setUpTools(first) {
     else return;
     event.preventDefault();
   });
+  new IntersectionObserver(([seen]) => {
+    document.body.dataset.answer = seen.isIntersecting ? "seen" : "";
+  }).observe(byId("answer"));
   document.addEventListener("judged", offerPacket);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", paint);
 }

@@ -31,7 +31,7 @@ const GROUPS = [
     title: "Which trains?",
     sketch: "trains",
     fields: [
-      { path: helix("scale"), label: "Scale", kind: "choice", options: [["", "not said"], ...SCALES.map((s) => [s, s])] },
+      { path: helix("scale"), label: "Scale", kind: "choice", options: [["", "not said"], ...SCALES.map((s) => [s, s])], suggest: allUsual },
       { path: helix("tracks"), label: "Tracks", kind: "choice", options: [["", "one"], ["2", "two, side by side"]] },
       { path: helix("track-spacing"), label: "Between the two tracks", kind: "length", when: (j) => get(j, helix("tracks")) === "2", hint: "Centre to centre. Left empty: by published table." },
       {
@@ -115,6 +115,7 @@ const GROUPS = [
     title: "What is it called?",
     fields: [
       { path: "title", label: "Name of the job", kind: "text", hint: "Printed on every drawing." },
+      { path: "invented", label: "The figures are made up", kind: "flag", hint: "Drawings then say “invented data”." },
       { path: "currency", label: "Money", kind: "text", hint: "Printed before prices." },
       {
         path: "search.effort", label: "Look for layouts", kind: "choice",
@@ -124,6 +125,32 @@ const GROUPS = [
     ],
   },
 ];
+
+/** A new helix of the scale in usual sizes: what a stranger begins with. Height and plywood stay his. */
+function allUsual() {
+  const known = scaleUsual();
+  const scale = get(job(), helix("scale"));
+  if (!known || get(job(), helix("radius")) === pick(known.radius)) return null;
+  return {
+    words: `take all usual sizes of ${scale}`,
+    act: () => alter((tree) => {
+      const { climb, tracks, direction, joint } = tree.helix;
+      const segments = tree.helix["segments-per-turn"] ?? "4";
+      tree.helix = {
+        scale, climb: climb ?? pick(known.rise), "rise-per-turn": pick(known.rise),
+        radius: pick(known.radius), width: pick(tracks === "2" ? known.width2 : known.width),
+        "segments-per-turn": segments, trains: { tallest: pick(known.tallest) },
+      };
+      for (const [name, value] of Object.entries({ tracks, direction, joint })) set(tree, helix(name), value);
+      if (tree.invented) {
+        // From here on it is his own job and not the one made up for a first look.
+        delete tree.invented;
+        delete tree.note;
+        tree.title = `My helix in ${scale}`;
+      }
+    }),
+  };
+}
 
 function second(tree) {
   if (get(tree, helix("rise-per-turn")) !== undefined) return "rise-per-turn";
@@ -255,10 +282,15 @@ export function fieldFor(spec, index = "") {
     control?.setAttribute("aria-describedby", described);
     const found = spec.suggest?.();
     take.replaceChildren();
-    if (found && found.take !== get(job(), spec.path)) {
-      take.append(
-        h("button", { type: "button", class: "take", "aria-label": `${spec.label}: take ${found.take}`, onclick: () => { alter((tree) => set(tree, spec.path, found.take)); redrawOne(field); } }, found.words),
-      );
+    const text = get(job(), spec.path);
+    const taken = found && (found.take === text || found.take === `${text} ${job().units}`);
+    if (found && (found.act || !taken)) {
+      const act = found.act ?? (() => {
+        alter((tree) => set(tree, spec.path, found.take));
+        redrawOne(field);
+      });
+      const name = found.act ? found.words : `${spec.label}: take ${found.take}`;
+      take.append(h("button", { type: "button", class: "take", "aria-label": name, onclick: act }, found.words));
     } else if (found) take.append(found.words);
   };
   return field;

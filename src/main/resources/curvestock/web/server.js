@@ -1,6 +1,18 @@
 // Talks with the program that served this page. Nothing goes anywhere else.
 
-const client = crypto.randomUUID?.() ?? [...crypto.getRandomValues(new Uint32Array(4))].join("-");
+/** The same through reloads of one tab, so that a reload cancels what it had asked. */
+function clientOfThisTab() {
+  const fresh = [...crypto.getRandomValues(new Uint32Array(4))].join("-");
+  try {
+    const kept = sessionStorage.getItem("curvestock-client") ?? fresh;
+    sessionStorage.setItem("curvestock-client", kept);
+    return kept;
+  } catch {
+    return fresh;
+  }
+}
+
+const client = clientOfThisTab();
 
 /** An answer that is no: its problems, each with the path of a field, or a message. */
 export class Refusal extends Error {

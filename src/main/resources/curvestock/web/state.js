@@ -52,12 +52,18 @@ export function replace(jobTree, original) {
   step({ job: jobTree, original, hand: null }, "all");
 }
 
-/** Changes the job: `change` gets a copy that it may alter. Layouts laid by hand go with the old job. */
-export function alter(change, keepHand = false) {
+/** The job without what does not matter to the layouts. */
+function layoutOf({ title, note, invented, currency, print, search, rates, ...rest }) {
+  return JSON.stringify(rest);
+}
+
+/** Changes the job: `change` gets a copy that it may alter. Layouts laid by hand stay while they can. */
+export function alter(change) {
   const copy = structuredClone(now.job);
   change(copy);
   if (JSON.stringify(copy) === JSON.stringify(now.job)) return;
-  step({ ...now, job: copy, hand: keepHand ? now.hand : null }, "job");
+  const hand = layoutOf(copy) === layoutOf(now.job) ? now.hand : null;
+  step({ ...now, job: copy, hand }, "job");
 }
 
 export function setHand(hand) {
@@ -67,18 +73,22 @@ export function setHand(hand) {
 export const canUndo = () => past.length > 0;
 export const canRedo = () => future.length > 0;
 
+function go(to) {
+  const same = JSON.stringify(to.job) === JSON.stringify(now.job);
+  now = to;
+  tell(same ? "hand" : "all");
+}
+
 export function undo() {
   if (!canUndo()) return;
   future.push(now);
-  now = past.pop();
-  tell("all");
+  go(past.pop());
 }
 
 export function redo() {
   if (!canRedo()) return;
   past.push(now);
-  now = future.pop();
-  tell("all");
+  go(future.pop());
 }
 
 /** The keys of a path such as `sheets[2].price`; lists count from 1, as in the program's messages. */

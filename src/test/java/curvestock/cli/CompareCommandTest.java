@@ -67,7 +67,7 @@ class CompareCommandTest {
         "--fractions 1/0             | is not a part of a turn",
         "--angles 0.5                | must be from 1° to 360°",
         "--angles ninety             | ninety",
-        "--with-sheets -1            | sheets on hand must be",
+        "--with-sheets -1            | must not be negative",
         "--with-sheets two           | is not an int",
         "--effort mild               | mild",
         "--seed x                    | is not a long"
@@ -130,5 +130,47 @@ class CompareCommandTest {
 
     assertThat(run.err()).contains("Regular patterns", "First numbers");
     assertThat(run.out()).doesNotContain("Regular patterns");
+  }
+
+  @Test
+  void jobs_several_areComparedTogether_andPlannedTogether() throws IOException {
+    Path other = folder.resolve("other.yaml");
+    Files.writeString(other, RING.replace("Small ring", "Other ring"));
+    String out = folder.resolve("both").toString();
+
+    CommandRun compared =
+        CommandRun.of("compare", job, other.toString(), "--quiet", "--angles", "30,20");
+    CommandRun planned = CommandRun.of("plan", job, other.toString(), "--quiet", "--out", out);
+
+    assertThat(compared.code()).as(compared.err()).isZero();
+    assertThat(compared.out()).contains("2 jobs together", "each its own best", "B  Other ring");
+    assertThat(planned.code()).as(planned.err()).isZero();
+    assertThat(planned.out()).contains("B  Other ring (invented)       2       50.0 %       $8.00");
+    assertThat(folder.resolve("both/sheets/sheet-04.svg")).content().contains("B.S-2");
+    CommandRun checked =
+        CommandRun.of(
+            "check", out + "/sheets/sheet-04-cut.svg", "--job", job, "--job", other.toString());
+    assertThat(checked.code()).as(checked.out()).isZero();
+  }
+
+  @Test
+  void jobs_cutInOtherWays_areRefused() throws IOException {
+    Path other = folder.resolve("other.yaml");
+    Files.writeString(other, RING.replace("kerf: 1/8", "kerf: 1/16"));
+
+    CommandRun run = CommandRun.of("plan", job, other.toString());
+
+    assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
+    assertThat(run.err()).contains("must be cut alike");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "10, 0.5, (about 10 s to go)",
+    "1, 0.9, (about 5 s to go)",
+    "60, 0.25, (about 3 min to go)"
+  })
+  void estimate_goesOnAsUntilNow(double seconds, double share, String words) {
+    assertThat(Terminal.estimate(seconds, share)).isEqualTo(" " + words);
   }
 }

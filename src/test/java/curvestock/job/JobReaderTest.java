@@ -349,8 +349,8 @@ class JobReaderTest {
     assertThat(rates.feedPerMinute()).contains(Length.ofInches(20));
     assertThat(rates.minutesPerJoint()).hasValue(10);
     assertThat(rates.machinePerHour()).isEqualTo(Money.ZERO);
-    assertThat(rates.largestPiece())
-        .contains(new Rates.Opening(Length.ofInches(60), Length.ofInches(24)));
+    assertThat(rates.openings())
+        .contains(new Rates.Opening("the stated", Length.ofInches(60), Length.ofInches(24)));
     assertThat(rates.costSomething()).isFalse();
   }
 

@@ -26,6 +26,7 @@ import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Order, start points, tabs, letters and lines. */
@@ -239,5 +240,24 @@ class MachineSheetTest {
                         List.of(
                             new Point(0, 0), new Point(9, 0), new Point(3, 3), new Point(0, 9))))))
         .contains(Length.ZERO);
+  }
+
+  /** Hand-made: two blocks of 140 x 90 side by side, a kerf of 1/16 in and a little more apart. */
+  @ParameterizedTest
+  @CsvSource({"0, 140", "0.1, 0"})
+  void sharedCuts_ofGrownBlocksAKerfApart_areTheirSides(double more, double twice) {
+    double pitch = 90 + 1.5875 + more;
+    Layout layout =
+        new Layout(
+            SampleLayouts.SHEET,
+            SampleLayouts.CUTTING,
+            List.of(
+                new Placement(SampleLayouts.BLOCK, new Pose(200, 200, 0)),
+                new Placement(SampleLayouts.BLOCK, new Pose(200, 200 + pitch, 0))));
+    MachineSetup offset =
+        MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
+
+    assertThat(SharedCuts.length(sheet(layout, offset))).isCloseTo(twice, Offset.offset(1e-6));
+    assertThat(SharedCuts.length(sheet(layout, MachineSetup.DEFAULT))).isZero();
   }
 }

@@ -84,7 +84,7 @@ class ApiTest {
       placed += sheet.get("placements").size();
     }
     assertThat(placed).isEqualTo(plan.get("pieces").intValue());
-    assertThat(plan.get("bound").textValue()).contains("proven");
+    assertThat(plan.get("bound").textValue()).containsAnyOf("any layout", "no layout");
     assertThat(last(events, "helix").get("pieces")).hasSize(6);
     assertThat(client.get("/api/work/" + id + "/chart.svg").body()).contains("<svg");
     assertThat(client.get("/api/work/" + id + "/helix-plan.svg").body()).contains("<svg");

@@ -34,7 +34,9 @@ final class Chromium implements AutoCloseable {
 
   private static final Path BROWSER = Path.of("/usr/bin/chromium");
   private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
-  private static final Duration PATIENCE = Duration.ofSeconds(60);
+
+  /** For machines that do much else beside. */
+  private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("patience", 120));
 
   private final ChromeDriver driver;
   private final Path downloads;
@@ -113,6 +115,15 @@ final class Chromium implements AutoCloseable {
   /** Clicks by script: what lies over the element, or outside the window, does not matter. */
   void press(String css) {
     js("document.querySelector(arguments[0]).click()", css);
+  }
+
+  /** The same for a part of a drawing, which has no click of its own. */
+  void press(String css, String event) {
+    js(
+        "document.querySelector(arguments[0]).dispatchEvent(new MouseEvent(arguments[1], {bubbles:"
+            + " true}))",
+        css,
+        event);
   }
 
   /** Writes into a field as a person does, and leaves it. */

@@ -85,7 +85,7 @@ class PageTest {
     untilPlanned();
 
     assertThat(browser.text("#cost")).contains("sheets, $");
-    assertThat(browser.text("#bound")).contains("proven");
+    assertThat(browser.text("#bound")).contains("any layout");
     assertThat(browser.text("#verdict-line")).contains("rule");
     assertThat(browser.all("#sheets .piece")).hasSize(21);
     assertThat(browser.all("#plan-view .bed")).hasSize(21);
@@ -278,7 +278,7 @@ class PageTest {
     Path saved = downloaded(".yaml");
     String text = Files.readString(saved);
     assertThat(text).contains("this comment must survive").contains("width: 4 7/8");
-    firstVisit();
+    visit(Jobs.PIECES);
     untilPlanned();
     browser.find("#file").sendKeys(saved.toString());
 
@@ -311,6 +311,28 @@ class PageTest {
       throw new AssertionError(e);
     }
     assertThat(judged).isGreaterThanOrEqualTo(2);
+  }
+
+  /** What somebody does who has never seen the page and wants his own helix: seven acts. */
+  @Test
+  void stranger_withAHelixOfHisOwn_getsItsPacketInAFewActs() throws IOException {
+    firstVisit();
+    browser.until("the questions", () -> !browser.all(field("helix.scale") + "select").isEmpty());
+    browser.choose(field("helix.scale") + "select", "N");
+    browser.press(field("helix.scale") + ".take");
+    browser.type(field("helix.climb") + "input", "9 in");
+    browser.type(field("sheets[1].size") + "input", "5x5 ft");
+    browser.type(field("sheets[1].price") + "input", "41.50");
+    browser.choose("[data-path='search.effort'] select", "quick");
+    browser.until(
+        "his own answer",
+        () -> browser.text("#cost").contains("$41.50") || browser.text("#cost").contains("$83.00"));
+    untilPlanned();
+
+    browser.press("#packet");
+
+    assertThat(downloaded("my-helix-in-n-packet.zip")).isNotEmptyFile();
+    assertThat(browser.text("#verdict-line")).contains("work");
   }
 
   private static Path downloaded(String ending) {

@@ -16,17 +16,14 @@ import java.util.Optional;
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
 public final class ShoppingList {
 
-  /** White glue, one side spread: common practice, no source. */
-  private static final double GLUE_GRAMS_PER_SQUARE_METRE = 200;
-
-  private static final double SQUARE_MM_PER_SQUARE_M = 1e6;
-
   private final HelixSpec spec;
   private final LengthStyle style;
   private final Roadbed roadbed;
   private final Joints joints;
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
+  private int screws;
+  private Money jointPrice = Money.ZERO;
   private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
@@ -43,7 +40,6 @@ public final class ShoppingList {
     this.supports = supports;
     addRisers();
     addJointParts();
-    addGlue();
   }
 
   private void addRisers() {
@@ -76,6 +72,13 @@ public final class ShoppingList {
   }
 
   private void addJointParts() {
+    int first = items.size();
+    addPlatesAndScrews();
+    addGlue();
+    jointPrice = known(items.subList(first, items.size()));
+  }
+
+  private void addPlatesAndScrews() {
     int count = joints.all().size();
     HardwarePrices prices = spec.prices();
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -86,7 +89,8 @@ public final class ShoppingList {
         add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
       String note = plate.screwsEachSide() + " into each piece at each joint";
-      add("screws", plates.screws(), prices.screw(), note);
+      screws = plates.screws();
+      add("screws", screws, prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
       String size = size(beside.length(), beside.height(), beside.thickness());
@@ -115,13 +119,6 @@ public final class ShoppingList {
   }
 
   /** Glued area: plates, laps, or a whole layer. */
-  private double glueGrams() {
-    int count = joints.all().size();
-    double width = spec.ground().width().millimetres();
-    double area = gluedArea(spec.construction(), count, width);
-    return area / SQUARE_MM_PER_SQUARE_M * GLUE_GRAMS_PER_SQUARE_METRE;
-  }
-
   private double gluedArea(Construction construction, int count, double width) {
     if (construction instanceof Construction.ButtWithPlate butt) {
       return new SplicePlates(butt, spec.ground(), 1).shape().area() * count;
@@ -151,8 +148,29 @@ public final class ShoppingList {
     return List.copyOf(items);
   }
 
+  /** Screws for all joints. */
+  public int screws() {
+    return screws;
+  }
+
+  /** Glue for all joints, or between two layers, in grams. */
+  public double glueGrams() {
+    int count = joints.all().size();
+    double width = spec.ground().width().millimetres();
+    return GluedArea.grams(gluedArea(spec.construction(), count, width));
+  }
+
+  /** Known prices of what the joints take: plates that are bought, screws, glue. */
+  public Money jointPrice() {
+    return jointPrice;
+  }
+
   /** Sum of the known prices. */
   public Money knownPrices() {
+    return known(items);
+  }
+
+  private static Money known(List<ShoppingItem> items) {
     return items.stream().flatMap(item -> item.price().stream()).reduce(Money.ZERO, Money::plus);
   }
 }

@@ -55,6 +55,9 @@ public record HelixSpec(
 
   private static void requireWholeHalfTurns(Segmentation segmentation) {
     double pieces = 180 / segmentation.segment().degrees();
+    if (segmentation.lower().isPresent()) {
+      throw new IllegalArgumentException("on an oval all segments must be of one angle");
+    }
     if (Math.abs(pieces - Math.rint(pieces)) > 1e-6 || segmentation.starter().isPresent()) {
       throw new IllegalArgumentException(
           "on an oval the segment angle must divide 180° and there can be no starter, but was "
