@@ -78,6 +78,11 @@ final class PieceLabel {
 
   private PieceLabel() {}
 
+  /** The texts for a piece, its number and its name; the first is its number. */
+  static List<Text> of(Placement placement, String number, String widest) {
+    return of(placement, number, widest, placement.piece().name());
+  }
+
   /**
    * The texts for a piece; the first is its number.
    *

@@ -145,7 +145,8 @@ class CompareCommandTest {
     assertThat(compared.code()).as(compared.err()).isZero();
     assertThat(compared.out()).contains("2 jobs together", "each its own best", "B  Other ring");
     assertThat(planned.code()).as(planned.err()).isZero();
-    assertThat(planned.out()).contains("B  Other ring (invented)       2       50.0 %       $8.00");
+    assertThat(planned.out())
+        .containsPattern("B {2}Other ring \\(invented\\) +2 +50.0 % +\\$8.00 +3-4");
     assertThat(folder.resolve("both/sheets/sheet-04.svg")).content().contains("B.S-2");
     CommandRun checked =
         CommandRun.of(
