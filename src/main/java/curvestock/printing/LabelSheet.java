@@ -52,7 +52,7 @@ public final class LabelSheet {
           double wide = (width - 2 * MARGIN) / COLUMNS;
           double high = (height - 2 * MARGIN - 8) / ROWS;
           double x = MARGIN + (i - from) % COLUMNS * wide;
-          double y = height - MARGIN - (i - from) / COLUMNS * high;
+          double y = height - MARGIN - Math.floorDiv(i - from, COLUMNS) * high;
           draw(page, labels.get(i), x, y, wide, high);
         }
         page.text(

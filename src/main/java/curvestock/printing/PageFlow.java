@@ -267,6 +267,7 @@ final class PageFlow {
   }
 
   /** How a table's cells are set. */
+  @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
   private record Columns(double[] ems, boolean[] numeric, double size) {
     List<String> lines(String cell, int column, boolean head) {
       return TextWidth.wrap(cell, ems[column] * (head ? 1 / 1.1 : TABLE) + 1e-9);
