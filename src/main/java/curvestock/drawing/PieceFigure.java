@@ -37,7 +37,9 @@ public record PieceFigure(
     PathData paths = new PathData(0);
     boolean sector = piece.shape().blank() instanceof AnnularSector;
     PieceLabel.Text number =
-        sector ? PieceLabel.of(home, widest, widest, piece.id()).get(0) : PieceLabel.numberOnly(home, widest);
+        sector
+            ? PieceLabel.of(home, widest, widest, piece.id()).get(0)
+            : PieceLabel.numberOnly(home, widest);
     Point middle = number.middle();
     return new PieceFigure(
         paths.closed(piece.shape().outline()),

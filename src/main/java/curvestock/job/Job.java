@@ -92,8 +92,8 @@ public record Job(
   /** The same job on other sheets, cut another way. */
   public Job on(List<SheetStock> stock, Cutting way) {
     return new Job(
-        title, note, invented, style, currency, stock, way, helix, structure, pieces, search,
-        rates, terms, spares, machine, paper);
+        title, note, invented, style, currency, stock, way, helix, structure, pieces, search, rates,
+        terms, spares, machine, paper);
   }
 
   /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */

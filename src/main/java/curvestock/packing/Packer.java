@@ -267,8 +267,7 @@ public final class Packer {
         "fill up",
         more,
         before,
-        PackedText.poses(start, kinds)
-            + remembered.key("", ones(before), ""),
+        PackedText.poses(start, kinds) + remembered.key("", ones(before), ""),
         control,
         () -> fillUpAnew(start, more, control));
   }

@@ -70,8 +70,7 @@ public final class Planner {
       compact(layouts);
     }
     List<Capacity> capacities = columns.capacities();
-    Optional<Purchase> uncut =
-        finished ? carriedWhole(products, columns) : Optional.empty();
+    Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
     return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
   }
 

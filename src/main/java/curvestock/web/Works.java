@@ -53,13 +53,13 @@ final class Works implements AutoCloseable {
     if (!closing.isShutdown()) {
       ScheduledFuture<?> unused =
           closing.schedule(
-          () -> {
-            if (work.events().isUnheard()) {
-              stop(work);
-            }
-          },
-          PATIENCE_SECONDS,
-          TimeUnit.SECONDS);
+              () -> {
+                if (work.events().isUnheard()) {
+                  stop(work);
+                }
+              },
+              PATIENCE_SECONDS,
+              TimeUnit.SECONDS);
     }
   }
 

@@ -40,8 +40,7 @@ class PacketCommandTest {
     Path out = folder.resolve("packet");
 
     int code =
-        Main.run(
-            "packet", job().toString(), "--out", out.toString(), "--paper", "a3", "--quiet");
+        Main.run("packet", job().toString(), "--out", out.toString(), "--paper", "a3", "--quiet");
 
     assertThat(code).isZero();
     assertThat(out.resolve("README.txt")).content().contains("patterns/01-", "report.html");
