@@ -52,7 +52,8 @@ public final class LabelSheet {
           double wide = (width - 2 * MARGIN) / COLUMNS;
           double high = (height - 2 * MARGIN - 8) / ROWS;
           double x = MARGIN + (i - from) % COLUMNS * wide;
-          double y = height - MARGIN - Math.floorDiv(i - from, COLUMNS) * high;
+          int row = (i - from) / COLUMNS;
+          double y = height - MARGIN - row * high;
           draw(page, labels.get(i), x, y, wide, high);
         }
         page.text(

@@ -54,6 +54,8 @@ final class PageFiles {
   Map<String, String> paths() {
     Map<String, String> paths = new LinkedHashMap<>();
     files.keySet().forEach(name -> paths.put(name.equals("index.html") ? "/" : "/" + name, name));
+    // Browsers ask for it unbidden.
+    paths.put("/favicon.ico", "icon.svg");
     return paths;
   }
 

@@ -105,10 +105,13 @@ class PlannerTest {
   void plan_sheetRippedForTheCar_noPieceAcrossTheCut_andItsPriceIsSaid() throws Exception {
     Plan plan =
         plan(
-            "currency: $\ntax: 10 %\n"
-                + "sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]\n"
-                + "store-cuts: {price: 2, tolerance: 1/8, carry: 48.1x48}\n"
-                + "pieces: [{name: bar, count: 20, strip: {length: 30, width: 4}}]\n");
+            """
+            currency: $
+            tax: 10 %
+            sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]
+            store-cuts: {price: 2, tolerance: 1/8, carry: 48.1x48}
+            pieces: [{name: bar, count: 20, strip: {length: 30, width: 4}}]
+            """);
 
     assertThat(plan.layouts()).allMatch(layout -> layout.sheet().name().startsWith("ply, panel"));
     assertThat(plan.purchase().lines()).extracting(PurchaseLine::cuts).containsExactly(1);
@@ -125,9 +128,11 @@ class PlannerTest {
     assertThatThrownBy(
             () ->
                 plan(
-                    "sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]\n"
-                        + "store-cuts: {price: 2, tolerance: 1/8, carry: 24x49}\n"
-                        + "pieces: [{name: bar, count: 2, strip: {length: 70, width: 4}}]\n"))
+                    """
+                    sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]
+                    store-cuts: {price: 2, tolerance: 1/8, carry: 24x49}
+                    pieces: [{name: bar, count: 2, strip: {length: 70, width: 4}}]
+                    """))
         .hasMessageContaining("does not fit on ply, panel A");
     assertThatThrownBy(
             () ->
@@ -143,8 +148,10 @@ class PlannerTest {
   void plan_sheetNotFull_piecesStandAtOneEnd_andTheRestIsOneRectangle() throws Exception {
     Plan plan =
         plan(
-            "sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]\n"
-                + "pieces: [{name: bar, count: 4, strip: {length: 22, width: 4}}]\n");
+            """
+            sheets: [{name: ply, size: 48x96, thickness: 1/2, price: 60}]
+            pieces: [{name: bar, count: 4, strip: {length: 22, width: 4}}]
+            """);
     Layout layout = plan.layouts().get(0);
     Remnant remnant = Remnant.of(layout).orElseThrow();
 

@@ -51,7 +51,7 @@ class ApiTest {
   private static ObjectNode jobWith(String path, String value) {
     ObjectNode job = (ObjectNode) Jobs.small();
     ObjectNode block = job;
-    String[] keys = path.split("\\.");
+    String[] keys = path.split("\\.", -1);
     for (int i = 0; i < keys.length - 1; i++) {
       block = (ObjectNode) block.get(keys[i]);
     }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -113,7 +114,7 @@ final class Client {
 
   /** Status of a request written by hand, for headers that Java's own client would not send. */
   String statusOf(String... lines) throws IOException {
-    try (Socket socket = new Socket("127.0.0.1", port)) {
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), port)) {
       socket.setSoTimeout((int) PATIENCE.toMillis());
       String request = String.join("\r\n", lines) + "\r\nConnection: close\r\n\r\n";
       socket.getOutputStream().write(request.getBytes(StandardCharsets.ISO_8859_1));
@@ -121,7 +122,7 @@ final class Client {
           new BufferedReader(
               new InputStreamReader(socket.getInputStream(), StandardCharsets.ISO_8859_1));
       String first = reader.readLine();
-      return first == null ? "closed" : first.split(" ")[1];
+      return first == null ? "closed" : first.split(" ", -1)[1];
     }
   }
 

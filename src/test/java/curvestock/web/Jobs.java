@@ -30,6 +30,7 @@ final class Jobs {
         width: 5
         climb: 6
         segments-per-turn: 4
+        joint: half-lap
       search:
         effort: quick
       """;
@@ -43,7 +44,7 @@ final class Jobs {
       units: in
       sheets: [{name: birch, size: 4x4 ft, thickness: 0.476, price: 34.00}]
       cutting: {kerf: 1/8, margin: 1/4}
-      pieces: [{name: quarter, count: 8, arc: {radius: 24, width: 4, angle: 60}}]
+      pieces: [{name: quarter, count: 4, arc: {radius: 24, width: 4, angle: 60}}]
       search: {effort: quick}
       """;
 
