@@ -114,7 +114,7 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
     int kinds = thin.problem.demands().size() + thick.problem.demands().size();
     for (RandomPurchases part : List.of(thin, thick)) {
       int before = demands.size();
-      double thickness = part == thin ? 6 : 12;
+      double thickness = part.equals(thin) ? 6 : 12;
       Map<Piece, Piece> pieces = new HashMap<>();
       for (Demand demand : part.problem.demands()) {
         Piece old = demand.piece();

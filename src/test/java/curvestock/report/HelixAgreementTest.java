@@ -263,7 +263,7 @@ class HelixAgreementTest {
       long stations = supports.stream().map(row -> row.get("station")).distinct().count();
       assertThat(cuts.stream().filter(row -> !row.get("part").contains("(whole)")).count())
           .isEqualTo(2 * stations);
-      assertThat(quantity(helix, "nuts ")).isEqualTo(2 * (2 * supports.size() + 2 * stations));
+      assertThat(quantity(helix, "nuts ")).isEqualTo(2L * (2L * supports.size() + 2L * stations));
     }
     if (!cuts.isEmpty()) {
       assertThat(quantity(helix, cuts.get(0).get("stock")))
