@@ -26,6 +26,9 @@ record EngineRun(
     double toBest,
     double whole) {
 
+  /** As many as a plan at normal effort allows. */
+  private static final long PROOF_TESTS = 3_000_000;
+
   static EngineRun of(BenchCase c, SearchSettings settings) {
     return c.isMixed() ? mixed(c, settings) : single(c, settings);
   }
@@ -41,6 +44,7 @@ record EngineRun(
     Packed again =
         new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), count, Control.NONE);
     double toBest = secondsSince(start);
+    bound = bound.byCases(c.piece(), c.sheet(), c.cutting(), count, PROOF_TESTS);
     boolean same = again.layout().placements().size() == count;
     return new EngineRun(
         count,

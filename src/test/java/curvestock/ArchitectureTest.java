@@ -34,20 +34,24 @@ class ArchitectureTest {
           "piece",
           "sheet",
           "layout",
+          "handwork",
           "helix",
           "packing",
           "bound",
           "purchase",
           "check",
+          "machine",
+          "dxf",
           "drawing",
           "job",
           "plan",
           "compare",
           "report",
+          "printing",
           "files",
           "app",
-          "cli",
-          "web");
+          "web",
+          "cli");
 
   /** Packages that calculate; what they do follows from their inputs alone. */
   private static final String[] CORE = {
@@ -56,29 +60,39 @@ class ArchitectureTest {
     "curvestock.piece..",
     "curvestock.sheet..",
     "curvestock.layout..",
+    "curvestock.handwork..",
     "curvestock.helix..",
     "curvestock.packing..",
     "curvestock.bound..",
     "curvestock.purchase..",
     "curvestock.check..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.drawing..",
     "curvestock.job..",
     "curvestock.plan..",
     "curvestock.compare..",
-    "curvestock.report.."
+    "curvestock.report..",
+    "curvestock.printing.."
   };
 
-  /** Those of the core that need no stream either; check, drawing and job read and write XML. */
+  /**
+   * Those of the core that need no stream either; check, drawing, job and printing read and write
+   * XML or PDF.
+   */
   private static final String[] WITHOUT_STREAMS = {
     "curvestock.units..",
     "curvestock.geometry..",
     "curvestock.piece..",
     "curvestock.sheet..",
     "curvestock.layout..",
+    "curvestock.handwork..",
     "curvestock.helix..",
     "curvestock.packing..",
     "curvestock.bound..",
     "curvestock.purchase..",
+    "curvestock.machine..",
+    "curvestock.dxf..",
     "curvestock.plan..",
     "curvestock.compare..",
     "curvestock.report.."
@@ -126,11 +140,13 @@ class ArchitectureTest {
     "org.optaplanner..,              purchase.solver",
     "org.ojalgo..,                   purchase purchase.solver bound",
     "org.apache.batik..,             drawing check",
-    "com.fasterxml.jackson..,        job report",
+    "com.fasterxml.jackson..,        job report web",
+    "io.javalin..,                   web",
     "org.yaml.snakeyaml..,           job",
     "picocli..,                      cli",
     "me.tongfei.progressbar..,       cli",
-    "java.awt..,                     drawing report",
+    "java.awt..,                     drawing report printing",
+    "org.apache.pdfbox..,            printing",
     "org.jfree..,                    report"
   })
   void library_ofOnePurpose_isUsedByItsOwnersAlone(String library, String owners) {
@@ -184,6 +200,45 @@ class ArchitectureTest {
         .check(main);
   }
 
+  /**
+   * Nothing is fetched, sent or looked up: the page's server alone listens, on the machine itself.
+   */
+  @Test
+  void program_butForItsPage_knowsNoNetwork() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("curvestock.web..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("java.net.http..", "java.nio.channels.spi..", "javax.net..")
+        .orShould()
+        .dependOnClassesThat()
+        .haveNameMatching(
+            "java\\.net\\.(Socket|ServerSocket|DatagramSocket|URLConnection|HttpURLConnection"
+                + "|InetAddress|InetSocketAddress|URL)"
+                + "|java\\.nio\\.channels\\.(Asynchronous)?(Server)?SocketChannel")
+        .check(main);
+  }
+
+  /** Job files are read into a tree of texts; no class is ever named by a file. */
+  @Test
+  void files_neverNameClasses() {
+    noClasses()
+        .that()
+        .resideInAPackage("curvestock.job..")
+        .should()
+        .dependOnClassesThat()
+        .haveNameMatching(
+            "org\\.yaml\\.snakeyaml\\.(Yaml|constructor\\..*)|.*\\.ObjectMapper|java\\.lang\\.Class"
+                + "Loader|java\\.io\\.ObjectInputStream")
+        .check(main);
+    noClasses()
+        .should()
+        .dependOnClassesThat()
+        .haveNameMatching("java\\.io\\.ObjectInputStream|java\\.beans\\.XMLDecoder")
+        .check(main);
+  }
+
   @Test
   void core_knowsNoClockAndNoUnseededRandomness() {
     noClasses()
@@ -215,10 +270,16 @@ class ArchitectureTest {
         .resideInAPackage("curvestock.check")
         .should()
         .dependOnClassesThat()
-        .resideInAnyPackage("curvestock.packing..", "curvestock.bound..", "curvestock.drawing..")
+        .resideInAnyPackage(
+            "curvestock.packing..",
+            "curvestock.bound..",
+            "curvestock.drawing..",
+            "curvestock.machine..",
+            "curvestock.dxf..")
         .orShould()
         .dependOnClassesThat()
-        .haveNameMatching("curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening)")
+        .haveNameMatching(
+            "curvestock\\.geometry\\.(Clearance|EdgeDistance|Flattening|OutlineOffset|Crossing)")
         .orShould()
         .callMethod("curvestock.geometry.Loop", "encloses", "curvestock.geometry.Point")
         .orShould()

@@ -4,6 +4,8 @@ import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
+import curvestock.compare.BatchComparer;
+import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
@@ -15,20 +17,41 @@ import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
+import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
 import curvestock.helix.HelixOrder;
+import curvestock.job.Batch;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
+import curvestock.packing.Arrangement;
+import curvestock.packing.Continued;
+import curvestock.packing.Control;
 import curvestock.packing.Effort;
+import curvestock.packing.PackedStore;
+import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.plan.BatchPlan;
+import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
+import curvestock.plan.Remnant;
+import curvestock.printing.Footprint;
+import curvestock.printing.LabelSheet;
+import curvestock.printing.MarkingSheets;
+import curvestock.printing.Patterns;
+import curvestock.printing.ReportPdf;
+import curvestock.printing.SupportSheet;
+import curvestock.printing.TrammelSheet;
+import curvestock.purchase.Purchase;
+import curvestock.report.BatchWords;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
 import curvestock.report.CompareSummary;
@@ -36,14 +59,25 @@ import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import curvestock.report.HelixTables;
+import curvestock.report.MachineNotes;
+import curvestock.report.PacketGuide;
+import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanSummary;
+import curvestock.report.ReportHtml;
+import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
+import curvestock.report.ShopReport;
+import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
@@ -53,6 +87,8 @@ public final class Workshop {
   private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
+  private static final String SVG = ".svg";
+  private static final String PNG = ".png";
 
   private Workshop() {}
 
@@ -66,7 +102,38 @@ public final class Workshop {
     if (file.isEmpty()) {
       return DefaultJob.read();
     }
-    return JobReader.read(TextFiles.read(file.get(), MOST_JOB_BYTES), file.get().toString());
+    return JobReader.read(
+        TextFiles.read(file.get(), MOST_JOB_BYTES),
+        file.get().toString(),
+        path -> beside(file.get(), path));
+  }
+
+  /** A stock file is meant from the job's own folder. */
+  private static StockFiles.Found beside(Path job, String path) {
+    try {
+      return StockFiles.Found.text(
+          TextFiles.read(job.toAbsolutePath().resolveSibling(path), MOST_JOB_BYTES));
+    } catch (FileProblem | InvalidPathException e) {
+      return StockFiles.Found.problem("cannot be read: " + e.getMessage());
+    }
+  }
+
+  /**
+   * The job in the text.
+   *
+   * @param name what to call the text in messages
+   * @throws curvestock.job.JobException if it is not a right job; holds all problems
+   */
+  public static Job readJob(String text, String name) {
+    return JobReader.read(text, name);
+  }
+
+  /**
+   * What can be said of the job at once, before anything is planned; nothing if no regular pattern
+   * fits.
+   */
+  public static Optional<Glance> glance(Job job) {
+    return Glance.at(job);
   }
 
   /**
@@ -75,7 +142,91 @@ public final class Workshop {
    * @throws Infeasible if it cannot be cut from its sheets
    */
   public static Plan plan(Job job, PlanListener listener) throws Infeasible {
-    return new Planner(job, listener).plan();
+    return plan(job, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
+  public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
+    return new Planner(job, listener, packers).plan();
+  }
+
+  /**
+   * Packers that keep what they pack in the user's cache folder and find it there again. Answers
+   * are the same with and without.
+   */
+  public static Packers remembering() {
+    return new Packers(PackingCache.ofUser().orElse(PackedStore.NONE));
+  }
+
+  /**
+   * The plan with layouts that somebody changed by hand.
+   *
+   * @param layouts all sheets of the job, with exactly the pieces wanted in all
+   * @throws IllegalArgumentException if pieces are missing or too many, or more sheets are used
+   *     than can be had; whether the gaps hold is judged when the result is made
+   */
+  public static Plan byHand(Plan plan, List<Layout> layouts) {
+    Purchase before = plan.purchase();
+    for (Demand demand : plan.job().demands()) {
+      int held = layouts.stream().mapToInt(layout -> layout.count(demand.piece())).sum();
+      if (held != demand.count()) {
+        throw new IllegalArgumentException(
+            "the sheets must hold %d of %s, but hold %d"
+                .formatted(demand.count(), demand.piece().id(), held));
+      }
+    }
+    if (sheets(layouts).equals(sheets(plan.layouts()))) {
+      Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
+      return new Plan(
+          plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    }
+    for (SheetStock sheet : plan.job().sheets()) {
+      long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
+      if (sheet.available().isPresent() && used > sheet.available().getAsInt()) {
+        throw new IllegalArgumentException(
+            "only %d of %s can be had, but %d are used"
+                .formatted(sheet.available().getAsInt(), sheet.name(), used));
+      }
+    }
+    Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
+    return new Plan(
+        plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+  }
+
+  /**
+   * Improves sheets round the pieces that somebody has pinned; their other pieces, and those of
+   * sheets without a pin, may be moved.
+   *
+   * @return all sheets that are still needed
+   * @throws Infeasible if a piece finds room nowhere
+   * @throws curvestock.packing.PinnedConflictException if pinned pieces break a rule among
+   *     themselves
+   */
+  public static List<LaidByHand> improve(Job job, List<LaidByHand> sheets, PlanListener listener)
+      throws Infeasible {
+    return new RoundPins(job, sheets, listener).improved();
+  }
+
+  static Continued improve(Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
+    Control control =
+        new Control() {
+          @Override
+          public boolean stopped() {
+            return listener.stopped();
+          }
+
+          @Override
+          public void worked(long done, long budget) {
+            listener.worked(done, budget);
+          }
+        };
+    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    return packer.continueFrom(from, control, better -> {});
+  }
+
+  /** Names of the sheets under the layouts, sorted. */
+  private static List<String> sheets(List<Layout> layouts) {
+    return layouts.stream().map(layout -> layout.sheet().name()).sorted().toList();
   }
 
   /**
@@ -88,26 +239,63 @@ public final class Workshop {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan));
     folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    folder.add("remnants.yaml", StockYaml.of(plan));
     plan.job()
         .structure()
         .ifPresent(
             order ->
-                addHelix(folder, new HelixReport(plan.job(), order, Optional.of(plan), false)));
-    List<List<String>> labels = plan.labels();
+                addHelix(folder, "", new HelixReport(plan.job(), order, Optional.of(plan), false)));
+    addSheets(folder, plan, plan.labels(), listener);
+    return folder;
+  }
+
+  /**
+   * Plans several jobs together.
+   *
+   * @throws Infeasible if they cannot be cut from their sheets
+   */
+  public static BatchPlan plan(Batch batch, PlanListener listener, Packers packers)
+      throws Infeasible {
+    return new BatchPlan(batch, plan(batch.together(), listener, packers));
+  }
+
+  /**
+   * Draws and checks the sheets of several jobs, as for one; the helix of each job in a folder of
+   * its letter.
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder result(BatchPlan batch, PlanListener listener) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("plan.json", PlanJson.of(batch));
+    folder.add("summary.txt", String.join("\n", BatchWords.summary(batch)) + "\n");
+    for (Batch.Member member : batch.batch().members()) {
+      Job job = member.job();
+      job.structure()
+          .ifPresent(
+              order ->
+                  addHelix(
+                      folder,
+                      "job-" + member.tag() + "/",
+                      new HelixReport(job, order, Optional.empty(), false)));
+    }
+    addSheets(folder, batch.plan(), batch.labels(), listener);
+    return folder;
+  }
+
+  private static void addSheets(
+      ResultFolder folder, Plan plan, List<List<String>> labels, PlanListener listener) {
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
       listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
       Layout layout = plan.layouts().get(i);
       SheetTitle title = title(plan, number, labels.get(i));
       String annotated = SheetDrawing.annotated(layout, title);
-      String clean = SheetDrawing.clean(layout);
-      requireRight(SheetFiles.annotated(number), annotated, layout);
-      requireRight(SheetFiles.clean(number), clean, layout);
+      requireRight(SheetFiles.annotated(number), annotated, Expectation.of(layout));
       folder.add(SheetFiles.annotated(number), annotated);
-      folder.add(SheetFiles.clean(number), clean);
       folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
     }
-    return folder;
+    MachineFiles.add(folder, plan);
   }
 
   /**
@@ -118,15 +306,20 @@ public final class Workshop {
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+    return helix(
+        job.with(new SearchSettings(job.search().seed(), Effort.QUICK)), listener, withSheets);
+  }
+
+  /** The same, its sheets planned with the job's own effort. */
+  public static HelixReport helix(Job job, PlanListener listener, boolean withSheets) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
     if (!withSheets) {
       return new HelixReport(job, order, Optional.empty(), true);
     }
-    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
     try {
-      return new HelixReport(job, order, Optional.of(plan(hasty, listener)), true);
+      return new HelixReport(job, order, Optional.of(plan(job, listener)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
       return new HelixReport(job, order, Optional.empty(), true);
@@ -136,21 +329,23 @@ public final class Workshop {
   /** The files of a helix: summary, tables, data, drawings. */
   public static ResultFolder helixResult(HelixReport report) {
     ResultFolder folder = new ResultFolder();
-    addHelix(folder, report);
+    addHelix(folder, "", report);
     return folder;
   }
 
-  private static void addHelix(ResultFolder folder, HelixReport report) {
+  private static void addHelix(ResultFolder folder, String in, HelixReport report) {
     HelixTables tables = new HelixTables(report);
-    folder.add("helix.txt", String.join("\n", HelixSummary.of(report)) + "\n");
-    folder.add("helix.json", HelixJson.of(report));
-    folder.add("schedule.csv", tables.schedule());
-    folder.add("supports.csv", tables.supports());
-    folder.add("shopping.csv", tables.shopping());
+    folder.add(in + "helix.txt", String.join("\n", HelixSummary.withLists(report)) + "\n");
+    folder.add(in + "helix.json", HelixJson.of(report));
+    folder.add(in + "schedule.csv", tables.schedule());
+    folder.add(in + "supports.csv", tables.supports());
+    folder.add(in + "shopping.csv", tables.shopping());
+    folder.add(in + "joints.csv", tables.joints());
+    folder.add(in + "cutting-list.csv", tables.cuttingList());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, "helix-plan", HelixPlanDrawing.svg(report.plan(), title));
-    draw(folder, "helix-side", HelixSideDrawing.svg(report.plan(), title));
+    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.order(), title));
+    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title));
   }
 
   private static void draw(ResultFolder folder, String name, String svg) {
@@ -162,13 +357,23 @@ public final class Workshop {
     Job job = plan.job();
     String material = plan.layouts().get(number - 1).sheet().name();
     return new SheetTitle(
-        job.title(), number, plan.layouts().size(), job.style(), material, job.invented(), labels);
+        job.title(),
+        number,
+        plan.layouts().size(),
+        job.style(),
+        material,
+        job.invented(),
+        labels,
+        Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
+        MachineNotes.size(job),
+        PieceNotes.of(plan, number));
   }
 
-  private static void requireRight(String file, String svg, Layout layout) {
+  /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
+  static void requireRight(String file, String drawing, Expectation expectation) {
     String faults;
     try {
-      CheckReport report = LayoutCheck.check(svg, Expectation.of(layout));
+      CheckReport report = LayoutCheck.check(drawing, expectation);
       faults =
           report.findings().stream()
               .map(finding -> "  " + finding.message())
@@ -188,16 +393,49 @@ public final class Workshop {
    */
   public static Comparison compare(Job job, Question question, CompareListener listener)
       throws Infeasible {
-    if (job.helix().isEmpty()) {
+    return compare(job, question, listener, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed before. */
+  public static Comparison compare(
+      Job job, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    if (job.helix().isEmpty() && job.structure().isEmpty()) {
       throw new Infeasible(
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
-    return new Comparer(job, question, listener).compare();
+    return new Comparer(job, question, listener, packers).compare();
+  }
+
+  /**
+   * Compares segment sizes for several jobs together.
+   *
+   * @throws Infeasible if a job cannot be cut in any of them, or none has a helix
+   */
+  public static BatchComparison compare(
+      Batch batch, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    return new BatchComparer(batch, question, listener, packers).compare();
+  }
+
+  /** The comparison of several jobs as text, and the data of each job compared by itself. */
+  public static ResultFolder result(BatchComparison found) {
+    ResultFolder folder = new ResultFolder();
+    folder.add("compare.txt", String.join("\n", BatchWords.of(found)) + "\n");
+    for (int i = 0; i < found.apart().size(); i++) {
+      String name = "job-" + found.batch().members().get(i).tag() + "/compare.json";
+      found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(alone)));
+    }
+    folder.add("plan.json", PlanJson.of(found.rows().get(found.best()).batch()));
+    return folder;
   }
 
   /** The comparison as text, data and charts. */
   public static ResultFolder result(Comparison comparison) {
     ResultFolder folder = new ResultFolder();
+    addComparison(folder, comparison);
+    return folder;
+  }
+
+  private static void addComparison(ResultFolder folder, Comparison comparison) {
     folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
     folder.add("compare.json", CompareJson.of(comparison));
     addChart(folder, "charts/choices", CompareCharts.choices(comparison));
@@ -205,7 +443,67 @@ public final class Workshop {
         .scan()
         .ifPresent(
             scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
-    return folder;
+  }
+
+  /** The archive in a packet that holds all its other files. */
+  public static final String ARCHIVE = "packet.zip";
+
+  private static final String ARCHIVED_FOLDER = "curvestock-packet";
+
+  /**
+   * Everything that a shop needs to cut and build the job: the result of the plan, the comparison
+   * if there is one, a guide that says which file is for what, and all of it once more as an
+   * archive ({@value #ARCHIVE}).
+   *
+   * @throws WrongLayoutException if a drawing fails its check
+   */
+  public static ResultFolder packet(
+      Plan plan, Optional<Comparison> comparison, PlanListener listener) {
+    ResultFolder folder = result(plan, listener);
+    comparison.ifPresent(compared -> addComparison(folder, compared));
+    addPapers(folder, plan, listener);
+    addReport(folder, plan, comparison);
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
+    return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
+  }
+
+  private static void addReport(ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
+    List<ReportPart> parts = ShopReport.of(plan, comparison);
+    String title = plan.job().title();
+    Map<String, String> drawings = new TreeMap<>();
+    Map<String, byte[]> pictures = new TreeMap<>();
+    folder
+        .contents()
+        .forEach(
+            (path, bytes) -> {
+              if (path.endsWith(SVG)) {
+                String data = Base64.getEncoder().encodeToString(bytes);
+                drawings.put(stem(path, SVG), "data:image/svg+xml;base64," + data);
+              } else if (path.endsWith(PNG)) {
+                pictures.put(stem(path, PNG), bytes);
+              }
+            });
+    folder.add("report.html", ReportHtml.of(title, parts, drawings));
+    folder.add("report.pdf", ReportPdf.of(title, parts, pictures, plan.job().paper()));
+  }
+
+  private static String stem(String path, String ending) {
+    return path.substring(0, path.length() - ending.length());
+  }
+
+  private static void addPapers(ResultFolder folder, Plan plan, PlanListener listener) {
+    Job job = plan.job();
+    listener.step("drawing full-size patterns");
+    Patterns.of(job, job.paper()).forEach(folder::add);
+    job.structure()
+        .ifPresent(
+            order -> {
+              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper()));
+              folder.add("support-table.pdf", SupportSheet.pdf(job, order));
+            });
+    TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
+    folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
+    folder.add("labels.pdf", LabelSheet.pdf(plan));
   }
 
   private static void addChart(ResultFolder folder, String name, String svg) {
@@ -214,9 +512,9 @@ public final class Workshop {
   }
 
   /**
-   * Judges a drawing by the job: shapes, gaps, margin, defects, grain. The drawing may be of any
-   * sheet of the job; the one that explains it best is taken. Counts are judged against the whole
-   * job: no more of a piece than wanted.
+   * Judges a drawing, SVG or DXF, by the job: shapes, gaps, margin, defects, grain. The drawing may
+   * be of any sheet of the job; the one that explains it best is taken. Counts are judged against
+   * the whole job: no more of a piece than wanted.
    *
    * @throws FileProblem if the drawing cannot be read
    * @throws CheckException if it is no drawing that can be judged
@@ -224,10 +522,7 @@ public final class Workshop {
   public static CheckReport check(Path drawing, Job job) throws FileProblem, CheckException {
     String svg = TextFiles.read(drawing, MOST_DRAWING_BYTES);
     List<CheckReport> reports = new ArrayList<>();
-    for (SheetStock sheet : job.sheets()) {
-      Expectation expectation =
-          Expectation.anyOf(
-              sheet, job.cutting(), job.demands().stream().map(Demand::piece).toList());
+    for (Expectation expectation : MachineFiles.expectations(job)) {
       reports.add(LayoutCheck.check(svg, expectation));
     }
     CheckReport best = reports.get(0);

@@ -14,6 +14,9 @@ public record Bound(int count, String proof) {
   /** Above this many pieces cells would have to be too fine to beat the area bound. */
   private static final int FEW = 12;
 
+  /** Beyond this many pieces the cases are too many. */
+  private static final int FEW_CASES = 5;
+
   private static final int CELLS = 250_000;
   private static final int ROUNDS = 300;
 
@@ -36,6 +39,29 @@ public record Bound(int count, String proof) {
       return quick;
     }
     return CoverBound.of(piece, sheet, cutting, CELLS, ROUNDS).map(quick::or).orElse(quick);
+  }
+
+  /**
+   * A sharper bound by cases, for few large sectors of which {@code found} are known to fit: one
+   * more, or two more, may be proven impossible. The same as this bound if neither is.
+   *
+   * @param mostTests budget: how many pairs of cells to test for each count; a million takes about
+   *     a second
+   */
+  public Bound byCases(Piece piece, SheetStock sheet, Cutting cutting, int found, long mostTests) {
+    if (found < 1 || found > FEW_CASES) {
+      return this;
+    }
+    for (int more = 1; more <= 2 && found + more <= count; more++) {
+      if (CaseBound.isImpossible(piece, sheet, cutting, found + more, mostTests)) {
+        return new Bound(
+            found + more - 1,
+            "by cases: all ways to place "
+                + (found + more)
+                + " were split into ever smaller cells, and in every cell two of them overlap");
+      }
+    }
+    return this;
   }
 
   /** The lower of the two. */

@@ -6,10 +6,10 @@ public final class CheckException extends Exception {
   private static final long serialVersionUID = 1L;
 
   public CheckException(String message) {
-    super(message);
+    super(Shown.line(message));
   }
 
   public CheckException(String message, Throwable cause) {
-    super(message, cause);
+    super(Shown.line(message), cause);
   }
 }

@@ -7,8 +7,10 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParser;
@@ -50,6 +52,9 @@ final class DrawingReader extends DefaultHandler {
   private String width = "";
   private String height = "";
   private String viewBox = "";
+  private final Map<String, List<String>> holes = new TreeMap<>();
+  private String form = "";
+  private int cutPaths;
   private boolean hasCutGroup;
   private int elements;
 
@@ -82,11 +87,13 @@ final class DrawingReader extends DefaultHandler {
     if (!reader.hasCutGroup) {
       throw new CheckException("the drawing has no group with the id 'cut', so nothing to check");
     }
+    reader.addHoles();
     return new DrawingFile(
         reader.width,
         reader.height,
         reader.viewBox,
         reader.sheetEdge,
+        reader.form,
         reader.outlines,
         reader.oddities);
   }
@@ -125,6 +132,7 @@ final class DrawingReader extends DefaultHandler {
     boolean inCut = isIn("cut");
     if (name.equals("g") && id.equals("cut")) {
       hasCutGroup = true;
+      form = value(attributes, "data-form");
     }
     if (inCut || open.size() <= 1 || isIn("sheet")) {
       noteUncertain(name, id, attributes);
@@ -169,12 +177,29 @@ final class DrawingReader extends DefaultHandler {
   }
 
   private void addOutline(String id, Attributes attributes) throws SAXException {
-    if (outlines.size() >= MOST_OUTLINES) {
+    if (++cutPaths > MOST_OUTLINES) {
       throw new SAXException(
           where() + "the drawing has more than " + MOST_OUTLINES + " outlines: not checked");
     }
     String name = id.isEmpty() ? "path at line " + line() : id;
-    outlines.add(new OutlinePath(name, value(attributes, "data-piece"), value(attributes, "d")));
+    String owner = value(attributes, "data-hole-of");
+    String data = value(attributes, "d");
+    if (owner.isEmpty()) {
+      outlines.add(new OutlinePath(name, value(attributes, "data-piece"), List.of(data)));
+    } else {
+      holes.computeIfAbsent(owner, key -> new ArrayList<>()).add(data);
+    }
+  }
+
+  /** Holes are paths of their own, cut before the outside; here they come to their pieces. */
+  private void addHoles() {
+    for (int i = 0; i < outlines.size(); i++) {
+      OutlinePath outline = outlines.get(i);
+      List<String> data = new ArrayList<>(outline.data());
+      data.addAll(Optional.ofNullable(holes.remove(outline.name())).orElse(List.of()));
+      outlines.set(i, new OutlinePath(outline.name(), outline.piece(), data));
+    }
+    holes.keySet().forEach(owner -> odd("a hole belongs to " + owner + ", which is not drawn", ""));
   }
 
   private void noteUncertain(String name, String id, Attributes attributes) {

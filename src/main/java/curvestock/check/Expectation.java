@@ -17,9 +17,14 @@ import java.util.TreeMap;
  * @param cutting the gaps and margin that must be kept
  * @param pieces the pieces that may appear
  * @param counts how many of each, by piece id (a piece not named: none); empty if any number may
+ * @param forms how the outlines may differ from the finished size; the drawing must say one of them
  */
 public record Expectation(
-    SheetStock sheet, Cutting cutting, List<Piece> pieces, Optional<Map<String, Integer>> counts) {
+    SheetStock sheet,
+    Cutting cutting,
+    List<Piece> pieces,
+    Optional<Map<String, Integer>> counts,
+    List<CutForm> forms) {
 
   /**
    * @throws IllegalArgumentException if two pieces have the same id
@@ -27,9 +32,24 @@ public record Expectation(
   public Expectation {
     pieces = List.copyOf(pieces);
     counts = counts.map(Map::copyOf);
+    forms = List.copyOf(forms);
     if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
       throw new IllegalArgumentException("pieces must have different ids");
     }
+  }
+
+  /** Outlines of the finished size. */
+  public Expectation(
+      SheetStock sheet,
+      Cutting cutting,
+      List<Piece> pieces,
+      Optional<Map<String, Integer>> counts) {
+    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED));
+  }
+
+  /** The same with outlines of one of the given forms. */
+  public Expectation in(CutForm... allowed) {
+    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed));
   }
 
   /** Exactly the pieces of a layout, wherever they lie. */

@@ -16,7 +16,7 @@ public record Finding(Kind kind, String message, List<String> paths) {
   }
 
   static Finding of(Kind kind, String message, String... paths) {
-    return new Finding(kind, message, List.of(paths));
+    return new Finding(kind, Shown.line(message), List.of(paths));
   }
 
   /** Sorts of faults. */

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Judges a written drawing by what was ordered: that every outline is its nominal shape, that gaps,
@@ -46,23 +47,128 @@ public final class LayoutCheck {
   }
 
   /**
-   * Judges a drawing.
+   * Judges a drawing, SVG or DXF.
    *
-   * @param svg the text of the file
+   * @param drawing the text of the file
    * @throws CheckException if the text is not a drawing that can be judged; the message says why
    */
-  public static CheckReport check(String svg, Expectation expectation) throws CheckException {
-    return new LayoutCheck(expectation).run(svg);
+  public static CheckReport check(String drawing, Expectation expectation) throws CheckException {
+    LayoutCheck check = new LayoutCheck(expectation);
+    if (drawing.stripLeading().startsWith("<") || drawing.startsWith("\uFEFF")) {
+      check.readSvg(DrawingReader.read(drawing));
+    } else {
+      check.readDxf(DxfReader.read(drawing));
+    }
+    return check.report();
   }
 
-  private CheckReport run(String svg) throws CheckException {
-    DrawingFile file = DrawingReader.read(svg);
+  private void readSvg(DrawingFile file) throws CheckException {
     findings.addAll(file.oddities());
     DrawingScale.judge(file, findings);
-    checkSheetEdge(file);
-    for (DrawingFile.OutlinePath path : file.outlines()) {
-      read(path);
+    if (file.sheetEdge().isEmpty()) {
+      findings.add(Kind.SHEET, "the sheet's edge (path 'edge' in group 'sheet') is not drawn");
+    } else {
+      String data = file.sheetEdge().get();
+      checkSheetEdge(() -> PathReader.read(data, top));
     }
+    FinishedSize form = finishedSize(CutForm.parse(file.form()));
+    for (DrawingFile.OutlinePath path : file.outlines()) {
+      if (!findings.isFull()) {
+        Optional<Piece> piece = expectation.piece(path.piece());
+        if (piece.isEmpty()) {
+          findings.add(
+              Kind.UNKNOWN_PIECE,
+              path.name() + " is marked as piece '" + path.piece() + "', which was not asked for",
+              path.name());
+        }
+        read(path.name(), piece, () -> form.of(chains(path)));
+      }
+    }
+  }
+
+  private List<Chain> chains(DrawingFile.OutlinePath path) throws CheckException {
+    List<Chain> chains = new ArrayList<>();
+    for (String data : path.data()) {
+      chains.addAll(PathReader.read(data, top));
+    }
+    return chains;
+  }
+
+  /** A DXF names no pieces: each is taken for the first of its shape of which one is still due. */
+  private void readDxf(DxfFile file) throws CheckException {
+    findings.addAll(file.oddities());
+    if (file.sheet().isEmpty()) {
+      findings.add(Kind.SHEET, "the sheet's edge (first line of layer SHEET) is not drawn");
+    } else {
+      checkSheetEdge(() -> file.sheet().subList(0, 1));
+    }
+    FinishedSize form = finishedSize(file.form());
+    int number = 0;
+    for (List<Chain> chains : outlines(file)) {
+      number++;
+      if (!findings.isFull()) {
+        String name = "outline " + number;
+        Shaped shaped = () -> form.of(chains);
+        read(name, alike(name, shaped), shaped);
+      }
+    }
+  }
+
+  private List<List<Chain>> outlines(DxfFile file) {
+    try {
+      return DxfPieces.of(file);
+    } catch (CheckException e) {
+      findings.add(Kind.SHAPE, e.getMessage());
+      return List.of();
+    }
+  }
+
+  private Optional<Piece> alike(String name, Shaped shaped) {
+    TraceShape shape;
+    try {
+      shape = shaped.shape();
+    } catch (CheckException e) {
+      return Optional.empty();
+    }
+    List<Piece> alike =
+        expectation.pieces().stream()
+            .filter(
+                piece ->
+                    Congruence.fits(TraceShape.of(piece.shape().outline()), shape).stream()
+                        .anyMatch(fit -> fit.error() <= SHAPE_TOLERANCE))
+            .toList();
+    if (alike.isEmpty()) {
+      findings.add(Kind.UNKNOWN_PIECE, name + " has the shape of no piece asked for", name);
+    }
+    return alike.stream()
+        .filter(piece -> counts.getOrDefault(piece.id(), 0) < wanted(piece))
+        .findFirst()
+        .or(() -> alike.stream().findFirst());
+  }
+
+  private int wanted(Piece piece) {
+    return expectation
+        .counts()
+        .map(wanted -> wanted.getOrDefault(piece.id(), 0))
+        .orElse(Integer.MAX_VALUE);
+  }
+
+  /** Notes a form that was not asked for; the drawing is then judged by what it says of itself. */
+  private FinishedSize finishedSize(CutForm form) {
+    if (!expectation.forms().contains(form)) {
+      findings.add(
+          Kind.STRUCTURE,
+          "the outlines are said to be "
+              + form.words()
+              + ", but asked for is "
+              + expectation.forms().stream()
+                  .map(CutForm::words)
+                  .collect(Collectors.joining(" or ")));
+    }
+    return new FinishedSize(form);
+  }
+
+  private CheckReport report() throws CheckException {
     checkCounts();
     SpacingCheck spacing = new SpacingCheck(expectation, sheet, pieces, findings);
     spacing.run();
@@ -86,13 +192,9 @@ public final class LayoutCheck {
     return top;
   }
 
-  private void checkSheetEdge(DrawingFile file) {
-    if (file.sheetEdge().isEmpty()) {
-      findings.add(Kind.SHEET, "the sheet's edge (path 'edge' in group 'sheet') is not drawn");
-      return;
-    }
+  private void checkSheetEdge(Drawn edge) {
     try {
-      TraceShape drawn = TraceShape.of(PathReader.read(file.sheetEdge().get(), top));
+      TraceShape drawn = new FinishedSize(CutForm.FINISHED).of(edge.chains());
       boolean same =
           Congruence.errorInPlace(sheet, drawn).orElse(Double.POSITIVE_INFINITY) <= SHAPE_TOLERANCE;
       if (!same) {
@@ -107,22 +209,20 @@ public final class LayoutCheck {
     }
   }
 
-  private void read(DrawingFile.OutlinePath path) {
-    if (findings.isFull()) {
-      return;
-    }
-    Optional<Piece> piece = expectation.piece(path.piece());
-    if (piece.isEmpty()) {
-      findings.add(
-          Kind.UNKNOWN_PIECE,
-          path.name() + " is marked as piece '" + path.piece() + "', which was not asked for",
-          path.name());
-    } else {
-      counts.merge(path.piece(), 1, Integer::sum);
-    }
+  /** Lines as drawn. */
+  private interface Drawn {
+    List<Chain> chains() throws CheckException;
+  }
+
+  /** A piece's finished shape, by what is drawn. */
+  private interface Shaped {
+    TraceShape shape() throws CheckException;
+  }
+
+  private void read(String name, Optional<Piece> piece, Shaped shaped) {
+    piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
     try {
-      TraceShape shape = TraceShape.of(PathReader.read(path.data(), top));
-      DrawnPiece drawn = DrawnPiece.of(path.name(), piece, shape);
+      DrawnPiece drawn = DrawnPiece.of(name, piece, shaped.shape());
       if (drawn.inside().isValid()) {
         pieces.add(drawn);
         piece.ifPresent(p -> checkShape(drawn, p));
@@ -133,7 +233,7 @@ public final class LayoutCheck {
             drawn.name());
       }
     } catch (CheckException e) {
-      findings.add(Kind.SHAPE, path.name() + ": " + e.getMessage(), path.name());
+      findings.add(Kind.SHAPE, name + ": " + e.getMessage(), name);
     }
   }
 

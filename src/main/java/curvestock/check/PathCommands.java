@@ -22,6 +22,7 @@ final class PathCommands {
   private static final double FARTHEST = 1e6;
 
   private static final int MOST_COMMANDS = 2_000;
+  private static final int LONGEST_SHOWN = 40;
 
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(?:\\d+\\.?\\d*|\\.\\d+)(?:[eE][-+]?\\d+)?");
@@ -80,17 +81,24 @@ final class PathCommands {
     double value = Double.parseDouble(number.group());
     if (!(Math.abs(value) <= FARTHEST)) {
       throw new CheckException(
-          "a number of the path is out of bounds: " + number.group() + " (at most 1000000 mm)");
+          "a number of the path is out of bounds: "
+              + shown(number.group())
+              + " (at most 1000000 mm)");
     }
     if (!(Math.abs(value - coarse) <= SINGLE_PRECISION * Math.max(1, Math.abs(value)))) {
       throw new CheckException(
           "path data is not clear: "
-              + number.group()
+              + shown(number.group())
               + " reads as "
               + coarse
               + "; set every number off by a space");
     }
     return value;
+  }
+
+  /** A hostile number may have a million digits; a message has room for a few. */
+  private static String shown(String number) {
+    return number.length() <= LONGEST_SHOWN ? number : number.substring(0, LONGEST_SHOWN) + "...";
   }
 
   /** Takes down what Batik's parser reports. */

@@ -5,13 +5,11 @@ import curvestock.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Follows SVG path data into closed loops of lines and circular arcs, in the sheet's frame (y up).
- */
+/** Follows SVG path data into chains of lines and circular arcs, in the sheet's frame (y up). */
 final class PathReader {
 
   private final double top;
-  private final List<TraceLoop> loops = new ArrayList<>();
+  private final List<Chain> chains = new ArrayList<>();
   private List<Trace> edges = new ArrayList<>();
   private Point start = Point.ORIGIN;
   private Point at = Point.ORIGIN;
@@ -22,21 +20,19 @@ final class PathReader {
 
   /**
    * @param top the sheet's y that is drawn at SVG y = 0
-   * @throws CheckException if the data is malformed, open, has other curves than circular arcs, or
-   *     is out of bounds; the message starts with what is wrong
+   * @throws CheckException if the data is malformed, has other curves than circular arcs, or is out
+   *     of bounds; the message starts with what is wrong
    */
-  static List<TraceLoop> read(String data, double top) throws CheckException {
+  static List<Chain> read(String data, double top) throws CheckException {
     PathReader reader = new PathReader(top);
     for (Command command : PathCommands.of(data)) {
       reader.follow(command);
     }
-    if (!reader.edges.isEmpty()) {
-      throw new CheckException("the path is open: each part must be closed with Z");
-    }
-    if (reader.loops.isEmpty()) {
+    reader.end(false);
+    if (reader.chains.isEmpty()) {
       throw new CheckException("the path encloses nothing");
     }
-    return reader.loops;
+    return reader.chains;
   }
 
   private void follow(Command command) throws CheckException {
@@ -57,10 +53,8 @@ final class PathReader {
     }
   }
 
-  private void move(Point to) throws CheckException {
-    if (!edges.isEmpty()) {
-      throw new CheckException("the path is open: each part must be closed with Z");
-    }
+  private void move(Point to) {
+    end(false);
     start = to;
     at = to;
   }
@@ -88,8 +82,12 @@ final class PathReader {
 
   private void close() {
     line(start);
+    end(true);
+  }
+
+  private void end(boolean closed) {
     if (!edges.isEmpty()) {
-      loops.add(new TraceLoop(edges.stream().map(this::upright).toList()));
+      chains.add(new Chain(edges.stream().map(this::upright).toList(), closed));
     }
     edges = new ArrayList<>();
   }

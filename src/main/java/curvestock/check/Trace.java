@@ -20,6 +20,16 @@ sealed interface Trace {
   /** How far the curve strays from its chord between two parameters, at most. */
   double stray(double from, double to);
 
+  /** Direction of travel at the start, a unit vector. */
+  Point startDirection();
+
+  /** Distance to the nearest point of the edge. */
+  double distanceTo(Point point);
+
+  default Point endDirection() {
+    return reversed().startDirection().times(-1);
+  }
+
   default Point start() {
     return at(0);
   }
@@ -58,6 +68,19 @@ sealed interface Trace {
     public double stray(double from, double to) {
       return 0;
     }
+
+    @Override
+    public Point startDirection() {
+      return to.minus(from).times(1 / length());
+    }
+
+    @Override
+    public double distanceTo(Point point) {
+      Point along = to.minus(from);
+      double square = along.dot(along);
+      double t = square == 0 ? 0 : point.minus(from).dot(along) / square;
+      return point.distance(at(Math.max(0, Math.min(1, t))));
+    }
   }
 
   /** A circular edge from angle {@code first} through the signed {@code sweep}. */
@@ -94,6 +117,21 @@ sealed interface Trace {
     public double stray(double from, double to) {
       double quarter = Math.sin(Math.abs(sweep) * (to - from) / 4);
       return 2 * radius * quarter * quarter;
+    }
+
+    @Override
+    public Point startDirection() {
+      return Point.polar(Math.signum(sweep), first + Math.PI / 2);
+    }
+
+    @Override
+    public double distanceTo(Point point) {
+      double ahead = (point.minus(centre).angle() - first) * Math.signum(sweep);
+      ahead -= 2 * Math.PI * Math.floor(ahead / (2 * Math.PI));
+      if (ahead <= Math.abs(sweep)) {
+        return Math.abs(point.distance(centre) - radius);
+      }
+      return Math.min(point.distance(start()), point.distance(end()));
     }
 
     boolean isWholeCircle() {

@@ -2,16 +2,20 @@ package curvestock.cli;
 
 import curvestock.app.Workshop;
 import curvestock.check.CheckReport;
+import curvestock.files.FileProblem;
+import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -33,20 +37,21 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(
       names = "--job",
       paramLabel = "JOB",
-      description = "The job file. Without it the embedded default job.")
-  private Path jobFile;
+      description =
+          "The job file; again for each job of a batch, in the order they were planned in. Without it"
+              + " the embedded default job.")
+  private List<Path> jobFiles = List.of();
 
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
+  @Mixin private DebugOption debug;
 
   @Override
   public boolean debug() {
-    return debug;
+    return debug.isGiven();
   }
 
   @Override
   public Integer call() throws Exception {
-    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
+    Job job = job();
     PrintWriter printer = spec.commandLine().getOut();
     boolean allPassed = true;
     for (Path drawing : drawings) {
@@ -56,6 +61,17 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
     }
     printer.flush();
     return allPassed ? 0 : Main.ANSWER_IS_NO;
+  }
+
+  private Job job() throws FileProblem {
+    List<Job> jobs = new ArrayList<>();
+    for (Path file : jobFiles) {
+      jobs.add(Workshop.readJob(Optional.of(file)));
+    }
+    if (jobs.isEmpty()) {
+      return Workshop.readJob(Optional.empty());
+    }
+    return jobs.size() == 1 ? jobs.get(0) : Batch.of(jobs).together();
   }
 
   private static void print(

@@ -1,22 +1,20 @@
 package curvestock.cli;
 
 import curvestock.app.Workshop;
+import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
 import curvestock.files.FileProblem;
-import curvestock.files.ResultFolder;
+import curvestock.job.Batch;
 import curvestock.job.Job;
-import curvestock.packing.Effort;
-import curvestock.packing.SearchSettings;
 import curvestock.plan.Infeasible;
+import curvestock.report.BatchWords;
 import curvestock.report.CompareSummary;
 import curvestock.units.Angle;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
@@ -24,10 +22,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Compares segment sizes for a job's helix. */
@@ -36,6 +34,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Which segment size? Compares sheets, cost and joints for several, and recommends one.",
+      "Several job files are compared together: their pieces share sheets.",
       "Without a job file the embedded default job is compared (its data are invented)."
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
@@ -44,8 +43,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job file (YAML).")
-  private Path jobFile;
+  @Mixin private JobOptions options;
 
   @ArgGroup private Sizes sizes = new Sizes();
 
@@ -79,53 +77,43 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Also say how many turns N sheets give.")
   private Integer sheets;
 
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder to write table, data and charts to.")
-  private Path out;
-
-  @Option(names = "--force", description = "Replace DIR if it is a former result.")
-  private boolean force;
-
-  @Option(
-      names = "--effort",
-      paramLabel = "EFFORT",
-      description =
-          "How long to search where a sheet less is near: quick, normal or thorough. Default: as the"
-              + " job says.")
-  private Effort effort;
-
-  @Option(names = "--quiet", description = "Print no progress and no first numbers.")
-  private boolean quiet;
-
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
-
   @Override
   public boolean debug() {
-    return debug;
+    return options.debug();
   }
 
   @Override
   public Integer call() throws Exception {
     Question question = question();
-    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
-    if (effort != null) {
-      job = job.with(new SearchSettings(job.search().seed(), effort));
+    List<Job> jobs = options.jobs();
+    if (jobs.size() == 1) {
+      Comparison comparison = work(jobs.get(0), question);
+      print(CompareSummary.of(comparison), "charts/choices.png");
+    } else {
+      print(BatchWords.of(work(Batch.of(jobs), question)), "compare.txt");
     }
-    print(work(job, question));
     return 0;
   }
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
-    try (Terminal terminal = new Terminal(quiet)) {
-      Comparison comparison = Workshop.compare(job, question, new Progress(terminal));
-      if (out != null) {
-        ResultFolder result = Workshop.result(comparison);
-        result.publish(out, force);
-      }
+    try (Terminal terminal = new Terminal(options.quiet())) {
+      Comparison comparison =
+          Workshop.compare(job, question, new Progress(terminal), options.packers());
+      options.publish(() -> Workshop.result(comparison));
       return comparison;
+    }
+  }
+
+  private BatchComparison work(Batch batch, Question question) throws Infeasible, FileProblem {
+    if (question.scan() || question.sheetsOnHand().isPresent()) {
+      throw new ParameterException(
+          spec.commandLine(), "--scan and --with-sheets are for one job, not for several together");
+    }
+    try (Terminal terminal = new Terminal(options.quiet())) {
+      BatchComparison found =
+          Workshop.compare(batch, question, new Progress(terminal), options.packers());
+      options.publish(() -> Workshop.result(found));
+      return found;
     }
   }
 
@@ -156,14 +144,16 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
         360.0 * Integer.parseInt(matcher.group(1)) / Integer.parseInt(matcher.group(2)));
   }
 
-  private void print(Comparison comparison) {
+  private void print(List<String> answer, String lookAt) {
     PrintWriter printer = spec.commandLine().getOut();
-    CompareSummary.of(comparison).forEach(printer::println);
+    answer.forEach(printer::println);
     printer.println();
     printer.println(
-        out == null
-            ? "Nothing was written: add --out DIR to get the table, the data and the charts."
-            : "Written: " + out + " (look at charts/choices.png first)");
+        options
+            .out()
+            .map(dir -> "Written: " + dir + " (look at " + lookAt + " first)")
+            .orElse(
+                "Nothing was written: add --out DIR to get the table, the data and the charts."));
     printer.flush();
   }
 
@@ -192,8 +182,13 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     }
 
     @Override
+    public void overall(double share) {
+      terminal.overall(share);
+    }
+
+    @Override
     public void firstLook(List<FirstLook> looks) {
-      if (!quiet) {
+      if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();
         printer.println();
         CompareSummary.firstLook(looks).forEach(printer::println);

@@ -3,6 +3,7 @@ package curvestock.cli;
 import curvestock.app.WrongLayoutException;
 import curvestock.check.CheckException;
 import curvestock.files.FileProblem;
+import curvestock.job.BatchException;
 import curvestock.job.JobException;
 import curvestock.plan.Infeasible;
 import java.io.PrintWriter;
@@ -34,6 +35,7 @@ final class Faults implements IExecutionExceptionHandler {
     }
     boolean input =
         fault instanceof JobException
+            || fault instanceof BatchException
             || fault instanceof FileProblem
             || fault instanceof CheckException;
     return input ? Main.WRONG_INPUT : Main.OUR_FAULT;

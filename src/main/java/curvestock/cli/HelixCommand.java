@@ -6,13 +6,11 @@ import curvestock.job.Job;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import java.io.PrintWriter;
-import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Says whether a helix works and what it takes to build it, before a sheet is cut. */
@@ -29,35 +27,19 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job file (YAML).")
-  private Path jobFile;
-
-  @Option(
-      names = "--out",
-      paramLabel = "DIR",
-      description = "Folder to write: drawings, schedule, tables.")
-  private Path out;
-
-  @Option(names = "--force", description = "Replace DIR if it is a former result.")
-  private boolean force;
+  @Mixin private JobOptions options;
 
   @Option(names = "--no-sheets", description = "Do not plan the sheets for the shopping list.")
   private boolean noSheets;
 
-  @Option(names = "--quiet", description = "Print no progress.")
-  private boolean quiet;
-
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
-
   @Override
   public boolean debug() {
-    return debug;
+    return options.debug();
   }
 
   @Override
   public Integer call() throws Exception {
-    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
+    Job job = options.job();
     if (job.structure().isEmpty()) {
       PrintWriter err = spec.commandLine().getErr();
       err.println(
@@ -73,11 +55,12 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   private HelixReport work(Job job) throws FileProblem {
-    try (Terminal terminal = new Terminal(quiet)) {
-      HelixReport report = Workshop.helix(job, !noSheets, terminal);
-      if (out != null) {
-        Workshop.helixResult(report).publish(out, force);
-      }
+    try (Terminal terminal = new Terminal(options.quiet())) {
+      HelixReport report =
+          options.effortIsGiven()
+              ? Workshop.helix(job, terminal, !noSheets)
+              : Workshop.helix(job, !noSheets, terminal);
+      options.publish(() -> Workshop.helixResult(report));
       return report;
     }
   }
@@ -86,11 +69,11 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
     PrintWriter printer = spec.commandLine().getOut();
     HelixSummary.of(report).forEach(printer::println);
     printer.println();
-    if (out == null) {
-      printer.println("Nothing was written: add --out DIR to get drawings, schedule and tables.");
-    } else {
-      printer.println("Written: " + out + " (look at helix-plan.png and helix-side.png first)");
-    }
+    printer.println(
+        options
+            .out()
+            .map(dir -> "Written: " + dir + " (look at helix-plan.png and helix-side.png first)")
+            .orElse("Nothing was written: add --out DIR to get drawings, schedule and tables."));
     printer.flush();
   }
 }

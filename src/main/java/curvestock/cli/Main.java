@@ -17,25 +17,63 @@ import picocli.CommandLine.Command;
       PlanCommand.class,
       HelixCommand.class,
       CompareCommand.class,
+      PacketCommand.class,
       CheckCommand.class,
-      SchemaCommand.class
+      SchemaCommand.class,
+      ServeCommand.class,
+      CompletionCommand.class
     },
     description =
         "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
-            + " at what cost.")
+            + " at what cost.",
+    footerHeading = "%nTo start:%n",
+    footer = {
+      "  curvestock schema --example > my-helix.yaml   a job file to change",
+      "  curvestock helix my-helix.yaml                does it work?",
+      "  curvestock compare my-helix.yaml              which segment size?",
+      "  curvestock plan my-helix.yaml --out my-helix  which sheets, cut how?",
+      "  curvestock serve                              all of it in a browser",
+      "",
+      "Help on one command: curvestock plan --help"
+    },
+    exitCodeListHeading = "%nExit codes:%n",
+    exitCodeList = {
+      "0:done",
+      "1:the answer is no: it cannot be cut, a rule fails, a drawing is wrong",
+      "2:the input is wrong; the message says where and how to mend it",
+      "3:a fault of this program"
+    })
 public final class Main {
 
   static final int ANSWER_IS_NO = 1;
   static final int WRONG_INPUT = 2;
   static final int OUR_FAULT = 3;
 
+  private static final String TOO_LITTLE_MEMORY =
+      "There is too little memory for this job; nothing was written. Give more, for example by"
+          + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
+
   private Main() {}
 
   public static void main(String[] args) {
-    int code = run(args);
+    int code = runOrSayThatMemoryIsShort(args);
     // After Ctrl-C the machine is already shutting down and waits for this thread: just return.
     if (code != 0) {
       System.exit(code);
+    }
+  }
+
+  /** With so little memory hardly anything can be made, not even a message. */
+  private static int runOrSayThatMemoryIsShort(String... args) {
+    try {
+      return run(args);
+    } catch (OutOfMemoryError e) {
+      try {
+        System.err.println(TOO_LITTLE_MEMORY);
+      } catch (OutOfMemoryError again) {
+        Runtime.getRuntime().halt(OUR_FAULT);
+      }
+      return OUR_FAULT;
     }
   }
 
@@ -45,10 +83,18 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
+    if (args.length == 0 && isDoubleClick()) {
+      return line.execute("serve");
+    }
     if (args.length == 0) {
       line.usage(line.getOut());
       return WRONG_INPUT;
     }
     return line.execute(args);
+  }
+
+  /** Started without a terminal, but with a screen: a person has clicked on the jar. */
+  private static boolean isDoubleClick() {
+    return !Terminal.exists() && Browser.exists();
   }
 }

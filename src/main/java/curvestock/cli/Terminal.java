@@ -15,16 +15,19 @@ final class Terminal implements PlanListener, AutoCloseable {
 
   private static final long PATIENCE_MILLIS = 60_000;
   private static final int PERMILLE = 1000;
+  private static final double EARLIEST_ESTIMATE = 0.1;
 
   private final boolean quiet;
   private final boolean interactive;
   private final AtomicBoolean stop = new AtomicBoolean();
   private final Thread hook;
+  private final long started = System.nanoTime();
   private ProgressBar bar;
+  private double overall = -1;
 
   Terminal(boolean quiet) {
     this.quiet = quiet;
-    this.interactive = !quiet && isTerminal();
+    this.interactive = !quiet && exists();
     Thread worker = Thread.currentThread();
     hook = new Thread(() -> finishFirst(worker), "finish-first");
     Runtime.getRuntime().addShutdownHook(hook);
@@ -32,7 +35,7 @@ final class Terminal implements PlanListener, AutoCloseable {
 
   /** From Java 22 on there is always a console, and it says itself whether it is a terminal. */
   @SuppressWarnings("SystemConsoleNull")
-  private static boolean isTerminal() {
+  static boolean exists() {
     Console console = System.console();
     if (console == null) {
       return false;
@@ -58,17 +61,56 @@ final class Terminal implements PlanListener, AutoCloseable {
     }
   }
 
+  /** How much of all work is done, from 0 to 1: from then on one bar stands for the whole. */
+  void overall(double share) {
+    if (interactive && overall < 0) {
+      closeBar();
+      bar = bar("working");
+    }
+    overall = Math.max(overall, share);
+    if (bar != null) {
+      bar.stepTo(Math.round(PERMILLE * overall));
+    }
+  }
+
+  /** How long it will still take if it goes on as until now; nothing too early to say. */
+  private String estimate() {
+    if (overall < EARLIEST_ESTIMATE) {
+      return "";
+    }
+    return estimate((System.nanoTime() - started) / 1e9, overall);
+  }
+
+  /** In plain words, from the seconds that a share of the work took. */
+  static String estimate(double seconds, double share) {
+    long left = Math.round(seconds * (1 - share) / share);
+    return left < 90
+        ? " (about " + Math.max(5, Math.round(left / 5.0) * 5) + " s to go)"
+        : " (about " + Math.round(left / 60.0) + " min to go)";
+  }
+
+  private static ProgressBar bar(String name) {
+    return new ProgressBarBuilder()
+        .setTaskName(name)
+        .setInitialMax(PERMILLE)
+        .setStyle(ProgressBarStyle.ASCII)
+        .hideEta()
+        .build();
+  }
+
   @Override
   public void step(String what) {
+    if (overall >= 0) {
+      if (bar != null) {
+        bar.setExtraMessage(" " + what + estimate());
+      } else if (!quiet) {
+        System.err.println(what + estimate() + " ...");
+      }
+      return;
+    }
     closeBar();
     if (interactive) {
-      bar =
-          new ProgressBarBuilder()
-              .setTaskName(what)
-              .setInitialMax(PERMILLE)
-              .setStyle(ProgressBarStyle.ASCII)
-              .hideEta()
-              .build();
+      bar = bar(what);
     } else if (!quiet) {
       System.err.println(what + " ...");
     }
@@ -76,7 +118,7 @@ final class Terminal implements PlanListener, AutoCloseable {
 
   @Override
   public void worked(long done, long budget) {
-    if (bar != null) {
+    if (bar != null && overall < 0) {
       bar.stepTo(Math.min(PERMILLE, done * PERMILLE / Math.max(1, budget)));
     }
   }

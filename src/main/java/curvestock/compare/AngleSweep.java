@@ -1,7 +1,7 @@
 package curvestock.compare;
 
 import curvestock.job.Job;
-import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Money;
@@ -25,17 +25,17 @@ final class AngleSweep {
   private static final int TENTHS = 10;
   private static final int TENTHS_PER_TURN = 3600;
 
-  private final Job job;
-  private final Segments segments;
+  private final Designs designs;
+  private final Packers packers;
   private final SheetStock sheet;
   private final JointPrice joint;
   private final CompareListener listener;
   private final Map<Integer, Integer> counts = new TreeMap<>();
 
-  AngleSweep(Job job, JointPrice joint, CompareListener listener) {
-    this.job = job;
-    this.segments = new Segments(job);
-    this.sheet = segments.mainSheet();
+  AngleSweep(Designs designs, JointPrice joint, Packers packers, CompareListener listener) {
+    this.designs = designs;
+    this.packers = packers;
+    this.sheet = designs.mainSheet();
     this.joint = joint;
     this.listener = listener;
   }
@@ -83,11 +83,18 @@ final class AngleSweep {
   }
 
   private int held(int tenths) {
-    return new Packer(sheet, job.cutting(), job.search())
-        .structured(segments.piece(angle(tenths)))
-        .layout()
-        .placements()
-        .size();
+    Job job = designs.job();
+    try {
+      return packers
+          .of(sheet, job.cutting(), job.search())
+          .structured(designs.segment(angle(tenths)))
+          .layout()
+          .placements()
+          .size();
+    } catch (IllegalArgumentException impossible) {
+      // A whole helix cannot be divided in every angle.
+      return 0;
+    }
   }
 
   private static Angle angle(int tenths) {
@@ -145,7 +152,7 @@ final class AngleSweep {
 
   private int pieces(AngleScan.Sample sample) {
     long tenths = Math.round(sample.angle().degrees() * TENTHS);
-    double turns = segments.turns() * TENTHS_PER_TURN / tenths;
-    return (int) Math.ceil(turns - 1e-9);
+    double pieces = designs.turns() * TENTHS_PER_TURN / tenths;
+    return designs.layers() * (int) Math.ceil(pieces - 1e-9);
   }
 }

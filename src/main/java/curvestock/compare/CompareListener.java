@@ -11,4 +11,7 @@ public interface CompareListener extends PlanListener {
 
   /** The first numbers, by regular patterns alone, long before the plans are ready. */
   default void firstLook(List<FirstLook> looks) {}
+
+  /** How much of the whole comparison is done, from 0 to 1: an estimate. */
+  default void overall(double share) {}
 }

@@ -1,33 +1,24 @@
 package curvestock.compare;
 
-import curvestock.bound.Bound;
-import curvestock.bound.Fit;
-import curvestock.helix.SegmentPlan;
+import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
-import curvestock.job.Rates;
-import curvestock.layout.Layout;
 import curvestock.packing.Effort;
-import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
-import curvestock.piece.Demand;
-import curvestock.piece.Piece;
-import curvestock.plan.Capacity;
 import curvestock.plan.Infeasible;
-import curvestock.plan.Plan;
-import curvestock.plan.Planner;
-import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
-import curvestock.units.Length;
-import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 
 /**
  * Compares segment angles: first regular patterns, then a quick plan of the whole job for each
- * angle, then the job's own effort where one sheet less is near, then how far the answer holds.
+ * angle, then the job's own effort where one sheet less is near, then mixed plans, then how far the
+ * answer holds.
  *
  * <p>The same for the same job and question, whatever the machine, unless the listener stops it.
  */
@@ -36,17 +27,20 @@ public final class Comparer {
   /** Options that are planned again with the job's own effort. */
   private static final int DEEPENED = 2;
 
+  /** Mixed plans that are planned. */
+  private static final int MIXED = 2;
+
   /** Angles of the scan nearer than this to one that is compared already are not added. */
   private static final double SAME_DEGREES = 0.5;
 
-  private static final Cutting NO_CUT = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
-
+  private final Designs designs;
   private final Job job;
   private final Question question;
-  private final CompareListener listener;
-  private final Segments segments;
+  private final Packers packers;
+  private final Stages listener;
   private final SheetStock main;
   private final JointPrice joint;
+  private final Options maker;
   private final List<FirstLook> looks = new ArrayList<>();
   private final List<SegmentOption> options = new ArrayList<>();
   private final List<Refusal> refused = new ArrayList<>();
@@ -55,12 +49,19 @@ public final class Comparer {
    * @throws IllegalArgumentException if the job has no helix
    */
   public Comparer(Job job, Question question, CompareListener listener) {
+    this(job, question, listener, Packers.FORGETFUL);
+  }
+
+  /** A comparer that may find packings in a store. */
+  public Comparer(Job job, Question question, CompareListener listener, Packers packers) {
+    this.designs = Designs.of(job);
     this.job = job;
     this.question = question;
-    this.listener = listener;
-    this.segments = new Segments(job);
-    this.main = segments.mainSheet();
+    this.packers = packers;
+    this.listener = new Stages(listener);
+    this.main = designs.mainSheet();
     this.joint = JointPrice.of(job.rates(), main);
+    this.maker = new Options(designs, packers, this.listener);
   }
 
   /**
@@ -71,20 +72,14 @@ public final class Comparer {
   public Comparison compare() throws Infeasible {
     firstLook();
     Optional<AngleScan> scan = scan();
-    List<Angle> angles = angles(scan);
-    for (int i = 0; i < angles.size() && !(listener.stopped() && !options.isEmpty()); i++) {
-      plan(angles.get(i), (i + 1) + " of " + angles.size());
-    }
-    if (options.isEmpty()) {
-      throw new Infeasible(
-          refused.stream().map(refusal -> refusal.angle() + ": " + refusal.reason()).toList());
-    }
+    plan(divisions(scan));
+    requireAny();
     deepen();
-    Recommendation recommendation =
-        Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+    mix();
+    Recommendation recommendation = recommendation();
     SegmentOption best =
         options.stream()
-            .filter(option -> option.angle().equals(recommendation.best()))
+            .filter(option -> option.division().equals(recommendation.best()))
             .findFirst()
             .orElseThrow();
     return new Comparison(
@@ -96,48 +91,102 @@ public final class Comparer {
         Optional.of(recommendation),
         sensitivity(best),
         oneMoreTurn(best),
+        ears(best),
         reach(),
         scan,
         listener.stopped());
   }
 
+  /** The choices and the recommendation alone, without how far they hold. */
+  Comparison compareBriefly() throws Infeasible {
+    plan(asked());
+    requireAny();
+    return new Comparison(
+        job,
+        question,
+        main,
+        options,
+        refused,
+        Optional.of(recommendation()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        listener.stopped());
+  }
+
+  private void requireAny() throws Infeasible {
+    if (options.isEmpty()) {
+      throw new Infeasible(
+          refused.stream().map(refusal -> refusal.angle() + ": " + refusal.reason()).toList());
+    }
+  }
+
+  private Recommendation recommendation() {
+    return Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+  }
+
   private void firstLook() {
-    listener.step("counting by regular patterns");
-    for (Angle angle : asked()) {
-      Layout layout = packer(Effort.QUICK).structured(segments.piece(angle)).layout();
-      looks.add(new FirstLook(angle, pieces(segments.plan(angle)), layout.placements().size()));
+    listener.stage(Stages.Stage.PATTERNS, "counting by regular patterns");
+    for (Division division : asked()) {
+      try {
+        Design design = designs.in(division);
+        int perSheet =
+            packers
+                .of(main, job.cutting(), quick())
+                .structured(design.segment())
+                .layout()
+                .placements()
+                .size();
+        looks.add(new FirstLook(division.largest(), design.pieces(), perSheet));
+      } catch (IllegalArgumentException impossible) {
+        // Said again, with the reason, when it is planned.
+      }
     }
     listener.firstLook(List.copyOf(looks));
+  }
+
+  private SearchSettings quick() {
+    return new SearchSettings(job.search().seed(), Effort.QUICK);
   }
 
   private Optional<AngleScan> scan() {
     if (!question.scan() || listener.stopped()) {
       return Optional.empty();
     }
-    listener.step("scanning all angles");
-    return new AngleSweep(job, joint, listener).scan();
+    listener.stage(Stages.Stage.SCAN, "scanning all angles");
+    return new AngleSweep(designs, joint, packers, listener).scan();
   }
 
-  private List<Angle> asked() {
-    if (!question.angles().isEmpty()) {
-      return question.angles();
+  private List<Division> asked() {
+    List<Angle> angles =
+        new ArrayList<>(question.angles().isEmpty() ? Question.USUAL : question.angles());
+    Division own = designs.own();
+    if (question.angles().isEmpty() && !own.isMixed()) {
+      addUnlessNear(angles, own.segment());
     }
-    List<Angle> usual = new ArrayList<>(Question.USUAL);
-    addUnlessNear(usual, segments.own());
-    return usual;
+    List<Division> divisions = new ArrayList<>(angles.stream().map(Division::of).toList());
+    if (question.angles().isEmpty() && own.isMixed()) {
+      divisions.add(own);
+    }
+    return divisions;
   }
 
-  /** The angles asked for, then the best of the scan where they are others. */
-  private List<Angle> angles(Optional<AngleScan> scan) {
-    List<Angle> angles = new ArrayList<>(asked());
+  /** The divisions asked for, then the best of the scan where they are others. */
+  private List<Division> divisions(Optional<AngleScan> scan) {
+    List<Division> divisions = new ArrayList<>(asked());
+    List<Angle> known = new ArrayList<>(divisions.stream().map(Division::largest).toList());
+    int before = known.size();
     scan.ifPresent(
         found -> {
           if (!isMatched(found.bestForJob())) {
-            addUnlessNear(angles, found.bestForJob().sample().angle());
+            addUnlessNear(known, found.bestForJob().sample().angle());
           }
-          addUnlessNear(angles, found.bestForSheet().angle());
+          addUnlessNear(known, found.bestForSheet().angle());
         });
-    return angles;
+    known.subList(before, known.size()).forEach(angle -> divisions.add(Division.of(angle)));
+    return divisions;
   }
 
   /** Whether an angle asked for takes as few pieces and sheets. */
@@ -158,65 +207,49 @@ public final class Comparer {
     }
   }
 
-  private void plan(Angle angle, String place) {
-    SegmentPlan plan = segments.plan(angle);
+  /** One division planned, or refused. */
+  private record Outcome(Optional<SegmentOption> option, Optional<Refusal> refusal) {}
+
+  /** All divisions, as many at a time as there are cores; the first one even if stopped. */
+  private void plan(List<Division> divisions) {
+    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " choices");
+    AtomicInteger done = new AtomicInteger();
+    // Libraries look for their parts by it, and the pool's threads have another.
+    ClassLoader loader = Thread.currentThread().getContextClassLoader();
+    List<Outcome> outcomes =
+        IntStream.range(0, divisions.size())
+            .parallel()
+            .mapToObj(
+                i -> {
+                  if (i > 0 && listener.stopped()) {
+                    return new Outcome(Optional.empty(), Optional.empty());
+                  }
+                  Thread.currentThread().setContextClassLoader(loader);
+                  String place = (i + 1) + " of " + divisions.size();
+                  Outcome outcome = outcome(divisions.get(i), place);
+                  listener.part(done.incrementAndGet(), divisions.size());
+                  return outcome;
+                })
+            .toList();
+    outcomes.forEach(
+        outcome -> {
+          outcome.option().ifPresent(options::add);
+          outcome.refusal().ifPresent(refused::add);
+        });
+    // A plan that was broken off shows too many sheets: kept only where there is no other.
+    if (options.stream().anyMatch(option -> !option.plan().stopped())) {
+      options.removeIf(option -> option.plan().stopped());
+    }
+  }
+
+  private Outcome outcome(Division division, String place) {
     try {
-      options.add(option(plan, place, Effort.QUICK));
+      String name = "segments of " + division.largest() + " (" + place + ")";
+      return new Outcome(Optional.of(maker.option(division, name, Effort.QUICK)), Optional.empty());
     } catch (Infeasible e) {
-      refused.add(new Refusal(angle, e.getMessage()));
+      return new Outcome(
+          Optional.empty(), Optional.of(new Refusal(division.largest(), e.getMessage())));
     }
-  }
-
-  private SegmentOption option(SegmentPlan plan, String place, Effort effort) throws Infeasible {
-    String name = "segments of " + plan.segment() + " (" + place + ")";
-    Plan planned = planned(plan, name, effort);
-    Rates rates = job.rates();
-    boolean carried = rates.largestPiece().map(opening -> passes(plan, opening)).orElse(true);
-    SegmentOption unpriced =
-        new SegmentOption(
-            plan, planned, fill(planned, plan), carried, WorkCost.of(rates, Length.ZERO));
-    return new SegmentOption(
-        plan, planned, unpriced.fill(), carried, WorkCost.of(rates, unpriced.cutLength()));
-  }
-
-  private Plan planned(SegmentPlan plan, String name, Effort effort) throws Infeasible {
-    Job changed = segments.job(plan).with(new SearchSettings(job.search().seed(), effort));
-    return new Planner(changed, new Named(name, listener)).plan();
-  }
-
-  /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */
-  private SheetFill fill(Plan planned, SegmentPlan plan) {
-    Piece piece = segments.piece(plan.segment());
-    Packer packer = packer(Effort.QUICK);
-    Layout pattern = packer.structured(piece).layout();
-    int byPattern = pattern.placements().size();
-    Optional<Capacity> capacity =
-        planned.capacities().stream()
-            .filter(c -> c.piece().equals(piece) && c.sheet().equals(main))
-            .findFirst();
-    Bound bound =
-        capacity.map(Capacity::bound).orElseGet(() -> Bound.quick(piece, main, job.cutting()));
-    if (capacity.isEmpty() || capacity.get().isEnough()) {
-      // The plan looked no further than what is wanted.
-      Layout most = packer.most(piece, bound.count(), listener::stopped).layout();
-      return new SheetFill(most, byPattern, bound);
-    }
-    Layout fullest =
-        planned.purchase().problem().layouts().stream()
-            .filter(layout -> layout.sheet().equals(main))
-            .filter(layout -> layout.count(piece) == layout.placements().size())
-            .max(Comparator.comparingInt(layout -> layout.count(piece)))
-            .orElse(pattern);
-    return new SheetFill(
-        fullest.placements().size() > byPattern ? fullest : pattern, byPattern, bound);
-  }
-
-  private static boolean passes(SegmentPlan plan, Rates.Opening opening) {
-    SheetStock frame =
-        SheetStock.rectangle(
-            "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);
-    return plan.demands().stream()
-        .noneMatch(demand -> Fit.isImpossible(demand.piece(), frame, NO_CUT));
   }
 
   private void deepen() throws Infeasible {
@@ -224,13 +257,38 @@ public final class Comparer {
     if (effort == Effort.QUICK || listener.stopped()) {
       return;
     }
-    List<SegmentOption> worthwhile = Deepening.worthwhile(options, joint.each(), DEEPENED);
-    for (SegmentOption option : worthwhile) {
+    listener.stage(Stages.Stage.DEEPER, "searching longer where one sheet less is near");
+    List<SegmentOption> plain =
+        options.stream().filter(option -> !option.division().isMixed()).toList();
+    for (SegmentOption option : Deepening.worthwhile(plain, joint.each(), DEEPENED)) {
       if (!listener.stopped()) {
-        SegmentOption better = option(option.segments(), "one sheet less is near", effort);
+        String name = "segments of " + option.angle() + ", longer";
+        SegmentOption better = maker.option(option.division(), name, effort);
         // Stopped half-way it may be the worse of the two.
         boolean worse = better.sheetCost().compareTo(option.sheetCost()) > 0;
         options.set(options.indexOf(option), worse ? option : better);
+      }
+    }
+  }
+
+  /** Adds the mixed plans that really do with fewer sheets than the plain ones they stand for. */
+  private void mix() {
+    if (!question.mixed() || listener.stopped()) {
+      return;
+    }
+    listener.stage(Stages.Stage.MIXED, "mixing large and small segments");
+    List<Mixing.Candidate> candidates =
+        new Mixing(designs, packers, listener).candidates(options, joint);
+    for (Mixing.Candidate candidate : candidates.subList(0, Math.min(MIXED, candidates.size()))) {
+      SegmentRun lower = candidate.division().lower().orElseThrow();
+      String name = lower.count() + " of " + lower.segment() + " and smaller ones";
+      try {
+        SegmentOption option = maker.option(candidate.division(), name, Effort.QUICK);
+        if (!option.plan().stopped() && option.sheets() < candidate.plain().sheets()) {
+          options.add(option);
+        }
+      } catch (Infeasible e) {
+        // Then there is no such row.
       }
     }
   }
@@ -239,21 +297,66 @@ public final class Comparer {
     if (listener.stopped() || best.perSheet() == 0) {
       return Optional.empty();
     }
-    listener.step("how far " + best.angle() + " holds: trying changes");
-    Sensitivity found = new Steps(job, best, main, listener).find();
+    listener.stage(Stages.Stage.CHANGES, "how far " + best.angle() + " holds: trying changes");
+    Sensitivity found = new Steps(designs, best, packers, listener).find();
     return listener.stopped() ? Optional.empty() : Optional.of(found);
   }
 
-  private Optional<Money> oneMoreTurn(SegmentOption best) {
+  private Optional<MoreTurn> oneMoreTurn(SegmentOption best) {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    SegmentPlan longer = segments.plan(best.angle(), segments.turns() + 1);
+    listener.stage(Stages.Stage.MORE, "one more turn");
     try {
-      Plan plan = planned(longer, "one more turn", Effort.QUICK);
+      SegmentOption longer =
+          new Options(designs.longerBy(1), packers, listener)
+              .option(best.division(), "one more turn", Effort.QUICK);
       return listener.stopped()
           ? Optional.empty()
-          : Optional.of(plan.purchase().sheetCost().minus(best.sheetCost()));
+          : Optional.of(
+              new MoreTurn(
+                  longer.sheets() - best.sheets(),
+                  longer.sheetCost().minus(best.sheetCost()),
+                  longer.joints() - best.joints(),
+                  all(longer).minus(all(best))));
+    } catch (Infeasible | IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  /** As the recommendation weighs it. */
+  private curvestock.units.Money all(SegmentOption option) {
+    return option.standing().total(joint.each());
+  }
+
+  private Optional<Ears> ears(SegmentOption best) {
+    Optional<Designs> without = Optional.empty();
+    Optional<Designs> with = Optional.empty();
+    try {
+      without = designs.withEars(false);
+      with = designs.withEars(true);
+    } catch (IllegalArgumentException impossible) {
+      return Optional.empty();
+    }
+    if (without.isEmpty() || with.isEmpty() || listener.stopped()) {
+      return Optional.empty();
+    }
+    boolean inJob = with.get() == designs;
+    listener.stage(Stages.Stage.MORE, inJob ? "the same without ears" : "the same with ears");
+    try {
+      SegmentOption other =
+          new Options(inJob ? without.get() : with.get(), packers, listener)
+              .option(best.division(), "ears", Effort.QUICK);
+      SegmentOption eared = inJob ? best : other;
+      SegmentOption plain = inJob ? other : best;
+      return listener.stopped()
+          ? Optional.empty()
+          : Optional.of(
+              new Ears(
+                  inJob,
+                  eared.sheets(),
+                  plain.sheets(),
+                  eared.sheetCost().minus(plain.sheetCost())));
     } catch (Infeasible e) {
       return Optional.empty();
     }
@@ -265,19 +368,18 @@ public final class Comparer {
     }
     int sheets = question.sheetsOnHand().getAsInt();
     return options.stream()
-        .map(option -> new Reach(option.angle(), sheets * option.perSheet()))
+        .filter(option -> option.perSheet() > 0)
+        .map(
+            option ->
+                new Reach(
+                    option.division(),
+                    sheets * option.perSheet(),
+                    maker.onRemnants(option),
+                    designs.layers()))
         .sorted(
             Comparator.comparingDouble(Reach::turns)
                 .reversed()
-                .thenComparing(Reach::angle, Comparator.reverseOrder()))
+                .thenComparing(reach -> reach.division().segment(), Comparator.reverseOrder()))
         .toList();
-  }
-
-  private Packer packer(Effort effort) {
-    return new Packer(main, job.cutting(), new SearchSettings(job.search().seed(), effort));
-  }
-
-  private static int pieces(SegmentPlan plan) {
-    return plan.demands().stream().mapToInt(Demand::count).sum();
   }
 }

@@ -2,7 +2,6 @@ package curvestock.compare;
 
 import curvestock.job.Job;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Money;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,11 +9,13 @@ import java.util.Optional;
  * The answer to a {@link Question}.
  *
  * @param mainSheet the sheet that pieces per sheet and turns per sheet are counted on
- * @param options one for each angle that can be cut, in the order asked, those of the scan last
+ * @param options one for each angle that can be cut, in the order asked, those of the scan after
+ *     them, mixed plans last
  * @param refused angles that cannot be cut
  * @param recommendation the best of the options; nothing if there are none
  * @param sensitivity how far the recommended option holds
- * @param oneMoreTurn most that one more turn of the recommended option adds to the sheets' cost
+ * @param oneMoreTurn what one more turn of the recommended option adds
+ * @param ears what ears for the rods cost in sheets; nothing if the job has no rods
  * @param reach turns that the sheets asked about give, most turns first; empty if none was asked
  * @param scan turns per sheet against angle, if asked for
  * @param stopped whether it was stopped before its end
@@ -27,7 +28,8 @@ public record Comparison(
     List<Refusal> refused,
     Optional<Recommendation> recommendation,
     Optional<Sensitivity> sensitivity,
-    Optional<Money> oneMoreTurn,
+    Optional<MoreTurn> oneMoreTurn,
+    Optional<Ears> ears,
     List<Reach> reach,
     Optional<AngleScan> scan,
     boolean stopped) {
@@ -42,6 +44,6 @@ public record Comparison(
   public Optional<SegmentOption> best() {
     return recommendation.flatMap(
         choice ->
-            options.stream().filter(option -> option.angle().equals(choice.best())).findFirst());
+            options.stream().filter(option -> option.division().equals(choice.best())).findFirst());
   }
 }

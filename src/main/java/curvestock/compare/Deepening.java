@@ -34,21 +34,31 @@ final class Deepening {
       return Double.POSITIVE_INFINITY;
     }
     // The shorter last piece may find room beside them.
-    int needed = (option.segments().wholeSegments() + sheets - 1) / sheets;
-    if (needed > option.fill().bound().count()) {
+    int needed = (option.wholeSegments() + sheets - 1) / sheets;
+    if (needed > option.fill().orElseThrow().bound().count()) {
       return Double.POSITIVE_INFINITY;
     }
     return Math.max(0, (double) needed / option.perSheet() - 1);
   }
 
+  /** Price of a sheet of the kind bought first. */
+  static Money eachSheet(SegmentOption option) {
+    return option.plan().purchase().lines().get(0).each();
+  }
+
   private static Standing oneSheetLess(SegmentOption option) {
+    return oneSheetLess(option, option.joints());
+  }
+
+  /** How the option would stand with one sheet less and so many joints. */
+  static Standing oneSheetLess(SegmentOption option, int joints) {
     Standing now = option.standing();
-    Money each = option.plan().purchase().lines().get(0).each();
     return new Standing(
-        now.angle(),
+        now.division(),
         now.carried(),
-        now.withoutJoints().minus(each),
-        now.joints(),
+        now.sheetCost().minus(eachSheet(option)),
+        now.otherCost(),
+        joints,
         now.sheets() - 1);
   }
 }

@@ -1,6 +1,5 @@
 package curvestock.compare;
 
-import curvestock.helix.SegmentPlan;
 import curvestock.job.Job;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -57,40 +56,39 @@ public enum Dimension {
     };
   }
 
-  /** The job with this length changed on the main sheet; nothing where that cannot be. */
-  Optional<Job> change(Job job, SegmentPlan helix, SheetStock main, Length by) {
+  /** The helix with this length changed, on the main sheet alone; nothing where that cannot be. */
+  Optional<Designs> change(Designs designs, SheetStock main, Length by) {
+    Job job = designs.job();
     Cutting cutting = job.cutting();
+    Designs alone = designs.on(job.on(List.of(main), cutting));
     try {
       return switch (this) {
-        case RADIUS -> helix(job, helix, helix.radius().plus(by), helix.width());
-        case WIDTH -> helix(job, helix, helix.radius(), helix.width().plus(by));
+        case RADIUS -> Optional.of(alone.resized(by, Length.ZERO));
+        case WIDTH -> Optional.of(alone.resized(Length.ZERO, by));
         case KERF ->
             Optional.of(
-                job.with(
-                    helix,
-                    List.of(main),
+                cut(
+                    alone,
                     new Cutting(cutting.kerf().plus(by), cutting.extra(), cutting.margin())));
         case MARGIN ->
             Optional.of(
-                job.with(
-                    helix,
-                    List.of(main),
+                cut(
+                    alone,
                     new Cutting(cutting.kerf(), cutting.extra(), cutting.margin().plus(by))));
-        case SHEET_LENGTH -> sheet(job, helix, main, by, Length.ZERO);
-        case SHEET_WIDTH -> sheet(job, helix, main, Length.ZERO, by);
+        case SHEET_LENGTH -> sheet(alone, main, by, Length.ZERO);
+        case SHEET_WIDTH -> sheet(alone, main, Length.ZERO, by);
       };
     } catch (IllegalArgumentException impossible) {
       return Optional.empty();
     }
   }
 
-  private static Optional<Job> helix(Job job, SegmentPlan helix, Length radius, Length width) {
-    SegmentPlan changed = new SegmentPlan(helix.turns(), radius, width, helix.segment());
-    return Optional.of(job.with(changed, job.sheets(), job.cutting()));
+  private static Designs cut(Designs alone, Cutting way) {
+    return alone.on(alone.job().on(alone.job().sheets(), way));
   }
 
-  private static Optional<Job> sheet(
-      Job job, SegmentPlan helix, SheetStock main, Length along, Length across) {
+  private static Optional<Designs> sheet(
+      Designs alone, SheetStock main, Length along, Length across) {
     if (!main.isRectangle() || !main.defects().isEmpty()) {
       return Optional.empty();
     }
@@ -104,6 +102,6 @@ public enum Dimension {
             main.price(),
             main.available(),
             main.grain());
-    return Optional.of(job.with(helix, List.of(cut), job.cutting()));
+    return Optional.of(alone.on(alone.job().on(List.of(cut), alone.job().cutting())));
   }
 }

@@ -11,9 +11,11 @@ import java.util.stream.Stream;
  * @param angles segment angles, each at least 1° and at most 360°, at most 24; none means the usual
  *     fractions of a turn and the job's own
  * @param scan whether to look at all angles in between too, for the one that suits the sheet best
- * @param sheetsOnHand how many sheets the user has, if he asks how far they reach
+ * @param sheetsOnHand how many sheets the user has, if he asks how far they reach, the remnants
+ *     that the job lists as on hand besides; may be 0 then
+ * @param mixed whether to try plans of large and small segments together
  */
-public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand) {
+public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand, boolean mixed) {
 
   /** Halves, thirds, quarters, fifths, sixths and eighths of a turn. */
   public static final List<Angle> USUAL =
@@ -26,7 +28,7 @@ public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHan
 
   /**
    * @throws IllegalArgumentException if there are too many angles, one is out of range, or the
-   *     sheets on hand are fewer than one
+   *     sheets on hand are fewer than none
    */
   public Question {
     angles = angles.stream().distinct().toList();
@@ -40,9 +42,14 @@ public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHan
             "segment angle must be from 1° to 360°, but was " + angle);
       }
     }
-    if (sheetsOnHand.isPresent() && sheetsOnHand.getAsInt() < 1) {
+    if (sheetsOnHand.isPresent() && sheetsOnHand.getAsInt() < 0) {
       throw new IllegalArgumentException(
-          "sheets on hand must be at least 1, but was " + sheetsOnHand.getAsInt());
+          "sheets on hand must not be negative, but was " + sheetsOnHand.getAsInt());
     }
+  }
+
+  /** The same, mixed plans tried too. */
+  public Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand) {
+    this(angles, scan, sheetsOnHand, true);
   }
 }

@@ -1,15 +1,18 @@
 package curvestock.compare;
 
-import curvestock.units.Angle;
-
 /**
  * How far a given number of sheets reaches.
  *
- * @param pieces found to lie on them
+ * @param onSheets pieces found to lie on the sheets asked about
+ * @param onRemnants pieces found to lie on what is on hand besides
  */
-public record Reach(Angle angle, int pieces) {
+public record Reach(Division division, int onSheets, int onRemnants, int layers) {
+
+  public int pieces() {
+    return onSheets + onRemnants;
+  }
 
   public double turns() {
-    return pieces * angle.degrees() / 360;
+    return pieces() * division.segment().degrees() / 360 / layers;
   }
 }

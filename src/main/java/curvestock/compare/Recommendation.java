@@ -1,6 +1,5 @@
 package curvestock.compare;
 
-import curvestock.units.Angle;
 import curvestock.units.Money;
 import java.util.Comparator;
 import java.util.List;
@@ -10,18 +9,22 @@ import java.util.Optional;
  * The choice to take: of those whose pieces can be carried the cheapest, then the one with fewest
  * joints, then fewest sheets, then the largest piece.
  *
- * @param best the angle recommended
+ * @param best the division recommended
  * @param reason what decided
  * @param joint what one joint is taken to cost
  * @param dearerJoints the choice with fewer joints that wins first as a joint costs more
  * @param cheaperJoints the choice with more joints that wins first as a joint costs less
+ * @param dearerSheets the choice that wins first as sheets cost more
+ * @param cheaperSheets the choice that wins first as sheets cost less
  */
 public record Recommendation(
-    Angle best,
+    Division best,
     Reason reason,
     JointPrice joint,
     Optional<Swing> dearerJoints,
-    Optional<Swing> cheaperJoints) {
+    Optional<Swing> cheaperJoints,
+    Optional<PriceSwing> dearerSheets,
+    Optional<PriceSwing> cheaperSheets) {
 
   /** What decided between the best choice and the next. */
   public enum Reason {
@@ -34,8 +37,14 @@ public record Recommendation(
     NOT_CARRIED
   }
 
+  /**
+   * At this price of sheets, as a multiple of today's, both choices cost the same, a joint costing
+   * what it does today.
+   */
+  public record PriceSwing(Division division, double factor) {}
+
   /** At this price of one joint, in all that it costs, both choices cost the same. */
-  public record Swing(Angle angle, Money eachJoint) {}
+  public record Swing(Division division, Money eachJoint) {}
 
   /** The best of the choices; at least one. */
   static Recommendation among(List<Standing> choices, JointPrice joint) {
@@ -49,11 +58,33 @@ public record Recommendation(
                 ? Reason.ONLY_CHOICE
                 : reason(best, ranked.get(1), eachJoint);
     return new Recommendation(
-        best.angle(),
+        best.division(),
         reason,
         joint,
         swing(best, ranked, eachJoint, true),
-        swing(best, ranked, eachJoint, false));
+        swing(best, ranked, eachJoint, false),
+        priceSwing(best, ranked, eachJoint, true),
+        priceSwing(best, ranked, eachJoint, false));
+  }
+
+  /** The first other choice to overtake the best one as sheets become dearer or cheaper. */
+  private static Optional<PriceSwing> priceSwing(
+      Standing best, List<Standing> choices, Money eachJoint, boolean rising) {
+    return choices.stream()
+        .filter(other -> other.carried() == best.carried())
+        .filter(other -> rising == (other.sheetCost().compareTo(best.sheetCost()) < 0))
+        .filter(other -> !other.sheetCost().equals(best.sheetCost()))
+        .map(other -> new PriceSwing(other.division(), evenFactor(best, other, eachJoint)))
+        .filter(swing -> rising ? swing.factor() >= 1 : swing.factor() > 0 && swing.factor() <= 1)
+        .min(
+            rising
+                ? Comparator.comparingDouble(PriceSwing::factor)
+                : Comparator.comparingDouble(PriceSwing::factor).reversed());
+  }
+
+  private static double evenFactor(Standing best, Standing other, Money eachJoint) {
+    double work = (double) other.work(eachJoint).minorUnits() - best.work(eachJoint).minorUnits();
+    return work / (best.sheetCost().minorUnits() - other.sheetCost().minorUnits());
   }
 
   static Comparator<Standing> order(Money eachJoint) {
@@ -61,7 +92,7 @@ public record Recommendation(
         .thenComparing(choice -> choice.total(eachJoint))
         .thenComparing(Standing::joints)
         .thenComparing(Standing::sheets)
-        .thenComparing(Standing::angle, Comparator.reverseOrder());
+        .thenComparing(choice -> choice.division().largest(), Comparator.reverseOrder());
   }
 
   private static Reason reason(Standing best, Standing next, Money eachJoint) {
@@ -84,7 +115,7 @@ public record Recommendation(
     return choices.stream()
         .filter(other -> other.carried() == best.carried())
         .filter(other -> rising ? other.joints() < best.joints() : other.joints() > best.joints())
-        .map(other -> new Swing(other.angle(), even(best, other, rising)))
+        .map(other -> new Swing(other.division(), even(best, other, rising)))
         .filter(
             swing ->
                 rising

@@ -1,54 +1,80 @@
 package curvestock.compare;
 
-import curvestock.helix.SegmentPlan;
-import curvestock.helix.standard.WoodDensity;
+import curvestock.helix.spec.SegmentRun;
+import curvestock.job.Rates;
+import curvestock.layout.Layout;
 import curvestock.packing.Effort;
-import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.plan.Plan;
 import curvestock.purchase.CostBound;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * One choice of segment angle with a whole plan behind it. The pieces counted are those of the
- * helix; sheets and their cost are those of the whole job.
+ * One choice of segments with a whole plan behind it. The pieces counted are those of the helix;
+ * sheets and their cost are those of the whole job.
  *
- * @param segments the helix in these segments
- * @param plan the whole job in these segments
- * @param fill the fullest layout found of the segment on the main sheet
- * @param carried whether the largest piece passes the opening that the user states; true without
+ * @param design the helix so divided
+ * @param plan the whole job so divided, but for the small parts
+ * @param fill the fullest layout found of the segment on the main sheet; none for a mixed plan
+ * @param small how the small parts lie in what is left over
+ * @param tooLargeFor what the largest piece does not pass, of what the user states
  * @param work cost of cutting and joining at the user's rates
  */
 public record SegmentOption(
-    SegmentPlan segments, Plan plan, SheetFill fill, boolean carried, WorkCost work) {
+    Design design,
+    Plan plan,
+    Optional<SheetFill> fill,
+    SmallFit small,
+    List<Rates.Opening> tooLargeFor,
+    WorkCost work) {
 
-  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+  public SegmentOption {
+    tooLargeFor = List.copyOf(tooLargeFor);
+  }
 
+  public Division division() {
+    return design.division();
+  }
+
+  /** The angle of its pieces, of a mixed plan that of the larger ones. */
   public Angle angle() {
-    return segments.segment();
+    return division().largest();
   }
 
-  /** Pieces of the helix, the shorter last one too. */
+  /** Pieces of the helix in all layers, the shorter last one too. */
   public int pieces() {
-    return segments.demands().stream().mapToInt(Demand::count).sum();
+    return design.pieces();
   }
 
+  /** The whole segment that is counted per sheet. */
+  public Piece segment() {
+    return design.segment();
+  }
+
+  /** Segments on a sheet; 0 for a mixed plan. */
   public int perSheet() {
-    return fill.count();
+    return fill.map(SheetFill::count).orElse(0);
   }
 
+  /** Of one layer. */
   public double turnsPerSheet() {
     return perSheet() * angle().degrees() / 360;
   }
 
+  /** Sheets that are cut, those for small parts that found no room elsewhere too. */
   public int sheets() {
-    return plan.purchase().sheets();
+    return plan.purchase().sheets() + small.extraSheets();
   }
 
+  /** Price of all sheets. */
   public Money sheetCost() {
-    return plan.purchase().sheetCost();
+    return plan.purchase().sheetCost().plus(small.extraCost());
   }
 
   /** What no purchase for these segments can go below, whatever its layouts. */
@@ -56,51 +82,67 @@ public record SegmentOption(
     return plan.purchase().bound();
   }
 
-  /** Joints between the pieces of the helix, laid end to end; those to the tracks outside not. */
-  public int joints() {
-    return pieces() - 1;
+  /** Most money that any other layouts could save. */
+  public Money gap() {
+    return sheetCost().minus(bound().money());
   }
 
-  /** One under each joint, in one layer of plywood. */
-  public int splicePlates() {
-    return joints();
+  /** Joints between the pieces of the helix; those to the tracks outside not. */
+  public int joints() {
+    return design.parts().joints();
+  }
+
+  public JointParts parts() {
+    return design.parts();
+  }
+
+  public JointFall fall() {
+    return design.fall();
   }
 
   public double jointsPerTurn() {
     return 360 / angle().degrees();
   }
 
-  public JointLine jointLine() {
-    return JointLine.of(angle());
+  /** Whether every piece passes what the user states. */
+  public boolean carried() {
+    return tooLargeFor.isEmpty();
   }
 
-  /** Length of all edges to be cut; no cut is counted as shared. */
+  /** Length of all edges to be cut, holes and small parts too; no cut is counted as shared. */
   public Length cutLength() {
-    return Length.ofMillimetres(
-        segments.demands().stream()
-            .mapToDouble(demand -> demand.count() * demand.piece().shape().outline().perimeter())
-            .sum());
+    return Length.ofMillimetres(design.cutMillimetres());
   }
 
-  /** Weight of the roadbed in kilograms, as birch plywood of the measured thickness (assumed). */
+  /** Weight of the helix's wood in kilograms. */
   public double weight() {
-    Length thickness = plan.job().sheets().get(0).thickness();
-    double area =
-        segments.demands().stream()
-            .mapToDouble(demand -> demand.count() * demand.piece().shape().area())
-            .sum();
-    double density = WoodDensity.of(WoodDensity.Wood.BIRCH, thickness).value();
-    return area * thickness.millimetres() * density / CUBIC_MM_PER_CUBIC_M;
+    return design.kilograms();
   }
 
-  /** Largest piece, across its ends. */
+  /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
+  public Extent largest() {
+    return design.bed().stream()
+        .map(Demand::piece)
+        .map(Extent::of)
+        .max(Comparator.comparingDouble(Extent::area))
+        .orElseThrow();
+  }
+
+  /** Longer side of the largest piece's rectangle; of a plain segment across its ends. */
   public Length chord() {
-    return Length.ofMillimetres(sector().outline().box().height());
+    return largest().length();
   }
 
-  /** Largest piece, from the line through its ends to the top of its outer edge. */
+  /** Shorter side of the largest piece's rectangle. */
   public Length depth() {
-    return Length.ofMillimetres(sector().outline().box().width());
+    return largest().width();
+  }
+
+  /** Share of the sheets' area that becomes pieces, 0 to 1. */
+  public double areaYield() {
+    double pieces = plan.layouts().stream().mapToDouble(Layout::pieceArea).sum();
+    double sheets = plan.layouts().stream().mapToDouble(layout -> layout.sheet().area()).sum();
+    return (pieces + small.area()) / (sheets + small.extraArea());
   }
 
   /** How hard layouts were looked for. */
@@ -108,22 +150,32 @@ public record SegmentOption(
     return plan.job().search().effort();
   }
 
-  /** Sheets, cutting and joints together. */
+  /** Sheets, cutting, joints and bought parts together. */
   public Money total() {
-    return sheetCost().plus(work.cutting()).plus(work.eachJoint().times(joints()));
+    return standing().total(work.eachJoint());
   }
 
   /** What the recommendation weighs. */
   Standing standing() {
-    return new Standing(angle(), carried, sheetCost().plus(work.cutting()), joints(), sheets());
+    return new Standing(
+        division(), carried(), sheetCost(), work.cutting().plus(work.parts()), joints(), sheets());
   }
 
-  private AnnularSector sector() {
-    Angle largest = segments.wholeSegments() > 0 ? angle() : lastPiece();
-    return new AnnularSector(segments.radius(), segments.width(), largest);
+  /** Whole pieces of the angle that is counted per sheet. */
+  int wholeSegments() {
+    return design.bed().stream()
+        .filter(demand -> demand.piece().equals(segment()))
+        .mapToInt(Demand::count)
+        .sum();
   }
 
-  private Angle lastPiece() {
-    return Angle.ofDegrees(segments.remainderDegrees());
+  /** How many pieces of each angle, from the bottom up, of a mixed plan. */
+  public List<SegmentRun> runs() {
+    int lower = division().lower().map(SegmentRun::count).orElse(0);
+    int upper = pieces() - lower;
+    return division()
+        .lower()
+        .map(run -> List.of(run, new SegmentRun(upper, division().segment())))
+        .orElse(List.of(new SegmentRun(upper, division().segment())));
   }
 }

@@ -4,7 +4,11 @@ import curvestock.job.Job;
 import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
+import curvestock.piece.Piece;
+import curvestock.plan.Infeasible;
+import curvestock.plan.Planner;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -14,21 +18,35 @@ import java.util.Optional;
 
 /**
  * Finds the steps: changes each length of a choice up and down until a sheet holds more or fewer
- * pieces. A change is tried by laying the pieces out anew; where no layout is found nothing is
- * claimed but that.
+ * pieces. A change is tried by laying the pieces out anew; where the count could alter the sheets,
+ * the whole job is planned anew. Where no layout is found nothing is claimed but that.
  */
 final class Steps {
 
-  private final Job job;
+  private final Designs designs;
   private final SegmentOption option;
+  private final SheetFill fill;
   private final SheetStock main;
+  private final Packers packers;
   private final CompareListener listener;
+  private final int baseSheets;
 
-  Steps(Job job, SegmentOption option, SheetStock main, CompareListener listener) {
-    this.job = job;
+  Steps(Designs designs, SegmentOption option, Packers packers, CompareListener listener) {
+    this.designs = designs;
     this.option = option;
-    this.main = main;
+    this.fill = option.fill().orElseThrow();
+    this.main = designs.mainSheet();
+    this.packers = packers;
     this.listener = listener;
+    this.baseSheets = baseSheets();
+  }
+
+  /** Sheets as planned where only the main sheet is on offer; else planned from it alone. */
+  private int baseSheets() {
+    Job job = designs.job();
+    return job.sheets().size() == 1
+        ? option.plan().purchase().sheets()
+        : sheets(designs.on(job.on(List.of(main), job.cutting())));
   }
 
   Sensitivity find() {
@@ -40,7 +58,7 @@ final class Steps {
       climb(steps, dimension, -1);
       climb(steps, dimension, 1);
     }
-    return new Sensitivity(option, option.fill().isPattern(), steps);
+    return new Sensitivity(option, baseSheets, fill.isPattern(), steps);
   }
 
   /**
@@ -48,20 +66,18 @@ final class Steps {
    */
   private void climb(List<Sensitivity.Step> steps, Dimension dimension, int sign) {
     int base = option.perSheet();
-    int baseSheets = Sensitivity.sheets(option, base);
     boolean noted = false;
     for (Length rung : rungs(dimension)) {
+      Length change = rung.times(sign);
+      Optional<Designs> changed = dimension.change(designs, main, change);
+      if (listener.stopped() || changed.isEmpty()) {
+        return;
+      }
+      int count = clamped(dimension, change, count(changed.get()));
+      int sheets = mayAlterSheets(count) ? sheets(changed.get()) : baseSheets;
       if (listener.stopped()) {
         return;
       }
-      Length change = rung.times(sign);
-      Optional<Job> changed = dimension.change(job, option.segments(), main, change);
-      if (changed.isEmpty()) {
-        return;
-      }
-      int found = count(changed.get());
-      int count = dimension.eases(change) ? Math.max(base, found) : found;
-      int sheets = Sensitivity.sheets(option, count);
       if ((count != base && !noted) || sheets != baseSheets) {
         steps.add(new Sensitivity.Step(dimension, change, count, sheets));
         noted = true;
@@ -72,30 +88,63 @@ final class Steps {
     }
   }
 
-  /** All changes by pattern; a search takes longer, so only the smallest and a large one. */
-  private List<Length> rungs(Dimension dimension) {
-    List<Length> ladder = dimension.ladder(job.style().unit().isImperial());
-    return option.fill().isPattern() ? ladder : List.of(ladder.get(0), ladder.get(2));
+  /**
+   * A layout that holds before an easing change holds after it, and one found after the opposite
+   * change held before it: a search that says otherwise was lucky or unlucky.
+   */
+  private int clamped(Dimension dimension, Length change, int count) {
+    int base = option.perSheet();
+    if (dimension.eases(change)) {
+      return Math.max(base, count);
+    }
+    return dimension.eases(change.times(-1)) ? Math.min(base, count) : count;
   }
 
-  private int count(Job changed) {
-    SheetStock sheet =
-        changed.sheets().stream()
-            .filter(offer -> offer.name().equals(main.name()))
-            .findFirst()
-            .orElseThrow();
-    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
-    Packer packer = new Packer(sheet, changed.cutting(), quick);
-    Segments segments = new Segments(changed);
-    if (option.fill().isPattern()) {
-      return packer.structured(segments.piece()).layout().placements().size();
+  /** Whether as many sheets of this count no longer come to the same number. */
+  private boolean mayAlterSheets(int count) {
+    return count != option.perSheet() && bySegment(count) != bySegment(option.perSheet());
+  }
+
+  private int bySegment(int perSheet) {
+    return perSheet == 0 ? Sensitivity.Step.NONE : (option.pieces() + perSheet - 1) / perSheet;
+  }
+
+  private int sheets(Designs changed) {
+    try {
+      Job job = changed.in(option.division()).job().with(quick());
+      return new Planner(job, new Named("a change", listener), packers)
+          .planRoughly()
+          .purchase()
+          .sheets();
+    } catch (Infeasible | IllegalArgumentException e) {
+      return Sensitivity.Step.NONE;
+    }
+  }
+
+  /** All changes by pattern; a search takes longer, so only the smallest and a large one. */
+  private List<Length> rungs(Dimension dimension) {
+    List<Length> ladder = dimension.ladder(designs.job().style().unit().isImperial());
+    return fill.isPattern() ? ladder : List.of(ladder.get(0), ladder.get(2));
+  }
+
+  private int count(Designs changed) {
+    Piece segment;
+    try {
+      segment = changed.segment(option.angle());
+    } catch (IllegalArgumentException impossible) {
+      return 0;
+    }
+    SheetStock sheet = changed.job().sheets().get(0);
+    Packer packer = packers.of(sheet, changed.job().cutting(), quick());
+    if (fill.isPattern()) {
+      return packer.structured(segment).layout().placements().size();
     }
     // One piece more than now is enough to know.
     Control control = listener::stopped;
-    return packer
-        .most(segments.piece(), option.perSheet() + 1, control)
-        .layout()
-        .placements()
-        .size();
+    return packer.most(segment, option.perSheet() + 1, control).layout().placements().size();
+  }
+
+  private SearchSettings quick() {
+    return new SearchSettings(designs.job().search().seed(), Effort.QUICK);
   }
 }

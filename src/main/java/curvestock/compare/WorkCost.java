@@ -14,18 +14,21 @@ import java.util.OptionalDouble;
  * @param cutMinutes time to cut all pieces; empty without a feed
  * @param cutting price of that time: machine and his own
  * @param eachJoint price of one joint: parts and his own time
+ * @param parts known prices of plates, screws and glue that are bought, where the rates say nothing
+ *     of them
  */
-public record WorkCost(OptionalDouble cutMinutes, Money cutting, Money eachJoint) {
+public record WorkCost(OptionalDouble cutMinutes, Money cutting, Money eachJoint, Money parts) {
 
   private static final int MINUTES_PER_HOUR = 60;
 
-  static WorkCost of(Rates rates, Length cutLength) {
+  static WorkCost of(Rates rates, Length cutLength, Money knownParts) {
     OptionalDouble minutes =
         rates.feedPerMinute().isPresent()
             ? OptionalDouble.of(cutLength.millimetres() / rates.feedPerMinute().get().millimetres())
             : OptionalDouble.empty();
+    Money parts = rates.partsPerJoint().equals(Money.ZERO) ? knownParts : Money.ZERO;
     Money hour = rates.machinePerHour().plus(rates.ownTimePerHour());
-    return new WorkCost(minutes, price(hour, minutes), eachJoint(rates));
+    return new WorkCost(minutes, price(hour, minutes), eachJoint(rates), parts);
   }
 
   /** Price of one joint. */

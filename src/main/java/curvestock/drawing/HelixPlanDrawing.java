@@ -3,20 +3,29 @@ package curvestock.drawing;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
 import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.HoleRule;
 import curvestock.helix.build.Joint;
+import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.ScheduleRow;
+import curvestock.helix.build.SplicePlates;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /**
@@ -27,25 +36,38 @@ public final class HelixPlanDrawing {
 
   private static final int COLUMNS = 3;
 
+  private static final String BASE = "#e4e4e4";
+
   private final HelixPlan plan;
   private final HelixTitle title;
+  private final Optional<BaseFrame> base;
   private final GroundPlan ground;
   private final double half;
   private final double size;
   private final Paper paper = new Paper();
 
-  private HelixPlanDrawing(HelixPlan plan, HelixTitle title) {
+  private HelixPlanDrawing(HelixPlan plan, HelixTitle title, Optional<BaseFrame> base) {
     this.plan = plan;
     this.title = title;
+    this.base = base;
     this.ground = plan.spec().ground();
     this.half = ground.width().millimetres() / 2;
     double across = ground.outerEdge().times(2).plus(ground.straight()).millimetres();
     this.size = across / 60;
   }
 
-  /** The drawing as SVG. */
+  /** The drawing of a whole order as SVG: the helix and the base under it. */
+  public static String svg(HelixOrder order, HelixTitle title) {
+    return svg(new HelixPlanDrawing(order.plan(), title, order.base()));
+  }
+
+  /** The drawing of a helix without a base as SVG. */
   public static String svg(HelixPlan plan, HelixTitle title) {
-    HelixPlanDrawing drawing = new HelixPlanDrawing(plan, title);
+    return svg(new HelixPlanDrawing(plan, title, Optional.empty()));
+  }
+
+  private static String svg(HelixPlanDrawing drawing) {
+    HelixTitle title = drawing.title;
     drawing.large();
     drawing.turns();
     drawing.words();
@@ -57,15 +79,43 @@ public final class HelixPlanDrawing {
 
   private void large() {
     PlanFigure figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    base();
     Pen edge = Pen.of(Ink.CUT, size / 12);
+    Map<String, PieceKind> kinds =
+        plan.roadbed().kinds().stream()
+            .collect(Collectors.toMap(PieceKind::id, Function.identity()));
     for (BedPiece piece : plan.roadbed().pieces()) {
-      paper.area(figure.roadbed(piece.cutFrom(), piece.cutTo()), Ink.PIECE, edge);
+      // The very outline that is cut, with its lap, lead and ears.
+      paper.area(kinds.get(piece.kindId()).at(piece.pose()).outer().edges(), Ink.PIECE, edge);
     }
     tracks(figure, size / 16);
+    plates();
     stations(figure);
     joints(figure);
     ends(figure);
     middle();
+  }
+
+  /** The pieces of the base, each where it lies. */
+  private void base() {
+    Pen pen = Pen.of(Ink.SHEET, size / 12);
+    base.ifPresent(
+        frame -> frame.inPlace().forEach(piece -> paper.area(piece.outer().edges(), BASE, pen)));
+  }
+
+  /** Splice plates and their screws, dashed as what lies below. */
+  private void plates() {
+    if (!(plan.spec().construction() instanceof Construction.ButtWithPlate butt)) {
+      return;
+    }
+    SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
+    Pen dashed = new Pen(Ink.CUT, size / 24, SvgNumber.of(size / 4));
+    Pen thin = Pen.of(Ink.CUT, size / 30);
+    for (List<Joint> here : jointPlaces()) {
+      Pose pose = plates.pose(plan.line(), here.get(0));
+      paper.area(plates.shape().outline().at(pose).outer().edges(), "none", dashed);
+      plates.holes().forEach(hole -> paper.area(hole.rim().at(pose).edges(), "none", thin));
+    }
   }
 
   private void tracks(PlanFigure figure, double width) {
@@ -94,9 +144,16 @@ public final class HelixPlanDrawing {
           support(figure, row.at(), -1, Ink.DEFECT, pen);
         }
       }
-      String name = station.name() + "  " + bearing(at);
-      Point inside = figure.beside(at, -half - 0.5 * size);
-      label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
+      double ears = plan.spec().beyondEdges().millimetres();
+      if (plan.stations().ring().contains(station)) {
+        Point inside = figure.beside(at, -half - ears - 0.5 * size);
+        String name =
+            station.name() + "  " + bearing(station.places().get(station.places().size() / 2));
+        label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
+      } else {
+        Point outside = figure.beside(at, half + ears + 0.5 * size);
+        label(station.name(), outside, figure.outwards(at), 0.75 * size, false);
+      }
     }
   }
 
@@ -124,8 +181,8 @@ public final class HelixPlanDrawing {
     }
   }
 
-  /** Joints that lie over each other share a line and a label. */
-  private void joints(PlanFigure figure) {
+  /** Joints that lie over each other. */
+  private List<List<Joint>> jointPlaces() {
     List<List<Joint>> places = new ArrayList<>();
     for (Joint joint : plan.joints().all()) {
       Point point = plan.line().at(joint.at()).point();
@@ -141,7 +198,12 @@ public final class HelixPlanDrawing {
                   });
       place.add(joint);
     }
-    for (List<Joint> here : places) {
+    return places;
+  }
+
+  /** Joints that lie over each other share a line and a label. */
+  private void joints(PlanFigure figure) {
+    for (List<Joint> here : jointPlaces()) {
       double at = here.get(0).at();
       Point out = figure.beside(at, half + size);
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
@@ -265,7 +327,7 @@ public final class HelixPlanDrawing {
     double at = (piece.from() + piece.to()) / 2;
     Point stand = figure.beside(at, off);
     if (layers) {
-      label(piece.number(), stand, figure.outwards(at).times(off), 0.8 * size, true);
+      label(piece.number(), stand, figure.outwards(at).times(Math.signum(off)), 0.8 * size, true);
     } else {
       paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
     }
@@ -284,8 +346,8 @@ public final class HelixPlanDrawing {
             + ": plan of the helix, "
             + plan.spec().construction().title()
             + ". Large figure at true scale, all turns over each other; small figures turn by turn."
-            + " J: joint, with its bearing; S: support station; numbers: pieces, as on the cut"
-            + " layouts and in the schedule. Bearings are counter-clockwise from the right.");
+            + " J: joint, with its bearing; S: support station, E and X: those of the entry's and the"
+            + " exit's lead; numbers: pieces, as on the cut layouts and in the schedule. Bearings are counter-clockwise from the right.");
     if (plan.joints().layers() > 1) {
       paragraphs.add("Numbers outside: lower layer; inside: upper layer.");
     }
@@ -293,6 +355,17 @@ public final class HelixPlanDrawing {
     if (single) {
       paragraphs.add("Dashed: the single supports under the first turn.");
     }
+    if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
+      paragraphs.add("Dashed at the joints: splice plates below, with their screws.");
+    }
+    base.ifPresent(
+        frame ->
+            paragraphs.add(
+                "Grey: the base, "
+                    + frame.demand().count()
+                    + " alike pieces, "
+                    + title.style().format(frame.acrossFlats())
+                    + " across."));
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
     if (title.invented()) {
       paragraphs.add("The figures of this job are invented, for demonstration only.");

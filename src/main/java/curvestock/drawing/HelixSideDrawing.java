@@ -7,6 +7,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.SupportRow;
+import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -138,12 +139,27 @@ public final class HelixSideDrawing {
     for (SupportRow row : plan.supports().rows()) {
       double top = row.underside().millimetres();
       double bottom = top - row.gap().millimetres();
+      if (row.part() == Part.EXIT && row.standsOnBase()) {
+        besideTheRing(row, width, pen);
+        continue;
+      }
       box(x(row.at()) - width / 2, x(row.at()) + width / 2, bottom, top, Ink.DEFECT, pen);
-      if (row.turn() == 1) {
-        Point stand = new Point(x(row.at()), 0.6 * size);
+      if (row.standsOnBase()) {
+        // Those of the lead stand between the ring's: their names go below the base.
+        boolean below = plan.stations().entry().contains(row.station());
+        Point stand = new Point(x(row.at()), (below ? -0.6 : 0.6) * size);
         paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
       }
     }
+  }
+
+  /** The exit's own supports stand on the base outside the ring: only their upper ends show. */
+  private void besideTheRing(SupportRow row, double width, Pen pen) {
+    double top = row.underside().millimetres();
+    double middle = x(row.at());
+    box(middle - width / 2, middle + width / 2, top - size, top, Ink.DEFECT, pen);
+    Point stand = new Point(middle, top - 1.5 * size);
+    paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
   }
 
   private static double supportWidth(Riser riser) {
@@ -216,12 +232,29 @@ public final class HelixSideDrawing {
       double at = (piece.from() + piece.to()) / 2;
       double rail = spec.railAboveUnderside().millimetres();
       double up = piece.layer() == 1 ? 0.9 : 1.9;
-      // Beside the measure near the right end, not on it.
-      double measure = RIGHT * run - 5.5 * size;
-      double x = x(at) > measure && x(at) < RIGHT * run + size ? measure : x(at);
-      Point stand = new Point(x, underside(at) + rail + up * size);
+      Point stand = new Point(besideOthers(x(at)), underside(at) + rail + up * size);
       paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
     }
+  }
+
+  /** Beside the measures and the trains, not on them. */
+  private double besideOthers(double x) {
+    double right = RIGHT * run - 5.5 * size;
+    if (x > right && x < RIGHT * run + size) {
+      return right;
+    }
+    double left = LEFT * run - 5.5 * size;
+    double behindTrain = LEFT * run + trainLength() + 2.5 * size;
+    return x > left && x < behindTrain ? behindTrain : x;
+  }
+
+  private double trainLength() {
+    return spec.traffic()
+        .longest()
+        .map(Vehicle::length)
+        .or(() -> spec.traffic().tallestKnown().map(height -> height.times(3)))
+        .orElse(Length.ZERO)
+        .millimetres();
   }
 
   /** The free height between each turn and the next, and at both ends where it is least. */
@@ -257,8 +290,7 @@ public final class HelixSideDrawing {
     }
     double rail = spec.railAboveUnderside().millimetres();
     double high = tallest.get().millimetres();
-    double length =
-        spec.traffic().longest().map(Vehicle::length).orElse(tallest.get().times(3)).millimetres();
+    double length = trainLength();
     for (int row = 0; (row + 1) * run < plan.climb().ringLength(); row++) {
       double at = (row + LEFT) * run + length / 2 + size;
       double low = underside(at) + rail;
@@ -273,7 +305,8 @@ public final class HelixSideDrawing {
             + ": the helix unrolled, a turn from left to right, each turn over the one below; heights"
             + " and lengths at one true scale. The approach is at the lower right, the exit at the"
             + " upper end. Measures in blue: free height from rail top to plywood."
-            + " Numbers: pieces; J: joint; S: support station"
+            + " Numbers: pieces; J: joint; S: support station, E and X: those of the leads (the"
+            + " exit's stand on the base beside the ring)"
             + (spec.traffic().tallestKnown().isPresent()
                 ? "; boxes: the tallest vehicle, "
                     + title.style().format(spec.traffic().tallestKnown().get())

@@ -9,20 +9,27 @@ import java.util.List;
 import org.w3c.dom.Element;
 
 /**
- * A sheet of paper for figures of a helix: y up like the figures, the text at the end. Things are
- * collected first and the paper is cut to what is on it.
+ * A sheet of paper for figures: y up like the figures, millimetres, the text at the end. Things are
+ * collected first and the paper is cut to what is on it; what prints them, as SVG or on pages,
+ * takes the same things.
  */
-final class Paper {
+public final class Paper {
 
-  /** How a line is drawn. */
-  record Pen(String stroke, double width, String dashes) {
-    static Pen of(String stroke, double width) {
+  /**
+   * How a line is drawn.
+   *
+   * @param stroke its colour, {@code #rrggbb}
+   * @param width in millimetres
+   * @param dashes lengths of dash and gap by turns, set off by blanks; empty for a full line
+   */
+  public record Pen(String stroke, double width, String dashes) {
+    public static Pen of(String stroke, double width) {
       return new Pen(stroke, width, "");
     }
   }
 
   /** Where a text stands at its point. */
-  enum Anchor {
+  public enum Anchor {
     START,
     MIDDLE,
     END
@@ -30,33 +37,54 @@ final class Paper {
 
   private static final PathData PATHS = new PathData(0);
 
-  private record Shape(String d, String fill, Pen pen) {}
+  /** Something on the paper. */
+  public sealed interface Thing permits Shape, Words {}
 
-  private record Words(String text, Point at, double size, Anchor anchor, boolean bold) {}
+  /**
+   * A line or an area.
+   *
+   * @param edges each begins where the one before ends
+   * @param closed whether it is an area
+   * @param fill colour of the area, {@code #rrggbb} or {@code none}
+   */
+  public record Shape(List<Edge> edges, boolean closed, String fill, Pen pen) implements Thing {
+    public Shape {
+      edges = List.copyOf(edges);
+    }
+  }
 
-  private final List<Object> things = new ArrayList<>();
+  /**
+   * A level text.
+   *
+   * @param at the middle of its capitals' height
+   * @param size of the font in millimetres
+   */
+  public record Words(String text, Point at, double size, Anchor anchor, boolean bold)
+      implements Thing {}
+
+  private final List<Thing> things = new ArrayList<>();
   private double minX = Double.POSITIVE_INFINITY;
   private double maxX = Double.NEGATIVE_INFINITY;
   private double minY = Double.POSITIVE_INFINITY;
   private double maxY = Double.NEGATIVE_INFINITY;
 
   /** An open line. */
-  void line(List<Edge> edges, Pen pen) {
+  public void line(List<Edge> edges, Pen pen) {
     edges.forEach(this::reach);
-    things.add(new Shape(PATHS.open(edges), "none", pen));
+    things.add(new Shape(edges, false, "none", pen));
   }
 
-  void line(Point from, Point to, Pen pen) {
+  public void line(Point from, Point to, Pen pen) {
     line(List.of(new Segment(from, to)), pen);
   }
 
   /** A closed area whose edges follow on each other. */
-  void area(List<Edge> edges, String fill, Pen pen) {
+  public void area(List<Edge> edges, String fill, Pen pen) {
     edges.forEach(this::reach);
-    things.add(new Shape(PATHS.open(edges) + " Z", fill, pen));
+    things.add(new Shape(edges, true, fill, pen));
   }
 
-  void polygon(List<Point> corners, String fill, Pen pen) {
+  public void polygon(List<Point> corners, String fill, Pen pen) {
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i + 1 < corners.size(); i++) {
       edges.add(new Segment(corners.get(i), corners.get(i + 1)));
@@ -64,17 +92,22 @@ final class Paper {
     area(edges, fill, pen);
   }
 
-  void circle(Point middle, double radius, String fill, Pen pen) {
+  public void circle(Point middle, double radius, String fill, Pen pen) {
     area(List.of(new Arc(middle, radius, 0, 2 * Math.PI)), fill, pen);
   }
 
   /** A level text whose capitals have their middle at the height of {@code at}. */
-  void text(String text, Point at, double size, Anchor anchor, boolean bold) {
+  public void text(String text, Point at, double size, Anchor anchor, boolean bold) {
     double wide = size * (bold ? TextWidth.boldEms(text) : TextWidth.ems(text));
     double left = anchor == Anchor.START ? 0 : anchor == Anchor.MIDDLE ? -wide / 2 : -wide;
     reach(new Point(at.x() + left, at.y() - size / 2));
     reach(new Point(at.x() + left + wide, at.y() + size / 2));
     things.add(new Words(text, at, size, anchor, bold));
+  }
+
+  /** Everything on it, the lowest first. */
+  public List<Thing> things() {
+    return List.copyOf(things);
   }
 
   private void reach(Edge edge) {
@@ -89,24 +122,24 @@ final class Paper {
     maxY = Math.max(maxY, point.y());
   }
 
-  double minX() {
+  public double minX() {
     return minX;
   }
 
-  double maxX() {
+  public double maxX() {
     return maxX;
   }
 
-  double minY() {
+  public double minY() {
     return minY;
   }
 
-  double maxY() {
+  public double maxY() {
     return maxY;
   }
 
   /** Lines of text below everything, wrapped to the paper's width. */
-  void paragraphs(List<String> paragraphs, double size) {
+  public void paragraphs(List<String> paragraphs, double size) {
     double left = minX;
     double ems = (maxX - minX) / size;
     double y = minY - 2 * size;
@@ -119,7 +152,7 @@ final class Paper {
   }
 
   /** The drawing as SVG, 1 user unit = 1 mm of paper. */
-  String svg(String title, String description, double border) {
+  public String svg(String title, String description, double border) {
     double width = maxX - minX + 2 * border;
     double height = maxY - minY + 2 * border;
     SvgCanvas canvas = new SvgCanvas(minX - border, -maxY - border, width, height);
@@ -140,11 +173,11 @@ final class Paper {
         SvgNumber.of(height),
         "fill",
         "#ffffff");
-    for (Object thing : things) {
+    for (Thing thing : things) {
       if (thing instanceof Shape shape) {
         draw(canvas, shape);
-      } else {
-        draw(canvas, (Words) thing);
+      } else if (thing instanceof Words words) {
+        draw(canvas, words);
       }
     }
     return canvas.text();
@@ -156,7 +189,7 @@ final class Paper {
             canvas.root(),
             "path",
             "d",
-            shape.d(),
+            PATHS.open(shape.edges()) + (shape.closed() ? " Z" : ""),
             "fill",
             shape.fill(),
             "stroke",

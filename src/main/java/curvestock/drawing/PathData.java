@@ -2,7 +2,6 @@ package curvestock.drawing;
 
 import curvestock.geometry.Arc;
 import curvestock.geometry.Edge;
-import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import java.util.ArrayList;
@@ -32,7 +31,7 @@ final class PathData {
 
   /** The outer loop and then each hole as a closed sub-path. */
   String closed(Outline outline) {
-    return outline.loops().map(this::closed).collect(Collectors.joining(" "));
+    return outline.loops().map(loop -> closed(loop.edges())).collect(Collectors.joining(" "));
   }
 
   /** An open line along the edges, which must follow on each other. */
@@ -45,9 +44,9 @@ final class PathData {
     return String.join(" ", words);
   }
 
-  private String closed(Loop loop) {
+  /** A closed sub-path along the edges, of which the last meets the first. */
+  String closed(List<Edge> edges) {
     List<String> words = new ArrayList<>();
-    List<Edge> edges = loop.edges();
     words.add("M " + at(edges.get(0).start()));
     for (int i = 0; i < edges.size(); i++) {
       boolean last = i == edges.size() - 1;

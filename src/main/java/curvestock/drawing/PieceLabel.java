@@ -44,6 +44,11 @@ final class PieceLabel {
   private static final Span INSIDE = new Span(-0.47, -0.1);
   private static final Span ACROSS = new Span(-0.44, 0.44);
 
+  /** Away from number and name. */
+  private static final double[] ASIDE = {0.45, -0.45, 0.6, -0.6};
+
+  private static final double LARGEST_NOTE = 11;
+  private static final double SMALLEST_NOTE = 5;
   private static final double LARGEST_NUMBER = 40;
   private static final double LARGEST_NAME = 18;
 
@@ -73,16 +78,21 @@ final class PieceLabel {
 
   private PieceLabel() {}
 
+  /** The texts for a piece, its number and its name; the first is its number. */
+  static List<Text> of(Placement placement, String number, String widest) {
+    return of(placement, number, widest, placement.piece().name());
+  }
+
   /**
    * The texts for a piece; the first is its number.
    *
    * @param widest the widest number of the sheet, which must fit too, so that all come out alike
+   * @param name what is said besides
    */
-  static List<Text> of(Placement placement, String number, String widest) {
-    String name = placement.piece().name();
+  static List<Text> of(Placement placement, String number, String widest, String name) {
     if (placement.piece().shape().blank() instanceof AnnularSector sector
         && sector.innerRadius().millimetres() > 0) {
-      return onSector(sector, placement, number, widest);
+      return onSector(sector, placement, number, widest, name);
     }
     Outline outline = placement.outline();
     Point middle = roomiest(outline);
@@ -91,8 +101,14 @@ final class PieceLabel {
     return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
   }
 
+  /** The number alone, as large as it fits at the roomiest place. */
+  static Text numberOnly(Placement placement, String number) {
+    Outline outline = placement.outline();
+    return fit(outline, roomiest(outline), number, LARGEST_NUMBER, true);
+  }
+
   private static List<Text> onSector(
-      AnnularSector sector, Placement placement, String number, String widest) {
+      AnnularSector sector, Placement placement, String number, String widest, String name) {
     Pose pose = placement.pose();
     List<Loop> holes = drilled(placement);
     Text above = onBand(sector, pose, holes, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
@@ -100,13 +116,20 @@ final class PieceLabel {
       Text across = onBand(sector, pose, holes, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
       return List.of((across.size() > above.size() ? across.onLine() : above).saying(number));
     }
-    String name = placement.piece().name();
     Text below = onBand(sector, pose, holes, INSIDE, ALONG, name, LARGEST_NAME, false);
     if (below.size() < SMALLEST) {
       double largest = Math.min(LARGEST_NAME, ID_TO_NUMBER * above.size());
       below = onBand(sector, pose, holes, INSIDE, ALONG, placement.piece().id(), largest, false);
     }
-    return List.of(above.saying(number), below);
+    List<Text> texts = new ArrayList<>(List.of(above.saying(number), below));
+    Text edge = onBand(sector, pose, holes, INSIDE, ASIDE, "inner edge", LARGEST_NOTE, false);
+    Text face = onBand(sector, pose, holes, OUTSIDE, ASIDE, "up", LARGEST_NOTE, false);
+    for (Text note : List.of(edge, face)) {
+      if (note.size() >= SMALLEST_NOTE) {
+        texts.add(note);
+      }
+    }
+    return texts;
   }
 
   private static List<Loop> drilled(Placement placement) {

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Puts parts of a helix, seen from above, on paper: smaller by a factor and moved. */
-final class PlanFigure {
+public final class PlanFigure {
 
   private final HelixPlan plan;
   private final double factor;
@@ -23,18 +23,18 @@ final class PlanFigure {
    * @param factor how much smaller than true size
    * @param origin where the ring's middle lies on paper
    */
-  PlanFigure(HelixPlan plan, double factor, Point origin) {
+  public PlanFigure(HelixPlan plan, double factor, Point origin) {
     this.plan = plan;
     this.factor = factor;
     this.origin = origin;
     this.halfWidth = plan.spec().ground().width().millimetres() / 2;
   }
 
-  Point place(Point point) {
+  public Point place(Point point) {
     return origin.plus(point.times(factor));
   }
 
-  List<Edge> place(List<Edge> edges) {
+  public List<Edge> place(List<Edge> edges) {
     return edges.stream().map(this::place).toList();
   }
 
@@ -45,24 +45,24 @@ final class PlanFigure {
   }
 
   /** The point so far outwards of the centre line, in true millimetres. */
-  Point beside(double at, double outwards) {
+  public Point beside(double at, double outwards) {
     Waypoint here = plan.line().at(at);
     return place(here.toLeft(-plan.line().inwards() * outwards));
   }
 
   /** The unit vector that leads outwards there. */
-  Point outwards(double at) {
+  public Point outwards(double at) {
     Waypoint here = plan.line().at(at);
     return here.toLeft(-plan.line().inwards()).minus(here.point());
   }
 
   /** A line beside the centre line, on paper. */
-  List<Edge> besideLine(double from, double to, double outwards) {
+  public List<Edge> besideLine(double from, double to, double outwards) {
     return place(offset(plan.line().portion(from, to), -plan.line().inwards() * outwards));
   }
 
   /** The roadbed from one place to another, closed, on paper. */
-  List<Edge> roadbed(double from, double to) {
+  public List<Edge> roadbed(double from, double to) {
     List<Edge> part = plan.line().portion(from, to);
     List<Edge> edges = new ArrayList<>(offset(part, -halfWidth));
     List<Edge> back = offset(part, halfWidth);

@@ -4,9 +4,12 @@ import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
-import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.machine.MachineSetup;
+import curvestock.machine.MachineSheet;
+import curvestock.machine.Marks;
+import curvestock.units.Length;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -58,22 +61,9 @@ public final class SheetDrawing {
     return new SheetDrawing(layout).draw(title);
   }
 
-  /**
-   * The drawing for machines: the document is exactly as large as the sheet, only outlines and
-   * marks, hairlines without fill.
-   */
+  /** The drawing for machines as it is without any wish: see {@link MachineDrawing}. */
   public static String clean(Layout layout) {
-    return new SheetDrawing(layout).draw();
-  }
-
-  private String draw() {
-    SvgCanvas canvas = new SvgCanvas(box.minX(), 0, box.width(), box.height());
-    canvas.addText(canvas.root(), "desc", description());
-    String hairline = "0.1";
-    drawSheet(canvas, hairline, "none");
-    drawPieces(canvas, hairline, "none");
-    drawMarks(canvas, hairline, "none");
-    return canvas.text();
+    return MachineDrawing.svg(MachineSheet.of(layout, List.of(), MachineSetup.DEFAULT));
   }
 
   private String draw(SheetTitle title) {
@@ -106,6 +96,7 @@ public final class SheetDrawing {
         canvas.add(
             canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
     drawLabels(canvas, labels, title);
+    title.remnant().ifPresent(rest -> drawRemnant(canvas, labels, rest, title));
     block.draw(canvas, labels, box.minX(), box.height() + BORDER);
     return canvas.text();
   }
@@ -168,16 +159,10 @@ public final class SheetDrawing {
           "data-piece",
           placement.piece().id(),
           "data-pose",
-          pose(placement.pose()),
+          MachineDrawing.pose(placement.pose()),
           "d",
           paths.closed(placement.outline()));
     }
-  }
-
-  private static String pose(Pose pose) {
-    double degrees = Math.toDegrees(pose.rotation()) % 360;
-    return String.join(
-        " ", SvgNumber.of(pose.x()), SvgNumber.of(pose.y()), SvgNumber.of(degrees, 6));
   }
 
   private void drawMarks(SvgCanvas canvas, String stroke, String dashes) {
@@ -208,9 +193,61 @@ public final class SheetDrawing {
     String widest = numbers.stream().max(Comparator.comparingDouble(TextWidth::ems)).orElse("");
     for (int i = 0; i < numbers.size(); i++) {
       Placement placement = layout.placements().get(i);
-      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest)) {
+      String name = title.notes().isEmpty() ? placement.piece().name() : title.notes().get(i);
+      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest, name)) {
         drawText(canvas, group, text);
       }
+    }
+  }
+
+  /** Dashed, with its size: it is kept, not cut. */
+  private void drawRemnant(SvgCanvas canvas, Element group, Box left, SheetTitle title) {
+    double inset = 4;
+    canvas.add(
+        group,
+        "rect",
+        "id",
+        "remnant",
+        "x",
+        SvgNumber.of(left.minX() + inset),
+        "y",
+        SvgNumber.of(box.maxY() - left.maxY() + inset),
+        "width",
+        SvgNumber.of(left.width() - 2 * inset),
+        "height",
+        SvgNumber.of(left.height() - 2 * inset),
+        "fill",
+        "none",
+        "stroke",
+        Ink.MARK,
+        "stroke-width",
+        "2",
+        "stroke-dasharray",
+        "24 12");
+    List<String> words =
+        List.of(
+            "to keep",
+            title.style().formatDown(Length.ofMillimetres(left.width())) + " x",
+            title.style().formatDown(Length.ofMillimetres(left.height())));
+    double widest = words.stream().mapToDouble(TextWidth::ems).max().orElse(1);
+    double size = Math.min(0.8 * left.width() / widest, Math.min(48, left.height() / 5));
+    double y = box.maxY() - (left.minY() + left.maxY()) / 2 - size * (words.size() - 2.4) * 0.6;
+    for (String line : words) {
+      canvas.addText(
+          group,
+          "text",
+          line,
+          "x",
+          SvgNumber.of((left.minX() + left.maxX()) / 2),
+          "y",
+          SvgNumber.of(y),
+          "font-size",
+          SvgNumber.of(size, 2),
+          "fill",
+          Ink.MARK,
+          "text-anchor",
+          "middle");
+      y += 1.2 * size;
     }
   }
 

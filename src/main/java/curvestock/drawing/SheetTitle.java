@@ -1,7 +1,9 @@
 package curvestock.drawing;
 
+import curvestock.geometry.Box;
 import curvestock.units.LengthStyle;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What the title block of a sheet says beyond the layout itself.
@@ -13,6 +15,10 @@ import java.util.List;
  * @param material what the sheet is made of, for example {@code birch plywood}; may be empty
  * @param invented whether the job's figures are invented, which is then said on the drawing
  * @param labels what is written in each piece, in the layout's order; empty for 1, 2, 3 ...
+ * @param remnant the rectangle left over, in the sheet's frame; empty if there is none to keep
+ * @param machine a sentence on the size of the outlines in the files for machines; may be empty
+ * @param notes what is written below each piece's number instead of its name, in the layout's
+ *     order; empty for the names
  */
 public record SheetTitle(
     String job,
@@ -21,16 +27,38 @@ public record SheetTitle(
     LengthStyle style,
     String material,
     boolean invented,
-    List<String> labels) {
+    List<String> labels,
+    Optional<Box> remnant,
+    String machine,
+    List<String> notes) {
+
+  /** A sheet of which nothing worth keeping is left, without a word on files for machines. */
+  public SheetTitle(
+      String job,
+      int sheet,
+      int sheets,
+      LengthStyle style,
+      String material,
+      boolean invented,
+      List<String> labels) {
+    this(job, sheet, sheets, style, material, invented, labels, Optional.empty(), "", List.of());
+  }
 
   /**
    * @throws IllegalArgumentException if the sheet's number is not within 1 to {@code sheets}
    */
   public SheetTitle {
     labels = List.copyOf(labels);
+    notes = List.copyOf(notes);
     if (sheet < 1 || sheet > sheets) {
       throw new IllegalArgumentException(
           "sheet number must be within 1 to " + sheets + ", but was " + sheet);
     }
+  }
+
+  /** The same title for a sheet of which that rectangle is left. */
+  public SheetTitle with(Optional<Box> left) {
+    return new SheetTitle(
+        job, sheet, sheets, style, material, invented, labels, left, machine, notes);
   }
 }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 
 /** Numbers as every importer reads them: a point, no exponent, no needless zeros. */
-final class SvgNumber {
+public final class SvgNumber {
 
   /** A ten-thousandth of a millimetre; {@code check} forgives just this rounding. */
   private static final int DECIMALS = 4;
@@ -12,11 +12,11 @@ final class SvgNumber {
   private SvgNumber() {}
 
   /** The value with at most 4 decimals. */
-  static String of(double value) {
+  public static String of(double value) {
     return of(value, DECIMALS);
   }
 
-  static String of(double value, int decimals) {
+  public static String of(double value, int decimals) {
     BigDecimal rounded =
         BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
     return rounded.signum() == 0 ? "0" : rounded.toPlainString();

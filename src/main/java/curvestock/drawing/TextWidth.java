@@ -7,18 +7,18 @@ import java.util.List;
  * How wide text comes out in a sans-serif face, guessed on the wide side: which face a viewer has
  * is not known, so nothing may depend on more than 'at most about this wide'.
  */
-final class TextWidth {
+public final class TextWidth {
 
   private static final double BOLD = 1.12;
 
   private TextWidth() {}
 
   /** Width in units of the font size. */
-  static double ems(String text) {
+  public static double ems(String text) {
     return text.codePoints().mapToDouble(TextWidth::em).sum();
   }
 
-  static double boldEms(String text) {
+  public static double boldEms(String text) {
     return ems(text) * BOLD;
   }
 
@@ -34,7 +34,7 @@ final class TextWidth {
   }
 
   /** Breaks text at blanks so that no line is wider; a longer word stands alone or is cut up. */
-  static List<String> wrap(String text, double ems) {
+  public static List<String> wrap(String text, double ems) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.trim().split("\\s+", -1)) {

@@ -50,7 +50,7 @@ final class TitleBlock {
     }
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(material(layout.sheet(), title));
-    paragraphs.add(cutting(layout, title.style()));
+    paragraphs.add((cutting(layout, title.style()) + " " + title.machine()).strip());
     paragraphs.add(pieces(layout));
     paragraphs.add(CAUTIONS);
     if (title.invented()) {
@@ -72,7 +72,9 @@ final class TitleBlock {
     String form = sheet.isRectangle() ? "" : " (remnant, largest extent)";
     return "Sheet: "
         + sheet.name()
-        + (title.material().isBlank() ? "" : ", " + title.material())
+        + (title.material().isBlank() || title.material().equals(sheet.name())
+            ? ""
+            : ", " + title.material())
         + ", "
         + style.format(sheet.length())
         + " × "

@@ -1,13 +1,20 @@
 package curvestock.files;
 
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 
 /**
  * The files of a result, collected in memory and then published as a folder all at once: a reader
@@ -20,6 +27,9 @@ public final class ResultFolder {
 
   private static final int LONGEST = 120;
 
+  /** The earliest time that a zip archive can state. */
+  private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
+
   private final SortedMap<String, byte[]> contents = new TreeMap<>();
 
   /**
@@ -31,7 +41,7 @@ public final class ResultFolder {
    */
   public ResultFolder add(String path, byte[] bytes) {
     for (String name : path.split("/", -1)) {
-      if (!NAME.matcher(name).matches() || name.endsWith(".") || name.length() > LONGEST) {
+      if (!isPlain(name)) {
         throw new IllegalArgumentException(
             "a result's path must be made of plain names within the folder, but was '"
                 + path
@@ -57,6 +67,10 @@ public final class ResultFolder {
     return add(path, text.getBytes(StandardCharsets.UTF_8));
   }
 
+  private static boolean isPlain(String name) {
+    return NAME.matcher(name).matches() && !name.endsWith(".") && name.length() <= LONGEST;
+  }
+
   private static boolean startsWithFolder(String path, String folder) {
     return path.regionMatches(true, 0, folder + "/", 0, folder.length() + 1);
   }
@@ -64,6 +78,32 @@ public final class ResultFolder {
   /** The paths added so far, sorted. */
   public SortedMap<String, byte[]> contents() {
     return Collections.unmodifiableSortedMap(contents);
+  }
+
+  /**
+   * All files as one zip archive, sorted, in one folder of the given name. No clock goes in, so the
+   * same files give the same archive.
+   *
+   * @throws IllegalArgumentException if the folder's name is not plain
+   */
+  public byte[] zip(String folder) {
+    if (!isPlain(folder)) {
+      throw new IllegalArgumentException(
+          "the folder in an archive must have a plain name, but was '" + folder + "'");
+    }
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
+      for (Map.Entry<String, byte[]> file : contents.entrySet()) {
+        ZipEntry entry = new ZipEntry(folder + "/" + file.getKey());
+        entry.setTimeLocal(EARLIEST);
+        zip.putNextEntry(entry);
+        zip.write(file.getValue());
+        zip.closeEntry();
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory never refuses to be written", e);
+    }
+    return bytes.toByteArray();
   }
 
   /**

@@ -41,7 +41,7 @@ public record Arc(Point centre, double radius, double startAngle, double sweep) 
     return centre.plus(Point.polar(radius, angle));
   }
 
-  /** The point half-way along. */
+  @Override
   public Point middle() {
     return pointAt(startAngle + sweep / 2);
   }
@@ -67,6 +67,16 @@ public record Arc(Point centre, double radius, double startAngle, double sweep) 
   @Override
   public Arc reversed() {
     return new Arc(centre, radius, startAngle + sweep, -sweep);
+  }
+
+  @Override
+  public Arc part(double from, double to) {
+    return new Arc(centre, radius, startAngle + sweep * from, sweep * (to - from));
+  }
+
+  @Override
+  public Point startDirection() {
+    return Point.polar(Math.signum(sweep), startAngle + Math.PI / 2);
   }
 
   @Override

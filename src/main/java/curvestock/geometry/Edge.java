@@ -15,6 +15,25 @@ public sealed interface Edge permits Segment, Arc {
   /** The same points, run the other way. */
   Edge reversed();
 
+  /**
+   * The part between two shares of the edge's length, 0 its start and 1 its end; {@code from} must
+   * be less than {@code to}.
+   */
+  Edge part(double from, double to);
+
+  /** Direction of travel at the start, a unit vector. */
+  Point startDirection();
+
+  /** Direction of travel at the end, a unit vector. */
+  default Point endDirection() {
+    return reversed().startDirection().times(-1);
+  }
+
+  /** The point half-way along. */
+  default Point middle() {
+    return part(0, 0.5).end();
+  }
+
   /** The least axis-parallel rectangle around the edge. */
   Box box();
 

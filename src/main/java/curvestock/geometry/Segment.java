@@ -26,6 +26,23 @@ public record Segment(Point start, Point end) implements Edge {
   }
 
   @Override
+  public Segment part(double from, double to) {
+    return new Segment(at(from), at(to));
+  }
+
+  private Point at(double share) {
+    if (share == 1) {
+      return end;
+    }
+    return start.plus(end.minus(start).times(share));
+  }
+
+  @Override
+  public Point startDirection() {
+    return end.minus(start).times(1 / length());
+  }
+
+  @Override
   public Box box() {
     return Box.of(start, end);
   }

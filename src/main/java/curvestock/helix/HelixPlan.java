@@ -1,9 +1,11 @@
 package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
+import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
+import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
 import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
@@ -18,7 +20,10 @@ import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
+import curvestock.helix.standard.WoodDensity;
+import curvestock.helix.standard.WoodDensity.Wood;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdicts;
 import curvestock.piece.Demand;
@@ -27,6 +32,8 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * The whole helix, worked out from what the builder states: the line and its heights, the joints
@@ -50,11 +57,11 @@ public final class HelixPlan {
   private HelixPlan(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
     this.style = style;
-    climb = new ClimbSolver(spec).solve();
+    climb = new ClimbSolver(spec, style).solve();
     line = new CentreLine(spec, climb);
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
-    stations = new Stations(spec.supports(), climb, joints);
+    stations = new Stations(spec, climb, joints);
     roadbed = new Roadbed(spec, climb, line, joints, stations, style);
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
@@ -83,6 +90,11 @@ public final class HelixPlan {
 
   public HelixSpec spec() {
     return spec;
+  }
+
+  /** Of the lengths in names of pieces and goods. */
+  public LengthStyle style() {
+    return style;
   }
 
   /** Plans of the same specification, in the same style of lengths, are the same. */
@@ -176,18 +188,44 @@ public final class HelixPlan {
 
   /** Everything to be cut from the roadbed's sheets, holes included. */
   public List<Demand> demands() {
-    return demands(roadbed.kinds().stream().map(PieceKind::demand).toList());
+    List<Demand> demands =
+        new ArrayList<>(roadbed.kinds().stream().map(PieceKind::demand).toList());
+    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
+    return demands;
   }
 
   /** The same without holes, which do not matter to packing: same ids, frames and counts. */
   public List<Demand> blankDemands() {
-    return demands(roadbed.kinds().stream().map(PieceKind::blankDemand).toList());
+    return demands().stream().map(HelixPlan::blank).toList();
   }
 
-  private List<Demand> demands(List<Demand> roadbedPieces) {
-    List<Demand> demands = new ArrayList<>(roadbedPieces);
-    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
-    return demands;
+  private static Demand blank(Demand demand) {
+    Piece piece = demand.piece();
+    return new Demand(Piece.of(piece.id(), piece.name(), piece.shape().blank()), demand.count());
+  }
+
+  /**
+   * The same helix with its rods on ears outside the roadbed's edge; empty if it does not stand on
+   * rods. Ears let the roadbed stay narrow and cost room on the sheets.
+   */
+  public Optional<HelixPlan> withEars(Riser.Ear ear) {
+    return withRods(rods -> rods.onEars(ear));
+  }
+
+  /** The same helix with its rods inside the roadbed's edge; empty if it does not stand on rods. */
+  public Optional<HelixPlan> withoutEars() {
+    return withRods(Riser.ThreadedRods::withoutEars);
+  }
+
+  private Optional<HelixPlan> withRods(UnaryOperator<Riser.ThreadedRods> change) {
+    return spec.supports().riser() instanceof Riser.ThreadedRods rods
+        ? Optional.of(of(spec.with(spec.supports().with(change.apply(rods))), style))
+        : Optional.empty();
+  }
+
+  /** Plates and blocks that are cut from the roadbed's sheets. */
+  public List<Demand> smallParts() {
+    return new SmallParts(spec, joints, supports, style).demands();
   }
 
   /** Weight of one piece cut from the roadbed's sheets, in kilograms. */
@@ -200,5 +238,27 @@ public final class HelixPlan {
     return demands().stream()
         .mapToDouble(demand -> weightOf(demand.piece()) * demand.count())
         .sum();
+  }
+
+  /**
+   * Weight of what holds the turns up, in kilograms: rods, or blocks cut from boards (softwood, by
+   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted
+   * there.
+   */
+  public double riserWeight() {
+    Riser riser = spec.supports().riser();
+    if (riser instanceof Riser.ThreadedRods rods) {
+      return new RodPlan(spec, rods, supports).weight();
+    }
+    Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
+    if (blocks.stock().isEmpty()) {
+      return 0;
+    }
+    Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
+    return new BlockPlan(blocks, supports)
+        .cuts().stream()
+            .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
+            .map(area -> softwood.ofWood(area, blocks.width()))
+            .sum();
   }
 }

@@ -58,7 +58,7 @@ final class Assumed {
   }
 
   String shown(Length length) {
-    return style.format(length);
+    return style.formatGiven(length);
   }
 
   /** Whether the job thinks in inches. */

@@ -41,6 +41,11 @@ final class Field {
     return node instanceof Node.Text;
   }
 
+  /** Whether {@code true} stands there; notes nothing. */
+  boolean isTrue() {
+    return node instanceof Node.Text value && value.text().strip().equals("true");
+  }
+
   Reading reading() {
     return reading;
   }

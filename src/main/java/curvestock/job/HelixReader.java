@@ -4,6 +4,7 @@ import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SegmentPlan;
 import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.SegmentRun;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
@@ -19,11 +20,14 @@ import java.util.Optional;
  */
 final class HelixReader {
 
+  private static final String LOWER = "lower-segments";
+
   private static final List<String> PLAIN =
-      List.of("turns", "radius", "width", "segments-per-turn", "segment-angle");
+      List.of("turns", "radius", "width", "segments-per-turn", "segment-angle", LOWER);
 
   private static final double MOST_TURNS = 1000;
   private static final int MOST_SEGMENTS = 360;
+  private static final int MOST_LOWER = 10_000;
 
   /** A quarter inch, in millimetres along the centre line. */
   private static final double SHORTEST_PIECE = 6.35;
@@ -63,7 +67,7 @@ final class HelixReader {
     Length plywood =
         sheets.stream().findFirst().map(SheetStock::thickness).orElse(Length.ofInches(0.5));
     Length kerf = cutting.map(Cutting::kerf).orElse(Length.ZERO);
-    return new StructureReader(block, plywood, kerf, style)
+    return new StructureReader(block, plywood, sheets, kerf, style)
         .read()
         .map(order -> new Asked(ring(order.plan()), Optional.of(order)));
   }
@@ -77,7 +81,8 @@ final class HelixReader {
                 plan.climb().turns(),
                 ground.bedRadius(),
                 ground.width(),
-                plan.spec().segmentation().segment()));
+                plan.spec().segmentation().segment(),
+                plan.spec().segmentation().lower()));
   }
 
   private static Optional<SegmentPlan> plan(Block block) {
@@ -87,6 +92,7 @@ final class HelixReader {
     Optional<Length> width = RoadbedWidth.read(block, radius);
     Optional<Angle> segment =
         block.needOneOf("segments-per-turn", "segment-angle").flatMap(HelixReader::segment);
+    Optional<SegmentRun> lower = lower(block);
     Optional<SegmentPlan> plan =
         block.build(
             () ->
@@ -94,7 +100,8 @@ final class HelixReader {
                     turns.orElseThrow(),
                     radius.orElseThrow(),
                     width.orElseThrow(),
-                    segment.orElseThrow()));
+                    segment.orElseThrow(),
+                    lower));
     return plan.filter(made -> isCuttable(made, block));
   }
 
@@ -113,6 +120,21 @@ final class HelixReader {
             + " long, which cannot be cut; change the turns a little, or write them as a fraction"
             + " such as 5 1/3");
     return false;
+  }
+
+  /** Pieces of another angle below the segments, if any are given. */
+  static Optional<SegmentRun> lower(Block helix) {
+    return helix
+        .find(LOWER)
+        .flatMap(field -> field.block("count", "angle"))
+        .flatMap(
+            block -> {
+              Optional<Integer> count =
+                  block.need("count", "count: 12").flatMap(field -> field.whole(1, MOST_LOWER));
+              Optional<Angle> angle =
+                  block.need("angle", "angle: 90").flatMap(field -> field.angle(1, 360));
+              return block.build(() -> new SegmentRun(count.orElseThrow(), angle.orElseThrow()));
+            });
   }
 
   static Optional<Angle> segment(Field field) {

@@ -1,9 +1,14 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.purchase.Panel;
+import curvestock.purchase.Product;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
@@ -26,6 +31,10 @@ import java.util.stream.Stream;
  * @param pieces the pieces listed one by one; may be empty if there is a helix
  * @param search seed and effort
  * @param rates what cutting and joining cost
+ * @param terms on which terms sheets are bought
+ * @param spares pieces beyond those wanted
+ * @param machine how the files for machines are written
+ * @param paper what full-size patterns are tiled on
  */
 public record Job(
     String title,
@@ -39,7 +48,11 @@ public record Job(
     Optional<HelixOrder> structure,
     List<Demand> pieces,
     SearchSettings search,
-    Rates rates) {
+    Rates rates,
+    Terms terms,
+    Spares spares,
+    MachineSetup machine,
+    PaperSize paper) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -59,36 +72,103 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates);
+        rates, terms, spares, machine, paper);
   }
 
-  /**
-   * The same job with another plain ring, on other sheets, cut another way: what comparisons ask.
-   * The structure, whose pieces belong to the ring it was given with, is left out.
-   */
-  public Job with(SegmentPlan other, List<SheetStock> stock, Cutting way) {
+  /** The same job with other spares. */
+  public Job with(Spares others) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, others, machine, paper);
+  }
+
+  /** The same job with patterns on other paper. */
+  public Job with(PaperSize other) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, spares, machine, other);
+  }
+
+  /** The same job on other sheets, cut another way. */
+  public Job on(List<SheetStock> stock, Cutting way) {
+    return new Job(
+        title, note, invented, style, currency, stock, way, helix, structure, pieces, search, rates,
+        terms, spares, machine, paper);
+  }
+
+  /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */
+  public Job only(List<Demand> wanted) {
     return new Job(
         title,
         note,
         invented,
         style,
         currency,
-        stock,
-        way,
-        Optional.of(other),
+        sheets,
+        cutting,
         Optional.empty(),
-        pieces,
+        Optional.empty(),
+        wanted,
         search,
-        rates);
+        rates,
+        terms,
+        spares,
+        machine,
+        paper);
   }
 
-  /** All pieces wanted: those of the helix, then those listed. Ids are unique. */
+  /** All pieces to cut: those of the helix, then those listed, with spares. Ids are unique. */
   public List<Demand> demands() {
+    return wanted().stream().map(spares::with).toList();
+  }
+
+  /** The pieces that the layout needs, without spares, in the order of {@link #demands}. */
+  public List<Demand> wanted() {
     List<Demand> wanted =
         structure
             .map(HelixOrder::demands)
             .or(() -> helix.map(SegmentPlan::demands))
             .orElse(List.of());
     return Stream.concat(wanted.stream(), pieces.stream()).toList();
+  }
+
+  /**
+   * Whether the piece may be cut from the sheet: by the piece's thickness, or, if it has none, by
+   * that of the first sheet.
+   */
+  public boolean suits(Piece piece, SheetStock sheet) {
+    return sheet.isAsThickAs(piece.thickness().orElse(sheets.get(0).thickness()));
+  }
+
+  /** The sheets as they are sold, carried whole. */
+  public List<Product> wholeProducts() {
+    return sheets.stream().map(terms::whole).toList();
+  }
+
+  /**
+   * The sheets as they come under the saw: whole, or ripped so that they can be carried and fit the
+   * machine's bed. Those for which there is no way are left out.
+   */
+  public List<Product> products() {
+    return sheets.stream().flatMap(sheet -> product(sheet).stream()).toList();
+  }
+
+  private Optional<Product> product(SheetStock sheet) {
+    return machine
+        .bed()
+        .map(bed -> terms.onBed(sheet, bed, cutting.kerf()))
+        .orElseGet(() -> terms.carried(sheet));
+  }
+
+  /** Everything that may lie under the saw: the sheets, and the panels that a store rips. */
+  public List<SheetStock> boards() {
+    return Stream.concat(
+            sheets.stream(),
+            products().stream()
+                .flatMap(product -> product.breakdowns().stream())
+                .flatMap(breakdown -> breakdown.panels().stream())
+                .map(Panel::stock))
+        .distinct()
+        .toList();
   }
 }

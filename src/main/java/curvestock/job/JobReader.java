@@ -1,13 +1,20 @@
 package curvestock.job;
 
+import curvestock.drawing.PaperSize;
+import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
+import curvestock.purchase.StoreCuts;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
+import curvestock.units.TaxRate;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -24,12 +31,15 @@ public final class JobReader {
   private static final int LONGEST_TITLE = 120;
   private static final int LONGEST_NOTE = 4000;
   private static final int LONGEST_CURRENCY = 8;
+  private static final int LONGEST_PATH = 400;
   private static final String FORMAT_KEY = "curvestock";
 
   private final Problems problems;
+  private final StockFiles stockFiles;
 
-  private JobReader(Problems problems) {
+  private JobReader(Problems problems, StockFiles stockFiles) {
     this.problems = problems;
+    this.stockFiles = stockFiles;
   }
 
   /**
@@ -40,9 +50,19 @@ public final class JobReader {
    * @throws JobException if anything is wrong; it holds every problem found
    */
   public static Job read(String text, String fileName) {
+    return read(text, fileName, StockFiles.NONE);
+  }
+
+  /**
+   * The job that the text describes.
+   *
+   * @param stockFiles where its {@code stock-file:} is found
+   * @throws JobException if anything is wrong; it holds every problem found
+   */
+  public static Job read(String text, String fileName, StockFiles stockFiles) {
     Problems problems = new Problems(fileName);
     Optional<Node> root = TreeReader.read(text, problems);
-    Optional<Job> job = root.flatMap(node -> new JobReader(problems).job(node));
+    Optional<Job> job = root.flatMap(node -> new JobReader(problems, stockFiles).job(node));
     problems.throwIfAny();
     return job.orElseThrow(() -> new IllegalStateException("no job and no problem"));
   }
@@ -78,7 +98,14 @@ public final class JobReader {
                 "helix",
                 "pieces",
                 "search",
-                "rates"));
+                "rates",
+                "machine",
+                "stock-file",
+                "store-cuts",
+                "tax",
+                "spares",
+                "patterns",
+                "limits"));
     return job(top, unit);
   }
 
@@ -88,7 +115,9 @@ public final class JobReader {
     Optional<Boolean> invented = top.find("invented").flatMap(Field::flag);
     Optional<LengthStyle> style = PrintReader.read(top.find("print"), unit);
     Optional<String> currency = top.find("currency").flatMap(field -> field.line(LONGEST_CURRENCY));
-    Optional<List<SheetStock>> sheets = sheets(top);
+    Optional<List<SheetReader.Offer>> offers = offers(top);
+    Optional<List<SheetStock>> sheets =
+        offers.map(list -> list.stream().flatMap(offer -> offer.stocks().stream()).toList());
     Optional<Cutting> cutting =
         top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
     Optional<HelixReader.Asked> helix =
@@ -100,13 +129,21 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC)));
-    Optional<List<Demand>> pieces = top.find("pieces").flatMap(PieceReader::readAll);
+    Optional<List<Demand>> pieces =
+        top.find("pieces")
+            .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
+    Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
+    Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
+    Optional<Limits> limits = top.find("limits").flatMap(Limits::read);
     if (top.find("helix").isEmpty() && top.find("pieces").isEmpty()) {
       top.note("nothing to cut: add a `helix:` block, a `pieces:` list, or both");
     }
-    return top.build(
+    Optional<StoreCuts> cuts = top.find("store-cuts").flatMap(TermsReader::storeCuts);
+    Optional<TaxRate> tax = top.find("tax").flatMap(TermsReader::tax);
+    Optional<Job> read =
+        top.build(
             () ->
                 new Job(
                     title.orElse("Untitled job"),
@@ -120,22 +157,83 @@ public final class JobReader {
                     helix.flatMap(HelixReader.Asked::structure),
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
-                    rates.orElse(Rates.NONE)))
-        .filter(job -> isCountable(job, top));
+                    rates.orElse(Rates.NONE),
+                    new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
+                    Spares.NONE,
+                    machine.orElse(MachineSetup.DEFAULT),
+                    paper.orElse(PaperSize.usual(style.orElseThrow()))));
+    return read.flatMap(job -> withSpares(job, top))
+        .filter(job -> isCountable(job, top))
+        .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))
+        .filter(job -> isCuttable(job, top));
   }
 
-  private Optional<List<SheetStock>> sheets(Block top) {
+  /** Whether every outline can be grown by half the kerf, if that is asked for. */
+  private static boolean isCuttable(Job job, Block top) {
+    List<String> narrow = job.machine().tooNarrow(job.demands(), job.cutting());
+    narrow.forEach(message -> top.find("machine").ifPresent(field -> field.note(message)));
+    return narrow.isEmpty();
+  }
+
+  /** Spares come last: their keys are the pieces. */
+  private static Optional<Job> withSpares(Job job, Block top) {
+    Optional<Field> field = top.find("spares");
+    if (field.isEmpty()) {
+      return Optional.of(job);
+    }
+    return TermsReader.spares(field.get(), job.wanted()).map(job::with);
+  }
+
+  private static Map<String, SheetTerms> terms(List<SheetReader.Offer> offers) {
+    Map<String, SheetTerms> terms = new HashMap<>();
+    offers.forEach(offer -> terms.put(offer.sheet().name(), offer.terms()));
+    return terms;
+  }
+
+  private Optional<List<SheetReader.Offer>> offers(Block top) {
     Optional<Field> field =
         top.need("sheets", "sheets: [{name: birch, size: 4x8 ft, thickness: 1/2 in, price: 50}]");
-    Optional<List<SheetStock>> sheets =
+    Optional<List<SheetReader.Offer>> own =
         field.flatMap(list -> list.each("sheets", 1, MOST_SHEET_KINDS, SheetReader::read));
+    Optional<Field> stock = top.find("stock-file");
+    List<SheetReader.Offer> offers = new ArrayList<>(own.orElse(List.of()));
+    stock.ifPresent(given -> offers.addAll(inStock(given)));
     Set<String> names = new HashSet<>();
-    for (SheetStock sheet : sheets.orElse(List.of())) {
-      if (!names.add(sheet.name())) {
-        field.orElseThrow().note("the name " + Words.quoted(sheet.name()) + " is given twice");
+    for (SheetReader.Offer offer : offers) {
+      for (SheetStock sheet : offer.stocks()) {
+        if (!names.add(sheet.name())) {
+          field
+              .or(() -> stock)
+              .orElseThrow()
+              .note("the name " + Words.quoted(sheet.name()) + " is given twice");
+        }
       }
     }
-    return sheets;
+    return own.map(list -> List.copyOf(offers));
+  }
+
+  /** The sheets of the stock file; its first problem is noted at the field that names it. */
+  private List<SheetReader.Offer> inStock(Field field) {
+    Optional<String> path = field.line(LONGEST_PATH);
+    Optional<StockFiles.Found> found = path.map(stockFiles::find);
+    if (found.isEmpty() || found.get().text().isEmpty()) {
+      found.ifPresent(missing -> field.note(missing.problem()));
+      return List.of();
+    }
+    Problems inside = new Problems(path.get());
+    List<SheetReader.Offer> offers =
+        TreeReader.read(found.get().text().get(), inside)
+            .map(root -> new Field(new Reading(inside, Optional.empty()), "", root))
+            .flatMap(root -> root.block("sheets"))
+            .flatMap(block -> block.need("sheets", "sheets: []"))
+            .flatMap(list -> list.each("sheets", 0, MOST_SHEET_KINDS, SheetReader::read))
+            .orElse(List.of());
+    try {
+      inside.throwIfAny();
+    } catch (JobException e) {
+      field.note("has a mistake in it: " + e.problems().get(0));
+    }
+    return offers;
   }
 
   /** Notes a missing or foreign format number; then nothing else is worth reading. */
@@ -175,12 +273,23 @@ public final class JobReader {
     return mapping.entries().stream().filter(entry -> entry.key().equals(key)).findFirst();
   }
 
+  private static boolean isOfUsualSize(Job job, Limits limits, Block top) {
+    Optional<String> objection = limits.objection(job);
+    objection.ifPresent(top::note);
+    return objection.isEmpty();
+  }
+
   private static boolean isCountable(Job job, Block top) {
     long count = job.demands().stream().mapToLong(Demand::count).sum();
     if (count <= MOST_PIECES) {
       return true;
     }
-    top.note("asks for " + count + " pieces; at most " + MOST_PIECES + " are planned in one job");
+    top.note(
+        "asks for "
+            + count
+            + " pieces; at most "
+            + MOST_PIECES
+            + " are planned in one job; make several of it");
     return false;
   }
 }

@@ -2,7 +2,9 @@ package curvestock.job;
 
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,16 +29,23 @@ final class JointReader {
 
   private final Assumed assumed;
   private final Length plywood;
+  private final List<SheetStock> sheets;
   private final double toScale;
+  private final LengthStyle style;
 
   /**
-   * @param plywood thickness of the job's sheets
+   * @param plywood thickness of the roadbed
+   * @param sheets that plates of another thickness must find one among; empty if unreadable
    * @param toScale how much larger than HO the trains are
+   * @param style of lengths in messages
    */
-  JointReader(Assumed assumed, Length plywood, double toScale) {
+  JointReader(
+      Assumed assumed, Length plywood, List<SheetStock> sheets, double toScale, LengthStyle style) {
     this.assumed = assumed;
     this.plywood = plywood;
+    this.sheets = List.copyOf(sheets);
     this.toScale = toScale;
+    this.style = style;
   }
 
   Optional<Construction> read(Block helix) {
@@ -83,7 +92,14 @@ final class JointReader {
               .flatMap(block -> sidePlates(block, Optional.of(block)));
       default ->
           given
-              .block("form", "length", "inset", "thickness", "screws-each-side", "from-sheets")
+              .block(
+                  "form",
+                  "length",
+                  "inset",
+                  "thickness",
+                  "screws-each-side",
+                  "screw-hole",
+                  "from-sheets")
               .flatMap(block -> plate(helix, Optional.of(block)));
     };
   }
@@ -120,13 +136,21 @@ final class JointReader {
             SCREWS,
             Integer.toString(SCREWS),
             "4 to 8 a joint are usual; " + Assumed.PRACTICE);
+    Length hole =
+        assumed.length(
+            block,
+            "screw-hole",
+            Lengths.SIZE,
+            at + "screw-hole",
+            assumed.imperial() ? Length.ofInches(5.0 / 32) : Length.ofMillimetres(4),
+            "for thin wood screws; " + Assumed.PRACTICE);
     requireSheetThickness(block, fromSheets, thickness);
     return block
         .orElse(helix)
         .build(
             () ->
                 new Construction.ButtWithPlate(
-                    new SplicePlate(form, length, inset, thickness, screws, fromSheets)));
+                    new SplicePlate(form, length, inset, thickness, screws, hole, fromSheets)));
   }
 
   private Optional<Construction> sidePlates(Block place, Optional<Block> block) {
@@ -164,20 +188,20 @@ final class JointReader {
         block, "thickness", Lengths.THICKNESS, at + "thickness", plywood, "as the sheets");
   }
 
-  /** A plate cut from the job's sheets is as thick as they are. */
+  /** A plate cut from the job's sheets is as thick as the roadbed, or as some other of them. */
   private void requireSheetThickness(Optional<Block> block, boolean fromSheets, Length thickness) {
     boolean other = Math.abs(thickness.minus(plywood).millimetres()) > 0.01;
-    if (fromSheets && other) {
+    if (fromSheets && other && !sheets.isEmpty()) {
       block
           .flatMap(given -> given.find("thickness"))
           .ifPresent(
               field ->
-                  field.note(
-                      "must be the sheets' own "
-                          + assumed.shown(plywood)
-                          + " for plates that are cut from them, but was "
-                          + field.shown()
-                          + "; leave it out, or write `from-sheets: false`"));
+                  Thicknesses.noteIfNone(
+                      field,
+                      thickness,
+                      sheets,
+                      style,
+                      "leave it out for the roadbed's, or write `from-sheets: false`"));
     }
   }
 }

@@ -17,6 +17,14 @@ enum Lengths {
   DISTANCE(0, 100_000, "from 0 to 100 m (328 ft)"),
   /** A margin, extra spacing: zero is allowed. */
   GAP(0, 1000, "from 0 to 1 m (39 in)"),
+  /** How far lines may stray from the arcs they stand for. */
+  FINENESS(0.005, 0.2, "from 0.005 mm (0.0002 in) to 0.2 mm (0.008 in)"),
+  /** Of a drawn line. */
+  LINE_WIDTH(0.001, 2, "from 0.001 mm to 2 mm (0.08 in)"),
+  /** Diameter of a cutting tool. */
+  BIT(0.1, 50.8, "from 0.1 mm (0.004 in) to 50.8 mm (2 in)"),
+  /** Of a bridge of wood. */
+  TAB(0.1, 50, "from 0.1 mm (0.004 in) to 50 mm (2 in)"),
   /** A place on a sheet or in a polygon. */
   COORDINATE(-100_000, 100_000, "within 100 m (328 ft) of zero");
 

@@ -7,8 +7,10 @@ import curvestock.piece.Grain;
 import curvestock.piece.Piece;
 import curvestock.piece.Shape;
 import curvestock.piece.Strip;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -25,9 +27,24 @@ final class PieceReader {
   /** Ids that pieces of a helix have. */
   private static final Set<String> TAKEN = Set.of("S", "L");
 
-  private PieceReader() {}
+  private final List<SheetStock> sheets;
+  private final LengthStyle style;
 
-  static Optional<List<Demand>> readAll(Field list) {
+  private PieceReader(List<SheetStock> sheets, LengthStyle style) {
+    this.sheets = sheets;
+    this.style = style;
+  }
+
+  /**
+   * @param sheets that pieces with a thickness must find one among; empty if unreadable
+   * @param style of lengths in messages, if it could be read
+   */
+  static Optional<List<Demand>> readAll(
+      Field list, List<SheetStock> sheets, Optional<LengthStyle> style) {
+    return new PieceReader(sheets, style.orElse(LengthStyle.METRIC)).readAll(list);
+  }
+
+  private Optional<List<Demand>> readAll(Field list) {
     Optional<List<Field>> fields = list.items("pieces", 1, MOST_KINDS);
     List<Demand> demands = new ArrayList<>();
     List<String> ids = ids(fields.map(List::size).orElse(0));
@@ -42,39 +59,57 @@ final class PieceReader {
 
   /** A, B, C ... Z, AA, AB ..., but for those of the helix. */
   static List<String> ids(int count) {
-    List<String> ids = new ArrayList<>();
-    for (int number = 1; ids.size() < count; number++) {
+    return letters(count + TAKEN.size()).stream()
+        .filter(id -> !TAKEN.contains(id))
+        .limit(count)
+        .toList();
+  }
+
+  /** A, B, C ... Z, AA, AB ... */
+  static List<String> letters(int count) {
+    List<String> letters = new ArrayList<>();
+    for (int number = 1; number <= count; number++) {
       StringBuilder id = new StringBuilder();
       for (int rest = number; rest > 0; rest = (rest - 1) / 26) {
         id.insert(0, (char) ('A' + (rest - 1) % 26));
       }
-      if (!TAKEN.contains(id.toString())) {
-        ids.add(id.toString());
-      }
+      letters.add(id.toString());
     }
-    return ids;
+    return letters;
   }
 
-  private static Optional<Demand> read(Field field, String id) {
+  private Optional<Demand> read(Field field, String id) {
     return field
-        .block("name", "count", "arc", "strip", "polygon", "grain")
+        .block("name", "count", "arc", "strip", "polygon", "grain", "thickness")
         .flatMap(block -> demand(block, id));
   }
 
-  private static Optional<Demand> demand(Block block, String id) {
+  private Optional<Demand> demand(Block block, String id) {
     Optional<String> name =
         block.need("name", "name: splice plate").flatMap(field -> field.line(LONGEST_NAME));
     Optional<Integer> count =
         block.need("count", "count: 1").flatMap(field -> field.whole(1, MOST_OF_ONE));
     Optional<Shape> shape = block.needOneOf("arc", "strip", "polygon").flatMap(PieceReader::shape);
     Optional<Grain> grain = block.find("grain").flatMap(PieceReader::grain);
+    Optional<Length> thickness = block.find("thickness").flatMap(this::thickness);
     return block.build(
-        () -> {
-          Shape form = shape.orElseThrow();
-          return new Demand(
-              new Piece(id, name.orElseThrow(), form, grain.orElse(Grain.FREE)),
-              count.orElseThrow());
-        });
+        () ->
+            new Demand(
+                new Piece(
+                    id,
+                    name.orElseThrow(),
+                    shape.orElseThrow(),
+                    grain.orElse(Grain.FREE),
+                    thickness),
+                count.orElseThrow()));
+  }
+
+  private Optional<Length> thickness(Field field) {
+    Optional<Length> thickness = Lengths.THICKNESS.read(field);
+    if (thickness.isPresent() && !sheets.isEmpty()) {
+      Thicknesses.noteIfNone(field, thickness.get(), sheets, style, "or write one of these");
+    }
+    return thickness;
   }
 
   private static Optional<Shape> shape(Field field) {

@@ -2,6 +2,7 @@ package curvestock.job;
 
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
  * @param ownTimePerHour what the builder's own hour is worth to him; zero if not given
  * @param minutesPerJoint time to fit one joint
  * @param partsPerJoint screws and glue of one joint; zero if not given
- * @param largestPiece the opening (door, car, router's bed) that every piece must pass
+ * @param openings what every piece must pass or lie on: router's bed, car, door
  */
 public record Rates(
     Optional<Length> feedPerMinute,
@@ -21,26 +22,26 @@ public record Rates(
     Money ownTimePerHour,
     OptionalDouble minutesPerJoint,
     Money partsPerJoint,
-    Optional<Opening> largestPiece) {
+    List<Opening> openings) {
 
   /** No rates: only sheets cost money, and every piece can be carried. */
   public static final Rates NONE =
       new Rates(
-          Optional.empty(),
-          Money.ZERO,
-          Money.ZERO,
-          OptionalDouble.empty(),
-          Money.ZERO,
-          Optional.empty());
+          Optional.empty(), Money.ZERO, Money.ZERO, OptionalDouble.empty(), Money.ZERO, List.of());
 
-  /** A rectangle that a flat piece must lie in. */
-  public record Opening(Length length, Length width) {}
+  /**
+   * A rectangle that a flat piece must lie in.
+   *
+   * @param name what it is, for a sentence: {@code the router's bed}
+   */
+  public record Opening(String name, Length length, Length width) {}
 
   /**
    * @throws IllegalArgumentException if a price is below zero, the feed not above zero, or the time
    *     of a joint below zero
    */
   public Rates {
+    openings = List.copyOf(openings);
     feedPerMinute.ifPresent(feed -> feed.requirePositive("feed per minute"));
     requireNotNegative("machine per hour", machinePerHour);
     requireNotNegative("own time per hour", ownTimePerHour);

@@ -1,15 +1,23 @@
 package curvestock.job;
 
-import curvestock.geometry.Box;
+import curvestock.geometry.Outline;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Reads {@code rates:}: what cutting and joining cost; every key may be left out. */
 final class RatesReader {
 
   private static final double MOST_MINUTES = 1000;
+
+  private static final SortedMap<String, String> OPENINGS =
+      new TreeMap<>(Map.of("router-bed", "the router's bed", "car", "the car", "door", "the door"));
 
   private RatesReader() {}
 
@@ -32,8 +40,8 @@ final class RatesReader {
     Optional<Double> minutes =
         block.find("minutes-per-joint").flatMap(field -> field.amount(MOST_MINUTES));
     Optional<Money> parts = block.find("parts-per-joint").flatMap(Field::price);
-    Optional<Rates.Opening> opening =
-        block.find("largest-piece").flatMap(SheetSize::read).map(outline -> opening(outline.box()));
+    List<Rates.Opening> openings =
+        block.find("largest-piece").map(RatesReader::openings).orElse(List.of());
     return block.build(
         () ->
             new Rates(
@@ -42,10 +50,31 @@ final class RatesReader {
                 own.orElse(Money.ZERO),
                 minutes.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 parts.orElse(Money.ZERO),
-                opening));
+                openings));
   }
 
-  private static Rates.Opening opening(Box box) {
-    return new Rates.Opening(Length.ofMillimetres(box.width()), Length.ofMillimetres(box.height()));
+  /** One size, or one for each of the things that a piece must pass. */
+  private static List<Rates.Opening> openings(Field field) {
+    if (field.isText()) {
+      return opening(field, "the stated").stream().toList();
+    }
+    List<Rates.Opening> openings = new ArrayList<>();
+    Optional<Block> block = field.block(OPENINGS.keySet().toArray(String[]::new));
+    OPENINGS.forEach(
+        (key, name) ->
+            block
+                .flatMap(given -> given.find(key))
+                .flatMap(size -> opening(size, name))
+                .ifPresent(openings::add));
+    return openings;
+  }
+
+  private static Optional<Rates.Opening> opening(Field size, String name) {
+    return SheetSize.read(size)
+        .map(Outline::box)
+        .map(
+            box ->
+                new Rates.Opening(
+                    name, Length.ofMillimetres(box.width()), Length.ofMillimetres(box.height())));
   }
 }

@@ -3,10 +3,13 @@ package curvestock.job;
 import curvestock.geometry.Box;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Pose;
+import curvestock.purchase.PriceBreak;
+import curvestock.purchase.Product;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,10 +24,29 @@ final class SheetReader {
 
   private static final int LONGEST_NAME = 60;
   private static final int MOST_AVAILABLE = 100_000;
+  private static final int MOST_BREAKS = 20;
+
+  private static final List<String> SELLERS_TERMS =
+      List.of("price-breaks", "minimum-buy", "half-sheet", "quarter-sheet");
+
+  /** What sawing a sheet in halves takes from it; common practice, no source. */
+  private static final Length SAW = Length.ofInches(0.125);
 
   private SheetReader() {}
 
-  static Optional<SheetStock> read(Field field) {
+  /**
+   * One entry.
+   *
+   * @param stocks the sheet, and its half and quarter if they are sold
+   * @param terms of the sheet itself
+   */
+  record Offer(List<SheetStock> stocks, SheetTerms terms) {
+    SheetStock sheet() {
+      return stocks.get(0);
+    }
+  }
+
+  static Optional<Offer> read(Field field) {
     return field
         .block(
             "name",
@@ -33,11 +55,81 @@ final class SheetReader {
             "thickness",
             "nominal-thickness",
             "price",
+            "price-breaks",
+            "minimum-buy",
+            "half-sheet",
+            "quarter-sheet",
             "on-hand",
             "available",
             "grain",
             "defects")
-        .flatMap(SheetReader::sheet);
+        .flatMap(SheetReader::offer);
+  }
+
+  private static Optional<Offer> offer(Block block) {
+    Optional<SheetStock> sheet = sheet(block);
+    boolean onHand = block.find("on-hand").map(Field::isTrue).orElse(false);
+    Optional<List<PriceBreak>> breaks =
+        block
+            .find("price-breaks")
+            .flatMap(field -> field.each("price breaks", 1, MOST_BREAKS, SheetReader::priceBreak));
+    Optional<Integer> minimum =
+        block.find("minimum-buy").flatMap(field -> field.whole(1, MOST_AVAILABLE));
+    Optional<Money> half = block.find("half-sheet").flatMap(Field::price);
+    Optional<Money> quarter = block.find("quarter-sheet").flatMap(Field::price);
+    requireSoldWhole(block, onHand);
+    return block.build(
+        () -> {
+          SheetStock whole = sheet.orElseThrow();
+          SheetTerms terms = new SheetTerms(minimum.orElse(1), breaks.orElse(List.of()), onHand);
+          // Refuses terms that do not fit together.
+          new Product(whole, terms.minimumBuy(), terms.breaks());
+          List<SheetStock> stocks = new ArrayList<>(List.of(whole));
+          half.ifPresent(price -> stocks.add(part(whole, "half", 1, price)));
+          quarter.ifPresent(price -> stocks.add(part(whole, "quarter", 2, price)));
+          return new Offer(stocks, terms);
+        });
+  }
+
+  private static Optional<PriceBreak> priceBreak(Field field) {
+    return field
+        .block("from", "price")
+        .flatMap(
+            block -> {
+              Optional<Integer> from =
+                  block.need("from", "from: 5").flatMap(f -> f.whole(2, MOST_AVAILABLE));
+              Optional<Money> price = block.need("price", "price: 45.00").flatMap(Field::price);
+              return block.build(() -> new PriceBreak(from.orElseThrow(), price.orElseThrow()));
+            });
+  }
+
+  /** Terms of a seller make no sense for wood that is at home, nor halves of an odd shape. */
+  private static void requireSoldWhole(Block block, boolean onHand) {
+    for (String key : SELLERS_TERMS) {
+      Optional<Field> field = block.find(key);
+      if (onHand) {
+        field.ifPresent(
+            given -> given.note("is a seller's term and has no meaning for a sheet on hand"));
+      }
+    }
+    for (String key : List.of("half-sheet", "quarter-sheet")) {
+      if (block.find("corners").isPresent() || block.find("defects").isPresent()) {
+        block
+            .find(key)
+            .ifPresent(
+                given ->
+                    given.note(
+                        "is for a sheet given by its size, without defects; list the part as a"
+                            + " sheet of its own"));
+      }
+    }
+  }
+
+  /** A half is sawn across the longer side, a quarter is a half sawn once more along. */
+  private static SheetStock part(SheetStock whole, String name, int cuts, Money price) {
+    Length length = whole.length().minus(SAW).times(0.5);
+    Length width = cuts == 1 ? whole.width() : whole.width().minus(SAW).times(0.5);
+    return whole.part(whole.name() + ", " + name, length, width, price);
   }
 
   private static Optional<SheetStock> sheet(Block block) {

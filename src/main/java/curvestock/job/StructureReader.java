@@ -11,6 +11,7 @@ import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.RoadbedStack;
+import curvestock.helix.spec.SegmentRun;
 import curvestock.helix.spec.Segmentation;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.spec.Traffic;
@@ -18,6 +19,7 @@ import curvestock.helix.standard.Scale;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.WoodDensity;
 import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -81,16 +83,20 @@ final class StructureReader {
 
   private final Block helix;
   private final Length plywood;
+  private final List<SheetStock> sheets;
   private final Length kerf;
   private final LengthStyle style;
   private final Assumed assumed;
 
   /**
-   * @param plywood thickness of the job's sheets
+   * @param plywood thickness of the roadbed
+   * @param sheets the job's sheets; empty if unreadable
    * @param kerf of the saw that cuts them
    */
-  StructureReader(Block helix, Length plywood, Length kerf, LengthStyle style) {
+  StructureReader(
+      Block helix, Length plywood, List<SheetStock> sheets, Length kerf, LengthStyle style) {
     this.helix = helix;
+    this.sheets = List.copyOf(sheets);
     this.plywood = plywood;
     this.kerf = kerf;
     this.style = style;
@@ -107,7 +113,8 @@ final class StructureReader {
     Optional<EndPlan> bottom = ends.read(helix, "bottom");
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);
-    Optional<Construction> joint = new JointReader(assumed, plywood, toScale).read(helix);
+    Optional<Construction> joint =
+        new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
         scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));
@@ -161,7 +168,8 @@ final class StructureReader {
     Optional<Angle> segment =
         helix.needOneOf("segments-per-turn", "segment-angle").flatMap(HelixReader::segment);
     Optional<Angle> starter = helix.find("starter-angle").flatMap(field -> field.angle(1, 360));
-    return helix.build(() -> new Segmentation(segment.orElseThrow(), starter));
+    Optional<SegmentRun> lower = HelixReader.lower(helix);
+    return helix.build(() -> new Segmentation(segment.orElseThrow(), starter, lower));
   }
 
   private Optional<Ascent> ascent() {
@@ -213,10 +221,14 @@ final class StructureReader {
     Optional<Block> block =
         helix
             .find("prices")
-            .flatMap(field -> field.block("nut", "washer", "screw", "plate", "glue-kilogram"));
+            .flatMap(
+                field ->
+                    field.block(
+                        "nut", "washer", "coupling-nut", "screw", "plate", "glue-kilogram"));
     return new HardwarePrices(
         price(block, "nut"),
         price(block, "washer"),
+        price(block, "coupling-nut"),
         price(block, "screw"),
         price(block, "plate"),
         price(block, "glue-kilogram"));

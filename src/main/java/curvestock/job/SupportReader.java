@@ -30,7 +30,6 @@ final class SupportReader {
   private static final Length BLOCK_ALONG = Length.ofInches(1.5);
   private static final Length ROD_FIT = Length.ofMillimetres(0.3);
   private static final Length ROD_ENDS = Length.ofMillimetres(20);
-  private static final Length LEAST_INSET = Length.ofMillimetres(12);
   private static final Length HACKSAW = Length.ofMillimetres(1);
   private static final int LEAST_PER_TURN = 3;
   private static final int MOST_PER_TURN = 200;
@@ -170,8 +169,7 @@ final class SupportReader {
             usual,
             Assumed.PRACTICE);
     Optional<Riser.Ear> ear = block.find("ear").flatMap(SupportReader::ear);
-    Length thick = thread.diameter().times(1.5);
-    Length inset = thick.compareTo(LEAST_INSET) > 0 ? thick : LEAST_INSET;
+    Length inset = Riser.ThreadedRods.usualInset(thread);
     Length hole =
         assumed.length(
             given,

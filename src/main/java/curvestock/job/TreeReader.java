@@ -173,14 +173,17 @@ final class TreeReader {
     return true;
   }
 
-  /** The printable set of YAML 1.1, section 5.1. */
+  /**
+   * The printable set of YAML 1.1, section 5.1, less its rare line breaks U+0085, U+2028 and
+   * U+2029: editors do not count them, so that the line numbers of messages would be wrong after
+   * one.
+   */
   private static boolean isPrintable(int c) {
     return c == '\t'
         || c == '\n'
         || c == '\r'
         || (c >= 0x20 && c <= 0x7E)
-        || c == 0x85
-        || (c >= 0xA0 && c <= 0xD7FF)
+        || (c >= 0xA0 && c <= 0xD7FF && c != 0x2028 && c != 0x2029)
         || (c >= 0xE000 && c <= 0xFFFD && c != 0xFEFF)
         || c >= 0x10000;
   }

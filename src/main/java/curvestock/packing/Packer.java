@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 
 /**
  * Lays as many pieces as it can on one sheet.
@@ -38,9 +39,16 @@ public final class Packer {
 
   private final OneSheet sheet;
   private final Arena arena;
+  private final Remembered remembered;
   private final Map<Piece, Sought> full = new HashMap<>();
 
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
+    this(sheet, cutting, settings, PackedStore.NONE);
+  }
+
+  /** A packer that may find in a store what was packed before. */
+  Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, PackedStore store) {
+    this.remembered = new Remembered(store, sheet, cutting, settings);
     this.sheet = new OneSheet(sheet, cutting, settings);
     this.arena = this.sheet.arena;
   }
@@ -61,7 +69,15 @@ public final class Packer {
   public Packed most(Piece piece, int atMost, Control control) {
     Sought known = full.get(piece);
     if (known == null || (known.atMost < atMost && known.isFull())) {
-      known = new Sought(search(piece, atMost, control), atMost);
+      Packed sought =
+          remembered.packed(
+              "most",
+              List.of(new Demand(piece, Math.max(1, atMost))),
+              List.of(),
+              "",
+              control,
+              () -> search(piece, atMost, control));
+      known = new Sought(sought, atMost);
       if (!control.stopped()) {
         full.put(piece, known);
       }
@@ -87,7 +103,13 @@ public final class Packer {
    * one or two pieces short of {@link #most}. An empty layout if none fits.
    */
   public Packed structured(Piece piece) {
-    return best(piece, structured(sheet.body(piece), Structured.MOST_PIECES));
+    return remembered.packed(
+        "structured",
+        List.of(new Demand(piece, Integer.MAX_VALUE)),
+        List.of(),
+        "",
+        Control.NONE,
+        () -> best(piece, structured(sheet.body(piece), Structured.MOST_PIECES)));
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
@@ -102,6 +124,9 @@ public final class Packer {
   }
 
   private Packed search(Piece piece, int atMost, Control control) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
     if (atMost <= FEW) {
       Packed tidy = tidy(piece, atMost, control);
       if (tidy.layout().placements().size() == atMost) {
@@ -181,12 +206,34 @@ public final class Packer {
     if (wanted.size() == 1) {
       return most(wanted.get(0).piece(), wanted.get(0).count(), control);
     }
+    List<List<Demand>> orders = orders(wanted);
+    List<Piece> kinds = wanted.stream().map(Demand::piece).toList();
+    // How each order begins follows from what was asked of this packer before.
+    StringBuilder leads = new StringBuilder();
+    orders.forEach(
+        order -> leads.append(PackedText.poses(lead(order, control), kinds)).append("\n"));
+    return remembered.packed(
+        "fill", wanted, List.of(), leads.toString(), control, () -> fillAnew(orders, control));
+  }
+
+  private Packed fillAnew(List<List<Demand>> orders, Control control) {
     Layout best = empty();
-    for (List<Demand> order : orders(wanted)) {
+    for (List<Demand> order : orders) {
       Layout layout = fillInOrder(order, control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
     }
-    return new Packed(squeeze(orders(wanted).get(0), best, control), "mixed fill");
+    return new Packed(squeeze(orders.get(0), best, control), "mixed fill");
+  }
+
+  /** The first pieces of an order: the first kind that fits at all. */
+  private Layout lead(List<Demand> order, Control control) {
+    for (Demand demand : order) {
+      Layout first = most(demand.piece(), demand.count(), control).layout();
+      if (!first.placements().isEmpty()) {
+        return first;
+      }
+    }
+    return empty();
   }
 
   /** Largest area first; widest reach first; and each with its first two kinds exchanged. */
@@ -203,6 +250,41 @@ public final class Packer {
       orders.add(exchanged);
     }
     return orders.stream().distinct().toList();
+  }
+
+  /**
+   * Puts more pieces, the largest first, into what a layout leaves free; those that lie there stay
+   * where they are.
+   *
+   * @param start a layout on this packer's sheet, cut its way
+   * @param more at most as many of each are added
+   */
+  public Packed fillUp(Layout start, List<Demand> more, Control control) {
+    List<Piece> before = start.placements().stream().map(Placement::piece).toList();
+    List<Piece> kinds =
+        Stream.concat(more.stream().map(Demand::piece), before.stream()).distinct().toList();
+    return remembered.packed(
+        "fill up",
+        more,
+        before,
+        PackedText.poses(start, kinds) + remembered.key("", ones(before), ""),
+        control,
+        () -> fillUpAnew(start, more, control));
+  }
+
+  /** One of each kind, to say what they look like. */
+  private static List<Demand> ones(List<Piece> pieces) {
+    return pieces.stream().distinct().map(piece -> new Demand(piece, 1)).toList();
+  }
+
+  private Packed fillUpAnew(Layout start, List<Demand> more, Control control) {
+    List<Demand> order = new ArrayList<>(more);
+    order.sort(Comparator.comparingDouble(demand -> -demand.piece().shape().area()));
+    Layout filled = start;
+    for (Demand demand : order) {
+      filled = insert(demand, filled, control);
+    }
+    return new Packed(filled, "filled up");
   }
 
   private Layout fillInOrder(List<Demand> order, Control control) {

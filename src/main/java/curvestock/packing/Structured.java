@@ -2,6 +2,7 @@ package curvestock.packing;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,10 @@ final class Structured {
     }
   }
 
+  /** Fullest first; a stable sort leaves those of equal count as they were found. */
+  private static final Comparator<Candidate> BY_COUNT =
+      Comparator.comparingInt(Candidate::count).reversed();
+
   private static final int KEPT = 12;
 
   /** Where pieces may yet fall away (cut-off corners, defects), more layouts are worth keeping. */
@@ -42,6 +47,9 @@ final class Structured {
 
   /** With more pieces than this two blocks gain next to nothing and take long. */
   private static final int MOST_SPLIT = 600;
+
+  /** So many layouts are held while more are made; the rest could not be kept in the end. */
+  private static final int MOST_HELD = 500;
 
   /**
    * Pieces that fill a sheet exactly may stand out by this much (mm): the sum of what {@link
@@ -104,8 +112,19 @@ final class Structured {
         split(found, pattern, quarter, width, height, alone);
       }
     }
-    found.sort((a, b) -> Integer.compare(b.count(), a.count()));
-    return varied(found, arena.isPlain() ? KEPT : KEPT_ROUGH);
+    found.sort(BY_COUNT);
+    return varied(found, kept());
+  }
+
+  private int kept() {
+    return arena.isPlain() ? KEPT : KEPT_ROUGH;
+  }
+
+  /** Drops those that {@link #varied} would drop anyway; keeps the order of equals. */
+  private void thinOut(List<Candidate> found) {
+    found.sort(BY_COUNT);
+    Map<String, Integer> taken = new HashMap<>();
+    found.removeIf(candidate -> taken.merge(candidate.name(), 1, Integer::sum) > kept() / 4);
   }
 
   /**
@@ -134,6 +153,9 @@ final class Structured {
     }
     if (block.count() > 0) {
       to.add(new Candidate(block.name, poses));
+      if (to.size() % MOST_HELD == 0) {
+        thinOut(to);
+      }
     }
   }
 

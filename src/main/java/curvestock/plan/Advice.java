@@ -4,6 +4,7 @@ import curvestock.bound.Fit;
 import curvestock.job.Job;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
+import curvestock.purchase.Panel;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -24,14 +25,14 @@ final class Advice {
   List<String> forUnfit(Piece piece) {
     List<String> sentences = new ArrayList<>();
     boolean proven =
-        job.sheets().stream().allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));
+        offered(piece).stream().allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));
     sentences.add(
         "Piece "
             + piece.id()
             + " ("
             + describe(piece)
             + (proven ? ") does not fit on " : ") was not found to fit on ")
-            + sheets()
+            + sheets(piece)
             + ", whichever way it is turned.");
     if (piece.shape().blank() instanceof AnnularSector sector) {
       sentences.add(forSector(piece, sector));
@@ -39,6 +40,36 @@ final class Advice {
       sentences.add("Offer a larger sheet, or cut the piece in parts.");
     }
     return sentences;
+  }
+
+  /** That no sheet has the piece's thickness. */
+  String forThickness(Piece piece) {
+    return "Piece "
+        + piece.id()
+        + " ("
+        + piece.name()
+        + ") must be "
+        + job.style().formatGiven(piece.thickness().orElse(job.sheets().get(0).thickness()))
+        + " thick, but no sheet is: add one to `sheets:`.";
+  }
+
+  /** That no sheet for the piece can be brought home. */
+  String forCarrying(Piece piece) {
+    if (job.machine().bed().isPresent()) {
+      return "No sheet for piece "
+          + piece.id()
+          + " ("
+          + piece.name()
+          + ") can be ripped so that its panels fit the machine's bed: check `bed:` of `machine:`, or"
+          + " offer smaller sheets. Remnants of odd shape and sheets with defects must fit the bed"
+          + " as they are.";
+    }
+    return "No sheet for piece "
+        + piece.id()
+        + " ("
+        + piece.name()
+        + ") can be brought home, however the store rips it: raise `carry:` of `store-cuts:`, or"
+        + " offer smaller sheets.";
   }
 
   private String describe(Piece piece) {
@@ -58,10 +89,20 @@ final class Advice {
         + style.format(Length.ofMillimetres(box[1]));
   }
 
-  private String sheets() {
+  /** What the piece could be cut from: panels where the store rips the sheets. */
+  private List<SheetStock> offered(Piece piece) {
+    return job.products().stream()
+        .filter(product -> job.suits(piece, product.stock()))
+        .flatMap(product -> product.breakdowns().stream())
+        .flatMap(breakdown -> breakdown.panels().stream())
+        .map(Panel::stock)
+        .toList();
+  }
+
+  private String sheets(Piece piece) {
     LengthStyle style = job.style();
     List<String> names = new ArrayList<>();
-    for (SheetStock sheet : job.sheets()) {
+    for (SheetStock sheet : offered(piece)) {
       names.add(
           sheet.name()
               + " ("
@@ -83,7 +124,7 @@ final class Advice {
               piece.id(),
               piece.name(),
               new AnnularSector(sector.radius(), sector.width(), Angle.ofDegrees(angle)));
-      if (job.sheets().stream().anyMatch(s -> !Fit.isImpossible(shorter, s, job.cutting()))) {
+      if (offered(piece).stream().anyMatch(s -> !Fit.isImpossible(shorter, s, job.cutting()))) {
         degrees = angle;
         break;
       }

@@ -7,52 +7,83 @@ import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
+import curvestock.purchase.Breakdown;
+import curvestock.purchase.Panel;
+import curvestock.purchase.Product;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
- * Packed layouts to choose a purchase from: for every kind of sheet the fullest layout of each
- * piece, and where several kinds are wanted, mixed layouts that use up the demand sheet by sheet.
+ * Packed layouts to choose a purchase from: for every kind of sheet or panel the fullest layout of
+ * each piece, and where several kinds are wanted, mixed layouts that use up the demand sheet by
+ * sheet.
  */
 final class Columns {
 
   /** A job that needs more mixed sheets than this repeats the last ones. */
   private static final int MOST_MIXED = 60;
 
+  /** Sheets of which the area alone allows more pieces than this hold too many for other proofs. */
+  private static final int MOST_PROVEN = 24;
+
   private final Job job;
-  private final List<Demand> demands;
   private final PlanListener listener;
+  private final Packers packers;
   private final Control control;
   private final List<Layout> layouts = new ArrayList<>();
   private final List<Capacity> capacities = new ArrayList<>();
+  private final Set<SheetStock> packed = new HashSet<>();
 
-  Columns(Job job, PlanListener listener) {
+  Columns(Job job, PlanListener listener, Packers packers) {
+    this.packers = packers;
     this.job = job;
-    this.demands = job.demands();
     this.listener = listener;
-    this.control =
-        new Control() {
-          @Override
-          public boolean stopped() {
-            return listener.stopped();
-          }
-
-          @Override
-          public void worked(long done, long budget) {
-            listener.worked(done, budget);
-          }
-        };
-    for (SheetStock sheet : job.sheets()) {
-      if (sheet.available().orElse(1) > 0) {
-        pack(sheet);
-      }
-    }
+    this.control = control(listener);
   }
 
-  List<Layout> layouts() {
-    return List.copyOf(layouts);
+  /** Passes on how far packing is, and whether to stop. */
+  static Control control(PlanListener listener) {
+    return new Control() {
+      @Override
+      public boolean stopped() {
+        return listener.stopped();
+      }
+
+      @Override
+      public void worked(long done, long budget) {
+        listener.worked(done, budget);
+      }
+    };
+  }
+
+  /** Packs every panel of the products that can be had and is not packed yet. */
+  Columns with(List<Product> products) {
+    for (Product product : products) {
+      for (Breakdown breakdown : product.breakdowns()) {
+        for (Panel panel : breakdown.panels()) {
+          if (product.available() > 0 && packed.add(panel.stock())) {
+            pack(panel.stock());
+          }
+        }
+      }
+    }
+    return this;
+  }
+
+  /** The layouts that lie on a panel of one of the products. */
+  List<Layout> layouts(List<Product> products) {
+    Set<SheetStock> stocks = new HashSet<>();
+    for (Product product : products) {
+      for (Breakdown breakdown : product.breakdowns()) {
+        breakdown.panels().forEach(panel -> stocks.add(panel.stock()));
+      }
+    }
+    return layouts.stream().filter(layout -> stocks.contains(layout.sheet())).toList();
   }
 
   List<Capacity> capacities() {
@@ -60,30 +91,52 @@ final class Columns {
   }
 
   private void pack(SheetStock sheet) {
-    Packer packer = new Packer(sheet, job.cutting(), job.search());
+    List<Demand> demands =
+        job.demands().stream().filter(demand -> job.suits(demand.piece(), sheet)).toList();
+    Packer packer = packers.of(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
-      Bound bound = bound(demand, sheet);
+      Bound bound = bound(demand, sheet, packer);
       int sought = Math.min(bound.count(), demand.count());
       Packed packed = packer.most(demand.piece(), sought, control);
       int found = packed.layout().placements().size();
+      if (found < sought) {
+        bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests());
+      }
       capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));
       keep(packed.layout());
     }
     if (demands.size() > 1) {
-      mix(sheet, packer);
+      mix(sheet, demands, packer);
     }
   }
 
-  private Bound bound(Demand demand, SheetStock sheet) {
-    if (job.search().effort() != Effort.THOROUGH) {
-      return Bound.quick(demand.piece(), sheet, job.cutting());
+  /**
+   * A limit before the search, so that nothing is sought that is proven impossible. A regular
+   * layout shows from which count on a proof may be tried.
+   */
+  private Bound bound(Demand demand, SheetStock sheet, Packer packer) {
+    Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
+    if (bound.count() > MOST_PROVEN) {
+      return bound;
     }
     listener.step("proving a limit for " + demand.piece().id() + " on " + sheet.name());
-    return Bound.thorough(demand.piece(), sheet, job.cutting());
+    int known = packer.structured(demand.piece()).layout().placements().size();
+    Bound byCases = bound.byCases(demand.piece(), sheet, job.cutting(), known, proofTests());
+    return job.search().effort() == Effort.THOROUGH && byCases.count() > known
+        ? byCases.or(Bound.thorough(demand.piece(), sheet, job.cutting()))
+        : byCases;
   }
 
-  private void mix(SheetStock sheet, Packer packer) {
+  private long proofTests() {
+    return switch (job.search().effort()) {
+      case QUICK -> 500_000;
+      case NORMAL -> 3_000_000;
+      case THOROUGH -> 60_000_000;
+    };
+  }
+
+  private void mix(SheetStock sheet, List<Demand> demands, Packer packer) {
     List<Demand> rest = demands;
     for (int k = 0; k < MOST_MIXED && !rest.isEmpty(); k++) {
       listener.step("filling " + sheet.name() + " with what is left, sheet " + (k + 1));

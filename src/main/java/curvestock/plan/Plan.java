@@ -4,23 +4,32 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.purchase.Purchase;
+import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The answer to a job.
  *
  * @param purchase what to buy, and the bound beside its cost
- * @param layouts one for each sheet that is cut, with exactly the pieces wanted in all; at least
- *     one
- * @param capacities how many of each piece each kind of sheet holds
+ * @param layouts one for each sheet or panel that is cut, with exactly the pieces wanted in all; at
+ *     least one
+ * @param capacities how many of each piece each kind of sheet or panel holds
+ * @param carriedWhole what would be bought if the store need not rip any sheet; empty if it need
+ *     not, or if that is not known
  * @param stopped whether planning was stopped before its budget was used
  */
 public record Plan(
-    Job job, Purchase purchase, List<Layout> layouts, List<Capacity> capacities, boolean stopped) {
+    Job job,
+    Purchase purchase,
+    List<Layout> layouts,
+    List<Capacity> capacities,
+    Optional<Purchase> carriedWhole,
+    boolean stopped) {
 
   public Plan {
     layouts = List.copyOf(layouts);
@@ -30,7 +39,8 @@ public record Plan(
   /**
    * What is written on each piece, by sheet in the order of its placements: the number of the
    * assembly schedule for a piece of a whole helix's roadbed, for any other the piece's id and a
-   * number that counts on over all sheets, for example {@code S-14}.
+   * number that counts on over all sheets, for example {@code S-14}; spares of roadbed come last
+   * and say so.
    */
   public List<List<String>> labels() {
     Map<String, Iterator<String>> scheduled = new HashMap<>();
@@ -40,6 +50,11 @@ public record Plan(
             bed ->
                 bed.kinds()
                     .forEach(kind -> scheduled.put(kind.id(), bed.numbersOf(kind).iterator())));
+    return labels(layouts, scheduled);
+  }
+
+  /** Labels from the numbers scheduled for a piece id; pieces of other ids are counted. */
+  static List<List<String>> labels(List<Layout> layouts, Map<String, Iterator<String>> scheduled) {
     Map<String, Integer> last = new HashMap<>();
     List<List<String>> labels = new ArrayList<>();
     for (Layout layout : layouts) {
@@ -47,7 +62,14 @@ public record Plan(
       for (Placement placement : layout.placements()) {
         String id = placement.piece().id();
         Iterator<String> numbers = scheduled.get(id);
-        onSheet.add(numbers == null ? id + "-" + last.merge(id, 1, Integer::sum) : numbers.next());
+        if (numbers == null) {
+          onSheet.add(id + "-" + last.merge(id, 1, Integer::sum));
+        } else {
+          onSheet.add(
+              numbers.hasNext()
+                  ? numbers.next()
+                  : id + "-spare-" + last.merge(id, 1, Integer::sum));
+        }
       }
       labels.add(List.copyOf(onSheet));
     }
@@ -64,6 +86,11 @@ public record Plan(
       }
     }
     return Map.copyOf(sheets);
+  }
+
+  /** What is left once all is cut, as sheets on hand for the next job. */
+  public List<SheetStock> stockAfter() {
+    return new StockAfter(job, purchase.lines(), layouts).list();
   }
 
   /** Number of pieces on all sheets. */

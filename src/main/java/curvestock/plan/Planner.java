@@ -1,31 +1,37 @@
 package curvestock.plan;
 
-import curvestock.bound.InflatedArea;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.purchase.CheapestPurchase;
-import curvestock.purchase.PackingLimits;
+import curvestock.purchase.Breakdown;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
-import curvestock.purchase.PurchaseProblem;
-import curvestock.purchase.SheetLimit;
-import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** Plans a job: packs every kind of sheet, then chooses the cheapest purchase. */
 public final class Planner {
 
   private final Job job;
   private final PlanListener listener;
+  private final Packers packers;
 
   public Planner(Job job, PlanListener listener) {
+    this(job, listener, Packers.FORGETFUL);
+  }
+
+  /** A planner that may find packings in a store. */
+  public Planner(Job job, PlanListener listener, Packers packers) {
     this.job = job;
     this.listener = listener;
+    this.packers = packers;
   }
 
   /**
@@ -34,35 +40,102 @@ public final class Planner {
    * @throws Infeasible if a piece fits on no sheet, or the sheets that can be had do not suffice
    */
   public Plan plan() throws Infeasible {
-    requireOneThickness();
-    Columns columns = new Columns(job, listener);
-    requireAllFit(columns);
-    listener.step("choosing the sheets");
-    Purchase purchase = purchase(columns);
-    List<Layout> layouts = new ArrayList<>(purchase.trimmed());
-    // The fullest sheet first: the last one is the one with wood to spare.
-    layouts.sort(Comparator.comparingDouble(Layout::pieceArea).reversed());
-    return new Plan(job, purchase, layouts, columns.capacities(), listener.stopped());
+    return plan(true);
   }
 
-  private void requireOneThickness() throws Infeasible {
-    SheetStock first = job.sheets().get(0);
-    for (SheetStock sheet : job.sheets()) {
-      double apart = sheet.thickness().minus(first.thickness()).millimetres();
-      if (Math.abs(apart) > PurchaseProblem.SAME_THICKNESS.millimetres()) {
-        throw new Infeasible(
-            List.of(
-                "All sheets of a job must have one thickness, but "
-                    + first.name()
-                    + " is "
-                    + job.style().formatGiven(first.thickness())
-                    + " and "
-                    + sheet.name()
-                    + " is "
-                    + job.style().formatGiven(sheet.thickness())
-                    + ".",
-                "Make one job for each thickness, or leave out the sheets that are not wanted."));
+  /**
+   * The same sheets without the last touches: pieces of a sheet that is not full are not moved
+   * together, and what sheets carried whole would cost is not worked out. What comparisons need.
+   *
+   * @throws Infeasible as {@link #plan}
+   */
+  public Plan planRoughly() throws Infeasible {
+    return plan(false);
+  }
+
+  private Plan plan(boolean finished) throws Infeasible {
+    List<Product> products = job.products();
+    requireThicknesses(products);
+    Columns columns = new Columns(job, listener, packers).with(products);
+    requireAllFit(columns);
+    listener.step("choosing the sheets");
+    Purchase purchase = new Choosing(job, columns).choose(products);
+    List<Layout> layouts = new ArrayList<>(purchase.trimmed());
+    // The fullest sheet first: the last one is the one with wood to spare.
+    layouts.sort(
+        Comparator.comparingInt((Layout layout) -> rank(layout.sheet()))
+            .thenComparing(Comparator.comparingDouble(Layout::pieceArea).reversed()));
+    layouts.removeIf(layout -> layout.placements().isEmpty());
+    if (finished) {
+      compact(layouts);
+    }
+    List<Capacity> capacities = columns.capacities();
+    Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
+    return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
+  }
+
+  /** Of each thickness, the sheet with most room to spare. */
+  private void compact(List<Layout> layouts) {
+    Map<Integer, Integer> emptiest = new LinkedHashMap<>();
+    for (int i = 0; i < layouts.size(); i++) {
+      double room = room(layouts.get(i));
+      emptiest.merge(
+          rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
+    }
+    Compaction compaction = new Compaction(job, Columns.control(listener), packers);
+    for (int i : emptiest.values()) {
+      listener.step("moving the pieces of sheet " + (i + 1) + " together");
+      layouts.set(i, compaction.compacted(layouts.get(i)));
+    }
+  }
+
+  private static double room(Layout layout) {
+    return layout.sheet().area() - layout.pieceArea();
+  }
+
+  /** Sheets of one thickness stand together, in the order in which the job lists them. */
+  private int rank(SheetStock sheet) {
+    for (int i = 0; i < job.sheets().size(); i++) {
+      if (job.sheets().get(i).isAsThickAs(sheet.thickness())) {
+        return i;
       }
+    }
+    return job.sheets().size();
+  }
+
+  /** What would be bought if no sheet had to be ripped; empty if none has. */
+  private Optional<Purchase> carriedWhole(List<Product> products, Columns columns) {
+    List<Product> whole = job.wholeProducts();
+    boolean ripped =
+        products.size() < whole.size()
+            || products.stream()
+                .flatMap(product -> product.breakdowns().stream())
+                .anyMatch(Breakdown::isRipped);
+    if (!ripped || listener.stopped()) {
+      return Optional.empty();
+    }
+    listener.step("for comparison: sheets carried whole");
+    try {
+      return Optional.of(new Choosing(job, columns.with(whole)).choose(whole));
+    } catch (Infeasible e) {
+      return Optional.empty();
+    }
+  }
+
+  private void requireThicknesses(List<Product> products) throws Infeasible {
+    List<String> sentences = new ArrayList<>();
+    for (Demand demand : job.demands()) {
+      Piece piece = demand.piece();
+      boolean offered = job.sheets().stream().anyMatch(sheet -> job.suits(piece, sheet));
+      boolean carried = products.stream().anyMatch(product -> job.suits(piece, product.stock()));
+      if (!offered) {
+        sentences.add(new Advice(job).forThickness(piece));
+      } else if (!carried) {
+        sentences.add(new Advice(job).forCarrying(piece));
+      }
+    }
+    if (!sentences.isEmpty()) {
+      throw new Infeasible(sentences);
     }
   }
 
@@ -80,39 +153,5 @@ public final class Planner {
     if (!sentences.isEmpty()) {
       throw new Infeasible(sentences);
     }
-  }
-
-  private Purchase purchase(Columns columns) throws Infeasible {
-    List<Product> products = job.sheets().stream().map(Product::of).toList();
-    PurchaseProblem problem = new PurchaseProblem(job.demands(), products, columns.layouts());
-    try {
-      return new CheapestPurchase(problem, limits(columns), job.search()).choose();
-    } catch (ShortageException e) {
-      throw new Infeasible(List.of(e.getMessage()));
-    }
-  }
-
-  private PackingLimits limits(Columns columns) {
-    List<SheetLimit> limits = new ArrayList<>();
-    for (SheetStock sheet : job.sheets()) {
-      List<Double> areas = new ArrayList<>();
-      List<Integer> counts = new ArrayList<>();
-      for (Demand demand : job.demands()) {
-        areas.add(InflatedArea.ofPiece(demand.piece(), job.cutting()));
-        counts.add(bound(columns, demand.piece(), sheet));
-      }
-      limits.add(
-          new SheetLimit(
-              InflatedArea.ofSheet(sheet, job.cutting()), areas, counts, "by area and fit"));
-    }
-    return new PackingLimits(limits);
-  }
-
-  private static int bound(Columns columns, Piece piece, SheetStock sheet) {
-    return columns.capacities().stream()
-        .filter(c -> c.piece().equals(piece) && c.sheet().equals(sheet))
-        .mapToInt(capacity -> capacity.bound().count())
-        .findFirst()
-        .orElse(0);
   }
 }

@@ -2,6 +2,7 @@ package curvestock.purchase;
 
 import curvestock.units.Money;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * What no purchase can go below, whatever its layouts.
@@ -15,5 +16,20 @@ public record CostBound(Money money, int sheets, List<Cover> covers, String proo
 
   public CostBound {
     covers = List.copyOf(covers);
+  }
+
+  /** The bound of several purchases that share no sheet. */
+  static CostBound sum(List<CostBound> parts) {
+    if (parts.size() == 1) {
+      return parts.get(0);
+    }
+    return new CostBound(
+        parts.stream().map(CostBound::money).reduce(Money.ZERO, Money::plus),
+        parts.stream().mapToInt(CostBound::sheets).sum(),
+        parts.stream().flatMap(part -> part.covers().stream()).toList(),
+        parts.stream()
+            .map(CostBound::proof)
+            .distinct()
+            .collect(Collectors.joining("; and, as no sheet is shared, added: ")));
   }
 }

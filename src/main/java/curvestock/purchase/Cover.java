@@ -14,7 +14,8 @@ import java.util.List;
  *
  * @param name what the weights stand for
  * @param weights of each kind, in the order of the demands
- * @param perSheet most weight on one sheet of each product, in the order of the products
+ * @param perSheet most weight on one sheet of each product, whichever way it is ripped, in the
+ *     order of the products
  * @param wanted weight of all wanted pieces
  */
 public record Cover(String name, List<Long> weights, List<Long> perSheet, long wanted) {
@@ -39,8 +40,18 @@ public record Cover(String name, List<Long> weights, List<Long> perSheet, long w
       listed.add(weights[i]);
     }
     List<Long> perSheet = new ArrayList<>();
-    for (SheetLimit limit : limits.sheets()) {
-      perSheet.add(new HeaviestSheet(limit, weights, demand).weight());
+    int panel = 0;
+    for (Product product : problem.products()) {
+      long most = 0;
+      for (Breakdown breakdown : product.breakdowns()) {
+        long together = 0;
+        for (Panel part : breakdown.panels()) {
+          long one = new HeaviestSheet(limits.sheets().get(panel++), weights, demand).weight();
+          together = Math.addExact(together, Math.multiplyExact(one, (long) part.perSheet()));
+        }
+        most = Math.max(most, together);
+      }
+      perSheet.add(most);
     }
     return new Cover(name, listed, perSheet, wanted);
   }

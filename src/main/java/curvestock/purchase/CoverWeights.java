@@ -1,5 +1,8 @@
 package curvestock.purchase;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.ojalgo.optimisation.Expression;
 import org.ojalgo.optimisation.ExpressionsBasedModel;
@@ -33,8 +36,15 @@ final class CoverWeights {
     for (int i = 0; i < kinds; i++) {
       worth[i] = model.newVariable("worth " + i).lower(0).weight(problem.demands().get(i).count());
     }
-    for (int p = 0; p < problem.products().size(); p++) {
-      addSheet(model, worth, p, price.applyAsDouble(problem.products().get(p)));
+    int panel = 0;
+    for (Product product : problem.products()) {
+      for (Breakdown breakdown : product.breakdowns()) {
+        List<SheetLimit> parts = new ArrayList<>();
+        for (Panel part : breakdown.panels()) {
+          parts.addAll(Collections.nCopies(part.perSheet(), limits.sheets().get(panel++)));
+        }
+        addSheet(model, worth, product, parts, price.applyAsDouble(product));
+      }
     }
     Optimisation.Result result = model.maximise();
     double[] values = new double[kinds];
@@ -51,20 +61,28 @@ final class CoverWeights {
   }
 
   /** All pieces on one sheet together must not be worth more than the sheet. */
-  private void addSheet(ExpressionsBasedModel model, Variable[] worth, int p, double price) {
-    Product product = problem.products().get(p);
-    SheetLimit limit = limits.sheets().get(p);
-    Expression sheet = model.newExpression("sheet " + p).upper(price);
-    Variable room = model.newVariable("room " + p).lower(0);
-    sheet.set(room, 1);
+  private void addSheet(
+      ExpressionsBasedModel model,
+      Variable[] worth,
+      Product product,
+      List<SheetLimit> parts,
+      double price) {
+    Expression sheet = model.newExpression("sheet " + model.countExpressions()).upper(price);
     if (product.stock().available().isPresent()) {
-      Variable scarce = model.newVariable("scarce " + p).lower(0).weight(-product.available());
+      Variable scarce = model.newVariable("scarce").lower(0).weight(-product.available());
       sheet.set(scarce, -1);
     }
+    parts.forEach(limit -> addPanel(model, worth, sheet, limit));
+  }
+
+  private void addPanel(
+      ExpressionsBasedModel model, Variable[] worth, Expression sheet, SheetLimit limit) {
+    Variable room = model.newVariable("room").lower(0);
+    sheet.set(room, 1);
     for (int i = 0; i < worth.length; i++) {
-      Variable excess = model.newVariable("excess " + p + " " + i).lower(0);
+      Variable excess = model.newVariable("excess").lower(0);
       double share = limit.areas().get(i) / Math.max(limit.capacity(), Double.MIN_NORMAL);
-      Expression piece = model.newExpression("piece " + p + " " + i).upper(0);
+      Expression piece = model.newExpression("piece " + model.countExpressions()).upper(0);
       piece.set(worth[i], 1);
       piece.set(excess, -1);
       piece.set(room, -Math.min(share, 1e6));

@@ -14,7 +14,8 @@ import java.util.stream.Collectors;
  * count, and the scarcity that a linear programme suggests), each is made a {@link Cover}, and the
  * cheapest whole numbers of sheets that meet all covers are the bound. Every step is in whole
  * numbers and errs to the low side only: price breaks count at their true totals, or at the least
- * price where the search is cut short.
+ * price where the search is cut short; a product that may be ripped in several ways counts with the
+ * fullest and the cheapest of them at once.
  */
 final class LowerBound {
 
@@ -60,8 +61,8 @@ final class LowerBound {
       prices.add(
           money
               ? new FewestCost.Price(
-                  used -> product.cost(used).minorUnits(),
-                  product.leastPrice().minorUnits(),
+                  used -> product.cost(used).plus(product.leastCutting().times(used)).minorUnits(),
+                  product.leastPrice().plus(product.leastCutting()).minorUnits(),
                   product.available())
               : new FewestCost.Price(used -> used, 1, product.available()));
     }
@@ -89,7 +90,8 @@ final class LowerBound {
       add(
           covers,
           "scarcity for the money",
-          suggestions.suggest(product -> product.leastPrice().minorUnits(), largest));
+          suggestions.suggest(
+              product -> product.leastPrice().plus(product.leastCutting()).minorUnits(), largest));
       add(covers, "scarcity for the number", suggestions.suggest(product -> 1, largest));
     }
     return covers;

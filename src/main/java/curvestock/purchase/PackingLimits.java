@@ -4,8 +4,8 @@ import curvestock.layout.Layout;
 import java.util.List;
 
 /**
- * The proven limits of every product, in the order of the products. A lower bound on the money is
- * only as true as these.
+ * The proven limits of every panel, in the order of {@link PurchaseProblem#panels}. A lower bound
+ * on the money is only as true as these.
  */
 public record PackingLimits(List<SheetLimit> sheets) {
 
@@ -25,10 +25,10 @@ public record PackingLimits(List<SheetLimit> sheets) {
    * @throws IllegalArgumentException saying which limit is wrong
    */
   void requireFits(PurchaseProblem problem) {
-    if (sheets.size() != problem.products().size()) {
+    if (sheets.size() != problem.panels().size()) {
       throw new IllegalArgumentException(
           "limits must be given for each of %d sheets, but were given for %d"
-              .formatted(problem.products().size(), sheets.size()));
+              .formatted(problem.panels().size(), sheets.size()));
     }
     for (SheetLimit limit : sheets) {
       if (limit.areas().size() != problem.demands().size()) {
@@ -38,7 +38,7 @@ public record PackingLimits(List<SheetLimit> sheets) {
       }
     }
     for (Layout layout : problem.layouts()) {
-      requireAllows(sheets.get(problem.productOf(layout)), problem, layout);
+      requireAllows(sheets.get(problem.panelOf(layout)), problem, layout);
     }
   }
 

@@ -5,6 +5,7 @@ import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * A kind of sheet on offer with the seller's terms. {@code stock.price()} is the price of one below
@@ -12,15 +13,23 @@ import java.util.List;
  *
  * @param minimumBuy fewest that are sold, if any are bought at all; 1 without such a rule
  * @param breaks by rising quantity and falling price; the reached price holds for all sheets
+ * @param breakdowns the ways a sheet may leave the store, of which each bought sheet takes one;
+ *     quantities count all of them together
  */
-public record Product(SheetStock stock, int minimumBuy, List<PriceBreak> breaks) {
+public record Product(
+    SheetStock stock, int minimumBuy, List<PriceBreak> breaks, List<Breakdown> breakdowns) {
 
   /**
    * @throws IllegalArgumentException if the minimum buy is below 1 or above a stock that is not
-   *     empty, or the breaks do not rise in quantity and fall in price
+   *     empty, the breaks do not rise in quantity and fall in price, or there is no breakdown
    */
   public Product {
     breaks = List.copyOf(breaks);
+    breakdowns = List.copyOf(breakdowns);
+    if (breakdowns.isEmpty()) {
+      throw new IllegalArgumentException(
+          stock.name() + " must leave the store in at least one way, but none was given");
+    }
     if (minimumBuy < 1) {
       throw new IllegalArgumentException(
           "minimum buy of " + stock.name() + " must be at least 1, but was " + minimumBuy);
@@ -43,9 +52,29 @@ public record Product(SheetStock stock, int minimumBuy, List<PriceBreak> breaks)
     }
   }
 
+  /** A sheet that is always carried whole. */
+  public Product(SheetStock stock, int minimumBuy, List<PriceBreak> breaks) {
+    this(stock, minimumBuy, breaks, List.of(Breakdown.whole(stock)));
+  }
+
   /** A sheet sold one by one at one price. */
   public static Product of(SheetStock stock) {
     return new Product(stock, 1, List.of());
+  }
+
+  /** The same offer with another number available; its panels stay what layouts lie on. */
+  public Product withAvailable(int count) {
+    SheetStock more =
+        new SheetStock(
+            stock.name(),
+            stock.outline(),
+            stock.defects(),
+            stock.thickness(),
+            stock.nominalThickness(),
+            stock.price(),
+            OptionalInt.of(count),
+            stock.grain());
+    return new Product(more, minimumBuy, breaks, breakdowns);
   }
 
   /** Most sheets that can be used; {@link Integer#MAX_VALUE} for any number. */
@@ -92,6 +121,11 @@ public record Product(SheetStock stock, int minimumBuy, List<PriceBreak> breaks)
   /** Least money for which {@code used} sheets can be had; never falls as {@code used} rises. */
   public Money cost(int used) {
     return total(toBuy(used));
+  }
+
+  /** The least that the store's cuts in one sheet cost; zero if it may be carried whole. */
+  public Money leastCutting() {
+    return breakdowns.stream().map(Breakdown::cutting).min(Money::compareTo).orElse(Money.ZERO);
   }
 
   /** The prices by quantity, without quantities that are not sold. */

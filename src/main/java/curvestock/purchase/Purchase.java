@@ -8,9 +8,9 @@ import java.util.List;
 /**
  * The decision: what to buy and which layout to cut on each sheet, with the proven bound.
  *
- * @param layouts one for each sheet, in the order of the problem's products and layouts; they may
- *     hold more pieces than are wanted, see {@link #trimmed}
- * @param lines one for each product that is used, in the order of the problem
+ * @param layouts one for each panel that is cut, a sheet carried whole being its own panel; they
+ *     may hold more pieces than are wanted, see {@link #trimmed}
+ * @param lines one for each product that is used
  */
 public record Purchase(
     PurchaseProblem problem, List<Layout> layouts, List<PurchaseLine> lines, CostBound bound) {
@@ -20,14 +20,48 @@ public record Purchase(
     lines = List.copyOf(lines);
   }
 
-  /** Price of all sheets bought. */
+  /**
+   * The purchase of the whole sheets under the given layouts, which somebody else has chosen.
+   *
+   * @param bound proven for the problem
+   * @throws IllegalArgumentException if a layout does not lie on a product's whole sheet
+   */
+  public static Purchase of(PurchaseProblem problem, List<Layout> layouts, CostBound bound) {
+    List<PurchaseLine> lines = new ArrayList<>();
+    int placed = 0;
+    for (Product product : problem.products()) {
+      long used = layouts.stream().filter(each -> each.sheet().equals(product.stock())).count();
+      placed += Math.toIntExact(used);
+      if (used > 0) {
+        Breakdown whole = Breakdown.whole(product.stock());
+        lines.add(
+            PurchaseLine.of(product, List.of(new BrokenSheets(whole, Math.toIntExact(used)))));
+      }
+    }
+    if (placed < layouts.size()) {
+      throw new IllegalArgumentException("every layout must lie on a whole sheet on offer");
+    }
+    return new Purchase(problem, layouts, lines, bound);
+  }
+
+  /** Purchases that share no sheet as one; their bounds add up. */
+  static Purchase sum(PurchaseProblem problem, List<Purchase> parts) {
+    List<Layout> layouts = new ArrayList<>();
+    List<PurchaseLine> lines = new ArrayList<>();
+    parts.forEach(part -> layouts.addAll(part.layouts));
+    parts.forEach(part -> lines.addAll(part.lines));
+    return new Purchase(
+        problem, layouts, lines, CostBound.sum(parts.stream().map(Purchase::bound).toList()));
+  }
+
+  /** Price of all sheets bought and of the store's cuts in them. */
   public Money sheetCost() {
     return lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
   }
 
-  /** Number of sheets cut. */
+  /** Number of sheets cut; one that is ripped into panels counts once. */
   public int sheets() {
-    return layouts.size();
+    return lines.stream().mapToInt(PurchaseLine::used).sum();
   }
 
   /** Pieces too many of each kind, in the order of the demands. */
@@ -53,9 +87,14 @@ public record Purchase(
 
   /** The gap as a sentence for the reader. */
   public String gapSentence(String currency) {
-    return gap().equals(Money.ZERO)
+    return gapSentence(gap(), currency);
+  }
+
+  /** The sentence for a gap that was worked out apart, such as with tax. */
+  public static String gapSentence(Money gap, String currency) {
+    return gap.equals(Money.ZERO)
         ? "proven cheapest: no layout at all could save money"
-        : "at most " + gap().format(currency) + " could be saved by any layout";
+        : "at most " + gap.format(currency) + " could be saved by any layout";
   }
 
   /** The layouts with exactly the wanted pieces; see {@link Trimming}. */

@@ -1,9 +1,10 @@
 package curvestock.purchase;
 
 import curvestock.layout.Layout;
+import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.units.Length;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,21 +16,16 @@ import java.util.Set;
  * stands for all its subsets.
  *
  * @param demands each piece once
- * @param products each sheet once, all of one thickness within {@link #SAME_THICKNESS}
- * @param layouts each on the sheet of one of the products; each may be used many times
+ * @param products each sheet once; they may be of several thicknesses
+ * @param layouts each on a panel of one of the products, with pieces that may be as thick as it is;
+ *     each may be used many times
  */
 public record PurchaseProblem(List<Demand> demands, List<Product> products, List<Layout> layouts) {
 
   /**
-   * How far the measured thicknesses of the products may lie apart: 1/32 in, half the width of the
-   * band that PS 1-19 allows a panel of 1/4 to 3/4 in.
-   */
-  public static final Length SAME_THICKNESS = Length.ofMillimetres(25.4 / 32);
-
-  /**
-   * @throws IllegalArgumentException if a list is empty, a piece or sheet occurs twice, thicknesses
-   *     differ, a layout is not on a product's sheet or holds a piece nobody wants, or a wanted
-   *     piece is in no layout
+   * @throws IllegalArgumentException if a list is empty, a piece or panel occurs twice, a layout is
+   *     not on a product's panel, holds a piece nobody wants or one of another thickness, or a
+   *     wanted piece is in no layout
    */
   public PurchaseProblem {
     demands = List.copyOf(demands);
@@ -38,8 +34,8 @@ public record PurchaseProblem(List<Demand> demands, List<Product> products, List
     requireSome(demands, "wanted piece");
     requireSome(products, "sheet on offer");
     requireOnce(demands.stream().map(demand -> demand.piece().id()).toList(), "piece");
-    requireOnce(products.stream().map(product -> product.stock().name()).toList(), "sheet");
-    requireOneThickness(products);
+    requireOnce(panels(products).stream().map(panel -> panel.stock().name()).toList(), "sheet");
+    requireOfItsThickness(layouts);
     requireKnown(demands, products, layouts);
   }
 
@@ -48,14 +44,27 @@ public record PurchaseProblem(List<Demand> demands, List<Product> products, List
     return demands.stream().mapToInt(demand -> layout.count(demand.piece())).toArray();
   }
 
-  /** Index in {@link #products} of the sheet that the layout lies on. */
-  public int productOf(Layout layout) {
-    return productOf(products, layout);
+  /** All panels of all products, in the order of the products and their breakdowns. */
+  public List<Panel> panels() {
+    return panels(products);
   }
 
-  private static int productOf(List<Product> products, Layout layout) {
-    for (int p = 0; p < products.size(); p++) {
-      if (products.get(p).stock().equals(layout.sheet())) {
+  private static List<Panel> panels(List<Product> products) {
+    List<Panel> panels = new ArrayList<>();
+    for (Product product : products) {
+      product.breakdowns().forEach(breakdown -> panels.addAll(breakdown.panels()));
+    }
+    return panels;
+  }
+
+  /** Index in {@link #panels} of the panel that the layout lies on. */
+  public int panelOf(Layout layout) {
+    return panelOf(panels(), layout);
+  }
+
+  private static int panelOf(List<Panel> panels, Layout layout) {
+    for (int p = 0; p < panels.size(); p++) {
+      if (panels.get(p).stock().equals(layout.sheet())) {
         return p;
       }
     }
@@ -79,19 +88,15 @@ public record PurchaseProblem(List<Demand> demands, List<Product> products, List
     }
   }
 
-  private static void requireOneThickness(List<Product> products) {
-    Product first = products.get(0);
-    for (Product other : products) {
-      double apart =
-          first.stock().thickness().millimetres() - other.stock().thickness().millimetres();
-      if (Math.abs(apart) > SAME_THICKNESS.millimetres()) {
-        throw new IllegalArgumentException(
-            "all sheets of one purchase must have one thickness, but %s is %s mm and %s is %s mm"
-                .formatted(
-                    first.stock().name(),
-                    first.stock().thickness().millimetres(),
-                    other.stock().name(),
-                    other.stock().thickness().millimetres()));
+  private static void requireOfItsThickness(List<Layout> layouts) {
+    for (Layout layout : layouts) {
+      for (Placement placement : layout.placements()) {
+        Piece piece = placement.piece();
+        if (piece.thickness().isPresent() && !layout.sheet().isAsThickAs(piece.thickness().get())) {
+          throw new IllegalArgumentException(
+              "piece %s must be cut from a sheet of its thickness, but a layout has it on %s"
+                  .formatted(piece.id(), layout.sheet().name()));
+        }
       }
     }
   }
@@ -99,9 +104,10 @@ public record PurchaseProblem(List<Demand> demands, List<Product> products, List
   private static void requireKnown(
       List<Demand> demands, List<Product> products, List<Layout> layouts) {
     Set<Piece> held = new HashSet<>();
+    List<Panel> panels = panels(products);
+    List<Panel> had = panels(products.stream().filter(p -> p.available() > 0).toList());
     for (Layout layout : layouts) {
-      int product = productOf(products, layout);
-      if (products.get(product).available() > 0) {
+      if (had.contains(panels.get(panelOf(panels, layout)))) {
         layout.placements().forEach(placement -> held.add(placement.piece()));
       }
     }

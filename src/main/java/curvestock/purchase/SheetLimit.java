@@ -1,5 +1,6 @@
 package curvestock.purchase;
 
+import java.util.BitSet;
 import java.util.List;
 
 /**
@@ -43,5 +44,14 @@ public record SheetLimit(double capacity, List<Double> areas, List<Integer> coun
             "proven count of a piece must not be negative, but was " + count);
       }
     }
+  }
+
+  /** The same limit for some of the pieces, in their order. */
+  SheetLimit only(BitSet kinds) {
+    return new SheetLimit(
+        capacity,
+        kinds.stream().mapToObj(areas::get).toList(),
+        kinds.stream().mapToObj(counts::get).toList(),
+        proof);
   }
 }

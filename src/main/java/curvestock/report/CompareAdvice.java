@@ -6,20 +6,14 @@ import curvestock.compare.JointPrice;
 import curvestock.compare.Reach;
 import curvestock.compare.Recommendation;
 import curvestock.compare.SegmentOption;
-import curvestock.compare.Sensitivity;
 import curvestock.job.Job;
-import curvestock.units.Length;
-import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** What a comparison advises, a sentence a line. Only what layouts have shown is said. */
 public final class CompareAdvice {
-
-  private static final int DECIMALS = 1000;
 
   private final Comparison comparison;
   private final Job job;
@@ -39,6 +33,7 @@ public final class CompareAdvice {
       assumption().ifPresent(sentence -> lines.add("  " + sentence));
       changes().forEach(sentence -> lines.add("  " + sentence));
       oneMoreTurn(best.get()).ifPresent(sentence -> lines.add("  " + sentence));
+      ears().ifPresent(sentence -> lines.add("  " + sentence));
     }
     comparison
         .sensitivity()
@@ -46,7 +41,9 @@ public final class CompareAdvice {
             found -> {
               lines.add("");
               lines.add("How far that holds");
-              sensitivity(found).forEach(sentence -> lines.add("  " + sentence));
+              new SensitivityWords(job, found)
+                  .sentences()
+                  .forEach(sentence -> lines.add("  " + sentence));
             });
     comparison.scan().ifPresent(scan -> scan(lines, scan));
     if (!comparison.reach().isEmpty()) {
@@ -61,7 +58,7 @@ public final class CompareAdvice {
     Recommendation.Reason reason = comparison.recommendation().orElseThrow().reason();
     String facts =
         "Cut "
-            + SegmentName.plural(best.angle())
+            + SegmentName.plural(best.division())
             + ": "
             + sheets(best.sheets())
             + " for "
@@ -112,7 +109,7 @@ public final class CompareAdvice {
                     "If a joint costs you more than "
                         + money(swing.eachJoint())
                         + " in time and parts, "
-                        + SegmentName.plural(swing.angle())
+                        + SegmentName.plural(swing.division())
                         + " win."));
     recommendation
         .cheaperJoints()
@@ -122,12 +119,40 @@ public final class CompareAdvice {
                     "If a joint costs you less than "
                         + money(swing.eachJoint())
                         + " in time and parts, "
-                        + SegmentName.plural(swing.angle())
+                        + SegmentName.plural(swing.division())
                         + " win."));
     if (sentences.isEmpty()) {
       sentences.add("No price of a joint would change that among the choices compared.");
     }
+    recommendation
+        .dearerSheets()
+        .ifPresent(swing -> sentences.add(priceSentence(swing, "more", "dearer")));
+    recommendation
+        .cheaperSheets()
+        .ifPresent(swing -> sentences.add(priceSentence(swing, "less", "cheaper")));
     return sentences;
+  }
+
+  private String priceSentence(Recommendation.PriceSwing swing, String than, String change) {
+    Money now = comparison.mainSheet().price();
+    String sheets =
+        job.sheets().size() == 1
+            ? "If a sheet costs "
+                + than
+                + " than "
+                + money(new Money(Math.round(now.minorUnits() * swing.factor())))
+                + " (now "
+                + money(now)
+                + ")"
+            : "If sheets are "
+                + Math.round(100 * Math.abs(swing.factor() - 1))
+                + " % "
+                + change
+                + " than now";
+    return sheets
+        + " and a joint what it does now, "
+        + SegmentName.plural(swing.division())
+        + " win.";
   }
 
   private Optional<String> oneMoreTurn(SegmentOption best) {
@@ -135,85 +160,36 @@ public final class CompareAdvice {
         .oneMoreTurn()
         .map(
             more ->
-                more.compareTo(Money.ZERO) <= 0
-                    ? "One more turn costs no more sheets."
-                    : "One more turn in "
-                        + SegmentName.plural(best.angle())
-                        + " costs at most "
-                        + money(more)
-                        + " more for sheets.");
+                "One more turn in "
+                    + SegmentName.plural(best.division())
+                    + (more.sheetCost().compareTo(Money.ZERO) <= 0
+                        ? " costs no more sheets, but "
+                        : " costs at most "
+                            + money(more.sheetCost())
+                            + " more for sheets ("
+                            + more.sheets()
+                            + " more), and ")
+                    + more.joints()
+                    + " joints more; with joints and cutting, "
+                    + money(more.all())
+                    + ".");
   }
 
-  /** The steps that were found, a sentence each. */
-  public List<String> sensitivity(Sensitivity found) {
-    List<String> sentences = new ArrayList<>();
-    SegmentOption option = found.option();
-    sentences.add(spare(option));
-    List<String> minor = new ArrayList<>();
-    for (Sensitivity.Step step : found.steps()) {
-      if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
-        sentences.add(capital(change(step)) + ": " + effect(found, step) + ".");
-      } else {
-        minor.add(change(step) + " " + step.perSheet());
-      }
-    }
-    if (!minor.isEmpty()) {
-      sentences.add(
-          "Other pieces on a sheet than "
-              + option.perSheet()
-              + ", but no sheet more or less: "
-              + String.join("; ", minor)
-              + ".");
-    }
-    sentences.add(
-        found.steps().isEmpty()
-            ? "None of the changes tried (radius, width, kerf, margin, size of the sheet) made a"
-                + " difference."
-            : "Each was tried by laying the pieces out anew, "
-                + (found.byPattern() ? "in regular patterns." : "with a quick search.")
-                + " Smaller changes that were tried made no difference.");
-    return sentences;
-  }
-
-  private String spare(SegmentOption option) {
-    Length along = option.fill().spareAlong();
-    Length across = option.fill().spareAcross();
-    String fullest = "The fullest layout found, " + option.perSheet() + " on a sheet, has ";
-    return fullest
-        + spare(along)
-        + " to spare along the sheet and "
-        + spare(across)
-        + " across it.";
-  }
-
-  private String change(Sensitivity.Step step) {
-    boolean less = step.change().millimetres() < 0;
-    String by = job.style().formatGiven(step.change().times(less ? -1 : 1));
-    return switch (step.dimension()) {
-      case RADIUS -> "radius " + by + (less ? " smaller" : " larger");
-      case WIDTH -> "roadbed " + by + (less ? " narrower" : " wider");
-      case KERF -> "kerf " + by + (less ? " finer" : " wider");
-      case MARGIN -> "margin " + by + (less ? " less" : " more");
-      case SHEET_LENGTH -> "sheet cut " + by + (less ? " short" : " long");
-      case SHEET_WIDTH -> "sheet cut " + by + (less ? " narrow" : " wide");
-    };
-  }
-
-  private String effect(Sensitivity found, Sensitivity.Step step) {
-    int base = found.option().perSheet();
-    if (step.perSheet() == 0) {
-      return "no piece fits";
-    }
-    String count =
-        step.perSheet() > base
-            ? step.perSheet() + " fit a sheet instead of " + base
-            : "only " + step.perSheet() + " were found to fit a sheet instead of " + base;
-    int saved = found.baseSheets() - step.sheets();
-    return count
-        + ", and "
-        + (saved > 0
-            ? "you save " + (saved == 1 ? "a sheet" : saved + " sheets")
-            : "you need " + (saved == -1 ? "one sheet" : -saved + " sheets") + " more");
+  private Optional<String> ears() {
+    return comparison
+        .ears()
+        .map(
+            ears -> {
+              String found =
+                  sheets(ears.sheetsWith())
+                      + " with ears for the rods, "
+                      + sheets(ears.sheetsWithout())
+                      + " without, the rods then going through the roadbed";
+              boolean same = ears.extra().equals(Money.ZERO);
+              return same
+                  ? "Ears cost no sheet here: " + found + "."
+                  : "Ears cost " + money(ears.extra()) + " in sheets: " + found + ".";
+            });
   }
 
   private void scan(List<String> lines, AngleScan scan) {
@@ -245,30 +221,25 @@ public final class CompareAdvice {
   private void reach(List<String> lines) {
     int sheets = comparison.question().sheetsOnHand().orElseThrow();
     lines.add("");
-    lines.add("With " + sheets(sheets) + " of " + comparison.mainSheet().name());
+    boolean remnants = comparison.reach().get(0).onRemnants() > 0;
+    lines.add(
+        "With "
+            + sheets(sheets)
+            + " of "
+            + comparison.mainSheet().name()
+            + (remnants ? " and what the job lists as on hand" : ""));
     for (Reach reach : comparison.reach()) {
       lines.add(
           "  "
-              + SegmentName.plural(reach.angle())
+              + SegmentName.plural(reach.division())
               + ": "
               + CompareSummary.decimal(reach.turns(), 2)
               + " turns ("
               + reach.pieces()
-              + " pieces)");
+              + " pieces"
+              + (remnants ? ", " + reach.onRemnants() + " of them from what is on hand" : "")
+              + ")");
     }
-  }
-
-  /** Rounded down, so that no more is promised than there is. */
-  private String spare(Length length) {
-    boolean imperial = job.style().unit().isImperial();
-    LengthStyle style = imperial ? LengthStyle.INCH_DECIMALS : LengthStyle.METRIC;
-    double value = length.in(style.unit());
-    double down = Math.floor(value * DECIMALS + 1e-6) / DECIMALS;
-    return style.format(Length.of(imperial ? down : Math.floor(value * 100) / 100, style.unit()));
-  }
-
-  private static String capital(String sentence) {
-    return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
   }
 
   private static String sheets(int count) {

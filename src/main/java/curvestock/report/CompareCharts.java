@@ -81,7 +81,7 @@ public final class CompareCharts {
     DefaultCategoryDataset data = new DefaultCategoryDataset();
     List<SegmentOption> options = comparison.options();
     for (SegmentOption option : options) {
-      data.addValue(figure.applyAsDouble(option), name, SegmentName.tick(option.angle()));
+      data.addValue(figure.applyAsDouble(option), name, SegmentName.tick(option.division()));
     }
     NumberAxis range = new NumberAxis(name);
     ChartStyle.axis(range);
@@ -104,11 +104,11 @@ public final class CompareCharts {
     XYPlot plot = new XYPlot();
     for (SegmentOption option : comparison.options()) {
       double angle = option.angle().degrees();
-      if (angle >= scan.samples().get(0).angle().degrees()) {
+      if (option.fill().isPresent() && angle >= scan.samples().get(0).angle().degrees()) {
         found.add(angle, option.turnsPerSheet());
         XYTextAnnotation label =
             new XYTextAnnotation(
-                SegmentName.tick(option.angle()), angle, option.turnsPerSheet() + LIFT);
+                SegmentName.tick(option.division()), angle, option.turnsPerSheet() + LIFT);
         label.setFont(ChartStyle.SMALL);
         label.setTextAnchor(TextAnchor.BOTTOM_CENTER);
         plot.addAnnotation(label);

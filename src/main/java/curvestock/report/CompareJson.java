@@ -8,9 +8,11 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.compare.AngleScan;
 import curvestock.compare.Comparison;
+import curvestock.compare.Division;
 import curvestock.compare.Recommendation;
 import curvestock.compare.SegmentOption;
 import curvestock.compare.Sensitivity;
+import curvestock.compare.SheetFill;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -23,7 +25,7 @@ import java.util.Optional;
 public final class CompareJson {
 
   /** Raised when a field changes its meaning or goes away. */
-  public static final int FORMAT = 1;
+  public static final int FORMAT = 2;
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
@@ -69,7 +71,24 @@ public final class CompareJson {
     comparison
         .recommendation()
         .ifPresent(choice -> recommendation(root.putObject("recommendation"), choice));
-    comparison.oneMoreTurn().ifPresent(more -> root.put("oneMoreTurn", more.minorUnits()));
+    comparison
+        .oneMoreTurn()
+        .ifPresent(
+            more ->
+                root.putObject("oneMoreTurn")
+                    .put("sheets", more.sheets())
+                    .put("sheetCost", more.sheetCost().minorUnits())
+                    .put("joints", more.joints())
+                    .put("all", more.all().minorUnits()));
+    comparison
+        .ears()
+        .ifPresent(
+            ears ->
+                root.putObject("ears")
+                    .put("inJob", ears.inJob())
+                    .put("sheetsWith", ears.sheetsWith())
+                    .put("sheetsWithout", ears.sheetsWithout())
+                    .put("extraCost", ears.extra().minorUnits()));
     comparison.sensitivity().ifPresent(found -> sensitivity(root.putObject("sensitivity"), found));
     ArrayNode reach = root.putArray("withSheets");
     comparison
@@ -78,21 +97,18 @@ public final class CompareJson {
             found ->
                 reach
                     .addObject()
-                    .put("angle", decimal(found.angle().degrees()))
+                    .put("angle", decimal(found.division().largest().degrees()))
                     .put("pieces", found.pieces())
+                    .put("onRemnants", found.onRemnants())
                     .put("turns", decimal(found.turns())));
     comparison.scan().ifPresent(scan -> scan(root.putObject("scan"), scan));
     return root;
   }
 
   private static void option(ObjectNode node, SegmentOption option) {
-    node.put("angle", decimal(option.angle().degrees()));
+    division(node, option.division());
     node.put("pieces", option.pieces());
-    node.put("perSheet", option.perSheet());
-    node.put("perSheetBound", option.fill().bound().count());
-    node.put("perSheetBoundProof", option.fill().bound().proof());
-    node.put("perSheetByPattern", option.fill().byPattern());
-    node.put("turnsPerSheet", decimal(option.turnsPerSheet()));
+    option.fill().ifPresent(fill -> fill(node, option, fill));
     node.put("sheets", option.sheets());
     node.put("sheetsBound", option.bound().sheets());
     node.put("sheetCost", option.sheetCost().minorUnits());
@@ -100,53 +116,103 @@ public final class CompareJson {
     node.put("boundProof", option.bound().proof());
     node.put("joints", option.joints());
     node.put("jointsPerTurn", decimal(option.jointsPerTurn()));
-    node.put("jointsFall", option.jointLine().name().toLowerCase(Locale.ROOT).replace('_', ' '));
-    node.put("splicePlates", option.splicePlates());
-    node.put("chord", decimal(option.chord().millimetres()));
-    node.put("depth", decimal(option.depth().millimetres()));
+    node.put("jointsFall", words(option.fall().line()));
+    node.put("jointsLeastApart", decimal(option.fall().leastDegrees()));
+    node.put("plates", option.parts().plates());
+    node.put("platesAssumed", option.parts().assumed());
+    node.put("screws", option.parts().screws());
+    node.put("glueGrams", decimal(option.parts().glueGrams()));
+    node.put("smallParts", option.small().wanted());
+    node.put("smallPartsInLeftovers", option.small().nested());
+    node.put("sheetsMoreForSmallParts", option.small().extraSheets());
+    node.put("smallPartsComplete", option.small().complete());
+    node.put("largestLength", decimal(option.largest().length().millimetres()));
+    node.put("largestWidth", decimal(option.largest().width().millimetres()));
     node.put("carried", option.carried());
+    ArrayNode tooLarge = node.putArray("tooLargeFor");
+    option.tooLargeFor().forEach(opening -> tooLarge.add(opening.name()));
     node.put("cutLength", decimal(option.cutLength().millimetres()));
     node.put("weight", decimal(option.weight()));
-    node.put("weightAssumes", "birch plywood");
-    node.put("yield", decimal(option.plan().areaYield()));
+    node.put("yield", decimal(option.areaYield()));
     node.put("effort", option.effort().name().toLowerCase(Locale.ROOT));
     option.work().cutMinutes().ifPresent(minutes -> node.put("cutMinutes", decimal(minutes)));
     node.put("cuttingCost", option.work().cutting().minorUnits());
     node.put("eachJointCost", option.work().eachJoint().minorUnits());
+    node.put("partsBought", option.work().parts().minorUnits());
     node.put("total", option.total().minorUnits());
   }
 
+  /** The angle, of a mixed plan the larger one; and its runs from the bottom up. */
+  private static void division(ObjectNode node, Division division) {
+    node.put("angle", decimal(division.largest().degrees()));
+    division
+        .lower()
+        .ifPresent(
+            run ->
+                node.putObject("mixed")
+                    .put("lowerCount", run.count())
+                    .put("lowerAngle", decimal(run.segment().degrees()))
+                    .put("upperAngle", decimal(division.segment().degrees())));
+  }
+
+  private static void fill(ObjectNode node, SegmentOption option, SheetFill fill) {
+    node.put("perSheet", fill.count());
+    node.put("perSheetBound", fill.bound().count());
+    node.put("perSheetBoundProof", fill.bound().proof());
+    node.put("perSheetByPattern", fill.byPattern());
+    node.put("turnsPerSheet", decimal(option.turnsPerSheet()));
+  }
+
+  private static String words(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
   private void recommendation(ObjectNode node, Recommendation choice) {
-    node.put("angle", decimal(choice.best().degrees()));
-    node.put("reason", choice.reason().name().toLowerCase(Locale.ROOT).replace('_', ' '));
+    division(node, choice.best());
+    node.put("reason", words(choice.reason()));
     node.put("sentence", new CompareAdvice(comparison).recommendation());
     node.put("jointTakenAt", choice.joint().each().minorUnits());
     node.put("jointPriceAssumed", choice.joint().assumed());
     swing(node, "ifAJointCostsMoreThan", choice.dearerJoints());
     swing(node, "ifAJointCostsLessThan", choice.cheaperJoints());
+    priceSwing(node, "ifSheetsCostMoreBy", choice.dearerSheets());
+    priceSwing(node, "ifSheetsCostLessBy", choice.cheaperSheets());
   }
 
   private static void swing(ObjectNode node, String name, Optional<Recommendation.Swing> swing) {
     swing.ifPresent(
-        found ->
-            node.putObject(name)
-                .put("eachJoint", found.eachJoint().minorUnits())
-                .put("angle", decimal(found.angle().degrees())));
+        found -> {
+          ObjectNode entry = node.putObject(name);
+          entry.put("eachJoint", found.eachJoint().minorUnits());
+          division(entry, found.division());
+        });
+  }
+
+  private static void priceSwing(
+      ObjectNode node, String name, Optional<Recommendation.PriceSwing> swing) {
+    swing.ifPresent(
+        found -> {
+          ObjectNode entry = node.putObject(name);
+          entry.put("factor", decimal(found.factor()));
+          division(entry, found.division());
+        });
   }
 
   private static void sensitivity(ObjectNode node, Sensitivity found) {
     node.put("angle", decimal(found.option().angle().degrees()));
     node.put("byPattern", found.byPattern());
-    node.put("spareAlong", decimal(found.option().fill().spareAlong().millimetres()));
-    node.put("spareAcross", decimal(found.option().fill().spareAcross().millimetres()));
+    node.put("sheets", found.baseSheets());
+    node.put("spareAlong", decimal(found.option().fill().orElseThrow().spareAlong().millimetres()));
+    node.put(
+        "spareAcross", decimal(found.option().fill().orElseThrow().spareAcross().millimetres()));
     ArrayNode steps = node.putArray("steps");
     for (Sensitivity.Step step : found.steps()) {
       steps
           .addObject()
-          .put("what", step.dimension().name().toLowerCase(Locale.ROOT).replace('_', ' '))
+          .put("what", words(step.dimension()))
           .put("change", decimal(step.change().millimetres()))
           .put("perSheet", step.perSheet())
-          .put("sheets", step.perSheet() == 0 ? 0 : step.sheets());
+          .put("sheets", step.sheets() == Sensitivity.Step.NONE ? 0 : step.sheets());
     }
   }
 

@@ -2,7 +2,9 @@ package curvestock.report;
 
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
+import curvestock.compare.JointFall;
 import curvestock.compare.SegmentOption;
+import curvestock.compare.SmallFit;
 import curvestock.job.Job;
 import curvestock.job.Rates;
 import curvestock.units.Length;
@@ -14,6 +16,9 @@ import java.util.Locale;
 
 /** A comparison in words: one table, one recommendation, and what would change it. */
 public final class CompareSummary {
+
+  /** One mark for each opening that a job can state. */
+  private static final String[] STARS = {"*", "**", "***"};
 
   private final Comparison comparison;
   private final Job job;
@@ -55,9 +60,14 @@ public final class CompareSummary {
     lines.add("");
     lines.addAll(sheetTable());
     lines.add("");
+    lines.addAll(jointTable());
+    lines.add("");
     lines.addAll(workTable());
     lines.add("");
     lines.addAll(remarks());
+    comparison.options().stream()
+        .filter(option -> option.division().isMixed())
+        .forEach(option -> lines.addAll(MixedWords.of(option)));
     comparison
         .refused()
         .forEach(
@@ -105,28 +115,58 @@ public final class CompareSummary {
     for (SegmentOption option : comparison.options()) {
       table.row(
           List.of(
-              SegmentName.brief(option.angle()),
+              SegmentName.brief(option.division()),
               Integer.toString(option.pieces()),
-              Integer.toString(option.perSheet()),
-              Integer.toString(option.fill().bound().count()),
-              decimal(option.turnsPerSheet(), 2),
+              option.fill().map(fill -> Integer.toString(fill.count())).orElse("mixed"),
+              option.fill().map(fill -> Integer.toString(fill.bound().count())).orElse(""),
+              option.fill().isPresent() ? decimal(option.turnsPerSheet(), 2) : "",
               Integer.toString(option.sheets()),
               money(option.sheetCost()),
-              money(option.plan().purchase().gap()),
-              decimal(100 * option.plan().areaYield(), 0) + " %",
+              money(option.gap()),
+              decimal(100 * option.areaYield(), 0) + " %",
               option.effort().name().toLowerCase(Locale.ROOT)));
     }
     return table.lines();
   }
 
+  private List<String> jointTable() {
+    TextTable table =
+        new TextTable()
+            .row(
+                List.of(
+                    "Segment",
+                    "Joints",
+                    "A turn",
+                    "Joints of",
+                    "Plates,",
+                    "In what is",
+                    "Sheets",
+                    "Screws",
+                    "Glue,"))
+            .row(
+                List.of("", "", "", "turns fall", "blocks", "left over", "more for them", "", "g"));
+    for (SegmentOption option : comparison.options()) {
+      SmallFit small = option.small();
+      table.row(
+          List.of(
+              SegmentName.brief(option.division()),
+              Integer.toString(option.joints()),
+              option.division().isMixed() ? "mixed" : decimal(option.jointsPerTurn(), 1),
+              fall(option.fall()),
+              small.wanted() == 0 ? "none" : Integer.toString(small.wanted()),
+              small.wanted() == 0 ? "" : Integer.toString(small.nested()),
+              small.wanted() == 0
+                  ? ""
+                  : small.complete() ? Integer.toString(small.extraSheets()) : "not to be had",
+              Integer.toString(option.parts().screws()),
+              decimal(option.parts().glueGrams(), 0)));
+    }
+    return table.lines();
+  }
+
   private List<String> workTable() {
-    List<String> top =
-        new ArrayList<>(
-            List.of(
-                "Segment", "Joints", "A turn", "Joints of", "Largest piece,", "Length", "Weight,"));
-    List<String> below =
-        new ArrayList<>(
-            List.of("", "", "", "turns fall", job.style().unit().symbol(), "of cut", "kg"));
+    List<String> top = new ArrayList<>(List.of("Segment", "Largest piece,", "Length", "Weight,"));
+    List<String> below = new ArrayList<>(List.of("", job.style().unit().symbol(), "of cut", "kg"));
     if (timed) {
       top.add("Time");
       below.add("to cut");
@@ -144,10 +184,7 @@ public final class CompareSummary {
     List<String> cells =
         new ArrayList<>(
             List.of(
-                SegmentName.brief(option.angle()),
-                Integer.toString(option.joints()),
-                decimal(option.jointsPerTurn(), 1),
-                jointLine(option),
+                SegmentName.brief(option.division()),
                 largest(option),
                 cut(option),
                 decimal(option.weight(), 1)));
@@ -157,7 +194,8 @@ public final class CompareSummary {
     }
     if (priced) {
       cells.add(money(option.work().cutting()));
-      cells.add(money(option.work().eachJoint().times(option.joints())));
+      cells.add(
+          money(option.work().eachJoint().times(option.joints()).plus(option.work().parts())));
       cells.add(money(option.total()));
     }
     return cells;
@@ -166,19 +204,27 @@ public final class CompareSummary {
   private List<String> remarks() {
     List<String> lines = new ArrayList<>();
     Rates rates = job.rates();
-    rates
-        .largestPiece()
-        .ifPresent(
-            opening ->
-                lines.add(
-                    "* does not fit the stated "
-                        + job.style().format(opening.length())
-                        + " x "
-                        + job.style().format(opening.width())
-                        + "."));
+    for (int i = 0; i < rates.openings().size(); i++) {
+      Rates.Opening opening = rates.openings().get(i);
+      lines.add(
+          STARS[i]
+              + " does not fit "
+              + opening.name()
+              + " "
+              + job.style().format(opening.length())
+              + " x "
+              + job.style().format(opening.width())
+              + ".");
+    }
+    boolean assumed = comparison.options().get(0).parts().assumed();
     lines.add(
-        "One splice plate under each joint. Cut length: every edge once, none shared."
-            + " Weight: of birch plywood (assumed).");
+        (assumed
+                ? "The job says nothing of its joints: a splice plate of 5 in, 1/2 in narrower than the"
+                    + " roadbed, with 6 screws, cut from the same sheets, is assumed under each."
+                    + " Birch is assumed. "
+                : "")
+            + "Cut length: every edge once, none shared; plates, blocks and holes are in it. Glue:"
+            + " 200 g per square metre (common practice, no source).");
     if (!priced) {
       lines.add(
           "Only sheets are priced: give a `rates:` block in the job for cutting, joints and your"
@@ -188,10 +234,21 @@ public final class CompareSummary {
   }
 
   private String largest(SegmentOption option) {
-    return job.style().number(option.chord())
+    return job.style().number(option.largest().length())
         + " x "
-        + job.style().number(option.depth())
-        + (option.carried() ? "" : " *");
+        + job.style().number(option.largest().width())
+        + marks(option);
+  }
+
+  /** A star for each opening that the piece does not pass. */
+  private String marks(SegmentOption option) {
+    StringBuilder marks = new StringBuilder();
+    for (int i = 0; i < job.rates().openings().size(); i++) {
+      if (option.tooLargeFor().contains(job.rates().openings().get(i))) {
+        marks.append(' ').append(STARS[i]);
+      }
+    }
+    return marks.toString();
   }
 
   private String cut(SegmentOption option) {
@@ -200,11 +257,13 @@ public final class CompareSummary {
     return decimal(length.in(unit), 0) + " " + unit.symbol();
   }
 
-  private static String jointLine(SegmentOption option) {
-    return switch (option.jointLine()) {
+  private static String fall(JointFall fall) {
+    return switch (fall.line()) {
       case IN_LINE -> "in line";
       case STAGGERED_BY_HALF -> "staggered";
-      case WANDERING -> "wander";
+      case PARTLY_IN_LINE -> "partly in line";
+      case WANDERING -> decimal(fall.leastDegrees(), 0) + "° apart";
+      case NONE_ABOVE -> "one turn";
     };
   }
 

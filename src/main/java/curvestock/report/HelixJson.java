@@ -20,6 +20,7 @@ import curvestock.helix.verdict.Verdict;
 import curvestock.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Locale;
 
 /**
  * A whole helix as data, {@code helix.json}: lengths in millimetres, heights above the base,
@@ -167,6 +168,7 @@ public final class HelixJson {
 
   private static void support(ObjectNode node, SupportRow row) {
     node.put("station", row.station().name());
+    node.put("part", row.part().name().toLowerCase(Locale.ROOT));
     node.put("turn", row.turn());
     node.put("bearing", decimal(row.bearing().degrees()));
     node.put("supports", row.edges().supports());

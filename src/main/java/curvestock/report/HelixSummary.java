@@ -2,12 +2,15 @@ package curvestock.report;
 
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.Remedies;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
+import curvestock.helix.build.SupportRow.Part;
+import curvestock.helix.build.Weight;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
@@ -19,12 +22,17 @@ import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.plan.Plan;
+import curvestock.purchase.PurchaseLine;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
@@ -57,9 +65,17 @@ public final class HelixSummary {
     this.style = report.job().style();
   }
 
+  /** What to read first. */
   public static List<String> of(HelixReport report) {
     HelixSummary summary = new HelixSummary(report);
-    summary.write();
+    summary.write(List.of());
+    return List.copyOf(summary.lines);
+  }
+
+  /** The same with all that is taken to the bench: cutting lists, assembly, heights to check. */
+  public static List<String> withLists(HelixReport report) {
+    HelixSummary summary = new HelixSummary(report);
+    summary.write(HelixLists.of(report));
     return List.copyOf(summary.lines);
   }
 
@@ -85,7 +101,7 @@ public final class HelixSummary {
     return warnings;
   }
 
-  private void write() {
+  private void write(List<String> lists) {
     lines.add(report.job().title() + (report.job().invented() ? "  [invented data]" : ""));
     lines.add("");
     answer();
@@ -97,6 +113,7 @@ public final class HelixSummary {
     pieces();
     supports();
     shopping();
+    lines.addAll(lists);
     assumed();
     heading("Cautions");
     CAUTIONS.forEach(this::item);
@@ -122,9 +139,71 @@ public final class HelixSummary {
                     + (tight == 1 ? " is" : " are")
                     + " tight."
                 : "This helix works: all of " + all + " are met.");
-    verdicts.stream()
-        .filter(verdict -> verdict.result() == Result.FAILS)
-        .forEach(verdict -> item(verdict.line()));
+    verdicts.stream().filter(verdict -> verdict.result() == Result.FAILS).forEach(this::failure);
+    if (fails > 0) {
+      remedies();
+    }
+  }
+
+  private void failure(Verdict verdict) {
+    item(verdict.rule() + ": fails: " + verdict.finding());
+    if (!verdict.mend().isEmpty()) {
+      item("    mend: " + verdict.mend());
+    }
+  }
+
+  /** Whole helixes that work, with what they change. */
+  private void remedies() {
+    List<HelixPlan> others = Remedies.of(plan);
+    if (others.isEmpty()) {
+      lines.add("");
+      lines.add(
+          "No other number of turns, radius or width alone makes it work; mend the rules above one"
+              + " by one.");
+      return;
+    }
+    heading("What would work, all else as stated and the same climb");
+    others.forEach(this::remedy);
+  }
+
+  private void remedy(HelixPlan other) {
+    List<String> changes = new ArrayList<>();
+    if (Math.abs(other.climb().turns() - plan.climb().turns()) > 1e-9) {
+      changes.add(
+          number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
+    }
+    GroundPlan ground = other.spec().ground();
+    change(changes, "inner track at", ground.innerTrack(), spec.ground().innerTrack());
+    change(changes, "roadbed as wide as", ground.width(), spec.ground().width());
+    if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
+      changes.add(other.spec().supports().perTurn() + " supports a turn");
+    }
+    item(
+        String.join(", ", changes)
+            + ": "
+            + style.format(other.climb().risePerTurn())
+            + " a turn, grade "
+            + other.trackGrades().get(0)
+            + ", "
+            + style.format(other.budgets().get(0).free())
+            + " free; leaves at "
+            + bearing(other.line().bearing(other.climb().ringLength()))
+            + tight(other));
+  }
+
+  private String tight(HelixPlan other) {
+    List<String> rules =
+        other.verdicts(style).stream()
+            .filter(verdict -> verdict.result() == Result.TIGHT)
+            .map(Verdict::rule)
+            .toList();
+    return rules.isEmpty() ? "" : "; tight: " + String.join(", ", rules);
+  }
+
+  private void change(List<String> changes, String what, Length now, Length before) {
+    if (Math.abs(now.minus(before).millimetres()) > 1e-9) {
+      changes.add(what + " " + style.format(now) + " (now " + style.format(before) + ")");
+    }
   }
 
   private static long count(List<Verdict> verdicts, Result result) {
@@ -171,11 +250,48 @@ public final class HelixSummary {
               + ", like about "
               + plan.equivalentGrades().get(i)
               + " on the straight (estimate); "
-              + style.format(plan.trackLengths().get(i))
-              + " of track");
+              + far(plan.trackLengths().get(i))
+              + " of track on the ring");
     }
+    Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
     item(
-        String.format(Locale.ROOT, "wood from the sheets weighs about %.1f kg", plan.woodWeight()));
+        "takes up "
+            + (ground.isOval() ? style.format(outer.plus(ground.straight())) + " by " : "")
+            + style.format(outer)
+            + (ground.isOval() ? "" : " across")
+            + " without the leads; "
+            + style.format(ground.innerEdge().minus(spec.beyondEdges()).times(2))
+            + " clear inside");
+    weights();
+  }
+
+  private void weights() {
+    double base =
+        report
+            .order()
+            .base()
+            .map(frame -> plan.weightOf(frame.demand().piece()) * frame.demand().count())
+            .orElse(0.0);
+    double risers = plan.riserWeight();
+    boolean rods = spec.supports().riser() instanceof Riser.ThreadedRods;
+    item(
+        "weighs about "
+            + weight(plan.woodWeight() + base + risers)
+            + " without track: "
+            + weight(plan.woodWeight())
+            + " of pieces from the sheets"
+            + (risers > 0 ? ", " + weight(risers) + (rods ? " of rods" : " of riser blocks") : "")
+            + (base > 0 ? ", " + weight(base) + " of base" : ""));
+  }
+
+  private String weight(double kilograms) {
+    return HelixLists.weight(kilograms, style);
+  }
+
+  /** A length too long for a ruler: feet, or metres. */
+  private String far(Length length) {
+    LengthUnit unit = style.unit().isImperial() ? LengthUnit.FOOT : LengthUnit.METRE;
+    return rounded(length.in(unit), 1) + " " + unit.symbol();
   }
 
   private void verdicts() {
@@ -250,38 +366,41 @@ public final class HelixSummary {
     heading("Pieces of roadbed (numbers as on the cut layouts)");
     for (PieceKind kind : plan.roadbed().kinds()) {
       lines.add(
-          "  %4d x %s  %s%s: %s"
+          "  %4d x %s  %s%s, %s each: %s"
               .formatted(
                   kind.count(),
                   kind.id(),
                   kind.name(),
                   kind.holes().isEmpty() ? "" : ", " + kind.holes().size() + " holes",
+                  weight(plan.weightOf(kind.demand().piece())),
                   String.join(" ", plan.roadbed().numbersOf(kind))));
     }
   }
 
   private void supports() {
-    List<SupportRow> first = plan.supports().ofTurn(1);
     heading("Supports, heights of the plywood's underside above the base");
-    item(
-        "turn 1: "
-            + first.stream()
-                .map(row -> row.station().name() + " " + style.format(row.underside()))
-                .collect(Collectors.joining(", ")));
-    item("supports.csv has every turn at every station");
+    heights("lead of the entry", plan.supports().of(Part.ENTRY));
+    heights("turn 1", plan.supports().ofTurn(1));
+    heights("lead of the exit", plan.supports().of(Part.EXIT));
+    item("helix.txt and supports.csv of a written result have every turn at every station");
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.WoodBlocks wood) {
       BlockPlan blocks = new BlockPlan(wood, plan.supports());
-      item(blocks.count() + " riser blocks in " + blocks.blocks().size() + " heights:");
-      for (BlockPlan.Block block : blocks.blocks()) {
-        lines.add(
-            "    %4d of %s%s, one side %s longer"
-                .formatted(
-                    block.count(),
-                    style.format(block.height()),
-                    block.firstTurn() ? " under turn 1" : " between turns",
-                    style.format(block.slopeCut())));
-      }
+      BlockPlan.Block most =
+          blocks.blocks().stream().max(Comparator.comparing(BlockPlan.Block::count)).orElseThrow();
+      item(
+          blocks.count()
+              + " riser blocks in "
+              + blocks.blocks().size()
+              + " heights; "
+              + most.count()
+              + " of them are alike, "
+              + style.format(most.height())
+              + (most.onBase() ? " on the base" : " between turns")
+              + String.format(
+                  Locale.ROOT,
+                  "; their ends are cut to the slope, %.1f°",
+                  Math.toDegrees(Math.atan(most.slope()))));
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
       TreeSet<Length> lengths = new TreeSet<>();
@@ -302,44 +421,55 @@ public final class HelixSummary {
     }
   }
 
+  private void heights(String place, List<SupportRow> rows) {
+    if (!rows.isEmpty()) {
+      item(
+          place
+              + ": "
+              + rows.stream()
+                  .map(row -> row.station().name() + " " + style.format(row.underside()))
+                  .collect(Collectors.joining(", ")));
+    }
+  }
+
   private void shopping() {
     String currency = report.job().currency();
     heading("Shopping list");
+    TextTable table = new TextTable().wordsLast();
     Money total = plan.shopping().knownPrices();
     if (report.sheets().isPresent()) {
       Plan sheets = report.sheets().get();
-      sheets
-          .purchase()
-          .lines()
-          .forEach(
-              line ->
-                  item(
-                      line.bought()
-                          + " x "
-                          + line.product().stock().name()
-                          + "  "
-                          + line.cost().format(currency)
-                          + (report.rough() ? "  (planned in haste; `plan` may do better)" : "")));
+      sheets.purchase().lines().forEach(line -> table.row(sheetRow(line, currency)));
       total = total.plus(sheets.purchase().sheetCost());
     }
     long unpriced = 0;
     for (ShoppingItem item : plan.shopping().items()) {
       unpriced += item.price().isEmpty() ? 1 : 0;
-      item(
-          item.quantity()
-              + (item.unit().equals("pieces") ? " x " : " " + item.unit() + " of ")
-              + item.name()
-              + "  "
-              + item.price().map(price -> price.format(currency)).orElse("no price stated")
-              + "  ("
-              + item.note()
-              + ")");
+      table.row(
+          List.of(
+              "  " + item.name(),
+              item.quantity() + (item.unit().equals("pieces") ? "" : " " + item.unit()),
+              item.price().map(price -> price.format(currency)).orElse("no price stated"),
+              item.note()));
     }
+    lines.addAll(table.lines());
     item(
         "total of stated prices "
             + total.format(currency)
             + (report.sheets().isPresent() ? ", sheets included" : ", without the sheets")
             + (unpriced > 0 ? "; " + unpriced + " without a price" : ""));
+  }
+
+  private List<String> sheetRow(PurchaseLine line, String currency) {
+    SheetStock sheet = line.product().stock();
+    double weight = new Weight(spec.woodDensity()).ofWood(sheet.area(), sheet.thickness());
+    return List.of(
+        "  " + sheet.name(),
+        line.bought() + (line.bought() == 1 ? " sheet" : " sheets"),
+        line.cost().format(currency),
+        weight(weight)
+            + " each"
+            + (report.rough() ? "; planned in haste, `plan` may do better" : ""));
   }
 
   private void assumed() {
@@ -361,10 +491,13 @@ public final class HelixSummary {
     lines.add("  " + text);
   }
 
-  /** To a tenth of a degree. */
   private String bearing(double at) {
-    double degrees = plan.line().bearing(at).degrees();
-    return rounded(degrees > 359.95 ? 0 : degrees, 1) + "°";
+    return bearing(plan.line().bearing(at));
+  }
+
+  /** To a tenth of a degree. */
+  static String bearing(Angle angle) {
+    return rounded(angle.degrees() > 359.95 ? 0 : angle.degrees(), 1) + "°";
   }
 
   private static String number(double value) {

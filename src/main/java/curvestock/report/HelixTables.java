@@ -1,10 +1,13 @@
 package curvestock.report;
 
 import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
 import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
@@ -12,6 +15,7 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Money;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -89,19 +93,104 @@ public final class HelixTables {
             "underside (" + unit + ")",
             "rail top (" + unit + ")",
             (blocks ? "block height" : "gap below") + " (" + unit + ")",
-            "slope (%)");
+            "slope (%)",
+            "block");
     for (SupportRow row : report.plan().supports().rows()) {
       csv.add(
           row.station().name(),
-          Integer.toString(row.turn()),
+          turn(row),
           degrees(row.bearing()),
           Integer.toString(row.edges().supports()),
           number(row.underside()),
           number(row.railTop()),
           number(row.gap().minus(riser.crossPiece())),
-          String.format(Locale.ROOT, "%.2f", row.slope() * 100));
+          String.format(Locale.ROOT, "%.2f", row.slope() * 100),
+          block(row));
     }
     return csv.toString();
+  }
+
+  private String block(SupportRow row) {
+    return report.plan().spec().supports().riser() instanceof Riser.WoodBlocks wood
+        ? new BlockPlan(wood, report.plan().supports())
+            .blockUnder(row)
+            .map(BlockPlan.Block::id)
+            .orElse("none")
+        : "";
+  }
+
+  /** Every joint, the pieces that it ties, and its screws. */
+  public String joints() {
+    Csv csv =
+        new Csv(
+            "joint",
+            "layer",
+            "turn",
+            "bearing (deg)",
+            "underside (" + unit + ")",
+            "lower piece",
+            "upper piece",
+            "plates",
+            "screws");
+    List<ScheduleRow> rows = report.plan().schedule().rows();
+    for (Joint joint : report.plan().joints().all()) {
+      ScheduleRow below =
+          rows.stream()
+              .filter(row -> row.piece().upper().filter(joint::equals).isPresent())
+              .findFirst()
+              .orElseThrow();
+      ScheduleRow above =
+          rows.stream()
+              .filter(row -> row.piece().lower().filter(joint::equals).isPresent())
+              .findFirst()
+              .orElseThrow();
+      Construction construction = report.plan().spec().construction();
+      boolean butt = construction instanceof Construction.ButtWithPlate;
+      csv.add(
+          joint.name(),
+          Integer.toString(joint.layer()),
+          Integer.toString(above.turn()),
+          degrees(above.bearingFrom()),
+          number(above.undersideFrom()),
+          below.piece().number(),
+          above.piece().number(),
+          butt ? "1" : construction instanceof Construction.PlatesBeside ? "2" : "0",
+          construction instanceof Construction.ButtWithPlate plate
+              ? Integer.toString(2 * plate.plate().screwsEachSide())
+              : "0");
+    }
+    return csv.toString();
+  }
+
+  /** What is cut from each board or rod; only a heading where risers come from the sheets. */
+  public String cuttingList() {
+    Csv csv = new Csv("board", "stock", "part", "length (" + unit + ")");
+    report
+        .plan()
+        .shopping()
+        .riserCutting()
+        .ifPresent(
+            cutting -> {
+              for (int i = 0; i < cutting.boards().size(); i++) {
+                for (BoardCutting.Cut cut : cutting.boards().get(i).cuts()) {
+                  csv.add(
+                      Integer.toString(i + 1),
+                      cutting.stock().name(),
+                      cut.part(),
+                      number(cut.length()));
+                }
+              }
+            });
+    return csv.toString();
+  }
+
+  /** The turn's number, or which lead. */
+  private static String turn(SupportRow row) {
+    return switch (row.part()) {
+      case ENTRY -> "entry lead";
+      case EXIT -> "exit lead";
+      case RING -> Integer.toString(row.turn());
+    };
   }
 
   /** What to buy: sheets first, if they are planned. */

@@ -39,6 +39,10 @@ record Leftover(Length length, Length width) {
     if (width.millimetres() < USABLE) {
       return "scraps only";
     }
-    return "a strip of " + style.format(length) + " x " + style.format(width) + " and scraps";
+    return "a strip of "
+        + style.formatDown(length)
+        + " x "
+        + style.formatDown(width)
+        + " and scraps";
   }
 }

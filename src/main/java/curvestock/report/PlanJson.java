@@ -6,13 +6,16 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.check.CutForm;
 import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.machine.MachineSetup;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Capacity;
 import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
@@ -34,18 +37,31 @@ public final class PlanJson {
   private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Plan plan;
+  private final List<List<String>> labels;
+  private final List<BatchPlan.Share> shares;
 
-  private PlanJson(Plan plan) {
+  private PlanJson(Plan plan, List<List<String>> labels, List<BatchPlan.Share> shares) {
     this.plan = plan;
+    this.labels = labels;
+    this.shares = shares;
   }
 
   public static String of(Plan plan) {
+    return new PlanJson(plan, plan.labels(), List.of()).text();
+  }
+
+  /** The same for several jobs together, with what falls to each in {@code jobs}. */
+  public static String of(BatchPlan batch) {
+    return new PlanJson(batch.plan(), batch.labels(), batch.shares()).text();
+  }
+
+  private String text() {
     DefaultPrettyPrinter printer =
         new DefaultPrettyPrinter()
             .withObjectIndenter(new DefaultIndenter("  ", "\n"))
             .withArrayIndenter(new DefaultIndenter("  ", "\n"));
     try {
-      return MAPPER.writer(printer).writeValueAsString(new PlanJson(plan).root()) + "\n";
+      return MAPPER.writer(printer).writeValueAsString(root()) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("a tree of plain values can always be written", e);
     }
@@ -62,23 +78,53 @@ public final class PlanJson {
     root.put("effort", plan.job().search().effort().name().toLowerCase(java.util.Locale.ROOT));
     root.put("stoppedEarly", plan.stopped());
     cutting(root.putObject("cutting"));
+    if (!shares.isEmpty()) {
+      ArrayNode jobs = root.putArray("jobs");
+      shares.forEach(share -> share(jobs.addObject(), share));
+    }
+    machine(root.putObject("machine"));
     ArrayNode pieces = root.putArray("pieces");
     plan.job().demands().forEach(demand -> piece(pieces.addObject(), demand));
     purchase(root.putObject("purchase"));
     ArrayNode capacities = root.putArray("piecesPerSheet");
     plan.capacities().forEach(capacity -> capacity(capacities.addObject(), capacity));
     ArrayNode sheets = root.putArray("sheets");
-    List<List<String>> labels = plan.labels();
     for (int i = 0; i < plan.layouts().size(); i++) {
-      sheet(sheets.addObject(), i + 1, plan.layouts().get(i), labels.get(i));
+      ObjectNode node = sheets.addObject();
+      sheet(node, i + 1, plan.layouts().get(i), labels.get(i));
+      node.put("cutFile", SheetFiles.clean(i + 1, plan.job().machine()));
+      node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }
     return root;
+  }
+
+  private static void share(ObjectNode node, BatchPlan.Share share) {
+    node.put("letter", share.member().tag());
+    node.put("title", share.member().job().title());
+    node.put("pieces", share.pieces());
+    node.put("areaTaken", decimal(share.area()));
+    node.put("partOfArea", decimal(share.part()));
+    node.put("cost", share.cost().minorUnits());
+    ArrayNode sheets = node.putArray("sheets");
+    share.sheets().forEach(sheets::add);
   }
 
   private void cutting(ObjectNode node) {
     node.put("kerf", decimal(plan.job().cutting().kerf().millimetres()));
     node.put("spacing", decimal(plan.job().cutting().spacing().millimetres()));
     node.put("margin", decimal(plan.job().cutting().margin().millimetres()));
+  }
+
+  /** How outlines in the files for machines differ from the finished size. */
+  private void machine(ObjectNode node) {
+    MachineSetup setup = plan.job().machine();
+    CutForm form = setup.form(plan.job().cutting());
+    node.put("outlines", setup.isOffset() ? "offset" : "finished");
+    node.put("grownBy", decimal(form.grown()));
+    node.put("linesWithin", decimal(form.linesWithin()));
+    node.put("tabGaps", form.tabs());
+    node.put("tabGap", decimal(form.tabGap()));
+    node.put("dxfUnit", setup.dxfUnit().symbol());
   }
 
   private static void piece(ObjectNode node, Demand demand) {
@@ -111,8 +157,19 @@ public final class PlanJson {
       entry.put("sheet", line.product().stock().name());
       entry.put("bought", line.bought());
       entry.put("used", line.used());
+      entry.put("each", line.each().minorUnits());
+      entry.put("storeCuts", line.cuts());
+      entry.put("storeCutting", line.cutting().minorUnits());
       entry.put("cost", line.cost().minorUnits());
     }
+    node.put("tax", plan.job().terms().tax().on(plan.purchase().sheetCost()).minorUnits());
+    plan.carriedWhole()
+        .ifPresent(
+            whole -> {
+              ObjectNode other = node.putObject("carriedWhole");
+              other.put("sheets", whole.sheets());
+              other.put("cost", whole.sheetCost().minorUnits());
+            });
     node.put("cost", plan.purchase().sheetCost().minorUnits());
     node.put("costBound", plan.purchase().bound().money().minorUnits());
     node.put("sheetsBound", plan.purchase().bound().sheets());

@@ -5,7 +5,7 @@ import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.plan.Capacity;
 import curvestock.plan.Plan;
-import curvestock.purchase.PurchaseLine;
+import curvestock.sheet.SheetStock;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ public final class PlanSummary {
         .ifPresent(report -> lines.addAll(HelixSummary.warnings(report)));
     lines.add("");
     pieces(lines);
-    buy(lines);
+    lines.addAll(new BuyLines(plan).lines());
     capacities(lines);
     sheets(lines);
     if (plan.stopped()) {
@@ -49,43 +49,26 @@ public final class PlanSummary {
 
   private void pieces(List<String> lines) {
     lines.add("Pieces to cut");
-    for (Demand demand : job.demands()) {
+    List<Demand> wanted = job.wanted();
+    for (int i = 0; i < wanted.size(); i++) {
+      Demand demand = job.demands().get(i);
+      int spare = demand.count() - wanted.get(i).count();
       lines.add(
           String.format(
               Locale.ROOT,
-              "  %4d x %s  %s",
+              "  %4d x %s  %s%s%s",
               demand.count(),
               demand.piece().id(),
-              demand.piece().name()));
+              demand.piece().name(),
+              demand
+                  .piece()
+                  .thickness()
+                  .map(t -> ", " + style.formatGiven(t) + " thick")
+                  .orElse(""),
+              spare > 0
+                  ? ", " + spare + (spare == 1 ? " of them a spare" : " of them spares")
+                  : ""));
     }
-  }
-
-  private void buy(List<String> lines) {
-    lines.add("");
-    lines.add("Sheets");
-    for (PurchaseLine line : plan.purchase().lines()) {
-      String cost = line.cost().minorUnits() == 0 ? "on hand" : line.cost().format(job.currency());
-      String size =
-          style.format(line.product().stock().length())
-              + " x "
-              + style.format(line.product().stock().width())
-              + " x "
-              + style.formatGiven(line.product().stock().nominalThickness());
-      lines.add(
-          String.format(
-              Locale.ROOT,
-              "  %4d x %s (%s)  %s%s",
-              line.bought(),
-              line.product().stock().name(),
-              size,
-              cost,
-              line.bought() > line.used() ? ", " + line.used() + " of them cut" : ""));
-    }
-    lines.add(
-        "  Cost "
-            + plan.purchase().sheetCost().format(job.currency())
-            + ": "
-            + plan.purchase().gapSentence(job.currency()));
   }
 
   private void capacities(List<String> lines) {
@@ -137,6 +120,26 @@ public final class PlanSummary {
               Leftover.of(layout).describe(style)));
     }
     lines.add("  all sheets: " + percent(plan.areaYield()) + " becomes pieces");
+    left(lines);
+  }
+
+  private void left(List<String> lines) {
+    List<SheetStock> stock = plan.stockAfter();
+    if (stock.isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add("Left over, kept in remnants.yaml for the next job");
+    for (SheetStock sheet : stock) {
+      lines.add(
+          String.format(
+              Locale.ROOT,
+              "  %4d x %s x %s  %s",
+              sheet.available().orElse(1),
+              style.formatDown(sheet.length()),
+              style.formatDown(sheet.width()),
+              sheet.name()));
+    }
   }
 
   private static String percent(double share) {

@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.compare.Division;
 import curvestock.units.Angle;
 
 /** What people call a segment: {@code quarters (90°)}, or by its angle alone. */
@@ -21,6 +22,34 @@ final class SegmentName {
   };
 
   private SegmentName() {}
+
+  /** For a sentence: {@code 17 quarters (90°) with sixths (60°) above them}. */
+  static String plural(Division division) {
+    return division
+        .lower()
+        .map(
+            run ->
+                run.count()
+                    + " "
+                    + plural(run.segment())
+                    + " with "
+                    + plural(division.segment())
+                    + " above them")
+        .orElse(plural(division.segment()));
+  }
+
+  /** For a table: {@code 17 x 1/4 + 1/6}. */
+  static String brief(Division division) {
+    return division.isMixed() ? tick(division) : brief(division.segment());
+  }
+
+  /** For a chart's axis. */
+  static String tick(Division division) {
+    return division
+        .lower()
+        .map(run -> run.count() + " x " + tick(run.segment()) + " + " + tick(division.segment()))
+        .orElse(tick(division.segment()));
+  }
 
   /** For a sentence. */
   static String plural(Angle angle) {

@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.machine.MachineSetup;
 import java.util.Locale;
 
 /** Names of the files of one sheet in the result folder. */
@@ -12,9 +13,31 @@ public final class SheetFiles {
     return String.format(Locale.ROOT, "sheets/sheet-%02d.svg", number);
   }
 
-  /** The drawing for machines: outlines and marks only, exactly as large as the sheet. */
-  public static String clean(int number) {
-    return String.format(Locale.ROOT, "sheets/sheet-%02d-cut.svg", number);
+  /** The SVG for machines, exactly as large as the sheet; its name says if outlines are offset. */
+  public static String clean(int number, MachineSetup setup) {
+    return cut(String.format(Locale.ROOT, "sheets/sheet-%02d-", number), setup) + ".svg";
+  }
+
+  /** The DXF for machines; its name says the unit. */
+  public static String dxf(int number, MachineSetup setup) {
+    return cut(String.format(Locale.ROOT, "sheets/sheet-%02d-", number), setup)
+        + "-"
+        + setup.dxfUnit().symbol()
+        + ".dxf";
+  }
+
+  /** The SVG of the test cut. */
+  public static String testCut(MachineSetup setup) {
+    return cut("test-", setup) + ".svg";
+  }
+
+  /** The DXF of the test cut. */
+  public static String testCutDxf(MachineSetup setup) {
+    return cut("test-", setup) + "-" + setup.dxfUnit().symbol() + ".dxf";
+  }
+
+  private static String cut(String stem, MachineSetup setup) {
+    return stem + (setup.isOffset() ? "cut-offset" : "cut");
   }
 
   /** The picture for looking at. */

@@ -3,12 +3,23 @@ package curvestock.report;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A plain text table: the first column flush left, the others flush right. */
+/**
+ * A plain text table: the first column flush left, the others flush right; the last flush left too
+ * if wanted.
+ */
 final class TextTable {
 
   private static final String GAP = "  ";
 
   private final List<List<String>> rows = new ArrayList<>();
+
+  private boolean lastLeft;
+
+  /** The last column flush left: words. */
+  TextTable wordsLast() {
+    lastLeft = true;
+    return this;
+  }
 
   TextTable row(List<String> cells) {
     rows.add(List.copyOf(cells));
@@ -26,11 +37,12 @@ final class TextTable {
     return rows.stream().map(row -> line(row, widths)).toList();
   }
 
-  private static String line(List<String> row, int[] widths) {
+  private String line(List<String> row, int[] widths) {
     StringBuilder line = new StringBuilder();
     for (int c = 0; c < row.size(); c++) {
       String pad = " ".repeat(widths[c] - row.get(c).length());
-      line.append(c == 0 ? row.get(c) + pad : GAP + pad + row.get(c));
+      boolean left = c == 0 || (lastLeft && c == widths.length - 1);
+      line.append(c == 0 ? "" : GAP).append(left ? row.get(c) + pad : pad + row.get(c));
     }
     return line.toString().stripTrailing();
   }

@@ -57,6 +57,15 @@ public record SheetStock(
     }
   }
 
+  /**
+   * How far measured thicknesses may lie apart and still count as one: 1/32 in, half the width of
+   * the band that PS 1-19 allows a panel of 1/4 to 3/4 in.
+   */
+  public static final Length SAME_THICKNESS = Length.ofMillimetres(25.4 / 32);
+
+  /** Nominal thicknesses are words: they are the same or not, but for rounding. */
+  private static final double SAME_NOMINAL = 0.05;
+
   /** A whole rectangular sheet, in any number, its grain along x. */
   public static SheetStock rectangle(
       String name, Length length, Length width, Length thickness, Money price) {
@@ -69,6 +78,30 @@ public record SheetStock(
         price,
         OptionalInt.empty(),
         Angle.ofDegrees(0));
+  }
+
+  /**
+   * A rectangle sawn from this sheet: of its wood, any number of it, its longer side along x.
+   *
+   * @param alongX extent along this sheet's x, and so for y
+   */
+  public SheetStock part(String partName, Length alongX, Length alongY, Money partPrice) {
+    boolean turned = alongX.compareTo(alongY) < 0;
+    return new SheetStock(
+        partName,
+        turned ? rectangleOutline(alongY, alongX) : rectangleOutline(alongX, alongY),
+        List.of(),
+        thickness,
+        nominalThickness,
+        partPrice,
+        OptionalInt.empty(),
+        Angle.ofDegrees((grain.degrees() + (turned ? 90 : 0)) % 180));
+  }
+
+  /** The same sheet under another name. */
+  public SheetStock named(String other) {
+    return new SheetStock(
+        other, outline, defects, thickness, nominalThickness, price, available, grain);
   }
 
   /** The outline of a rectangular sheet, {@code length} along x and {@code width} along y. */
@@ -98,6 +131,16 @@ public record SheetStock(
   public boolean isRectangle() {
     double box = outline.box().width() * outline.box().height();
     return outline.edges().size() == 4 && Math.abs(outline.area() - box) <= 1e-9 * box;
+  }
+
+  /**
+   * Whether the sheet counts as of that thickness: as measured, within {@link #SAME_THICKNESS}, or
+   * as sold.
+   */
+  public boolean isAsThickAs(Length wanted) {
+    double measured = thickness.minus(wanted).millimetres();
+    double nominal = nominalThickness.minus(wanted).millimetres();
+    return Math.abs(measured) <= SAME_THICKNESS.millimetres() || Math.abs(nominal) <= SAME_NOMINAL;
   }
 
   /** Area of the wood in square millimetres, defects included. */

@@ -57,6 +57,18 @@ public record LengthStyle(LengthUnit unit, int denominator) {
     return (whole ? INCH_FRACTIONS : INCH_DECIMALS).format(length);
   }
 
+  /**
+   * As {@link #format}, but never more than there is: rounded down to the style's fraction, or to a
+   * hundredth of an inch or a tenth of a millimetre. For wood that is left over.
+   */
+  public String formatDown(Length length) {
+    boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
+    double steps = denominator > 0 ? denominator : inches ? 100 : 10;
+    double value = inches ? length.inches() : length.millimetres();
+    double whole = Math.floor(value * steps + WHOLE_STEP) / steps;
+    return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
+  }
+
   /** As {@link #format}, without the unit. */
   public String number(Length length) {
     double value = length.in(unit);

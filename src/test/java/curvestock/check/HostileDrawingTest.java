@@ -253,4 +253,28 @@ class HostileDrawingTest {
       }
     }
   }
+
+  /** Found by noise: the message held all the digits. */
+  @Test
+  void check_numberOfManyDigits_isToldInShort() throws Exception {
+    CheckReport report = check(pathOf("M 0 0 L " + "9".repeat(84_000) + " 0 L 5 5 Z"));
+
+    assertThat(report.findings()).anyMatch(f -> f.message().contains("out of bounds: 9999"));
+    assertThat(report.findings()).allMatch(f -> f.message().length() < 500);
+  }
+
+  @Test
+  void check_nameThatSteersATerminal_isToldOnOnePlainLine() throws Exception {
+    String name = "a\u009b31m\u202e" + "long".repeat(100_000);
+
+    CheckReport report =
+        check(
+            GOOD.replace("id=\"piece-3\"", "id=\"" + name + "\" style=\"\"" + " transform=\"x\"")
+                .replace("data-piece=\"B\"", "data-piece=\"" + name + "\""));
+
+    assertThat(report.findings())
+        .isNotEmpty()
+        .allMatch(f -> f.message().length() < 1_200 && f.message().indexOf(0x9b) < 0)
+        .anyMatch(f -> f.message().contains("\\u009B31m\\u202E"));
+  }
 }

@@ -90,7 +90,13 @@ class LayoutCheckTest {
 
     CheckReport annotated = LayoutCheck.check(svg, Expectation.of(layout));
 
-    assertThat(annotated).isEqualTo(check(layout));
+    // The two begin their outlines at other points, which rounds other coordinates.
+    CheckReport clean = check(layout);
+    assertThat(annotated.findings()).isEqualTo(clean.findings()).isEmpty();
+    assertThat(annotated.counts()).isEqualTo(clean.counts());
+    assertThat(annotated.leastGap().orElseThrow().millimetres())
+        .isCloseTo(
+            clean.leastGap().orElseThrow().millimetres(), Offset.offset(LayoutCheck.ROUNDING));
   }
 
   @ParameterizedTest
@@ -402,8 +408,8 @@ class LayoutCheckTest {
   void check_ringWithoutItsHole_findsTheShape() throws Exception {
     Layout right = SampleLayouts.mixed();
     String svg = SheetDrawing.clean(right);
-    int hole = svg.indexOf(" M ", svg.indexOf("piece-1"));
-    String filled = svg.substring(0, hole) + svg.substring(svg.indexOf("\"/>", hole));
+    int hole = svg.indexOf("<path id=\"piece-1-hole-1\"");
+    String filled = svg.substring(0, hole) + svg.substring(svg.indexOf("/>", hole) + 2);
 
     CheckReport report = LayoutCheck.check(filled, Expectation.of(right));
 

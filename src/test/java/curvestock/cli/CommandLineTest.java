@@ -461,4 +461,22 @@ class CommandLineTest {
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.out()).contains("Usage", "plan");
   }
+
+  @Test
+  void completion_isAScriptThatKnowsTheCommandsAndOptions() {
+    Run run = run("completion");
+
+    assertThat(run.code()).isZero();
+    assertThat(run.out())
+        .startsWith("#!/usr/bin/env bash")
+        .contains("complete", "curvestock", "plan", "compare", "--effort", "--force");
+  }
+
+  @Test
+  void help_saysHowToStartAndWhatTheExitCodesMean() {
+    String help = run("--help").out();
+
+    assertThat(help).contains("To start:", "schema --example", "Exit codes:", "the answer is no");
+    assertThat(help.lines()).allMatch(line -> line.length() <= 80);
+  }
 }

@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 record CommandRun(int code, String out, String err) {
 
   static CommandRun of(String... args) {
+    System.setProperty("curvestock.cache", "off");
     PrintStream out = System.out;
     PrintStream err = System.err;
     ByteArrayOutputStream said = new ByteArrayOutputStream();

@@ -49,11 +49,15 @@ class HelixCommandTest {
             "schedule.csv",
             "supports.csv",
             "shopping.csv",
+            "joints.csv",
+            "cutting-list.csv",
             "helix.json",
             "helix.txt")) {
       assertThat(out.resolve(name)).isNotEmptyFile();
     }
-    assertThat(Files.readString(out.resolve("helix.txt"))).isEqualTo(firstPart(run.out()));
+    String written = Files.readString(out.resolve("helix.txt"));
+    assertThat(written.lines()).containsSubsequence(firstPart(run.out()).lines().toList());
+    assertThat(written).contains("Cutting list: ", "Assembly, from", "Heights to check at every");
   }
 
   private static String firstPart(String printed) {
@@ -134,6 +138,63 @@ class HelixCommandTest {
     assertThat(run.out())
         .contains("room to the inner supports: fails")
         .contains("make the side margin");
+  }
+
+  /**
+   * Impossible no. 1: too many turns for the climb. By hand: 32 mm over the rails and 9.2 mm of
+   * wood and track take 41.2 mm a turn; 135 mm of climb allow at most 3.27 turns in the open, but
+   * the straight at the entry lies under the ring where it has not climbed a whole turn: 3 turns.
+   */
+  @Test
+  void impossible_tooManyTurns_isToldWhatWouldWork() throws IOException {
+    CommandRun run =
+        run(
+            HelixJob.with("turns: 2 1/4", "turns: 5 1/4")
+                .replace("rise-per-turn: 60", "climb: 135")
+                .replace(
+                    "joint: {plate: {length: 60, inset: 12, screws-each-side: 2}}",
+                    "joint: two-layers")
+                .replace("thickness: 6.2", "thickness: 3.1"),
+            "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out())
+        .contains("free height in the open: fails", "mend: take a rise of at least 41.2 mm a turn")
+        .contains("What would work, all else as stated and the same climb")
+        .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
+  }
+
+  /** Impossible no. 2: too steep for its radius; the radius that would do is planned whole. */
+  @Test
+  void impossible_tooSteep_isToldTheRadiusThatWouldWork() throws IOException {
+    CommandRun run =
+        run(
+            HelixJob.with(
+                "rise-per-turn: 60", "rise-per-turn: 60\n  steepest-grade: 1.5\n  exit: 90"),
+            "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    // 60 mm at 1.5 % are 4000 mm round: 636.62 mm; the leads climb less there, so a little more.
+    assertThat(run.out())
+        .contains("grade: fails: 2.89 %", "or 636.62 mm with the turns as they are")
+        .containsPattern(
+            "inner track at 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
+  }
+
+  /** Impossible no. 3: a vehicle that touches the rods; the width that clears them is planned. */
+  @Test
+  void impossible_tooNarrow_isToldTheWidthThatWouldWork() throws IOException {
+    CommandRun run =
+        run(
+            HelixJob.with(
+                "tallest: 30,",
+                "tallest: 30, longest: {height: 28, length: 130, width: 24, truck-centres: 95},"),
+            "--no-sheets");
+
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out())
+        .contains("room to the inner supports: fails", "mend: make the side margin")
+        .containsPattern("roadbed as wide as \\d+ mm \\(now 70 mm\\): 60 mm a turn");
   }
 
   @Test

@@ -24,7 +24,7 @@ class ComparerTest {
   private static final Angle EIGHTH = Angle.ofDegrees(45);
 
   private static Question asking(Angle... angles) {
-    return new Question(List.of(angles), false, OptionalInt.empty());
+    return new Question(List.of(angles), false, OptionalInt.empty(), false);
   }
 
   private static Comparison compare(Job job, Question question) throws Infeasible {
@@ -48,21 +48,25 @@ class ComparerTest {
 
     assertThat(quarters.pieces()).isEqualTo(10);
     assertThat(quarters.joints()).isEqualTo(9);
-    assertThat(quarters.splicePlates()).isEqualTo(9);
+    assertThat(quarters.parts().plates()).isEqualTo(9);
     // Handbook: perimeter t(R+r)+2(R−r) of ten quarters; chord 2R·sin 45°, depth R − r·cos 45°.
-    assertThat(quarters.cutLength().inches()).isCloseTo(10 * (Math.PI / 2 * 40 + 8), within(1e-6));
-    assertThat(quarters.chord().inches()).isCloseTo(44 * Math.sqrt(0.5), within(1e-9));
-    assertThat(quarters.depth().inches()).isCloseTo(22 - 18 * Math.sqrt(0.5), within(1e-9));
+    // Nine splice plates of 5 x 3 1/2 in besides.
+    assertThat(quarters.cutLength().inches())
+        .isCloseTo(10 * (Math.PI / 2 * 40 + 8) + 9 * 17, within(1e-6));
+    assertThat(quarters.largest().length().inches()).isCloseTo(44 * Math.sqrt(0.5), within(1e-9));
+    assertThat(quarters.largest().width().inches())
+        .isCloseTo(22 - 18 * Math.sqrt(0.5), within(1e-9));
     // Area π·R·w per half turn; 695 kg/m³ is the birch table's figure nearest to 1/2 in.
-    double cubicInches = 2.5 * 2 * Math.PI * 20 * 4 * 0.5;
+    double cubicInches = (2.5 * 2 * Math.PI * 20 * 4 + 9 * 5 * 3.5) * 0.5;
     assertThat(quarters.weight()).isCloseTo(cubicInches * 1.6387064e-5 * 695, within(1e-6));
     assertThat(quarters.sheets()).isGreaterThanOrEqualTo(quarters.bound().sheets());
-    assertThat(quarters.perSheet()).isLessThanOrEqualTo(quarters.fill().bound().count());
+    assertThat(quarters.perSheet())
+        .isLessThanOrEqualTo(quarters.fill().orElseThrow().bound().count());
   }
 
   @Test
   void compare_twice_isTheSame() throws Exception {
-    Question question = new Question(List.of(QUARTER), false, OptionalInt.of(2));
+    Question question = new Question(List.of(QUARTER), false, OptionalInt.of(2), false);
 
     Comparison one = compareAll(TestJobs.small(), question);
     Comparison two = compareAll(TestJobs.small(), question);
@@ -77,14 +81,14 @@ class ComparerTest {
 
   @Test
   void reach_isPiecesPerSheetTimesSheets_mostTurnsFirst() throws Exception {
-    Question question = new Question(List.of(QUARTER, EIGHTH), false, OptionalInt.of(3));
+    Question question = new Question(List.of(QUARTER, EIGHTH), false, OptionalInt.of(3), false);
     Comparison comparison = compare(TestJobs.small(), question);
 
     for (Reach reach : comparison.reach()) {
-      int perSheet = option(comparison, reach.angle()).perSheet();
+      int perSheet = option(comparison, reach.division().segment()).perSheet();
       assertThat(reach.pieces()).isEqualTo(3 * perSheet);
       assertThat(reach.turns())
-          .isCloseTo(3 * perSheet * reach.angle().degrees() / 360, within(1e-12));
+          .isCloseTo(3 * perSheet * reach.division().segment().degrees() / 360, within(1e-12));
     }
     assertThat(comparison.reach().get(0).turns())
         .isGreaterThanOrEqualTo(comparison.reach().get(1).turns());
@@ -168,19 +172,20 @@ class ComparerTest {
     Job job = TestJobs.small();
     Comparison comparison = compareAll(job, asking(EIGHTH));
     Sensitivity found = comparison.sensitivity().orElseThrow();
-    SegmentPlan helix = found.option().segments();
     SheetStock main = comparison.mainSheet();
     assertThat(found.steps()).isNotEmpty();
 
     for (Sensitivity.Step step : found.steps()) {
-      Job changed = step.dimension().change(job, helix, main, step.change()).orElseThrow();
-      Packer packer = new Packer(changed.sheets().get(0), changed.cutting(), changed.search());
+      Designs changed = step.dimension().change(Designs.of(job), main, step.change()).orElseThrow();
+      Packer packer =
+          new Packer(
+              changed.job().sheets().get(0), changed.job().cutting(), changed.job().search());
       int count =
           found.byPattern()
-              ? packer.structured(new Segments(changed).piece()).layout().placements().size()
+              ? packer.structured(changed.segment(EIGHTH)).layout().placements().size()
               : packer
                   .most(
-                      new Segments(changed).piece(),
+                      changed.segment(EIGHTH),
                       found.option().perSheet() + 1,
                       curvestock.packing.Control.NONE)
                   .layout()
@@ -202,46 +207,49 @@ class ComparerTest {
         TestJobs.small(
             "{name: panel, size: 4x4 ft, thickness: 1/2, price: 40}",
             "{name: panel, size: 4x8 ft, thickness: 1/2, price: 40}");
-    SegmentPlan helix =
-        new SegmentPlan(6, Length.ofInches(28), Length.ofInches(5.5), Angle.ofDegrees(94.093));
     Job tight =
-        job.with(
-            helix,
+        job.on(
             job.sheets(),
             new curvestock.sheet.Cutting(
                 Length.ofInches(1 / 16.0), Length.ZERO, Length.ofInches(0.25)));
+    Designs designs =
+        new RingDesigns(
+            tight,
+            new SegmentPlan(6, Length.ofInches(28), Length.ofInches(5.5), Angle.ofDegrees(94.093)));
+    Angle lapped = Angle.ofDegrees(94.093);
     Packer packer = new Packer(tight.sheets().get(0), tight.cutting(), tight.search());
     SheetFill fill =
         new SheetFill(
-            packer.structured(new Segments(tight).piece()).layout(),
+            packer.structured(designs.segment(lapped)).layout(),
             12,
             new curvestock.bound.Bound(99, "not asked here"));
 
     assertThat(fill.count()).isEqualTo(12);
     assertThat(fill.spareAlong().inches()).isCloseTo(0.009, within(0.001));
 
-    Job cutShort =
+    Designs cutShort =
         Dimension.SHEET_LENGTH
-            .change(tight, helix, tight.sheets().get(0), Length.ofInches(-1 / 16.0))
+            .change(designs, tight.sheets().get(0), Length.ofInches(-1 / 16.0))
             .orElseThrow();
-    Packer less = new Packer(cutShort.sheets().get(0), cutShort.cutting(), cutShort.search());
-    assertThat(less.structured(new Segments(cutShort).piece()).layout().placements()).hasSize(11);
+    Packer less =
+        new Packer(cutShort.job().sheets().get(0), cutShort.job().cutting(), tight.search());
+    assertThat(less.structured(cutShort.segment(lapped)).layout().placements()).hasSize(11);
   }
 
   @Test
   void scan_steps_areTheLastAnglesThatHoldTheirCount() throws Exception {
-    Question question = new Question(List.of(EIGHTH), true, OptionalInt.empty());
+    Question question = new Question(List.of(EIGHTH), true, OptionalInt.empty(), false);
     Job job = TestJobs.small();
     AngleScan scan = compare(job, question).scan().orElseThrow();
-    Segments segments = new Segments(job);
+    Designs designs = Designs.of(job);
 
     assertThat(scan.steps()).isNotEmpty();
     for (AngleScan.Sample step : scan.steps()) {
       Angle beyond = Angle.ofDegrees(step.angle().degrees() + 0.1);
       Packer packer = new Packer(scan.sheet(), job.cutting(), job.search());
-      assertThat(packer.structured(segments.piece(step.angle())).layout().placements())
+      assertThat(packer.structured(designs.segment(step.angle())).layout().placements())
           .hasSize(step.perSheet());
-      assertThat(packer.structured(segments.piece(beyond)).layout().placements().size())
+      assertThat(packer.structured(designs.segment(beyond)).layout().placements().size())
           .as("a tenth of a degree beyond %s", step.angle())
           .isLessThan(step.perSheet());
     }
@@ -267,11 +275,12 @@ class ComparerTest {
             """);
     SegmentOption quarters = option(compare(job, asking(QUARTER)), QUARTER);
 
-    // 708.3 in at 30 in a minute: 23.61 minutes at 30.00 an hour: 11.81. A joint: 3.00 + 0.75.
-    assertThat(quarters.work().cutMinutes().orElseThrow()).isCloseTo(23.61, within(0.01));
-    assertThat(quarters.work().cutting()).isEqualTo(new Money(1181));
+    // 708.3 in and 153 in of plates at 30 in a minute: 28.71 minutes at 30.00 an hour: 14.36. A
+    // joint: 3.00 + 0.75.
+    assertThat(quarters.work().cutMinutes().orElseThrow()).isCloseTo(28.71, within(0.01));
+    assertThat(quarters.work().cutting()).isEqualTo(new Money(1436));
     assertThat(quarters.work().eachJoint()).isEqualTo(new Money(375));
-    assertThat(quarters.total()).isEqualTo(quarters.sheetCost().plus(new Money(1181 + 9 * 375)));
+    assertThat(quarters.total()).isEqualTo(quarters.sheetCost().plus(new Money(1436 + 9 * 375)));
     // 31.1 in across by 9.27 in deep does not lie in 9 in.
     assertThat(quarters.carried()).isFalse();
   }

@@ -42,8 +42,8 @@ class QuestionTest {
   }
 
   @Test
-  void sheetsOnHand_none_isRefused() {
-    assertThatThrownBy(() -> new Question(List.of(), false, OptionalInt.of(0)))
-        .hasMessageContaining("must be at least 1, but was 0");
+  void sheetsOnHand_belowNone_isRefused() {
+    assertThatThrownBy(() -> new Question(List.of(), false, OptionalInt.of(-1)))
+        .hasMessageContaining("must not be negative, but was -1");
   }
 }

@@ -1,6 +1,7 @@
 package curvestock.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.units.Angle;
 import curvestock.units.Money;
@@ -22,9 +23,10 @@ class RecommendationTest {
       String[] parts = choice.replace("!", "").split(":", -1);
       choices.add(
           new Standing(
-              Angle.ofDegrees(Double.parseDouble(parts[0])),
+              Division.of(Angle.ofDegrees(Double.parseDouble(parts[0]))),
               carried,
               new Money(100 * Long.parseLong(parts[1])),
+              Money.ZERO,
               Integer.parseInt(parts[2]),
               Integer.parseInt(parts[3])));
     }
@@ -53,7 +55,7 @@ class RecommendationTest {
       String choices, long eachJoint, double best, Recommendation.Reason reason) {
     Recommendation found = among(choices, eachJoint);
 
-    assertThat(found.best()).isEqualTo(Angle.ofDegrees(best));
+    assertThat(found.best()).isEqualTo(Division.of(Angle.ofDegrees(best)));
     assertThat(found.reason()).isEqualTo(reason);
   }
 
@@ -63,7 +65,7 @@ class RecommendationTest {
     Recommendation found = among("360:436:4:5 180:204:10:3 120:136:15:2 90:136:20:2", 0);
 
     assertThat(found.dearerJoints())
-        .contains(new Recommendation.Swing(Angle.ofDegrees(180), new Money(1360)));
+        .contains(new Recommendation.Swing(Division.of(Angle.ofDegrees(180)), new Money(1360)));
   }
 
   @Test
@@ -72,7 +74,7 @@ class RecommendationTest {
     Recommendation found = among("33.3:68:56:1 120:136:15:2", 340);
 
     assertThat(found.cheaperJoints())
-        .contains(new Recommendation.Swing(Angle.ofDegrees(33.3), new Money(165)));
+        .contains(new Recommendation.Swing(Division.of(Angle.ofDegrees(33.3)), new Money(165)));
     assertThat(found.dearerJoints()).isEqualTo(Optional.empty());
   }
 
@@ -87,17 +89,37 @@ class RecommendationTest {
         .ifPresent(
             swing ->
                 assertThat(among(choices, swing.eachJoint().minorUnits() + 1).best())
-                    .isEqualTo(swing.angle()));
+                    .isEqualTo(swing.division()));
     found
         .cheaperJoints()
         .ifPresent(
             swing ->
                 assertThat(among(choices, swing.eachJoint().minorUnits() - 1).best())
-                    .isEqualTo(swing.angle()));
+                    .isEqualTo(swing.division()));
   }
 
   @Test
   void swings_leaveOutWhatCannotBeCarried() {
     assertThat(among("180:204:10:3! 120:136:15:2", 0).dearerJoints()).isEmpty();
+  }
+
+  @Test
+  void dearerSheets_nameThePriceAtWhichFewerSheetsWin() {
+    // Thirds: 136 + 15 joints of 3.40 = 51. In 33.3°: 68 + 56 joints = 190.40. Even where
+    // 68 f = 139.40: f = 2.05.
+    Recommendation found = among("33.3:68:56:1 120:136:15:2", 340);
+
+    assertThat(found.dearerSheets().orElseThrow().division())
+        .isEqualTo(Division.of(Angle.ofDegrees(33.3)));
+    assertThat(found.dearerSheets().orElseThrow().factor()).isCloseTo(2.05, within(1e-12));
+    assertThat(found.cheaperSheets()).isEmpty();
+  }
+
+  @Test
+  void cheaperSheets_nameThePriceAtWhichFewerJointsWin() {
+    // Halves: 204 + 34 against 136 + 51: even where 68 f = 17.
+    Recommendation found = among("180:204:10:3 120:136:15:2", 340);
+
+    assertThat(found.cheaperSheets().orElseThrow().factor()).isCloseTo(0.25, within(1e-12));
   }
 }

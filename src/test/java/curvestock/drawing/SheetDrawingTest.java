@@ -79,21 +79,31 @@ class SheetDrawingTest {
 
     String svg = SheetDrawing.clean(single(piece, new Pose(300, 400, 0)));
 
-    // Hand-made: half turn, radii 100 and 200, centre (300, 400) → (300, 819.2), each arc in two.
+    // Hand-made: half turn, radii 100 and 200, centre (300, 400) → (300, 819.2), each arc in
+    // two, begun at the middle of the outer one, away from the corners.
     assertThat(svg)
         .contains(
             "<path id=\"piece-1\" data-piece=\"S\" data-pose=\"300 400 0\" d=\""
-                + "M 300 1019.2 A 200 200 0 0 0 500 819.2 A 200 200 0 0 0 300 619.2 "
-                + "L 300 719.2 A 100 100 0 0 1 400 819.2 A 100 100 0 0 1 300 919.2 Z\"/>");
+                + "M 500 819.2 A 200 200 0 0 0 300 619.2 "
+                + "L 300 719.2 A 100 100 0 0 1 400 819.2 A 100 100 0 0 1 300 919.2 "
+                + "L 300 1019.2 A 200 200 0 0 0 500 819.2 Z\"/>");
   }
 
   @Test
-  void clean_ring_isTwoClosedPartsOfFourArcs() throws Exception {
+  void clean_ring_isItsHoleAndThenItsOutsideOfFourArcsEach() throws Exception {
     String svg = SheetDrawing.clean(single(SampleLayouts.RING, new Pose(600, 600, 1)));
-    String data = elements(parse(svg), "path").get(1).getAttribute("d");
+    List<Element> cuts =
+        elements(parse(svg), "path").stream()
+            .filter(path -> path.getAttribute("id").startsWith("piece-"))
+            .toList();
 
-    assertThat(data.split(" ", -1)).filteredOn("A"::equals).hasSize(8);
-    assertThat(data.split(" ", -1)).filteredOn("Z"::equals).hasSize(2);
+    assertThat(cuts)
+        .extracting(path -> path.getAttribute("id"))
+        .containsExactly("piece-1-hole-1", "piece-1");
+    for (Element cut : cuts) {
+      assertThat(cut.getAttribute("d").split(" ", -1)).filteredOn("A"::equals).hasSize(4);
+      assertThat(cut.getAttribute("d").split(" ", -1)).filteredOn("Z"::equals).hasSize(1);
+    }
   }
 
   @Test

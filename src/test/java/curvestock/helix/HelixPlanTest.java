@@ -65,6 +65,7 @@ class HelixPlanTest {
         new HardwarePrices(
             Optional.of(new Money(5)),
             Optional.of(new Money(3)),
+            Optional.of(new Money(40)),
             Optional.empty(),
             Optional.empty(),
             Optional.of(new Money(1200)));
@@ -109,7 +110,8 @@ class HelixPlanTest {
     RodPlan rods =
         new RodPlan(
             plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
-    double metres = rods.cuts().stream().mapToDouble(Length::millimetres).sum() / 1000;
+    double metres =
+        rods.cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
 
     assertThat(Weight.ofRod(mm(8), mm(1000))).isCloseTo(0.3946, within(5e-5));
     assertThat(rods.weight()).isCloseTo(metres * 0.39458, within(1e-3));

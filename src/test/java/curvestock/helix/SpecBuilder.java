@@ -93,7 +93,13 @@ public final class SpecBuilder {
   public static Construction plate(double length, double inset, double thickness) {
     return new Construction.ButtWithPlate(
         new SplicePlate(
-            SplicePlate.Form.RECTANGLE, inches(length), inches(inset), inches(thickness), 2, true));
+            SplicePlate.Form.RECTANGLE,
+            inches(length),
+            inches(inset),
+            inches(thickness),
+            2,
+            mm(4),
+            true));
   }
 
   public static GroundPlan twoTracks(

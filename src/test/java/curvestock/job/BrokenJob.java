@@ -38,7 +38,10 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
           strip: {length: 6 in, width: 4 in}
       search: {seed: 1, effort: normal}
       rates: {feed-per-minute: 20 in, minutes-per-joint: 10, largest-piece: 60x24 in}
+      patterns: {paper: A3}
       """;
+
+  private static final String SEARCH = "search: {seed: 1, effort: normal}";
 
   String text() {
     if (!SOUND.contains(find)) {
@@ -66,6 +69,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
     return List.of(
         seen("curvestock: 1", "curvestock: 2", "1:13", "must be 1, the only format"),
         seen("curvestock: 1\n", "", "1:1", "curvestock: is missing; write `curvestock: 1`"),
+        seen("paper: A3", "paper: A5", "24:19", "one of A4, Letter, A3, Tabloid, roll"),
         seen("title: Test job", "title: [a]", "2:8", "title: must be a text, but was a list"),
         seen("title: Test job", "title:", "2:7", "must be a text, but was nothing"),
         unseen("invented: true", "invented: no", "3:11", "one of true, false, but was \"no\""),
@@ -146,6 +150,15 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         unseen("count: 3", "count: 0x10", "20:12", "but was \"0x10\""),
         seen("count: 3", "count: 99999999999999999999", "20:12", "to 100000"),
         unseen("count: 3", "count: 100000", "1:1", "asks for 100021 pieces"),
+        unseen("count: 3", "count: 99000", "1:1", "or raise the limit by `limits: {sheets:"),
+        unseen(
+            "{length: 6 in, width: 4 in}",
+            "{length: 1 in, width: 1/2 in}",
+            "1:1",
+            "or raise the limit by `limits: {pieces-on-a-sheet:"),
+        seen("search: {", "limits: {sheets: 0}\nsearch: {", "22:18", "whole number from 1 to"),
+        unseen(
+            "search: {", "limits: {packings: 1}\nsearch: {", "1:1", "so 2 packings; more than 1"),
         seen("strip: {", "stripe: {", "21:5", "did you mean \"strip\"?"),
         seen("strip: {length: 6 in, width: 4 in}", "strip: 6x4 in", "21:12", "must be a block"),
         seen(
@@ -182,6 +195,17 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         seen("minutes-per-joint: 10", "minute-per-joint: 9", "23:33", "did you mean \"minutes-per"),
         unseen("per-minute: 20 in", "per-minute: 20", "23:26", "\"20\" has no unit"),
         seen("largest-piece: 60x24 in", "largest-piece: big", "23:71", "two lengths such as"),
+        seen(SEARCH, SEARCH + "\nmachine: {outlines: bigger}", "23:21", "finished, offset"),
+        unseen(SEARCH, SEARCH + "\nmachine: {lines-within: 1 mm}", "23:25", "to 0.2 mm"),
+        seen(SEARCH, SEARCH + "\nmachine: {colours: {cut: red}}", "23:26", "\"#ff0000\""),
+        unseen(
+            SEARCH, SEARCH + "\nmachine: {colours: {cut: '#6b6b6b'}}", "23:10", "must all differ"),
+        seen(SEARCH, SEARCH + "\nmachine: {colours: {cutt: '#ff0000'}}", "23:21", "mean \"cut\"?"),
+        seen(SEARCH, SEARCH + "\nmachine: {tabs: {count: 4}}", "23:17", "write `width: 1/4 in`"),
+        seen(
+            SEARCH, SEARCH + "\nmachine: {tabs: {width: 5 mm, count: 0}}", "23:38", "from 1 to 20"),
+        seen(SEARCH, SEARCH + "\nmachine: {bed: big}", "23:16", "two lengths such as"),
+        seen(SEARCH, SEARCH + "\nmachine: {dxf: {unit: ft}}", "23:23", "one of mm, in"),
         seen("sheets:\n", "stock:\n", "5:1", "unknown key \"stock\""));
   }
 }

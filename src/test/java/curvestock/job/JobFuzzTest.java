@@ -101,7 +101,7 @@ class JobFuzzTest {
   }
 
   private static void assertLocated(List<Problem> problems, String text, String context) {
-    long lines = text.chars().filter(c -> c == '\n' || c == '\r' || c == 0x85).count() + 1;
+    long lines = text.chars().filter(c -> c == '\n' || c == '\r').count() + 1;
     assertThat(problems).as(context).isNotEmpty();
     for (Problem problem : problems) {
       assertThat(problem.line()).as(context).isBetween(1, (int) lines);

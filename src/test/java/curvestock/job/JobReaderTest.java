@@ -2,9 +2,12 @@ package curvestock.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.catchThrowable;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.machine.MachineSetup;
+import curvestock.machine.Operation;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Grain;
@@ -294,19 +297,77 @@ class JobReaderTest {
   }
 
   @Test
+  void machine_leftOut_isTheDefault() {
+    assertThat(read(BrokenJob.SOUND).machine()).isEqualTo(MachineSetup.DEFAULT);
+  }
+
+  @Test
+  void machine_givenInFull_isRead() {
+    MachineSetup machine =
+        read(BrokenJob.SOUND
+                + """
+                machine:
+                  outlines: offset
+                  lines-within: 0.05 mm
+                  letters: none
+                  colours: {cut: "#FF0000", mark: "#0000ff"}
+                  line-width: 0.01 mm
+                  tabs: {width: 1/4 in, count: 3}
+                  bit: 1/4 in
+                  bed: 48 x 24 in
+                  dxf: {unit: in, edges: separate}
+                """)
+            .machine();
+
+    assertThat(machine.isOffset()).isTrue();
+    assertThat(machine.linesWithin()).contains(Length.ofMillimetres(0.05));
+    assertThat(machine.letters()).isEqualTo(MachineSetup.Letters.NONE);
+    assertThat(machine.colours())
+        .containsEntry(Operation.CUT, "#ff0000")
+        .containsEntry(Operation.SHEET, Operation.SHEET.colour());
+    assertThat(machine.tabs().orElseThrow().form()).isEqualTo(MachineSetup.Tabs.Form.GAPS);
+    assertThat(machine.bed().orElseThrow().length()).isEqualTo(Length.ofInches(48));
+    assertThat(machine.dxfJoined()).isFalse();
+    // Half of 1/8 in; a gap is the wood and the kerf.
+    assertThat(machine.form(read(BrokenJob.SOUND).cutting()).words())
+        .isEqualTo("grown 1.5875 mm, tabs 3 of 9.525 mm, lines within 0.05 mm");
+  }
+
+  /** Tabs for a program that offsets its tool leave the outline whole. */
+  @Test
+  void tabs_ofFinishedOutlines_areMarksUnlessSaid() {
+    String tabs = BrokenJob.SOUND + "machine: {tabs: {width: 5 mm, count: 2}}";
+
+    assertThat(read(tabs).machine().tabs().orElseThrow().form())
+        .isEqualTo(MachineSetup.Tabs.Form.MARKS);
+  }
+
+  @Test
   void rates_givenInPart_leaveTheRestOpen() {
     Rates rates = read(BrokenJob.SOUND).rates();
 
     assertThat(rates.feedPerMinute()).contains(Length.ofInches(20));
     assertThat(rates.minutesPerJoint()).hasValue(10);
     assertThat(rates.machinePerHour()).isEqualTo(Money.ZERO);
-    assertThat(rates.largestPiece())
-        .contains(new Rates.Opening(Length.ofInches(60), Length.ofInches(24)));
+    assertThat(rates.openings())
+        .contains(new Rates.Opening("the stated", Length.ofInches(60), Length.ofInches(24)));
     assertThat(rates.costSomething()).isFalse();
   }
 
   @Test
   void rates_leftOut_costNothing() {
     assertThat(read(BrokenJob.SOUND.replaceAll("rates:.*", "")).rates()).isEqualTo(Rates.NONE);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "count: 3, count: 99000, sheets: 1200",
+    "'length: 6 in, width: 4 in', 'length: 1 in, width: 1/2 in', pieces-on-a-sheet: 9000",
+  })
+  void read_bigJobWithRaisedLimit_isRead(String find, String put, String limit) {
+    String big = BrokenJob.SOUND.replace(find, put);
+
+    assertThat(catchThrowable(() -> read(big))).isInstanceOf(JobException.class);
+    assertThat(read(big + "limits: {" + limit + "}\n").demands()).hasSize(2);
   }
 }

@@ -159,4 +159,16 @@ class TreeReaderTest {
     assertThat(Words.nearest("blade", List.of("kerf", "extra", "margin"))).isEmpty();
     assertThat(Words.nearest("k".repeat(100_000), List.of("kerf"))).isEmpty();
   }
+
+  /** Found by noise: such line breaks put the place of a later problem off the end of the file. */
+  @ParameterizedTest
+  @CsvSource({"0x85", "0x2028", "0x2029"})
+  void read_withARareLineBreak_isRefusedWhereItStands(int character) {
+    assertThat(problems("curvestock: 1\ntitle: a" + Character.toString(character) + "b\n"))
+        .singleElement()
+        .extracting(Problem::toString)
+        .asString()
+        .startsWith("job.yaml:2:9: ")
+        .contains("is not allowed in a text file");
+  }
 }

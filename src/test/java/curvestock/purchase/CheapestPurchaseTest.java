@@ -166,6 +166,57 @@ class CheapestPurchaseTest {
   }
 
   @Test
+  void choose_panelsOfOneSheet_areBoughtTogether() {
+    SheetStock half = Shop.sheet("half of whole", 4_900, 0);
+    Breakdown halves = new Breakdown(List.of(new Panel(half, 2)), 1, new Money(150));
+    Product ripped = new Product(WHOLE, 1, List.of(), List.of(halves));
+    Purchase purchase = choose(A, wanted(9), List.of(ripped), Shop.layout(half, A, 4));
+    // 4 on a half: three halves, so two sheets are bought and cut, at 50.00 + 1.50 each.
+    assertThat(purchase.layouts()).hasSize(3);
+    assertThat(purchase.sheets()).isEqualTo(2);
+    assertThat(purchase.sheetCost()).isEqualTo(new Money(10_300));
+    assertThat(purchase.lines().get(0).broken()).containsExactly(new BrokenSheets(halves, 2));
+    assertThat(purchase.lines().get(0).cutting()).isEqualTo(new Money(300));
+    assertThat(purchase.lines().get(0).cuts()).isEqualTo(2);
+  }
+
+  @Test
+  void choose_wholeOrRipped_countTogetherForThePriceBreak() {
+    SheetStock half = Shop.sheet("half of whole", 4_900, 0);
+    List<Breakdown> ways =
+        List.of(
+            Breakdown.whole(WHOLE), new Breakdown(List.of(new Panel(half, 2)), 1, new Money(100)));
+    Product product = new Product(WHOLE, 1, List.of(new PriceBreak(2, new Money(4000))), ways);
+    Purchase purchase =
+        choose(
+            AB,
+            wanted(10, 8),
+            List.of(product),
+            Shop.layout(WHOLE, AB, 10, 0),
+            Shop.layout(half, AB, 0, 4));
+    // B lies on halves only: one sheet whole and one ripped, both at the price for two.
+    assertThat(purchase.sheetCost()).isEqualTo(new Money(8_100));
+    assertThat(purchase.lines().get(0).broken()).hasSize(2);
+  }
+
+  @Test
+  void choose_everythingOnHand_buysNothing() {
+    SheetStock onHand = Shop.limited(Shop.sheet("remnant", 3_000, 0), 3);
+    Purchase purchase =
+        choose(
+            A,
+            wanted(8),
+            List.of(Product.of(WHOLE), Product.of(onHand)),
+            Shop.layout(WHOLE, A, 10),
+            Shop.layout(onHand, A, 3));
+    assertThat(purchase.sheetCost()).isEqualTo(Money.ZERO);
+    assertThat(purchase.lines())
+        .extracting(line -> line.product().stock().name())
+        .containsExactly("remnant");
+    assertThat(purchase.gap()).isEqualTo(Money.ZERO);
+  }
+
+  @Test
   void choose_sameInputTwice_sameResult() {
     RandomPurchases random = RandomPurchases.large(5, 8, 60, 200);
     Purchase first = new CheapestPurchase(random.problem(), random.limits(), QUICK).choose();

@@ -33,7 +33,6 @@ final class ExactPurchase {
     IntVar[] uses = new IntVar[problem.layouts().size()];
     for (int j = 0; j < uses.length; j++) {
       uses[j] = model.newIntVar(0, most, "uses " + j);
-      sheets.add(uses[j]);
     }
     for (int i = 0; i < problem.demands().size(); i++) {
       LinearExprBuilder held = LinearExpr.newBuilder();
@@ -42,14 +41,24 @@ final class ExactPurchase {
       }
       model.addGreaterOrEqual(held, problem.demands().get(i).count());
     }
-    for (int p = 0; p < problem.products().size(); p++) {
+    for (Product product : problem.products()) {
       LinearExprBuilder used = LinearExpr.newBuilder();
-      for (int j = 0; j < uses.length; j++) {
-        if (problem.productOf(problem.layouts().get(j)) == p) {
-          used.add(uses[j]);
+      for (Breakdown breakdown : product.breakdowns()) {
+        IntVar broken = model.newIntVar(0, most, "broken");
+        used.add(broken);
+        sheets.add(broken);
+        money.addTerm(broken, breakdown.cutting().minorUnits());
+        for (Panel panel : breakdown.panels()) {
+          LinearExprBuilder cut = LinearExpr.newBuilder();
+          for (int j = 0; j < uses.length; j++) {
+            if (problem.layouts().get(j).sheet().equals(panel.stock())) {
+              cut.add(uses[j]);
+            }
+          }
+          model.addLessOrEqual(cut, LinearExpr.term(broken, panel.perSheet()));
         }
       }
-      buy(problem.products().get(p), used, most);
+      buy(product, used, most);
     }
   }
 

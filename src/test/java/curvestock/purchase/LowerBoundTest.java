@@ -204,7 +204,7 @@ class LowerBoundTest {
                 .sum();
         assertThat(weight)
             .as(cover.name())
-            .isLessThanOrEqualTo(cover.perSheet().get(problem.productOf(layout)));
+            .isLessThanOrEqualTo(cover.perSheet().get(problem.panelOf(layout)));
       }
     }
   }

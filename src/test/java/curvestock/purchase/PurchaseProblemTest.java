@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
-import curvestock.units.Money;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -58,23 +57,14 @@ class PurchaseProblemTest {
   }
 
   @Test
-  void new_differentThicknesses_saysWhich() {
-    SheetStock thick =
-        SheetStock.rectangle(
-            "thick",
-            Length.ofMillimetres(100),
-            Length.ofMillimetres(100),
-            Length.ofMillimetres(18),
-            new Money(1));
+  void new_pieceOnSheetOfAnotherThickness_isRefused() {
+    List<Piece> thin = List.of(AB.get(0).ofThickness(Length.ofMillimetres(6)));
     assertThatThrownBy(
             () ->
                 new PurchaseProblem(
-                    Shop.demands(AB, 3, 3),
-                    List.of(Product.of(SHEET), Product.of(thick)),
-                    List.of(Shop.layout(SHEET, AB, 5, 5))))
+                    Shop.demands(thin, 3), ONE, List.of(Shop.layout(SHEET, thin, 5))))
         .hasMessage(
-            "all sheets of one purchase must have one thickness, but ply is 12.0 mm and thick is"
-                + " 18.0 mm");
+            "piece A must be cut from a sheet of its thickness, but a layout has it on ply");
   }
 
   @Test

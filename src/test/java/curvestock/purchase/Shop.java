@@ -78,8 +78,13 @@ final class Shop {
   static PackingLimits areaLimits(List<Demand> demands, List<Product> products) {
     List<SheetLimit> limits = new ArrayList<>();
     List<Double> areas = demands.stream().map(demand -> demand.piece().shape().area()).toList();
-    for (Product product : products) {
-      double capacity = product.stock().area();
+    List<Panel> panels =
+        products.stream()
+            .flatMap(product -> product.breakdowns().stream())
+            .flatMap(breakdown -> breakdown.panels().stream())
+            .toList();
+    for (Panel panel : panels) {
+      double capacity = panel.stock().area();
       List<Integer> counts =
           areas.stream().map(area -> (int) Math.floor(capacity * (1 + 1e-9) / area)).toList();
       limits.add(new SheetLimit(capacity, areas, counts, "area"));

@@ -29,7 +29,8 @@ class CompareReportTest {
         new Question(
             List.of(Angle.ofDegrees(90), Angle.ofDegrees(60), Angle.ofDegrees(45)),
             true,
-            OptionalInt.of(2));
+            OptionalInt.of(2),
+            false);
     comparison = new Comparer(TestJobs.small(), question, TestJobs.untilPlanned()).compare();
   }
 
@@ -46,7 +47,7 @@ class CompareReportTest {
     for (JsonNode choice : choices) {
       String name = SegmentName.brief(Angle.ofDegrees(choice.get("angle").asDouble()));
       List<String> rows = text.stream().filter(line -> line.startsWith(name + " ")).toList();
-      assertThat(rows).as(name).hasSize(2);
+      assertThat(rows).as(name).hasSize(3);
       assertThat(rows.get(0).substring(name.length()).strip().split(" +", -1))
           .startsWith(
               choice.get("pieces").asText(),
@@ -83,7 +84,7 @@ class CompareReportTest {
         new Comparer(
                 TestJobs.smallWith(
                     "rates: {feed-per-minute: 30, machine-per-hour: 12, parts-per-joint: 0.75}\n"),
-                new Question(List.of(Angle.ofDegrees(90)), false, OptionalInt.empty()),
+                new Question(List.of(Angle.ofDegrees(90)), false, OptionalInt.empty(), false),
                 TestJobs.untilPlanned())
             .compare();
     String text = String.join("\n", CompareSummary.of(priced));
@@ -91,7 +92,7 @@ class CompareReportTest {
 
     assertThat(text)
         .contains("to cut")
-        .contains("0:24 h")
+        .contains("0:29 h")
         .contains(quarters.total().format("$"))
         .doesNotContain("assumed: 1/");
   }

@@ -4,6 +4,7 @@ import curvestock.geometry.Arc;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
 import curvestock.geometry.Segment;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.piece.Demand;
@@ -11,6 +12,7 @@ import curvestock.piece.FreeShape;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * The base that carries the helix, as pieces to cut: everywhere under the roadbed, open in the
@@ -68,6 +70,15 @@ public record BaseFrame(Form form, Length innerEdge, Length outerEdge, Length ri
       case SQUARE -> new Demand(Piece.of("base", "quarter of the square base", quarter()), 4);
       case OCTAGON -> new Demand(Piece.of("base", "board of the octagon base", board()), 8);
     };
+  }
+
+  /** Every piece where it lies, the helix's centre at the origin. */
+  public List<Outline> inPlace() {
+    Demand demand = demand();
+    Outline piece = demand.piece().shape().outline();
+    return IntStream.range(0, demand.count())
+        .mapToObj(i -> piece.at(new Pose(0, 0, 2 * Math.PI * i / demand.count())))
+        .toList();
   }
 
   /** Frame: the helix's centre at the origin. */

@@ -5,75 +5,106 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * Riser blocks to cut: those of the first turn grow with the climb, those above are alike wherever
- * the grade is steady.
+ * Riser blocks to cut: those that stand on the base grow with the climb, those between turns are
+ * alike wherever the grade is steady.
  */
 public final class BlockPlan {
 
   /** Blocks within a twentieth of a millimetre are cut alike. */
   private static final double ALIKE = 0.05;
 
-  private final List<Block> blocks = new ArrayList<>();
+  private final List<Group> groups = new ArrayList<>();
   private final List<SupportRow> withoutRoom = new ArrayList<>();
 
   /**
    * Blocks cut alike.
    *
+   * @param id {@code block-1} and so on, by height; as on the cut layouts where they are cut from
+   *     the sheets
    * @param height at the middle
+   * @param slope of an end cut to the incline, rise over run
    * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
    * @param stockLength what it takes of the board: the height and what the sloping ends need
-   * @param firstTurn whether it stands on the base, with a square lower end; else both ends slope
+   * @param onBase whether it stands on the base, with a square lower end; else both ends slope
+   *     alike
+   * @param rows where they stand
    * @param count how many
    */
   public record Block(
-      Length height, Length slopeCut, Length stockLength, boolean firstTurn, int count) {}
+      String id,
+      Length height,
+      double slope,
+      Length slopeCut,
+      Length stockLength,
+      boolean onBase,
+      List<SupportRow> rows,
+      int count) {
+    public Block {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  private record Group(Length height, double slope, Length slopeCut, List<SupportRow> rows) {
+    boolean onBase() {
+      return rows.get(0).standsOnBase();
+    }
+
+    boolean takes(SupportRow row, Length other, Length otherCut) {
+      return onBase() == row.standsOnBase() && near(height, other) && near(slopeCut, otherCut);
+    }
+
+    Block block(int number) {
+      return new Block(
+          "block-" + number,
+          height,
+          slope,
+          slopeCut,
+          height.plus(slopeCut.times(onBase() ? 0.5 : 1)),
+          onBase(),
+          rows,
+          rows.stream().mapToInt(row -> row.edges().supports()).sum());
+    }
+  }
 
   public BlockPlan(WoodBlocks riser, SupportTable table) {
     for (SupportRow row : table.rows()) {
       Length height = row.gap().minus(riser.crossPiece());
       if (height.millimetres() > ALIKE) {
-        add(riser, row, height);
+        add(row, height, riser.along().times(row.slope()));
       } else {
         withoutRoom.add(row);
       }
     }
-    blocks.sort(
-        Comparator.comparing((Block block) -> !block.firstTurn()).thenComparing(Block::height));
+    groups.sort(
+        Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
   }
 
-  private void add(WoodBlocks riser, SupportRow row, Length height) {
-    Length slopeCut = riser.along().times(row.slope());
-    boolean first = row.turn() == 1;
-    int more = row.edges().supports();
-    for (int i = 0; i < blocks.size(); i++) {
-      Block block = blocks.get(i);
-      if (block.firstTurn() == first
-          && near(block.height(), height)
-          && near(block.slopeCut(), slopeCut)) {
-        blocks.set(
-            i,
-            new Block(
-                block.height(),
-                block.slopeCut(),
-                block.stockLength(),
-                first,
-                block.count() + more));
+  private void add(SupportRow row, Length height, Length slopeCut) {
+    for (Group group : groups) {
+      if (group.takes(row, height, slopeCut)) {
+        group.rows().add(row);
         return;
       }
     }
-    Length stock = height.plus(slopeCut.times(first ? 0.5 : 1));
-    blocks.add(new Block(height, slopeCut, stock, first, more));
+    groups.add(new Group(height, row.slope(), slopeCut, new ArrayList<>(List.of(row))));
   }
 
   private static boolean near(Length a, Length b) {
     return Math.abs(a.minus(b).millimetres()) < ALIKE;
   }
 
-  /** First turn's blocks by height, then those between turns. */
+  /** Those on the base by height, then those between turns. */
   public List<Block> blocks() {
-    return List.copyOf(blocks);
+    return IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
+  }
+
+  /** The block under the roadbed there, if there is one. */
+  public Optional<Block> blockUnder(SupportRow row) {
+    return blocks().stream().filter(block -> block.rows().contains(row)).findFirst();
   }
 
   /** Stations where no block is needed or none has room, because the roadbed lies on the base. */
@@ -83,15 +114,15 @@ public final class BlockPlan {
 
   /** All blocks. */
   public int count() {
-    return blocks.stream().mapToInt(Block::count).sum();
+    return blocks().stream().mapToInt(Block::count).sum();
   }
 
   /** Lengths to cut from boards, one for each block. */
-  public List<Length> cuts() {
-    List<Length> cuts = new ArrayList<>();
-    for (Block block : blocks) {
+  public List<BoardCutting.Cut> cuts() {
+    List<BoardCutting.Cut> cuts = new ArrayList<>();
+    for (Block block : blocks()) {
       for (int i = 0; i < block.count(); i++) {
-        cuts.add(block.stockLength());
+        cuts.add(new BoardCutting.Cut(block.id(), block.stockLength()));
       }
     }
     return cuts;

@@ -17,24 +17,44 @@ public final class BoardCutting {
 
   private final StockBoard stock;
   private final double kerf;
-  private final List<List<Length>> boards = new ArrayList<>();
+  private final List<List<Cut>> boards = new ArrayList<>();
   private final List<Double> left = new ArrayList<>();
+
+  /**
+   * A length to cut.
+   *
+   * @param part what it becomes
+   * @param length what it takes of the board, the saw's cut not counted
+   */
+  public record Cut(String part, Length length) {}
+
+  /**
+   * A board with what is cut from it.
+   *
+   * @param cuts from one end, longest first
+   * @param left over at the other end
+   */
+  public record Board(List<Cut> cuts, Length left) {
+    public Board {
+      cuts = List.copyOf(cuts);
+    }
+  }
 
   /**
    * Nests the lengths.
    *
    * @throws IllegalArgumentException if a length is longer than a board
    */
-  public BoardCutting(StockBoard stock, Length kerf, List<Length> cuts) {
+  public BoardCutting(StockBoard stock, Length kerf, List<Cut> cuts) {
     this.stock = stock;
     this.kerf = kerf.millimetres();
-    List<Length> longestFirst = new ArrayList<>(cuts);
-    longestFirst.sort(Comparator.reverseOrder());
+    List<Cut> longestFirst = new ArrayList<>(cuts);
+    longestFirst.sort(Comparator.comparing(Cut::length).reversed());
     longestFirst.forEach(this::place);
   }
 
-  private void place(Length cut) {
-    double need = cut.millimetres();
+  private void place(Cut cut) {
+    double need = cut.length().millimetres();
     if (need > stock.length().millimetres() + ROUNDING) {
       throw new IllegalArgumentException(
           "every length cut from "
@@ -42,7 +62,7 @@ public final class BoardCutting {
               + " must be at most its length ("
               + stock.length()
               + "), but one was "
-              + cut
+              + cut.length()
               + ": state a longer stock, or join lengths");
     }
     int best = -1;
@@ -62,8 +82,12 @@ public final class BoardCutting {
   }
 
   /** What is cut from each board. */
-  public List<List<Length>> boards() {
-    return boards.stream().map(List::copyOf).toList();
+  public List<Board> boards() {
+    List<Board> all = new ArrayList<>();
+    for (int i = 0; i < boards.size(); i++) {
+      all.add(new Board(boards.get(i), Length.ofMillimetres(Math.max(0, left.get(i)))));
+    }
+    return all;
   }
 
   public StockBoard stock() {
@@ -76,7 +100,10 @@ public final class BoardCutting {
    */
   public int leastPossible() {
     List<Double> cuts =
-        boards.stream().flatMap(List::stream).map(cut -> cut.millimetres() + kerf).toList();
+        boards.stream()
+            .flatMap(List::stream)
+            .map(cut -> cut.length().millimetres() + kerf)
+            .toList();
     double board = stock.length().millimetres() + kerf;
     double total = cuts.stream().mapToDouble(Double::doubleValue).sum();
     long large = cuts.stream().filter(cut -> cut > board / 2 + ROUNDING).count();

@@ -20,6 +20,9 @@ import java.util.List;
  */
 public final class HoleRule {
 
+  /** Wood to leave between a hole and a joint or the end of a piece: our own choice, 3/8 in. */
+  public static final Length WOOD_AT_END = Length.ofInches(0.375);
+
   private final HelixSpec spec;
   private final Climb climb;
 

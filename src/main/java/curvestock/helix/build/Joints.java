@@ -3,6 +3,8 @@ package curvestock.helix.build;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.SegmentRun;
+import curvestock.helix.spec.Segmentation;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -40,6 +42,9 @@ public final class Joints {
 
   /** The second layer's joints lie in the middle of the first layer's pieces. */
   private List<Double> circlePlaces(HelixSpec spec, int layer) {
+    if (spec.segmentation().lower().isPresent()) {
+      return mixedPlaces(spec.segmentation(), layer);
+    }
     double segment = spec.segmentation().segment().degrees() / 360 * run;
     double at = spec.segmentation().first().degrees() / 360 * run;
     if (layer == 2) {
@@ -49,6 +54,24 @@ public final class Joints {
     for (int i = 0; at + i * segment < ringLength - NEGLIGIBLE_TURNS * run; i++) {
       places.add(at + i * segment);
     }
+    return places;
+  }
+
+  /** Lower pieces of another angle, then segments to the end. */
+  private List<Double> mixedPlaces(Segmentation segmentation, int layer) {
+    List<Double> ends = new ArrayList<>(List.of(0.0));
+    SegmentRun lower = segmentation.lower().orElseThrow();
+    double end = ringLength - NEGLIGIBLE_TURNS * run;
+    for (int i = 0; ends.get(ends.size() - 1) < end; i++) {
+      double degrees =
+          i < lower.count() ? lower.segment().degrees() : segmentation.segment().degrees();
+      ends.add(ends.get(ends.size() - 1) + degrees / 360 * run);
+    }
+    List<Double> places = new ArrayList<>();
+    for (int i = 1; i < ends.size(); i++) {
+      places.add(layer == 1 ? ends.get(i) : (ends.get(i - 1) + ends.get(i)) / 2);
+    }
+    places.removeIf(at -> at >= end);
     return places;
   }
 

@@ -50,7 +50,7 @@ public record PieceKind(String id, String name, Shape blank, List<Hole> holes, i
   }
 
   /** The blank's outline where it lies at {@code pose}. */
-  Outline at(Pose pose) {
+  public Outline at(Pose pose) {
     return blank.outline().at(pose);
   }
 }

@@ -24,9 +24,15 @@ final class PieceKinds {
         return kind.id();
       }
     }
-    PieceKind kind = new PieceKind(id(kinds.size()), name, blank, holes, 1);
+    PieceKind kind = new PieceKind(id(kinds.size()), unlike(name, blank), blank, holes, 1);
     kinds.add(kind);
     return kind.id();
+  }
+
+  /** Pieces of one outline whose holes differ are told apart by the number of their pattern. */
+  private String unlike(String name, Shape blank) {
+    long before = kinds.stream().filter(kind -> alike(kind.blank(), blank)).count();
+    return before == 0 ? name : name + ", hole pattern " + (before + 1);
   }
 
   List<PieceKind> all() {

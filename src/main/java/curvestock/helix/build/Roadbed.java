@@ -78,6 +78,17 @@ public final class Roadbed {
     return kinds.all();
   }
 
+  /** The kinds by outline alone, whatever their holes: what packing needs to tell apart. */
+  public List<PieceKind> blankKinds() {
+    PieceKinds blanks = new PieceKinds();
+    for (PieceKind kind : kinds()) {
+      for (int i = 0; i < kind.count(); i++) {
+        blanks.add(kind.name(), kind.blank(), List.of());
+      }
+    }
+    return blanks.all();
+  }
+
   /** Numbers of the pieces of one kind, which are interchangeable, in order of climb. */
   public List<String> numbersOf(PieceKind kind) {
     return pieces.stream()

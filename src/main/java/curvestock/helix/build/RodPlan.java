@@ -4,11 +4,12 @@ import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser.ThreadedRods;
 import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
  * Threaded rods, nuts and washers: two rods at each station; on every rod a nut and a washer above
- * and below each turn, and above and below the base.
+ * and below each turn that it carries, and above and below the base.
  */
 public final class RodPlan {
 
@@ -39,12 +40,12 @@ public final class RodPlan {
     this.riser = riser;
     Length ends = riser.thread().diameter().times(NUT_HEIGHTS).plus(riser.endAllowance());
     for (SupportRow row : table.rows()) {
-      if (row.turn() == row.station().places().size()) {
+      if (row.at() == row.station().highest()) {
         Length length = row.underside().plus(spec.plywood()).plus(ends);
-        rods.add(new Rods(row.station(), row.turn(), length));
+        rods.add(new Rods(row.station(), row.station().places().size(), length));
       }
     }
-    rods.sort((a, b) -> Integer.compare(a.station().number(), b.station().number()));
+    rods.sort(Comparator.comparingDouble(each -> each.station().lowest()));
   }
 
   /** By station. */
@@ -73,24 +74,29 @@ public final class RodPlan {
   /** Weight of all rods in kilograms, without nuts. */
   public double weight() {
     return cuts().stream()
-        .mapToDouble(length -> Weight.ofRod(riser.thread().diameter(), length))
+        .mapToDouble(cut -> Weight.ofRod(riser.thread().diameter(), cut.length()))
         .sum();
   }
 
   /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
-  public List<Length> cuts() {
-    List<Length> cuts = new ArrayList<>();
+  public List<BoardCutting.Cut> cuts() {
+    List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Rods each : rods) {
-      for (int i = 0; i < RODS_PER_STATION; i++) {
-        Length left = each.length();
-        while (left.compareTo(riser.stock().length()) > 0) {
-          cuts.add(riser.stock().length());
-          left = left.minus(riser.stock().length());
-        }
-        cuts.add(left);
+      for (String side : List.of("inner", "outer")) {
+        addCuts(cuts, each.station().name() + " " + side, each.length());
       }
     }
     return cuts;
+  }
+
+  private void addCuts(List<BoardCutting.Cut> cuts, String name, Length length) {
+    Length left = length;
+    boolean joined = length.compareTo(riser.stock().length()) > 0;
+    while (left.compareTo(riser.stock().length()) > 0) {
+      cuts.add(new BoardCutting.Cut(name + " (whole)", riser.stock().length()));
+      left = left.minus(riser.stock().length());
+    }
+    cuts.add(new BoardCutting.Cut(joined ? name + " (rest)" : name, left));
   }
 
   /** Coupling nuts that join lengths to rods longer than the stock. */

@@ -16,17 +16,15 @@ import java.util.Optional;
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
 public final class ShoppingList {
 
-  /** White glue, one side spread: common practice, no source. */
-  private static final double GLUE_GRAMS_PER_SQUARE_METRE = 200;
-
-  private static final double SQUARE_MM_PER_SQUARE_M = 1e6;
-
   private final HelixSpec spec;
   private final LengthStyle style;
   private final Roadbed roadbed;
   private final Joints joints;
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
+  private int screws;
+  private Money jointPrice = Money.ZERO;
+  private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
    * Counts everything.
@@ -42,7 +40,6 @@ public final class ShoppingList {
     this.supports = supports;
     addRisers();
     addJointParts();
-    addGlue();
   }
 
   private void addRisers() {
@@ -56,7 +53,7 @@ public final class ShoppingList {
       add(
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),
-          Optional.empty(),
+          spec.prices().coupling(),
           "to join rods longer than the stock");
       String each = "above and below each turn and the base, on every rod";
       String thread = rods.thread().name();
@@ -66,14 +63,22 @@ public final class ShoppingList {
   }
 
   private void addStock(BoardCutting cutting, String what) {
+    riserCutting = Optional.of(cutting);
     int boards = cutting.boards().size();
-    int cuts = cutting.boards().stream().mapToInt(List::size).sum();
+    int cuts = cutting.boards().stream().mapToInt(board -> board.cuts().size()).sum();
     String note =
         cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 
   private void addJointParts() {
+    int first = items.size();
+    addPlatesAndScrews();
+    addGlue();
+    jointPrice = known(items.subList(first, items.size()));
+  }
+
+  private void addPlatesAndScrews() {
     int count = joints.all().size();
     HardwarePrices prices = spec.prices();
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -84,7 +89,8 @@ public final class ShoppingList {
         add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
       String note = plate.screwsEachSide() + " into each piece at each joint";
-      add("screws", plates.screws(), prices.screw(), note);
+      screws = plates.screws();
+      add("screws", screws, prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
       String size = size(beside.length(), beside.height(), beside.thickness());
@@ -113,13 +119,6 @@ public final class ShoppingList {
   }
 
   /** Glued area: plates, laps, or a whole layer. */
-  private double glueGrams() {
-    int count = joints.all().size();
-    double width = spec.ground().width().millimetres();
-    double area = gluedArea(spec.construction(), count, width);
-    return area / SQUARE_MM_PER_SQUARE_M * GLUE_GRAMS_PER_SQUARE_METRE;
-  }
-
   private double gluedArea(Construction construction, int count, double width) {
     if (construction instanceof Construction.ButtWithPlate butt) {
       return new SplicePlates(butt, spec.ground(), 1).shape().area() * count;
@@ -140,12 +139,38 @@ public final class ShoppingList {
     }
   }
 
+  /** How risers are cut from boards or rods; empty where they come from the roadbed's sheets. */
+  public Optional<BoardCutting> riserCutting() {
+    return riserCutting;
+  }
+
   public List<ShoppingItem> items() {
     return List.copyOf(items);
   }
 
+  /** Screws for all joints. */
+  public int screws() {
+    return screws;
+  }
+
+  /** Glue for all joints, or between two layers, in grams. */
+  public double glueGrams() {
+    int count = joints.all().size();
+    double width = spec.ground().width().millimetres();
+    return GluedArea.grams(gluedArea(spec.construction(), count, width));
+  }
+
+  /** Known prices of what the joints take: plates that are bought, screws, glue. */
+  public Money jointPrice() {
+    return jointPrice;
+  }
+
   /** Sum of the known prices. */
   public Money knownPrices() {
+    return known(items);
+  }
+
+  private static Money known(List<ShoppingItem> items) {
     return items.stream().flatMap(item -> item.price().stream()).reduce(Money.ZERO, Money::plus);
   }
 }

@@ -6,6 +6,7 @@ import curvestock.helix.spec.Riser;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
+import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,23 +36,30 @@ public final class SmallParts {
   private void addPlates(HelixSpec spec, int count) {
     if (spec.construction() instanceof Construction.ButtWithPlate butt
         && butt.plate().fromRoadbedSheets()) {
-      demands.add(new SplicePlates(butt, spec.ground(), count).demand());
+      Demand plates = new SplicePlates(butt, spec.ground(), count).demand();
+      Piece plate = ofThickness(plates.piece(), butt.plate().thickness(), spec);
+      demands.add(new Demand(plate, plates.count()));
     }
     if (spec.construction() instanceof Construction.PlatesBeside beside
         && beside.fromRoadbedSheets()) {
       Strip plate = new Strip(beside.length(), beside.height());
-      demands.add(new Demand(Piece.of("side-plate", "side plate", plate), 2 * count));
+      Piece piece = Piece.of("side-plate", "side plate", plate);
+      demands.add(new Demand(ofThickness(piece, beside.thickness(), spec), 2 * count));
     }
+  }
+
+  /** A plate as thick as the roadbed comes from the same sheets, one of another from others. */
+  private static Piece ofThickness(Piece piece, Length thickness, HelixSpec spec) {
+    double apart = thickness.minus(spec.stack().plywood()).millimetres();
+    return Math.abs(apart) <= 0.01 ? piece : piece.ofThickness(thickness);
   }
 
   /** Blocks as rectangles: their sloping ends are cut afterwards. */
   private void addBlocks(Riser.WoodBlocks wood, BlockPlan plan) {
-    int number = 1;
     for (BlockPlan.Block block : plan.blocks()) {
       Strip strip = new Strip(block.stockLength(), wood.along());
       String name = "riser block of " + style.format(block.height());
-      demands.add(new Demand(Piece.of("block-" + number, name, strip), block.count()));
-      number++;
+      demands.add(new Demand(Piece.of(block.id(), name, strip), block.count()));
     }
   }
 

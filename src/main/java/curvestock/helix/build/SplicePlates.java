@@ -1,11 +1,17 @@
 package curvestock.helix.build;
 
+import curvestock.geometry.Arc;
+import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Construction.ButtWithPlate;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.SplicePlate;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
+import curvestock.piece.Drilled;
 import curvestock.piece.Piece;
 import curvestock.piece.Shape;
 import curvestock.piece.Strip;
@@ -13,6 +19,8 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The plates under the joints: their outline, where they may lie, and their screws. */
 public final class SplicePlates {
@@ -71,9 +79,75 @@ public final class SplicePlates {
     return new AnnularSector(ground.bedRadius(), width(), Angle.ofRadians(sweep));
   }
 
-  /** The plates wanted. */
+  /** The plate with its screw holes. */
+  public Shape drilled() {
+    return new Drilled(shape(), holes().stream().map(Hole::rim).toList());
+  }
+
+  /** Where the plate's frame lies under a joint. */
+  public Pose pose(CentreLine line, Joint joint) {
+    Waypoint here = line.at(joint.at());
+    double inwards = line.inwards();
+    if (plate.form() == SplicePlate.Form.CURVED) {
+      Point centre = here.toLeft(inwards * ground.bedRadius().millimetres());
+      return new Pose(centre.x(), centre.y(), here.heading() - inwards * Math.PI / 2);
+    }
+    Point middle = here.toLeft(inwards * ground.bedRadius().minus(middleRadius()).millimetres());
+    return new Pose(middle.x(), middle.y(), here.heading());
+  }
+
+  /**
+   * The least distance, in millimetres, between the plate's outline under a joint and the roadbed's
+   * edges; below zero if it stands out. Taken at the corners and in the middles of the sides, of
+   * which one is always the worst.
+   */
+  public double roomAt(CentreLine line, Joint joint) {
+    double reach = plate.length().millimetres();
+    List<Edge> part = line.portion(joint.at() - reach, joint.at() + reach);
+    double farthest =
+        shape().outline().at(pose(line, joint)).edges().stream()
+            .flatMap(edge -> Stream.of(edge.start(), middle(edge)))
+            .mapToDouble(point -> distance(part, point))
+            .max()
+            .orElseThrow();
+    return ground.width().millimetres() / 2 - farthest;
+  }
+
+  private static Point middle(Edge edge) {
+    return edge instanceof Arc arc ? arc.middle() : edge.start().plus(edge.end()).times(0.5);
+  }
+
+  private static double distance(List<Edge> part, Point point) {
+    return part.stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
+  }
+
+  /** The plates wanted, drilled for their screws. */
   public Demand demand() {
-    return new Demand(Piece.of("plate", "splice plate", shape()), count);
+    return new Demand(Piece.of("plate", "splice plate", drilled()), count);
+  }
+
+  /** A hole for each screw, in the plate's frame. */
+  public List<Hole> holes() {
+    return screwPositions().stream().map(at -> new Hole(at, plate.screwHole())).toList();
+  }
+
+  /** From the joint to each row of screws, along the track. */
+  public Length screwsAlong() {
+    return plate.length().times(0.25);
+  }
+
+  /** From the plate's middle line to each screw of a row, outwards; below zero inwards. */
+  public List<Length> screwsAcross() {
+    return IntStream.range(0, plate.screwsEachSide())
+        .mapToObj(i -> width().times((i + 0.5) / plate.screwsEachSide() - 0.5))
+        .toList();
+  }
+
+  /** Between the rims of neighbouring holes, or a hole and the plate's edge: the least. */
+  public Length woodBetweenScrews() {
+    Length across = width().times(0.5 / plate.screwsEachSide());
+    Length least = across.compareTo(screwsAlong()) < 0 ? across : screwsAlong();
+    return least.minus(plate.screwHole().times(0.5));
   }
 
   /** Screws for all plates. */
@@ -87,11 +161,10 @@ public final class SplicePlates {
    */
   public List<Point> screwPositions() {
     List<Point> positions = new ArrayList<>();
-    double quarter = plate.length().millimetres() / 4;
+    double quarter = screwsAlong().millimetres();
     for (double along : new double[] {-quarter, quarter}) {
-      for (int i = 0; i < plate.screwsEachSide(); i++) {
-        double across = ((i + 0.5) / plate.screwsEachSide() - 0.5) * width().millimetres();
-        positions.add(onPlate(along, across));
+      for (Length across : screwsAcross()) {
+        positions.add(onPlate(along, across.millimetres()));
       }
     }
     return positions;

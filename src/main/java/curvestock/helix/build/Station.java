@@ -3,18 +3,24 @@ package curvestock.helix.build;
 import java.util.List;
 
 /**
- * A place in plan where the turns are held up, the same on every turn.
+ * A place in plan where the roadbed is held up, the same on every turn.
  *
- * @param number from 1, in order of climb
- * @param places distances along the line where a turn passes the station, lowest turn first
+ * @param name as on tables and drawing: {@code S3} on the ring, {@code E1} on the entry's lead,
+ *     {@code X1} on the exit's, each numbered in order of climb
+ * @param places distances along the line where the roadbed passes the station, lowest first
  */
-public record Station(int number, List<Double> places) {
+public record Station(String name, List<Double> places) {
   public Station {
     places = List.copyOf(places);
   }
 
-  /** As on tables and drawing, for example {@code S3}. */
-  public String name() {
-    return "S" + number;
+  /** Where the roadbed passes first, on supports that stand on the base. */
+  public double lowest() {
+    return places.get(0);
+  }
+
+  /** Where it passes last, with nothing above. */
+  public double highest() {
+    return places.get(places.size() - 1);
   }
 }

@@ -7,7 +7,8 @@ import curvestock.units.Length;
  * One turn on one station: what to check with a ruler as the helix is built.
  *
  * @param station which station
- * @param turn from 1
+ * @param part whether it is on the ring or on a lead
+ * @param turn from 1; the entry's lead counts to the first turn, the exit's to the last
  * @param at distance along the line in millimetres
  * @param bearing direction from the centre, counter-clockwise from +x
  * @param edges whether one support in the middle holds it or two at the edges
@@ -19,6 +20,7 @@ import curvestock.units.Length;
  */
 public record SupportRow(
     Station station,
+    Part part,
     int turn,
     double at,
     Angle bearing,
@@ -27,6 +29,18 @@ public record SupportRow(
     Length railTop,
     Length gap,
     double slope) {
+
+  /** Whether the support stands on the base rather than on the turn below. */
+  public boolean standsOnBase() {
+    return at == station.lowest();
+  }
+
+  /** What of the roadbed is held. */
+  public enum Part {
+    ENTRY,
+    RING,
+    EXIT
+  }
 
   /** Where a turn is held. */
   public enum Edges {

@@ -1,6 +1,7 @@
 package curvestock.helix.build;
 
 import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.HeightProfile;
@@ -14,44 +15,59 @@ import java.util.List;
 /**
  * Heights at every station and turn, all from one datum: the base that the supports stand on.
  *
- * <p>On the first turn one support in the middle will do where the bulge is small; above it the
- * supports stand beside the track, at both edges.
+ * <p>Supports stand at both edges, where trains pass between them and where the turn above puts its
+ * load. One in the middle will do on the ring where nothing stands above and the bulge is small; a
+ * straight lead would rock on one.
  */
 public final class SupportTable {
 
-  private final List<SupportRow> rows;
+  private static final double ROUNDING = 1e-6;
+
+  private final HelixSpec spec;
+  private final CentreLine line;
+  private final HeightProfile profile;
+  private final double ringLength;
+  private final boolean bothEverywhere;
+  private final List<SupportRow> rows = new ArrayList<>();
 
   public SupportTable(
       HelixSpec spec, Climb climb, CentreLine line, HeightProfile profile, Stations stations) {
-    boolean both =
+    this.spec = spec;
+    this.line = line;
+    this.profile = profile;
+    ringLength = climb.ringLength();
+    bothEverywhere =
         spec.supports().riser() instanceof Riser.ThreadedRods
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
-    double foot = spec.supports().footHeight().millimetres();
-    double run = climb.runPerTurn().millimetres();
-    rows = new ArrayList<>();
-    for (Station station : stations.all()) {
-      for (int lap = 0; lap < station.places().size(); lap++) {
-        double at = station.places().get(lap);
-        double height = profile.heightAt(at);
-        double gap =
-            lap == 0
-                ? foot + height
-                : height - profile.heightAt(at - run) - spec.plywood().millimetres();
-        Length underside = Length.ofMillimetres(foot + height);
-        rows.add(
-            new SupportRow(
-                station,
-                lap + 1,
-                at,
-                line.bearing(at),
-                lap > 0 || both ? Edges.BOTH : Edges.MIDDLE,
-                underside,
-                underside.plus(spec.railAboveUnderside()),
-                Length.ofMillimetres(gap),
-                profile.slopeAt(at)));
-      }
-    }
+    stations.all().forEach(this::add);
     rows.sort(Comparator.comparingDouble(SupportRow::at));
+  }
+
+  private void add(Station station) {
+    double foot = spec.supports().footHeight().millimetres();
+    double standsOn = 0;
+    for (double at : station.places()) {
+      double underside = foot + profile.heightAt(at);
+      Part part = part(at);
+      boolean middle = part == Part.RING && station.places().size() == 1 && !bothEverywhere;
+      rows.add(
+          new SupportRow(
+              station,
+              part,
+              line.turnAt(at),
+              at,
+              line.bearing(at),
+              middle ? Edges.MIDDLE : Edges.BOTH,
+              Length.ofMillimetres(underside),
+              Length.ofMillimetres(underside).plus(spec.railAboveUnderside()),
+              Length.ofMillimetres(underside - standsOn),
+              profile.slopeAt(at)));
+      standsOn = underside + spec.plywood().millimetres();
+    }
+  }
+
+  private Part part(double at) {
+    return at < -ROUNDING ? Part.ENTRY : at > ringLength + ROUNDING ? Part.EXIT : Part.RING;
   }
 
   /** In order of climb. */
@@ -59,8 +75,13 @@ public final class SupportTable {
     return List.copyOf(rows);
   }
 
-  /** The rows of one turn (from 1). */
+  /** The rows of one turn of the ring (from 1). */
   public List<SupportRow> ofTurn(int turn) {
-    return rows.stream().filter(row -> row.turn() == turn).toList();
+    return rows.stream().filter(row -> row.part() == Part.RING && row.turn() == turn).toList();
+  }
+
+  /** The rows of a lead, or of the whole ring. */
+  public List<SupportRow> of(Part part) {
+    return rows.stream().filter(row -> row.part() == part).toList();
   }
 }

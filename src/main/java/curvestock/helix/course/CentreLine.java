@@ -38,12 +38,13 @@ public final class CentreLine {
     double before = spec.bottom().easement().millimetres();
     double after = spec.top().easement().millimetres();
     double radius = ground.bedRadius().millimetres();
-    start = -before / 2;
     edges = new ArrayList<>();
     Waypoint entry = onCircle(ground, radius, before / (2 * radius));
     if (before > 0) {
       edges.addAll(Easement.into(entry, radius, before, direction));
     }
+    // The arcs of an easement are longer than its spiral by a hair; the ring keeps its distances.
+    start = before / 2 - lengthOf(edges);
     Walker walker = new Walker(entry, edges);
     if (ground.isOval()) {
       double straight = ground.straight().millimetres();
@@ -58,7 +59,11 @@ public final class CentreLine {
     if (after > 0) {
       edges.addAll(Easement.outOf(walker.here(), radius, after, direction));
     }
-    length = edges.stream().mapToDouble(Edge::length).sum();
+    length = lengthOf(edges);
+  }
+
+  private static double lengthOf(List<Edge> edges) {
+    return edges.stream().mapToDouble(Edge::length).sum();
   }
 
   private static Waypoint onCircle(GroundPlan ground, double radius, double ahead) {
@@ -88,7 +93,7 @@ public final class CentreLine {
    */
   public List<Edge> portion(double from, double to) {
     List<Edge> parts = new ArrayList<>();
-    if (from < start) {
+    if (from < start - SLIVER) {
       parts.add(new Segment(at(from).point(), at(Math.min(start, to)).point()));
     }
     double begin = start;
@@ -101,7 +106,7 @@ public final class CentreLine {
       begin += edge.length();
     }
     double end = start + length;
-    if (to > end + NEGLIGIBLE) {
+    if (to > end + SLIVER) {
       append(parts, new Segment(at(Math.max(end, from)).point(), at(to).point()));
     }
     return parts;
@@ -136,6 +141,9 @@ public final class CentreLine {
 
   /** Shorter parts than a thousandth of a micrometre are rounding. */
   private static final double NEGLIGIBLE = 1e-6;
+
+  /** A straight shorter than this is what the arcs of an easement are longer than its spiral. */
+  private static final double SLIVER = 1e-3;
 
   /**
    * Direction from the ring's middle, 0° to 360°. On an oval's straights, and on the tangents

@@ -5,6 +5,7 @@ import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -23,6 +24,7 @@ public final class ClimbSolver {
   private static final double WHOLE = 1e-6;
   private static final double MOST_TURNS = 100;
 
+  private final LengthStyle style;
   private final GroundPlan ground;
   private final Ascent ascent;
   private final double run;
@@ -31,7 +33,11 @@ public final class ClimbSolver {
   private final double curves;
   private final double leads;
 
-  public ClimbSolver(HelixSpec spec) {
+  /**
+   * @param style of the lengths in messages
+   */
+  public ClimbSolver(HelixSpec spec, LengthStyle style) {
+    this.style = style;
     ground = spec.ground();
     ascent = spec.ascent();
     run = ground.runPerTurn(ground.bedRadius()).millimetres();
@@ -57,18 +63,23 @@ public final class ClimbSolver {
     Climb climb = ascent.turns().isPresent() ? withTurns(ascent.turns().getAsDouble()) : noTurns();
     requireOval(climb.turns());
     requireExit(climb.turns());
-    if (climb.ringLength() + leads < curves) {
-      throw new IllegalArgumentException(
-          "vertical curves must fit the ring and their leads ("
-              + Length.ofMillimetres(climb.ringLength() + leads)
-              + "), but were "
-              + Length.ofMillimetres(curves)
-              + " together: shorten them, let them begin further outside, or add turns");
-    }
+    requireCurvesFit(climb.ringLength());
     return climb;
   }
 
+  private void requireCurvesFit(double ring) {
+    if (ring + leads < curves) {
+      throw new IllegalArgumentException(
+          "vertical curves must fit the ring and their leads ("
+              + shown(ring + leads)
+              + "), but were "
+              + shown(curves)
+              + " together: shorten them, let them begin further outside, or add turns");
+    }
+  }
+
   private Climb withTurns(double turns) {
+    requireCurvesFit(turns * run);
     if (ascent.climb().isPresent() && ascent.risePerTurn().isPresent()) {
       requireAgreement(turns, ascent.climb().get(), ascent.risePerTurn().get());
     }
@@ -105,9 +116,9 @@ public final class ClimbSolver {
     if (!(rise > 0)) {
       throw new IllegalArgumentException(
           "the climb must be more than the approaches' own rise on the vertical curves ("
-              + Length.ofMillimetres(fixedRise)
+              + shown(fixedRise)
               + "), but was "
-              + ascent.climb().orElse(Length.ZERO));
+              + style.format(ascent.climb().orElse(Length.ZERO)));
     }
     double total = rise / run * (turns * run + extraRun) + fixedRise;
     return new Climb(
@@ -128,6 +139,10 @@ public final class ClimbSolver {
         * ground.runPerTurn(ground.innerTrack()).millimetres();
   }
 
+  private String shown(double millimetres) {
+    return style.format(Length.ofMillimetres(millimetres));
+  }
+
   private void requireAgreement(double turns, Length climb, Length rise) {
     double made = climb(turns, rise.millimetres()).climb().millimetres();
     if (Math.abs(made - climb.millimetres()) > AGREEMENT_MM) {
@@ -137,10 +152,10 @@ public final class ClimbSolver {
               "turns, climb and rise per turn contradict each other: %.4g turns of %s climb %s,"
                   + " not %s; leave out one of them: %s a turn, or %.4g turns, would fit",
               turns,
-              rise,
-              Length.ofMillimetres(made),
-              climb,
-              Length.ofMillimetres(riseFor(turns, climb.millimetres())),
+              style.formatGiven(rise),
+              shown(made),
+              style.formatGiven(climb),
+              shown(riseFor(turns, climb.millimetres())),
               turnsFor(climb.millimetres(), rise.millimetres())));
     }
   }
@@ -175,7 +190,8 @@ public final class ClimbSolver {
       throw new IllegalArgumentException(
           String.format(
               Locale.ROOT,
-              "turns must end at the exit (%s, entry %s), but were %.4g; %s%.4g turns would",
+              "turns must end at the exit (%s, entry %s), but were %.4g; %s%.4g turns would, or leave out"
+                  + " the exit",
               ascent.exit().orElseThrow(),
               ground.entry(),
               turns,

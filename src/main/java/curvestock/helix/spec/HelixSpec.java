@@ -55,6 +55,9 @@ public record HelixSpec(
 
   private static void requireWholeHalfTurns(Segmentation segmentation) {
     double pieces = 180 / segmentation.segment().degrees();
+    if (segmentation.lower().isPresent()) {
+      throw new IllegalArgumentException("on an oval all segments must be of one angle");
+    }
     if (Math.abs(pieces - Math.rint(pieces)) > 1e-6 || segmentation.starter().isPresent()) {
       throw new IllegalArgumentException(
           "on an oval the segment angle must divide 180° and there can be no starter, but was "
@@ -63,9 +66,42 @@ public record HelixSpec(
     }
   }
 
+  /** The same on other supports. */
+  public HelixSpec with(SupportPlan other) {
+    return with(ground, ascent, other);
+  }
+
+  /** The same on another ground plan, with another ascent, on other supports. */
+  public HelixSpec with(GroundPlan otherGround, Ascent otherAscent, SupportPlan other) {
+    return new HelixSpec(
+        scale,
+        otherGround,
+        otherAscent,
+        bottom,
+        top,
+        stack,
+        construction,
+        segmentation,
+        other,
+        traffic,
+        prices,
+        woodDensity);
+  }
+
   /** All plywood between two turns: every layer. */
   public Length plywood() {
     return stack.plywood().times(construction.layers());
+  }
+
+  /** What stands out sideways beyond the roadbed's edges: ears, or plates beside it. */
+  public Length beyondEdges() {
+    Length ears =
+        supports.riser() instanceof Riser.ThreadedRods rods
+            ? rods.ear().map(Riser.Ear::reach).orElse(Length.ZERO)
+            : Length.ZERO;
+    Length plates =
+        construction instanceof Construction.PlatesBeside beside ? beside.thickness() : Length.ZERO;
+    return ears.compareTo(plates) >= 0 ? ears : plates;
   }
 
   /** Height of the rail tops above the plywood's underside. */

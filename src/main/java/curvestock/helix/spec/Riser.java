@@ -68,6 +68,9 @@ public sealed interface Riser {
       Length kerf,
       StockBoard stock)
       implements Riser {
+
+    private static final Length LEAST_INSET = Length.ofMillimetres(12);
+
     /**
      * Checks the values.
      *
@@ -90,6 +93,24 @@ public sealed interface Riser {
                 + ", but was "
                 + inset);
       }
+    }
+
+    /** Wood that a rod wants beside it: half its thickness again, at least 12 mm. Own choice. */
+    public static Length usualInset(RodThread thread) {
+      Length thick = thread.diameter().times(1.5);
+      return thick.compareTo(LEAST_INSET) > 0 ? thick : LEAST_INSET;
+    }
+
+    /** The same rods, moved out to ears. */
+    public ThreadedRods onEars(Ear on) {
+      Length out = usualInset(thread).times(-1);
+      return new ThreadedRods(thread, out, fit, washer, endAllowance, Optional.of(on), kerf, stock);
+    }
+
+    /** The same rods, inside the roadbed's edge. */
+    public ThreadedRods withoutEars() {
+      Length in = ear.isPresent() ? usualInset(thread) : inset;
+      return new ThreadedRods(thread, in, fit, washer, endAllowance, Optional.empty(), kerf, stock);
     }
 
     @Override

@@ -10,8 +10,9 @@ import java.util.Optional;
  *
  * @param segment swept angle of a whole piece
  * @param starter swept angle of the first piece, if another, so that joints are staggered
+ * @param lower the lowest pieces, if of another angle; then {@code segment} holds above them
  */
-public record Segmentation(Angle segment, Optional<Angle> starter) {
+public record Segmentation(Angle segment, Optional<Angle> starter, Optional<SegmentRun> lower) {
 
   private static final double LEAST_DEGREES = 5;
 
@@ -21,8 +22,8 @@ public record Segmentation(Angle segment, Optional<Angle> starter) {
   /**
    * Checks the values.
    *
-   * @throws IllegalArgumentException if an angle is not 5° to 300°, or the starter is longer than
-   *     the segment
+   * @throws IllegalArgumentException if an angle is not 5° to 300°, the starter is longer than the
+   *     segment, or both a starter and lower pieces are given
    */
   public Segmentation {
     requireRange("segment angle", segment);
@@ -34,6 +35,16 @@ public record Segmentation(Angle segment, Optional<Angle> starter) {
               + "), but was "
               + starter.get());
     }
+    lower.ifPresent(run -> requireRange("angle of the lower segments", run.segment()));
+    if (lower.isPresent() && starter.isPresent()) {
+      throw new IllegalArgumentException(
+          "a starter and lower segments cannot both be given: the lower segments begin the ring");
+    }
+  }
+
+  /** Segments of one angle throughout, but perhaps for the first. */
+  public Segmentation(Angle segment, Optional<Angle> starter) {
+    this(segment, starter, Optional.empty());
   }
 
   private static void requireRange(String what, Angle angle) {
@@ -48,6 +59,6 @@ public record Segmentation(Angle segment, Optional<Angle> starter) {
 
   /** The first piece's angle. */
   public Angle first() {
-    return starter.orElse(segment);
+    return starter.or(() -> lower.map(SegmentRun::segment)).orElse(segment);
   }
 }

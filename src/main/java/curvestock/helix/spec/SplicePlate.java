@@ -11,6 +11,7 @@ import curvestock.units.Length;
  *     source)
  * @param thickness how far it hangs below
  * @param screwsEachSide screws into each of the two pieces
+ * @param screwHole diameter of the holes for them through the plate
  * @param fromRoadbedSheets whether it is cut from the same sheets as the roadbed
  */
 public record SplicePlate(
@@ -19,6 +20,7 @@ public record SplicePlate(
     Length inset,
     Length thickness,
     int screwsEachSide,
+    Length screwHole,
     boolean fromRoadbedSheets) {
 
   /** Its outline. */
@@ -31,7 +33,7 @@ public record SplicePlate(
    * Checks the values.
    *
    * @throws IllegalArgumentException if length or thickness are not above zero, the inset is below
-   *     zero, or the screws are not 1 to 20
+   *     zero, the screws are not 1 to 20, or their holes would not leave the plate whole
    */
   public SplicePlate {
     length.requirePositive("splice plate length");
@@ -40,6 +42,14 @@ public record SplicePlate(
     if (screwsEachSide < 1 || screwsEachSide > 20) {
       throw new IllegalArgumentException(
           "screws each side must be 1 to 20, but was " + screwsEachSide);
+    }
+    screwHole.requirePositive("screw hole");
+    if (screwHole.compareTo(length.times(0.25)) > 0) {
+      throw new IllegalArgumentException(
+          "screw hole must be at most a quarter of the plate's length ("
+              + length.times(0.25)
+              + "), but was "
+              + screwHole);
     }
   }
 }

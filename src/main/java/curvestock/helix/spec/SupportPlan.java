@@ -38,4 +38,9 @@ public record SupportPlan(
           "bulge share must be above 0 and at most 1, but was " + bulgeShare);
     }
   }
+
+  /** The same with another riser. */
+  public SupportPlan with(Riser other) {
+    return new SupportPlan(other, perTurn, firstAt, footHeight, bulgeShare);
+  }
 }

@@ -1,6 +1,7 @@
 package curvestock.helix.verdict;
 
 import curvestock.helix.clearance.Overhang;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Vehicle;
@@ -60,6 +61,9 @@ final class BesideRule {
             room,
             "side margin"));
     ground.trackSpacing().ifPresent(spacing -> verdicts.add(between(inner, outer, spacing)));
+    if (spec.construction() instanceof Construction.PlatesBeside beside) {
+      verdicts.add(plates(beside, inner.innerReach(), outer.outerReach()));
+    }
     return verdicts;
   }
 
@@ -95,6 +99,34 @@ final class BesideRule {
                 "make the side margin "
                     + wording.length(wanted.minus(room))
                     + " wider, or state the longest vehicle to see what it needs"));
+  }
+
+  /** Plates stand outside the edges, and up beside the track by what they have over the plywood. */
+  private Verdict plates(Construction.PlatesBeside beside, Length inside, Length outside) {
+    Length reach = inside.compareTo(outside) > 0 ? inside : outside;
+    Length up = beside.height().minus(spec.plywood());
+    String finding =
+        "they stand "
+            + wording.length(beside.thickness())
+            + " out from the edges and "
+            + (up.millimetres() > 0 ? wording.length(up) : "no higher")
+            + " up beside the track; the edges are "
+            + wording.length(ground.sideMargin())
+            + " from the track's middle, the longest vehicle reaches "
+            + wording.length(reach);
+    if (up.millimetres() <= 0
+        || ground.sideMargin().compareTo(reach.plus(spec.traffic().spare())) >= 0) {
+      return Verdict.ok("side plates", finding);
+    }
+    return new Verdict(
+        "side plates",
+        ground.sideMargin().compareTo(reach) >= 0 ? Result.TIGHT : Result.FAILS,
+        finding,
+        "make the plates no higher than the plywood ("
+            + wording.length(spec.plywood())
+            + ") and longer, or the side margin "
+            + wording.length(reach.plus(spec.traffic().spare()).minus(ground.sideMargin()))
+            + " wider");
   }
 
   private Verdict judge(String rule, Length reach, Length overhang, Length room, String what) {

@@ -18,8 +18,10 @@ import java.util.List;
 /** Vertical curves, where the climb starts, the approaches' slack, and the flat pattern. */
 final class CurveRule {
 
-  /** One longest car, or a foot, for each per cent of change: common practice, no source. */
+  /** One longest car, or a foot in HO, for each per cent of change: common practice, no source. */
   private static final Length FOOT = Length.ofInches(12);
+
+  private static final double HO = 87.0857;
 
   private static final Grade USUAL_APPROACH = Grade.ofPercent(2);
 
@@ -49,12 +51,13 @@ final class CurveRule {
   }
 
   private Verdict curve(String rule, EndPlan plan) {
+    Length foot = FOOT.times(HO / spec.scale().ratio());
     Length perCent =
         spec.traffic()
             .longest()
             .map(Vehicle::length)
-            .filter(l -> l.compareTo(FOOT) > 0)
-            .orElse(FOOT);
+            .filter(length -> length.compareTo(foot) > 0)
+            .orElse(foot);
     VerticalCurve curve =
         new VerticalCurve(plan.verticalCurve().millimetres(), plan.approachGrade(), climb.grade());
     double change = Math.abs(climb.grade().percent() - plan.approachGrade().percent());
@@ -67,19 +70,21 @@ final class CurveRule {
             + wording.length(Length.ofMillimetres(curve.offsetAtBreak()))
             + " off the break (usual length "
             + wording.length(wanted)
-            + ": a foot, or the longest car, per 1 %, common practice)";
+            + ": a foot in HO, or the longest car, per 1 %, common practice)";
     return plan.verticalCurve().compareTo(wanted) >= 0
         ? Verdict.ok(rule, finding)
         : new Verdict(rule, Result.TIGHT, finding, "lengthen it to " + wording.length(wanted));
   }
 
   private Verdict lead(String rule, EndPlan plan) {
+    boolean atTop = rule.endsWith("top");
     String finding =
         "the end piece carries "
             + wording.length(plan.leadIn())
-            + " of straight, the slope changes up to "
+            + " of straight, the slope "
+            + (atTop ? "ends " : "begins ")
             + wording.length(plan.climbLead())
-            + " outside the ring";
+            + (atTop ? " beyond the ring" : " before the ring");
     boolean jointFree =
         plan.leadIn().compareTo(plan.climbLead()) >= 0 && plan.leadIn().millimetres() > 0;
     return jointFree

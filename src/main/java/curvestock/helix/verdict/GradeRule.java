@@ -75,18 +75,22 @@ final class GradeRule {
     double mendedRise = climb.turns() * climb.risePerTurn().millimetres() / turns;
     HeightNeed need = HeightNeed.of(spec);
     Length leastRise = HeightBudget.inTheOpen(spec, climb.risePerTurn()).riseFor(need.least());
-    String wider =
-        "a radius of at least "
-            + wording.length(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling))
-            + " with these turns";
+    String wider = wording.length(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling));
     if (mendedRise >= leastRise.millimetres()) {
-      return "take at least " + wording.number(turns) + " turns, or " + wider;
+      return "take at least "
+          + wording.number(turns)
+          + " turns, or a radius of at least "
+          + wider
+          + " with the turns as they are";
     }
-    return "more turns will not do, since trains need "
+    return "more turns will not do: trains need "
         + wording.length(leastRise)
-        + " a turn, which takes a radius of at least "
+        + " a turn, and at "
+        + ceiling
+        + " that takes a radius of at least "
         + wording.length(Feasible.smallestRadius(spec, leastRise, ceiling))
-        + "; "
-        + wider;
+        + ", or "
+        + wider
+        + " with the turns as they are";
   }
 }

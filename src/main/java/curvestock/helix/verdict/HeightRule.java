@@ -73,6 +73,18 @@ final class HeightRule {
     return mend.toString();
   }
 
+  /** Where the track leaves, if other turns make it another place. */
+  private String leaving(double turns) {
+    double off = turns - climb.turns();
+    if (Math.abs(off - Math.rint(off)) * 360 < 0.05) {
+      return "";
+    }
+    double ahead = spec.ground().direction().sign() * turns * 360;
+    double bearing = spec.ground().entry().degrees() + ahead;
+    double turned = bearing - 360 * Math.floor(bearing / 360);
+    return ", which leave at a bearing of " + wording.number(turned) + "°";
+  }
+
   /** What a rise per turn of at least so much means for turns, grade and radius. */
   private String rise(Length least) {
     double climbed = climb.turns() * climb.risePerTurn().millimetres();
@@ -88,7 +100,11 @@ final class HeightRule {
         + Feasible.gradeFor(spec, least)
         + ")"
         + (fixedClimb
-            ? ": the climb in " + wording.number(turns) + " turns of " + wording.length(rise)
+            ? ": the climb in "
+                + wording.number(turns)
+                + " turns of "
+                + wording.length(rise)
+                + leaving(turns)
             : "")
         + limit
             .map(

@@ -2,7 +2,6 @@ package curvestock.helix.verdict;
 
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -31,19 +30,19 @@ final class PassageRule {
     return verdicts;
   }
 
-  /** Width of the opening inside the roadbed and its ears. */
+  /** Width of the opening inside the roadbed and what stands out from it. */
   static Length openingWidth(HelixSpec spec) {
-    Length ears =
-        spec.supports().riser() instanceof Riser.ThreadedRods rods
-            ? rods.ear().map(Riser.Ear::reach).orElse(Length.ZERO)
-            : Length.ZERO;
-    return spec.ground().innerEdge().minus(ears).times(2);
+    return spec.ground().innerEdge().minus(spec.beyondEdges()).times(2);
   }
 
   private Verdict opening() {
     Length width = openingWidth(spec);
     Length wanted = spec.traffic().opening();
-    String finding = wording.length(width) + " (wanted " + wording.length(wanted) + ")";
+    String finding =
+        wording.length(width)
+            + " across for whoever gets in (wanted "
+            + wording.length(wanted)
+            + ")";
     return width.compareTo(wanted) >= 0
         ? Verdict.ok("opening", finding)
         : new Verdict(

@@ -5,6 +5,7 @@ import curvestock.helix.build.Joints;
 import curvestock.helix.build.SplicePlates;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportBulge;
+import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
@@ -20,19 +21,30 @@ import java.util.Optional;
 /** Supports, holes, joints and plates against each other. */
 final class SupportRule {
 
-  /** Wood to leave between a hole and the end of a piece: our own choice, 3/8 in. */
-  private static final Length WOOD_AT_HOLE = Length.ofInches(0.375);
+  /** A thousandth of a millimetre is rounding. */
+  private static final double TOUCHING = 1e-3;
+
+  /** Wood to leave beside a screw's hole: our own choice. */
+  private static final Length WOOD_AT_SCREW = Length.ofMillimetres(6);
 
   /** A span half as long again as the widest in use is past arguing about. */
   private static final double TOO_WIDE = 1.5;
 
   private final HelixSpec spec;
   private final Climb climb;
+  private final CentreLine line;
   private final Joints joints;
   private final Stations stations;
   private final Wording wording;
 
-  SupportRule(HelixSpec spec, Climb climb, Joints joints, Stations stations, Wording wording) {
+  SupportRule(
+      HelixSpec spec,
+      Climb climb,
+      CentreLine line,
+      Joints joints,
+      Stations stations,
+      Wording wording) {
+    this.line = line;
     this.spec = spec;
     this.climb = climb;
     this.joints = joints;
@@ -50,6 +62,7 @@ final class SupportRule {
     } else {
       verdicts.add(onRisers());
     }
+    earsBesidePlates().ifPresent(verdicts::add);
     verdicts.add(stagger());
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
       verdicts.add(plate(new SplicePlates(butt, spec.ground(), joints.all().size())));
@@ -84,16 +97,17 @@ final class SupportRule {
         "between supports the centre line bulges "
             + wording.length(bulge.bulge())
             + ": "
-            + (bulge.needsBothEdges()
+            + (bulge.needsBothEdges() || spec.supports().riser() instanceof Riser.ThreadedRods
                 ? "hold both edges at every station"
-                : "one support in the middle will do on the first turn"));
+                : "one support in the middle will do where no turn stands above, two at the edges"
+                    + " elsewhere"));
   }
 
   private Verdict holes(Riser.ThreadedRods rods) {
     HoleRule rule = new HoleRule(spec, climb);
     Length diameter = rule.diameter(rods);
     double away = stations.leastDistanceToAvoid(joints);
-    Length wanted = diameter.times(0.5).plus(WOOD_AT_HOLE);
+    Length wanted = diameter.times(0.5).plus(HoleRule.WOOD_AT_END);
     String finding =
         "holes of "
             + wording.length(diameter)
@@ -134,6 +148,35 @@ final class SupportRule {
                 + " supports a turn, and whole pieces are all alike"));
   }
 
+  /** An ear cannot be where a plate lies against the edge. */
+  private Optional<Verdict> earsBesidePlates() {
+    if (!(spec.construction() instanceof Construction.PlatesBeside beside)
+        || !(spec.supports().riser() instanceof Riser.ThreadedRods rods)
+        || rods.ear().isEmpty()) {
+      return Optional.empty();
+    }
+    Length wanted = beside.length().plus(rods.ear().get().width()).times(0.5);
+    double nearest =
+        joints.all().stream()
+            .mapToDouble(joint -> stations.distanceToStation(joint.at()))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    String finding =
+        "ears and side plates need "
+            + wording.length(wanted)
+            + " from joint to rod, the nearest are "
+            + wording.length(Length.ofMillimetres(nearest))
+            + " apart";
+    return Optional.of(
+        nearest >= wanted.millimetres()
+            ? Verdict.ok("ears beside plates", finding)
+            : new Verdict(
+                "ears beside plates",
+                Result.FAILS,
+                finding,
+                "take shorter plates, narrower ears, or supports further from the joints"));
+  }
+
   private Verdict onRisers() {
     int all = joints.all().size();
     int on = stations.jointsOnStations(joints, 1).size();
@@ -160,16 +203,34 @@ final class SupportRule {
   }
 
   private Verdict plate(SplicePlates plates) {
+    Length wood = plates.woodBetweenScrews();
     String finding =
         wording.length(plates.width())
             + " wide, the roadbed takes "
-            + wording.length(plates.widestThatFits());
-    return plates.fits()
+            + wording.length(plates.widestThatFits())
+            + "; "
+            + wording.length(wood)
+            + " of wood beside each screw hole";
+    double room =
+        joints.all().stream()
+            .mapToDouble(joint -> plates.roomAt(line, joint))
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
+    if (room < -TOUCHING) {
+      return new Verdict(
+          "splice plate",
+          Result.FAILS,
+          finding + "; it stands out by " + wording.length(Length.ofMillimetres(-room)),
+          "make it that narrow, shorter, or (on a circle) curved with the roadbed");
+    }
+    return wood.compareTo(WOOD_AT_SCREW) >= 0
         ? Verdict.ok("splice plate", finding)
         : new Verdict(
             "splice plate",
-            Result.FAILS,
+            Result.TIGHT,
             finding,
-            "make it that narrow, shorter, or curved with the roadbed");
+            "take fewer screws each side or a longer plate: less than "
+                + wording.length(WOOD_AT_SCREW)
+                + " can split");
   }
 }

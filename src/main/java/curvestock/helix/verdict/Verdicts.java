@@ -3,6 +3,7 @@ package curvestock.helix.verdict;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.Stations;
+import curvestock.helix.build.SupportTable;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
@@ -63,8 +64,10 @@ public final class Verdicts {
     verdicts.addAll(new BesideRule(spec, wording).verdicts());
     verdicts.addAll(new PassageRule(spec, climb, wording).verdicts());
     verdicts.addAll(new CurveRule(spec, climb, wording).verdicts());
-    verdicts.addAll(new SupportRule(spec, climb, joints, stations, wording).verdicts());
-    verdicts.add(new ApproachRule(spec, line, stations).verdict());
+    verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, wording).verdicts());
+    verdicts.addAll(new LeadRule(spec, climb, stations, wording).verdicts());
+    SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
+    verdicts.add(new ApproachRule(spec, line, stations, supports).verdict());
     return verdicts;
   }
 
@@ -144,7 +147,7 @@ public final class Verdicts {
             .map(Joint::at)
             .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
     boolean station =
-        stations.all().stream()
+        stations.ring().stream()
             .flatMap(each -> each.places().stream())
             .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
     Length hanging = joint ? spec.construction().hangsBelow() : Length.ZERO;

@@ -1,6 +1,7 @@
 package curvestock.purchase.solver;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 
 /** Picks the sheet that brings most wanted area for its money, with or without a little chance. */
@@ -11,20 +12,26 @@ final class Greed {
 
   private final Choice choice;
   private final Optional<Random> random;
+  private final OptionalInt shunned;
 
   /** Always the best. */
   Greed(Choice choice) {
-    this(choice, Optional.empty());
+    this(choice, Optional.empty(), OptionalInt.empty());
   }
 
-  /** The best for valuations that err at random. */
-  Greed(Choice choice, Random random) {
-    this(choice, Optional.of(random));
+  /**
+   * The best for valuations that err at random.
+   *
+   * @param shunned a breakdown that no further sheet is bought for
+   */
+  Greed(Choice choice, Random random, OptionalInt shunned) {
+    this(choice, Optional.of(random), shunned);
   }
 
-  private Greed(Choice choice, Optional<Random> random) {
+  private Greed(Choice choice, Optional<Random> random, OptionalInt shunned) {
     this.choice = choice;
     this.random = random;
+    this.shunned = shunned;
   }
 
   /** A complete choice; if stock runs out, pieces stay missing. */
@@ -43,8 +50,10 @@ final class Greed {
     int best = -1;
     double bestRate = 0;
     for (int j = 0; j < choice.columns(); j++) {
-      if (tally.inStock(j)) {
-        double rate = wantedArea(tally, j) / choice.rate[choice.productOf[j]];
+      if (tally.inStock(j) && !isShunned(tally, j)) {
+        // A panel of a sheet that is bought anyway costs nothing more.
+        double price = tally.addsSheet(j) ? choice.rate[choice.panelOf[j]] : 1;
+        double rate = wantedArea(tally, j) / price;
         if (random.isPresent() && rate > bestRate) {
           rate *= 1 - CHANCE * random.get().nextDouble();
         }
@@ -55,6 +64,12 @@ final class Greed {
       }
     }
     return best;
+  }
+
+  private boolean isShunned(Tally tally, int column) {
+    return shunned.isPresent()
+        && choice.breakdownOf[choice.panelOf[column]] == shunned.getAsInt()
+        && tally.addsSheet(column);
   }
 
   private long wantedArea(Tally tally, int column) {

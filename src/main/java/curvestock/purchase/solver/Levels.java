@@ -8,7 +8,7 @@ import java.util.Comparator;
  * @param missing pieces not covered, and far more for each sheet beyond the stock; zero if valid
  * @param money in minor units
  * @param sheets sheets cut
- * @param remnant area left on the emptiest sheet once all pieces too many that could lie there are
+ * @param remnant area left on the emptiest panel once all pieces too many that could lie there are
  *     taken off it: more is better, because one large remnant is worth more than scraps
  * @param surplus pieces too many; the fewer, the less there is to leave out
  */

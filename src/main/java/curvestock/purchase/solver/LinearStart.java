@@ -93,8 +93,9 @@ final class LinearStart {
   }
 
   private boolean usable(int column, Tally tally) {
-    int product = choice.productOf[column];
-    return tiers[product] != NOT_BOUGHT && tally.used(product) < tier(product).to();
+    int product = choice.productOf[choice.breakdownOf[choice.panelOf[column]]];
+    return tiers[product] != NOT_BOUGHT
+        && (tally.used(product) < tier(product).to() || !tally.addsSheet(column));
   }
 
   private Tier tier(int product) {
@@ -110,17 +111,13 @@ final class LinearStart {
         cover[i] = model.newExpression("kind " + i).lower(tally.wanted(i));
       }
     }
-    Expression[] bought = new Expression[choice.products()];
     Variable[] column = new Variable[choice.columns()];
     for (int j = 0; j < column.length; j++) {
-      column[j] = model.newVariable("column " + j).lower(0).weight(PER_SHEET);
+      column[j] = model.newVariable("column " + j).lower(0);
     }
-    for (int p = 0; p < bought.length; p++) {
-      bought[p] = model.newExpression("bought " + p).upper(-tally.used(p));
-      buy(model, bought[p], p);
-    }
+    Expression[] panels = panels(model, tally);
     for (int j = 0; j < column.length; j++) {
-      bought[choice.productOf[j]].set(column[j], 1);
+      panels[choice.panelOf[j]].set(column[j], 1);
       for (int kind : choice.kindsIn[j]) {
         if (cover[kind] != null) {
           // A sheet never needs to hold more of a kind than is still wanted.
@@ -132,7 +129,27 @@ final class LinearStart {
     return result.getState().isFeasible() ? Optional.of(result) : Optional.empty();
   }
 
-  /** Sheets used ≤ sheets bought, which lie in the tier and cost its price. */
+  /** Panels used ≤ panels that the broken down sheets give; those sheets ≤ sheets bought. */
+  private Expression[] panels(ExpressionsBasedModel model, Tally tally) {
+    Expression[] bought = new Expression[choice.products()];
+    for (int p = 0; p < bought.length; p++) {
+      bought[p] = model.newExpression("bought " + p).upper(0);
+      buy(model, bought[p], p);
+    }
+    Expression[] panels = new Expression[choice.perSheet.length];
+    for (int b = 0; b < choice.breakdowns(); b++) {
+      Variable sheets = model.newVariable("broken " + b).lower(0);
+      sheets.weight(choice.cutting[b] + PER_SHEET);
+      bought[choice.productOf[b]].set(sheets, 1);
+      for (int q : choice.panelsOf[b]) {
+        panels[q] = model.newExpression("panel " + q).upper(-tally.panels(q));
+        panels[q].set(sheets, -choice.perSheet[q]);
+      }
+    }
+    return panels;
+  }
+
+  /** Sheets bought lie in the tier and cost its price. */
   private void buy(ExpressionsBasedModel model, Expression bought, int product) {
     Variable number = model.newVariable("number " + product);
     if (tiers[product] == NOT_BOUGHT) {

@@ -32,6 +32,7 @@ public final class SlotSearch {
 
   /**
    * Sheets that the search may use beyond the largest start: cheap small ones may replace a large.
+   * Each may be ripped into panels, which take a slot each.
    */
   private static final int SPARE_SLOTS = 2;
 
@@ -85,7 +86,7 @@ public final class SlotSearch {
         slots.add(new SheetSlot(slots.size(), j));
       }
     }
-    while (slots.size() < most + SPARE_SLOTS) {
+    while (slots.size() < most + SPARE_SLOTS * choice.mostPanels()) {
       slots.add(new SheetSlot(slots.size(), SheetSlot.UNUSED));
     }
     return new SlotPlan(choice, columns, slots);

@@ -6,6 +6,8 @@ final class Tally {
   private final Choice choice;
   private final int[] uses;
   private final int[] covered;
+  private final int[] panels;
+  private final int[] broken;
   private final int[] used;
   private int sheets;
 
@@ -13,6 +15,8 @@ final class Tally {
     this.choice = choice;
     this.uses = new int[choice.columns()];
     this.covered = new int[choice.demand.length];
+    this.panels = new int[choice.perSheet.length];
+    this.broken = new int[choice.breakdowns()];
     this.used = new int[choice.products()];
   }
 
@@ -32,18 +36,42 @@ final class Tally {
 
   private void change(int column, int by) {
     uses[column] += by;
-    used[choice.productOf[column]] += by;
-    sheets += by;
+    int panel = choice.panelOf[column];
+    panels[panel] += by;
+    int breakdown = choice.breakdownOf[panel];
+    int more = -broken[breakdown];
+    broken[breakdown] = 0;
+    for (int q : choice.panelsOf[breakdown]) {
+      broken[breakdown] = Math.max(broken[breakdown], sheetsFor(panels[q], q));
+    }
+    more += broken[breakdown];
+    used[choice.productOf[breakdown]] += more;
+    sheets += more;
     int[] counts = choice.counts[column];
     for (int kind : choice.kindsIn[column]) {
       covered[kind] += by * counts[kind];
     }
   }
 
-  /** Whether another sheet of the column's product may be used. */
+  private int sheetsFor(int count, int panel) {
+    return (count + choice.perSheet[panel] - 1) / choice.perSheet[panel];
+  }
+
+  /** Whether the column would need a sheet more, no panel for it being left over. */
+  boolean addsSheet(int column) {
+    int panel = choice.panelOf[column];
+    return sheetsFor(panels[panel] + 1, panel) > broken[choice.breakdownOf[panel]];
+  }
+
+  /** Whether the column may be used once more. */
   boolean inStock(int column) {
-    int product = choice.productOf[column];
-    return used[product] < choice.available[product];
+    int product = choice.productOf[choice.breakdownOf[choice.panelOf[column]]];
+    return used[product] < choice.available[product] || !addsSheet(column);
+  }
+
+  /** Panels of the kind used so far. */
+  int panels(int panel) {
+    return panels[panel];
   }
 
   /** Pieces of the kind still wanted. */
@@ -76,11 +104,19 @@ final class Tally {
       missing += Math.max(0, used[p] - choice.available[p]) * choice.overrun;
       money += choice.cost[p][Math.min(used[p], choice.cost[p].length - 1)];
     }
+    for (int b = 0; b < broken.length; b++) {
+      money += broken[b] * choice.cutting[b];
+    }
     return new Levels(missing, money, sheets, missing == 0 ? remnant() : 0, surplus);
   }
 
   private long remnant() {
     long best = 0;
+    for (int q = 0; q < panels.length; q++) {
+      if (broken[choice.breakdownOf[q]] * choice.perSheet[q] > panels[q]) {
+        best = Math.max(best, choice.panelArea[q]);
+      }
+    }
     for (int j = 0; j < uses.length; j++) {
       if (uses[j] > 0) {
         best = Math.max(best, free(j));
@@ -90,7 +126,7 @@ final class Tally {
   }
 
   private long free(int column) {
-    long area = choice.sheetArea[choice.productOf[column]];
+    long area = choice.panelArea[choice.panelOf[column]];
     int[] counts = choice.counts[column];
     for (int kind : choice.kindsIn[column]) {
       int over = Math.max(0, covered[kind] - choice.demand[kind]);

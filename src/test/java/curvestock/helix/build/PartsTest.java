@@ -1,6 +1,7 @@
 package curvestock.helix.build;
 
 import static curvestock.helix.SpecBuilder.inches;
+import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -11,12 +12,18 @@ import curvestock.geometry.Pose;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.build.BaseFrame.Form;
+import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Direction;
+import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.Riser.Ear;
 import curvestock.helix.spec.SplicePlate;
 import curvestock.piece.AnnularSector;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -26,7 +33,7 @@ class PartsTest {
   private static SplicePlates plates(SplicePlate.Form form, double length, double inset) {
     return new SplicePlates(
         new Construction.ButtWithPlate(
-            new SplicePlate(form, inches(length), inches(inset), inches(0.25), 2, true)),
+            new SplicePlate(form, inches(length), inches(inset), inches(0.25), 2, mm(4), true)),
         GroundPlan.circle(inches(28), inches(5.5)),
         23);
   }
@@ -113,5 +120,91 @@ class PartsTest {
     }
     assertThat(plan.schedule().rows().get(23).turn()).isEqualTo(6);
     assertThat(plan.schedule().rows().get(4).bearingFrom().degrees()).isCloseTo(0, within(1e-9));
+  }
+
+  /** On circles, ovals and easements, in both forms: no plate shows beside the roadbed. */
+  @ParameterizedTest
+  @EnumSource(SplicePlate.Form.class)
+  void plates_atEveryJoint_lieWithinTheRoadbed(SplicePlate.Form form) {
+    Construction.ButtWithPlate joint =
+        new Construction.ButtWithPlate(
+            new SplicePlate(form, mm(110), mm(16), mm(4), 3, mm(4), true));
+    GroundPlan oval =
+        new GroundPlan(
+            mm(520),
+            Optional.of(mm(58)),
+            mm(56),
+            mm(420),
+            Direction.CLOCKWISE,
+            Angle.ofDegrees(90));
+    HelixPlan onOval =
+        new SpecBuilder()
+            .ground(oval)
+            .segment(60)
+            .construction(joint)
+            .ascent(Ascent.ofTurnsAndRise(2.5, mm(95)))
+            .plan();
+    HelixPlan eased =
+        new SpecBuilder()
+            .circle(24, 5)
+            .segment(10)
+            .construction(joint)
+            .ends(EndPlan.level(mm(500), mm(400)).withEasement(mm(400)))
+            .plan();
+    for (HelixPlan plan : List.of(onOval, eased)) {
+      SplicePlates plates = new SplicePlates(joint, plan.spec().ground(), 1);
+      assertThat(plan.joints().all())
+          .allSatisfy(at -> assertThat(plates.roomAt(plan.line(), at)).isPositive());
+    }
+  }
+
+  /** By hand: three screws on 5 in of width stand 1 2/3 in apart, the middle one on the line. */
+  @Test
+  void screwHoles_areCutThroughThePlate() {
+    SplicePlates plates =
+        new SplicePlates(
+            new Construction.ButtWithPlate(
+                new SplicePlate(
+                    SplicePlate.Form.RECTANGLE, inches(6), inches(0.5), mm(6), 3, mm(4), true)),
+            GroundPlan.circle(inches(28), inches(5.5)),
+            7);
+
+    assertThat(plates.screwsAcross().stream().map(Length::inches))
+        .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : Double.compare(a, b))
+        .containsExactly(-5 / 3.0, 0.0, 5 / 3.0);
+    assertThat(plates.screwsAlong().inches()).isCloseTo(1.5, within(1e-9));
+    assertThat(plates.demand().piece().shape().outline().holes()).hasSize(6);
+    assertThat(plates.demand().count()).isEqualTo(7);
+  }
+
+  /** The base covers every support of the ring, and is drawn as so many pieces as are cut. */
+  @ParameterizedTest
+  @EnumSource(Form.class)
+  void base_inPlace_isTheDemandLaidRound(Form form) {
+    BaseFrame base = BaseFrame.under(GroundPlan.circle(inches(28), inches(5.5)), form, inches(1));
+
+    assertThat(base.inPlace()).hasSize(base.demand().count());
+    for (int i = 0; i < base.inPlace().size(); i++) {
+      Outline next = base.inPlace().get((i + 1) % base.inPlace().size());
+      assertThat(Clearance.between(base.inPlace().get(i), next)).isLessThan(1e-6);
+      assertThat(base.inPlace().get(i).area())
+          .isCloseTo(base.demand().piece().shape().area(), within(1e-6));
+    }
+  }
+
+  /** Ears stand out, the roadbed itself stays as it is; without them the rods go through it. */
+  @Test
+  void ears_takenAwayAndPutBack_changeOutlinesOnly() {
+    Ear ear = new Ear(mm(50), mm(40));
+    HelixPlan eared =
+        new SpecBuilder().segment(60).supports(SpecBuilder.rods(12, Optional.of(ear))).plan();
+    HelixPlan plain = eared.withoutEars().orElseThrow();
+    HelixPlan again = plain.withEars(ear).orElseThrow();
+
+    assertThat(again.spec()).isEqualTo(eared.spec());
+    assertThat(plain.roadbed().area()).isLessThan(eared.roadbed().area());
+    assertThat(plain.joints().all()).isEqualTo(eared.joints().all());
+    assertThat(plain.roadbed().pieces()).hasSameSizeAs(eared.roadbed().pieces());
+    assertThat(new SpecBuilder().plan().withoutEars()).isEmpty();
   }
 }

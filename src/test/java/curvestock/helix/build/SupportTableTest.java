@@ -91,6 +91,7 @@ class SupportTableTest {
             .segment(45)
             .construction(new Construction.TwoLayers())
             .supports(SpecBuilder.rods(16, Optional.empty()))
+            .ends(EndPlan.level(inches(24), Length.ZERO))
             .ascent(Ascent.ofTurnsAndRise(8, inches(2)))
             .plan();
     RodPlan rods =
@@ -113,6 +114,7 @@ class SupportTableTest {
     HelixPlan plan =
         new SpecBuilder()
             .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ends(EndPlan.level(inches(24), Length.ZERO))
             .ascent(Ascent.ofTurnsAndRise(12, inches(4)))
             .plan();
     RodPlan rods =
@@ -120,7 +122,7 @@ class SupportTableTest {
             plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
 
     assertThat(rods.couplings()).isEqualTo(rods.count()).isEqualTo(16);
-    assertThat(rods.cuts()).allMatch(cut -> cut.compareTo(mm(1000)) <= 0);
+    assertThat(rods.cuts()).allMatch(cut -> cut.length().compareTo(mm(1000)) <= 0);
     assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
   }
 
@@ -146,8 +148,8 @@ class SupportTableTest {
     BlockPlan blocks =
         new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
 
-    assertThat(blocks.blocks().stream().filter(block -> !block.firstTurn())).hasSize(1);
-    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::firstTurn)).hasSize(8);
+    assertThat(blocks.blocks().stream().filter(block -> !block.onBase())).hasSize(1);
+    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::onBase)).hasSize(8);
     assertThat(blocks.count()).isEqualTo(2 * plan.supports().rows().size());
     assertThat(blocks.cuts()).hasSize(blocks.count());
   }
@@ -168,7 +170,8 @@ class SupportTableTest {
     BlockPlan blocks =
         new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
 
-    assertThat(blocks.withoutRoom()).hasSize(1);
+    // The ring's foot, and the lead before it.
+    assertThat(blocks.withoutRoom()).hasSize(2);
     assertThat(plan.demands()).anyMatch(demand -> demand.piece().name().startsWith("riser block"));
     assertThat(
             plan.demands().stream()
@@ -184,14 +187,25 @@ class SupportTableTest {
     Random random = new Random(seed);
     List<Length> cuts = random.ints(60, 50, 900).mapToObj(length -> mm(length)).sorted().toList();
     BoardCutting cutting =
-        new BoardCutting(new StockBoard("board", mm(2400), Optional.empty()), mm(3), cuts);
+        new BoardCutting(new StockBoard("board", mm(2400), Optional.empty()), mm(3), named(cuts));
 
-    assertThat(cutting.boards().stream().flatMap(List::stream).sorted().toList()).isEqualTo(cuts);
-    for (List<Length> board : cutting.boards()) {
-      double used = board.stream().mapToDouble(cut -> cut.millimetres() + 3).sum() - 3;
-      assertThat(used).isLessThanOrEqualTo(2400 + 1e-6);
+    assertThat(
+            cutting.boards().stream()
+                .flatMap(board -> board.cuts().stream())
+                .map(BoardCutting.Cut::length)
+                .sorted()
+                .toList())
+        .isEqualTo(cuts);
+    for (BoardCutting.Board board : cutting.boards()) {
+      double used = board.cuts().stream().mapToDouble(cut -> cut.length().millimetres() + 3).sum();
+      assertThat(used - 3).isLessThanOrEqualTo(2400 + 1e-6);
+      assertThat(board.left().millimetres()).isCloseTo(Math.max(0, 2400 - used), within(1e-6));
     }
     assertThat(cutting.boards().size()).isGreaterThanOrEqualTo(cutting.leastPossible());
+  }
+
+  private static List<BoardCutting.Cut> named(List<Length> lengths) {
+    return lengths.stream().map(length -> new BoardCutting.Cut("part", length)).toList();
   }
 
   @Test
@@ -200,7 +214,7 @@ class SupportTableTest {
         new BoardCutting(
             new StockBoard("board", mm(1003), Optional.of(new Money(450))),
             mm(3),
-            Collections.nCopies(4, mm(500)));
+            named(Collections.nCopies(4, mm(500))));
 
     assertThat(cutting.boards()).hasSize(2);
     assertThat(cutting.leastPossible()).isEqualTo(2);
@@ -210,7 +224,7 @@ class SupportTableTest {
   void boards_lengthTooLong_saysWhichStock() {
     StockBoard stock = new StockBoard("short board", mm(300), Optional.empty());
 
-    assertThatThrownBy(() -> new BoardCutting(stock, mm(3), List.of(mm(301))))
+    assertThatThrownBy(() -> new BoardCutting(stock, mm(3), named(List.of(mm(301)))))
         .hasMessageContaining("every length cut from short board must be at most its length");
   }
 
@@ -236,5 +250,61 @@ class SupportTableTest {
             .plan();
 
     assertThat(plan.woodWeight()).isCloseTo(62, within(1.5));
+  }
+
+  /**
+   * By hand: stations 21.99 in apart; a lead of 40 in ends in a block of 1.5 in, so that 39.25 in
+   * take two spans of 19.625 in.
+   */
+  @Test
+  void lead_ofTheEntry_isHeldInEvenSpansToItsEnd() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+
+    assertThat(plan.stations().entry()).extracting(Station::name).containsExactly("E1", "E2");
+    assertThat(plan.stations().entry().get(0).lowest()).isCloseTo(-39.25 * 25.4, within(1e-9));
+    assertThat(plan.stations().entry().get(1).lowest()).isCloseTo(-19.625 * 25.4, within(1e-9));
+    assertThat(plan.supports().of(SupportRow.Part.ENTRY))
+        .allSatisfy(row -> assertThat(row.standsOnBase()).isTrue());
+  }
+
+  /**
+   * By hand: the inner edge leaves the ring below at √(30.75² − 25.25²) = 17.550 in, and half a
+   * block of 1.5 in more.
+   */
+  @Test
+  void lead_ofTheExit_isHeldWhereItHasLeftTheTurnBelow() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(40))).plan();
+    double ring = plan.climb().ringLength();
+
+    assertThat(plan.stations().exit()).extracting(Station::name).containsExactly("X1", "X2");
+    assertThat((plan.stations().exit().get(0).lowest() - ring) / 25.4)
+        .isCloseTo(18.300, within(0.0005));
+    assertThat((plan.stations().exit().get(1).lowest() - ring) / 25.4)
+        .isCloseTo(39.25, within(1e-9));
+  }
+
+  @Test
+  void lead_shorterThanHalfASpan_needsNoSupportOfItsOwn() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), inches(10))).plan();
+
+    assertThat(plan.stations().entry()).isEmpty();
+    assertThat(plan.stations().exit()).isEmpty();
+  }
+
+  /** Two at every station that carries a turn above; in the middle only where nothing does. */
+  @Test
+  void singleSupports_standOnlyWhereNothingStandsAbove() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ends(EndPlan.level(inches(24), Length.ZERO))
+            .supports(SpecBuilder.blocks(16))
+            .ascent(Ascent.ofTurnsAndRise(1.5, inches(4)))
+            .plan();
+
+    for (SupportRow row : plan.supports().rows()) {
+      boolean alone = row.station().places().size() == 1;
+      assertThat(row.edges()).isEqualTo(alone ? SupportRow.Edges.MIDDLE : SupportRow.Edges.BOTH);
+    }
+    assertThat(plan.supports().rows()).anyMatch(row -> row.edges() == SupportRow.Edges.MIDDLE);
   }
 }

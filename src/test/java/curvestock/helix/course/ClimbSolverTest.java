@@ -13,6 +13,7 @@ import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -31,7 +32,7 @@ class ClimbSolverTest {
   }
 
   private static Climb solve(SpecBuilder builder) {
-    return new ClimbSolver(builder.spec()).solve();
+    return new ClimbSolver(builder.spec(), LengthStyle.METRIC).solve();
   }
 
   @ParameterizedTest

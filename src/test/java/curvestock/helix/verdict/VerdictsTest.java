@@ -4,6 +4,7 @@ import static curvestock.helix.SpecBuilder.inches;
 import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
@@ -55,8 +56,8 @@ class VerdictsTest {
         .contains("the limit is 2.5 %");
     assertThat(grade.mend())
         .isEqualTo(
-            "more turns will not do, since trains need 3.746 in a turn, which takes a radius of at"
-                + " least 23.845 in; a radius of at least 38.197 in with these turns");
+            "more turns will not do: trains need 3.746 in a turn, and at 2.5 % that takes a radius of"
+                + " at least 23.845 in, or 38.197 in with the turns as they are");
   }
 
   /** Following the advice makes it work. */
@@ -242,8 +243,35 @@ class VerdictsTest {
     // By hand: S23 at 337.5° stands 0.03 in from the entry's track, S24 at 352.5° 2.02 in.
     assertThat(verdict.finding())
         .isEqualTo(
-            "the outer support of S23 stands in the way of the entry; that of S24 meets the lead's"
-                + " roadbed");
+            "outer supports in the way of the entry: S23; outer supports of the lowest turn that"
+                + " meet the lead's roadbed beside its track: S24");
+  }
+
+  /** Worked example, recomputed: 3.5 in a turn at 2 % are 175 in round, 55.70 in across. */
+  @Test
+  void smallestRadius_ofThreeAndAHalfInchesAt2Percent_is27Point85Inches() {
+    Length radius =
+        Feasible.smallestRadius(new SpecBuilder().spec(), inches(3.5), Grade.ofPercent(2));
+
+    assertThat(radius.times(2).inches()).isCloseTo(55.70, within(0.005));
+  }
+
+  /**
+   * By hand: 2 × (28 − 0.9 − 0.25) = 53.7 in stay clear between plates a quarter of an inch thick.
+   */
+  @Test
+  void sidePlates_besideTheLongestVehicle_areJudgedByTheEdges() {
+    Vehicle vehicle = new Vehicle(inches(2.4), inches(11.7), inches(1.4), inches(8.2));
+    Construction low = new Construction.PlatesBeside(inches(4), inches(0.4), inches(0.25), false);
+    Construction high = new Construction.PlatesBeside(inches(4), inches(1), inches(0.25), false);
+    SpecBuilder narrow = new SpecBuilder().circle(28, 1.8).longest(vehicle, inches(0.1));
+
+    assertThat(verdict(narrow.construction(low).plan(), "side plates").result())
+        .isEqualTo(Result.OK);
+    assertThat(verdict(narrow.construction(high).plan(), "side plates").result())
+        .isEqualTo(Result.FAILS);
+    assertThat(verdict(narrow.construction(high).plan(), "opening").finding())
+        .startsWith("53.7 in");
   }
 
   @Test

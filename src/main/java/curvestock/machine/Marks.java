@@ -1,4 +1,4 @@
-package curvestock.drawing;
+package curvestock.machine;
 
 import curvestock.geometry.Arc;
 import curvestock.geometry.Edge;
@@ -9,7 +9,7 @@ import curvestock.piece.AnnularSector;
 import java.util.List;
 
 /** Lines to be drawn or engraved on pieces, not cut. */
-final class Marks {
+public final class Marks {
 
   /** Half the tick's length, in widths of the piece. */
   private static final double TICK = 0.08;
@@ -17,7 +17,7 @@ final class Marks {
   private Marks() {}
 
   /** The marks of a sector: its centre line from face to face, and a tick at its middle. */
-  static List<List<Edge>> of(Placement placement) {
+  public static List<List<Edge>> of(Placement placement) {
     if (!(placement.piece().shape().blank() instanceof AnnularSector sector)) {
       return List.of();
     }

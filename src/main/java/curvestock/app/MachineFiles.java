@@ -1,0 +1,101 @@
+package curvestock.app;
+
+import curvestock.check.CutForm;
+import curvestock.check.Expectation;
+import curvestock.drawing.MachineDrawing;
+import curvestock.dxf.SheetDxf;
+import curvestock.files.ResultFolder;
+import curvestock.job.Job;
+import curvestock.layout.Layout;
+import curvestock.machine.MachineSetup;
+import curvestock.machine.MachineSheet;
+import curvestock.machine.TestCut;
+import curvestock.piece.AnnularSector;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.plan.Plan;
+import curvestock.report.MachineNotes;
+import curvestock.report.SheetFiles;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Angle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The files for machines: each is read back and judged before it is added. */
+final class MachineFiles {
+
+  /** Degrees; the test cut takes a short part of it. */
+  private static final double LONG_ENOUGH = 90;
+
+  private MachineFiles() {}
+
+  /**
+   * Adds an SVG and a DXF for each sheet, and the notes.
+   *
+   * @throws WrongLayoutException if one of them fails its check
+   */
+  static void add(ResultFolder folder, Plan plan) {
+    MachineSetup setup = plan.job().machine();
+    List<List<String>> labels = plan.labels();
+    List<MachineSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      MachineSheet sheet = MachineSheet.of(plan.layouts().get(i), labels.get(i), setup);
+      sheets.add(sheet);
+      add(folder, SheetFiles.clean(i + 1, setup), MachineDrawing.svg(sheet), sheet);
+      add(folder, SheetFiles.dxf(i + 1, setup), SheetDxf.of(sheet), sheet);
+    }
+    TestCut test = testCut(plan.job());
+    MachineSheet first = MachineSheet.of(test.layout(), test.names(), setup);
+    add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first), first);
+    add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first), first);
+    folder.add("machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
+  }
+
+  /** A joint of the job's ring, or of the first curved piece; the plate if the helix has one. */
+  private static TestCut testCut(Job job) {
+    List<Piece> pieces = job.demands().stream().map(Demand::piece).toList();
+    Optional<AnnularSector> ring =
+        job.helix()
+            .map(
+                plan ->
+                    new AnnularSector(plan.radius(), plan.width(), Angle.ofDegrees(LONG_ENOUGH)))
+            .or(() -> pieces.stream().flatMap(piece -> sector(piece).stream()).findFirst());
+    Optional<Piece> plate =
+        job.structure().isEmpty()
+            ? Optional.empty()
+            : pieces.stream().filter(piece -> piece.id().equals("plate")).findFirst();
+    return TestCut.of(job.sheets().get(0), job.cutting(), ring, plate);
+  }
+
+  private static Optional<AnnularSector> sector(Piece piece) {
+    return piece.shape().blank() instanceof AnnularSector sector
+        ? Optional.of(sector)
+        : Optional.empty();
+  }
+
+  private static void add(ResultFolder folder, String name, String drawing, MachineSheet sheet) {
+    Layout layout = sheet.layout();
+    Workshop.requireRight(name, drawing, Expectation.of(layout).in(sheet.form()));
+    folder.add(name, drawing);
+  }
+
+  /**
+   * What a drawing of the job may be: any of its sheets, of the finished size or for its machine.
+   */
+  static List<Expectation> expectations(Job job) {
+    CutForm form = job.machine().form(job.cutting());
+    List<Expectation> expectations = new ArrayList<>();
+    for (SheetStock sheet : job.boards()) {
+      List<Piece> suiting =
+          job.demands().stream()
+              .map(Demand::piece)
+              .filter(piece -> job.suits(piece, sheet))
+              .toList();
+      expectations.add(Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form));
+    }
+    Layout test = testCut(job).layout();
+    expectations.add(Expectation.of(test).in(CutForm.FINISHED, form));
+    return expectations;
+  }
+}

@@ -1,0 +1,124 @@
+package curvestock.cli;
+
+import curvestock.app.Workshop;
+import curvestock.files.FileProblem;
+import curvestock.files.ResultFolder;
+import curvestock.job.Job;
+import curvestock.packing.Effort;
+import curvestock.packing.Packers;
+import curvestock.packing.SearchSettings;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What all commands share that work a job out: which job, how hard, and where to write. */
+final class JobOptions {
+
+  /** {@code off} keeps the tests of this program out of their user's cache. */
+  private static final String CACHE = "curvestock.cache";
+
+  @Spec(Spec.Target.MIXEE)
+  private CommandSpec mixee;
+
+  @Mixin private DebugOption debug;
+
+  @Parameters(arity = "0..*", paramLabel = "JOB", description = "The job file (YAML).")
+  private List<Path> files = List.of();
+
+  @Option(
+      names = "--out",
+      paramLabel = "DIR",
+      description = "Folder to write to; without it the answer is only printed.")
+  private Path out;
+
+  @Option(names = "--force", description = "Replace DIR if it is a former result.")
+  private boolean force;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "EFFORT",
+      description = "How long to search: quick, normal or thorough. Default: as the job says.")
+  private Effort effort;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of the search. Default: as the job says.")
+  private Long seed;
+
+  @Option(names = "--quiet", description = "Print no progress, only the answer.")
+  private boolean quiet;
+
+  @Option(
+      names = "--no-cache",
+      description =
+          "Neither use nor keep packings in the user's cache folder. The answer is the same.")
+  private boolean noCache;
+
+  boolean debug() {
+    return debug.isGiven();
+  }
+
+  boolean quiet() {
+    return quiet;
+  }
+
+  boolean effortIsGiven() {
+    return effort != null;
+  }
+
+  Optional<Path> out() {
+    return Optional.ofNullable(out);
+  }
+
+  /** The one job, or the embedded default job; two files are refused. */
+  Job job() throws FileProblem {
+    if (files.size() > 1) {
+      throw new ParameterException(
+          mixee.commandLine(),
+          "one job file is expected, but " + files.size() + " were given: " + files);
+    }
+    return jobs().get(0);
+  }
+
+  /** All jobs in the order given, with the seed and effort given here; without any the default. */
+  List<Job> jobs() throws FileProblem {
+    if (files.isEmpty()) {
+      return List.of(settings(Workshop.readJob(Optional.empty())));
+    }
+    List<Job> jobs = new ArrayList<>();
+    for (Path file : files) {
+      jobs.add(settings(Workshop.readJob(Optional.of(file))));
+    }
+    return jobs;
+  }
+
+  private Job settings(Job job) {
+    SearchSettings given = job.search();
+    return job.with(
+        new SearchSettings(
+            seed == null ? given.seed() : seed, effort == null ? given.effort() : effort));
+  }
+
+  /** With the user's cache, unless it is refused here or by the system property. */
+  Packers packers() {
+    return noCache || "off".equals(System.getProperty(CACHE))
+        ? Packers.FORGETFUL
+        : Workshop.remembering();
+  }
+
+  /** Writes the result if a folder was named; only then it is made at all. */
+  void publish(Supplier<ResultFolder> result) throws FileProblem {
+    if (out != null) {
+      result.get().publish(out, force);
+    }
+  }
+}

@@ -1,0 +1,139 @@
+package curvestock.cli;
+
+import curvestock.app.Workshop;
+import curvestock.compare.CompareListener;
+import curvestock.compare.Comparison;
+import curvestock.compare.Question;
+import curvestock.drawing.PaperSize;
+import curvestock.files.FileProblem;
+import curvestock.files.ResultFolder;
+import curvestock.job.Job;
+import curvestock.packing.Effort;
+import curvestock.packing.SearchSettings;
+import curvestock.plan.Infeasible;
+import curvestock.plan.Plan;
+import curvestock.report.PlanSummary;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plans a job and writes everything that a shop needs to cut and build it. */
+@Command(
+    name = "packet",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Writes one folder for the shop: report, layouts, patterns, tables, and a README that says"
+          + " which file is for what; all of it once more as "
+          + Workshop.ARCHIVE
+          + ".",
+      "Without a job file the embedded default job is planned (its data are invented)."
+    })
+final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job file (YAML).")
+  private Path jobFile;
+
+  @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
+  private Path out;
+
+  @Option(names = "--force", description = "Replace DIR if it is a former result.")
+  private boolean force;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "EFFORT",
+      description = "How long to search: quick, normal or thorough. Default: as the job says.")
+  private Effort effort;
+
+  @Option(
+      names = "--paper",
+      paramLabel = "PAPER",
+      description =
+          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll. Default: as the job says.")
+  private PaperSize paper;
+
+  @Option(
+      names = "--no-compare",
+      description = "Leave out the comparison of segment sizes (made at quick effort).")
+  private boolean noCompare;
+
+  @Option(names = "--quiet", description = "Print no progress.")
+  private boolean quiet;
+
+  @Option(names = "--debug", description = "Print stack traces of faults.")
+  private boolean debug;
+
+  @Override
+  public boolean debug() {
+    return debug;
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
+    if (effort != null) {
+      job = job.with(new SearchSettings(job.search().seed(), effort));
+    }
+    if (paper != null) {
+      job = job.with(paper);
+    }
+    print(work(job));
+    return 0;
+  }
+
+  private Plan work(Job job) throws Infeasible, FileProblem {
+    try (Terminal terminal = new Terminal(quiet)) {
+      Plan plan = Workshop.plan(job, terminal);
+      ResultFolder packet = Workshop.packet(plan, comparison(job, terminal), terminal);
+      packet.publish(out, force);
+      return plan;
+    }
+  }
+
+  /** A packet without a comparison is still a packet. */
+  private Optional<Comparison> comparison(Job job, Terminal terminal) {
+    if (noCompare || job.helix().isEmpty()) {
+      return Optional.empty();
+    }
+    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
+    try {
+      return Optional.of(Workshop.compare(hasty, Question.PLAIN, new Steps(terminal)));
+    } catch (Infeasible e) {
+      terminal.step("no comparison: " + e.getMessage());
+      return Optional.empty();
+    }
+  }
+
+  private void print(Plan plan) {
+    PrintWriter printer = spec.commandLine().getOut();
+    PlanSummary.of(plan).forEach(printer::println);
+    printer.println();
+    printer.println("Written and checked: " + out + " (read README.txt first)");
+    printer.flush();
+  }
+
+  private record Steps(Terminal terminal) implements CompareListener {
+    @Override
+    public void step(String what) {
+      terminal.step(what);
+    }
+
+    @Override
+    public void worked(long done, long budget) {
+      terminal.worked(done, budget);
+    }
+
+    @Override
+    public boolean stopped() {
+      return terminal.stopped();
+    }
+  }
+}

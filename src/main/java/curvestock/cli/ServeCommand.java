@@ -1,0 +1,119 @@
+package curvestock.cli;
+
+import curvestock.web.Binding;
+import curvestock.web.PageServer;
+import java.io.PrintWriter;
+import java.net.BindException;
+import java.security.SecureRandom;
+import java.util.Base64;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** Serves the page in the browser until it is ended. */
+@Command(
+    name = "serve",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Opens a page in the browser where the knobs can be turned and sheets, pictures and money"
+          + " change at once.",
+      "It is served to this machine alone and needs no network. Ctrl-C, or the page's own button,"
+          + " ends it."
+    })
+final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
+
+  private static final int TOKEN_BYTES = 18;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      description = "Port to serve at. Default: any free one.")
+  private int port;
+
+  @Option(names = "--no-browser", description = "Only print the address, open no browser.")
+  private boolean noBrowser;
+
+  @Option(
+      names = "--bind",
+      paramLabel = "ADDRESS",
+      description = {
+        "Serve to other machines too, at this address of yours (0.0.0.0 for all). Whoever has the"
+            + " address with the access token that is then printed can use the page and this"
+            + " machine's time; nothing is encrypted, so do it only in a network you trust."
+      })
+  private String address = Binding.LOOPBACK;
+
+  @Option(
+      names = "--token",
+      paramLabel = "TOKEN",
+      description = "Access token for --bind. Default: a new random one each time.")
+  private String token;
+
+  @Mixin private DebugOption debug;
+
+  @Override
+  public boolean debug() {
+    return debug.isGiven();
+  }
+
+  @Override
+  public Integer call() throws Exception {
+    Binding binding = binding();
+    try (PageServer server = PageServer.start(binding)) {
+      Runtime.getRuntime().addShutdownHook(new Thread(server::close, "close-page"));
+      print(server, binding);
+      if (!noBrowser && Browser.exists()) {
+        Browser.open(server.url());
+      }
+      server.await();
+      return 0;
+    } catch (BindException e) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println(
+          "The page cannot be served at "
+              + address
+              + " port "
+              + port
+              + ": the port is taken, or the address is not this machine's. Leave --port out to take"
+              + " any free one.");
+      err.flush();
+      return Main.WRONG_INPUT;
+    }
+  }
+
+  private Binding binding() {
+    boolean here = Binding.isLoopback(address);
+    Optional<String> access =
+        token != null ? Optional.of(token) : here ? Optional.empty() : Optional.of(freshToken());
+    try {
+      return new Binding(address, port, access);
+    } catch (IllegalArgumentException e) {
+      throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+    }
+  }
+
+  private static String freshToken() {
+    byte[] bytes = new byte[TOKEN_BYTES];
+    new SecureRandom().nextBytes(bytes);
+    return Base64.getUrlEncoder().withoutPadding().encodeToString(bytes);
+  }
+
+  private void print(PageServer server, Binding binding) {
+    PrintWriter out = spec.commandLine().getOut();
+    out.println("The page is at " + server.url());
+    if (!Binding.isLoopback(binding.address())) {
+      out.println(
+          "Machines in your network can reach it with that whole address: the end of it is the"
+              + " access token, so share it only with people you trust. Nothing is encrypted.");
+    }
+    out.println("Ctrl-C ends it. What you typed stays in your browser.");
+    out.flush();
+  }
+}

@@ -1,0 +1,16 @@
+package curvestock.compare;
+
+import curvestock.units.Money;
+
+/**
+ * What the joints of a helix take.
+ *
+ * @param joints in all layers; those to the tracks outside are not counted
+ * @param plates splice or side plates
+ * @param screws for the plates
+ * @param glueGrams for plates, laps, or two layers on each other
+ * @param known known prices of those that are bought, from the job
+ * @param assumed whether the job says nothing of its joints, so that the trade's usual is taken
+ */
+public record JointParts(
+    int joints, int plates, int screws, double glueGrams, Money known, boolean assumed) {}

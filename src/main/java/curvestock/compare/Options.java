@@ -1,0 +1,140 @@
+package curvestock.compare;
+
+import curvestock.bound.Bound;
+import curvestock.bound.Fit;
+import curvestock.job.Job;
+import curvestock.job.Rates;
+import curvestock.layout.Layout;
+import curvestock.packing.Effort;
+import curvestock.packing.Packer;
+import curvestock.packing.Packers;
+import curvestock.packing.SearchSettings;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.plan.Capacity;
+import curvestock.plan.Infeasible;
+import curvestock.plan.Plan;
+import curvestock.plan.PlanListener;
+import curvestock.plan.Planner;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import curvestock.units.Money;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the options: each a division of the helix with a whole plan behind it. */
+final class Options {
+
+  private static final Cutting NO_CUT = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
+
+  private final Designs designs;
+  private final Job job;
+  private final SheetStock main;
+  private final Packers packers;
+  private final PlanListener listener;
+
+  Options(Designs designs, Packers packers, PlanListener listener) {
+    this.designs = designs;
+    this.job = designs.job();
+    this.main = designs.mainSheet();
+    this.packers = packers;
+    this.listener = listener;
+  }
+
+  /**
+   * The option.
+   *
+   * @param name what to call it while it is planned
+   * @throws Infeasible if it cannot be cut, or the helix cannot be divided so
+   */
+  SegmentOption option(Division division, String name, Effort effort) throws Infeasible {
+    Design design = design(designs, division);
+    Plan planned = planned(design, name, effort);
+    Optional<SheetFill> fill =
+        division.isMixed() ? Optional.empty() : Optional.of(fill(planned, design.segment()));
+    SmallFit small = new Nesting(packers, main, listener::stopped).fit(planned, design.small());
+    WorkCost work =
+        WorkCost.of(
+            job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
+    List<Rates.Opening> tooLargeFor =
+        job.rates().openings().stream().filter(opening -> !passes(design, opening)).toList();
+    return new SegmentOption(design, planned, fill, small, tooLargeFor, work);
+  }
+
+  static Design design(Designs designs, Division division) throws Infeasible {
+    try {
+      return designs.in(division);
+    } catch (IllegalArgumentException e) {
+      throw new Infeasible(List.of(e.getMessage()));
+    }
+  }
+
+  private Plan planned(Design design, String name, Effort effort) throws Infeasible {
+    Job changed = design.job().with(new SearchSettings(job.search().seed(), effort));
+    return new Planner(changed, new Named(name, listener), packers).planRoughly();
+  }
+
+  /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */
+  private SheetFill fill(Plan planned, Piece segment) {
+    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
+    Packer packer = packers.of(main, job.cutting(), quick);
+    Layout pattern = packer.structured(segment).layout();
+    int byPattern = pattern.placements().size();
+    Optional<Capacity> capacity =
+        planned.capacities().stream()
+            .filter(c -> c.piece().equals(segment) && c.sheet().equals(main))
+            .findFirst();
+    Bound bound =
+        capacity.map(Capacity::bound).orElseGet(() -> Bound.quick(segment, main, job.cutting()));
+    if (capacity.isEmpty() || capacity.get().isEnough()) {
+      // The plan looked no further than what is wanted.
+      Layout most = packer.most(segment, bound.count(), listener::stopped).layout();
+      return new SheetFill(most, byPattern, bound);
+    }
+    Layout fullest =
+        planned.purchase().problem().layouts().stream()
+            .filter(layout -> layout.sheet().equals(main))
+            .filter(layout -> layout.count(segment) == layout.placements().size())
+            .max(Comparator.comparingInt(layout -> layout.count(segment)))
+            .orElse(pattern);
+    return new SheetFill(
+        fullest.placements().size() > byPattern ? fullest : pattern, byPattern, bound);
+  }
+
+  private static boolean passes(Design design, Rates.Opening opening) {
+    SheetStock frame =
+        SheetStock.rectangle(
+            "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);
+    return design.bed().stream()
+        .map(Demand::piece)
+        .noneMatch(piece -> Fit.isImpossible(piece, frame, NO_CUT));
+  }
+
+  /** Segments of the division's angle on what is on hand besides the main sheet. */
+  int onRemnants(SegmentOption option) {
+    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
+    int pieces = 0;
+    for (SheetStock sheet : onHand()) {
+      Bound bound = Bound.quick(option.segment(), sheet, job.cutting());
+      int most =
+          packers
+              .of(sheet, job.cutting(), quick)
+              .most(option.segment(), bound.count(), listener::stopped)
+              .layout()
+              .placements()
+              .size();
+      pieces += most * sheet.available().orElse(0);
+    }
+    return pieces;
+  }
+
+  /** Sheets and remnants that are paid for, the main sheet left out. */
+  List<SheetStock> onHand() {
+    return job.sheets().stream()
+        .filter(sheet -> !sheet.equals(main))
+        .filter(sheet -> sheet.available().isPresent() && sheet.price().equals(Money.ZERO))
+        .toList();
+  }
+}

@@ -1,0 +1,27 @@
+package curvestock.compare;
+
+import curvestock.units.Money;
+
+/**
+ * How the small parts, plates and blocks, lie in what the roadbed's sheets leave over.
+ *
+ * @param wanted how many
+ * @param nested how many lie in the leftovers
+ * @param extraSheets sheets more for the rest
+ * @param extraCost their price
+ * @param area of all of them in square millimetres
+ * @param extraArea area of the extra sheets
+ * @param complete whether all found wood; false where no more of the main sheet can be had
+ */
+public record SmallFit(
+    int wanted,
+    int nested,
+    int extraSheets,
+    Money extraCost,
+    double area,
+    double extraArea,
+    boolean complete) {
+
+  /** Nothing to nest. */
+  static final SmallFit NONE = new SmallFit(0, 0, 0, Money.ZERO, 0, 0, true);
+}

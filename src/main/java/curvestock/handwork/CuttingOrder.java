@@ -1,0 +1,176 @@
+package curvestock.handwork;
+
+import curvestock.geometry.Box;
+import curvestock.layout.Layout;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * An order to cut a sheet in by hand: first straight cuts from edge to edge that touch no piece, so
+ * that handy boards result; then the pieces of each board one after the other from one end to the
+ * other, so that what is left stays one board to clamp.
+ *
+ * @param rips straight cuts, each through what the ones before left whole
+ * @param boards what results, each with its pieces in the order of cutting
+ */
+public record CuttingOrder(List<Rip> rips, List<Board> boards) {
+
+  /**
+   * A straight cut from edge to edge of a board.
+   *
+   * @param upright whether it runs along y, at x = {@code at}; otherwise along x, at y = {@code at}
+   * @param at middle of the kerf, from the sheet's lower left corner
+   * @param from where it begins
+   * @param to where it ends
+   * @param before pieces to the left of it, or below
+   * @param after pieces to the right of it, or above; empty if an offcut falls
+   */
+  public record Rip(
+      boolean upright,
+      double at,
+      double from,
+      double to,
+      List<Integer> before,
+      List<Integer> after) {
+    public Rip {
+      before = List.copyOf(before);
+      after = List.copyOf(after);
+    }
+  }
+
+  /** A part of the sheet that stays whole until its pieces are cut out. */
+  public record Board(Box box, List<Integer> pieces) {
+    public Board {
+      pieces = List.copyOf(pieces);
+    }
+  }
+
+  /** An offcut narrower than this is no board to put away. */
+  private static final double LEAST_OFFCUT = 75;
+
+  public CuttingOrder {
+    rips = List.copyOf(rips);
+    boards = List.copyOf(boards);
+  }
+
+  /** For a layout on a rectangle; a remnant is taken as its box. */
+  public static CuttingOrder of(Layout layout) {
+    return new Ripping(layout).order();
+  }
+
+  /** Splits boards as long as a cut goes through. */
+  private static final class Ripping {
+    private final List<Box> pieces;
+    private final double kerf;
+    private final Box sheet;
+    private final List<Rip> rips = new ArrayList<>();
+    private final List<Board> boards = new ArrayList<>();
+
+    Ripping(Layout layout) {
+      Box box = layout.sheet().outline().box();
+      sheet = new Box(0, 0, box.width(), box.height());
+      kerf = layout.cutting().kerf().millimetres();
+      pieces =
+          layout.placements().stream().map(p -> p.outline().box()).map(b -> moved(b, box)).toList();
+    }
+
+    private static Box moved(Box b, Box sheet) {
+      return new Box(
+          b.minX() - sheet.minX(),
+          b.minY() - sheet.minY(),
+          b.maxX() - sheet.minX(),
+          b.maxY() - sheet.minY());
+    }
+
+    CuttingOrder order() {
+      List<Integer> all = new ArrayList<>();
+      for (int i = 0; i < pieces.size(); i++) {
+        all.add(i);
+      }
+      split(sheet, all);
+      return new CuttingOrder(rips, boards);
+    }
+
+    private void split(Box board, List<Integer> held) {
+      Rip best = null;
+      for (Rip rip : through(board, held)) {
+        boolean better =
+            best == null
+                || Math.min(rip.before().size(), rip.after().size())
+                    > Math.min(best.before().size(), best.after().size());
+        best = better ? rip : best;
+      }
+      if (best == null) {
+        boards.add(new Board(board, inOrder(board, held)));
+        return;
+      }
+      rips.add(best);
+      double half = kerf / 2;
+      boolean upright = best.upright();
+      double at = best.at();
+      Box before =
+          upright
+              ? new Box(board.minX(), board.minY(), at - half, board.maxY())
+              : new Box(board.minX(), board.minY(), board.maxX(), at - half);
+      Box after =
+          upright
+              ? new Box(at + half, board.minY(), board.maxX(), board.maxY())
+              : new Box(board.minX(), at + half, board.maxX(), board.maxY());
+      split(before, best.before());
+      if (!best.after().isEmpty()) {
+        split(after, best.after());
+      }
+    }
+
+    private List<Rip> through(Box board, List<Integer> held) {
+      List<Rip> rips = new ArrayList<>();
+      rips.addAll(along(board, held, true));
+      rips.addAll(along(board, held, false));
+      return rips;
+    }
+
+    /** Cuts that pass between pieces, and the one that takes the offcut beyond the last. */
+    private List<Rip> along(Box board, List<Integer> held, boolean upright) {
+      ToDoubleFunction<Integer> low = i -> upright ? pieces.get(i).minX() : pieces.get(i).minY();
+      ToDoubleFunction<Integer> high = i -> upright ? pieces.get(i).maxX() : pieces.get(i).maxY();
+      double end = upright ? board.maxX() : board.maxY();
+      double from = upright ? board.minY() : board.minX();
+      double to = upright ? board.maxY() : board.maxX();
+      List<Integer> sorted = new ArrayList<>(held);
+      sorted.sort(Comparator.comparingDouble(low));
+      List<Rip> rips = new ArrayList<>();
+      double reach = Double.NEGATIVE_INFINITY;
+      for (int i = 0; i < sorted.size(); i++) {
+        reach = Math.max(reach, high.applyAsDouble(sorted.get(i)));
+        boolean last = i == sorted.size() - 1;
+        double next = last ? end - LEAST_OFFCUT : low.applyAsDouble(sorted.get(i + 1));
+        // A hair of slack, since gaps are often just one kerf.
+        if (next - reach >= kerf - 1e-6) {
+          double at = last ? reach + kerf / 2 : (reach + next) / 2;
+          rips.add(
+              new Rip(
+                  upright,
+                  at,
+                  from,
+                  to,
+                  sorted.subList(0, i + 1),
+                  sorted.subList(i + 1, sorted.size())));
+        }
+      }
+      return rips;
+    }
+
+    /** From the far end of the board's longer side to its near end. */
+    private List<Integer> inOrder(Box board, List<Integer> held) {
+      boolean lying = board.width() >= board.height();
+      List<Integer> sorted = new ArrayList<>(held);
+      sorted.sort(
+          Comparator.comparingDouble(
+                  (Integer i) -> lying ? -pieces.get(i).maxX() : -pieces.get(i).maxY())
+              .thenComparingInt(i -> i));
+      return sorted;
+    }
+  }
+}

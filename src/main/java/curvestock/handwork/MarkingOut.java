@@ -1,0 +1,60 @@
+package curvestock.handwork;
+
+import curvestock.geometry.Arc;
+import curvestock.geometry.Box;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Marks every piece of a sheet by coordinates from the sheet's lower left corner. */
+public final class MarkingOut {
+
+  private MarkingOut() {}
+
+  /** The marks of each piece, in the layout's order. */
+  public static List<PieceMarks> of(Layout layout) {
+    List<PieceMarks> marks = new ArrayList<>();
+    for (int i = 0; i < layout.placements().size(); i++) {
+      marks.add(piece(layout, i));
+    }
+    return marks;
+  }
+
+  private static PieceMarks piece(Layout layout, int index) {
+    Placement placement = layout.placements().get(index);
+    Box sheet = layout.sheet().outline().box();
+    Pose home = new Pose(-sheet.minX(), -sheet.minY(), 0);
+    Outline outline = placement.outline();
+    List<Edge> edges = outline.outer().edges();
+    List<Point> corners = new ArrayList<>();
+    List<ArcMark> arcs = new ArrayList<>();
+    for (int i = 0; i < edges.size(); i++) {
+      corners.add(home.apply(edges.get(i).start()));
+      if (edges.get(i) instanceof Arc arc) {
+        arcs.add(
+            new ArcMark(
+                i,
+                (i + 1) % edges.size(),
+                home.apply(arc.centre()),
+                PivotPlace.of(layout, arc.centre()),
+                arc.radius(),
+                Math.abs(arc.sweep()),
+                home.apply(arc.middle())));
+      }
+    }
+    List<Point> holes = outline.holes().stream().map(Loop::edges).map(MarkingOut::middle).toList();
+    return new PieceMarks(
+        index, placement, corners, arcs, holes.stream().map(home::apply).toList());
+  }
+
+  /** Of a round hole its middle; of any other its first corner. */
+  private static Point middle(List<Edge> rim) {
+    return rim.get(0) instanceof Arc arc ? arc.centre() : rim.get(0).start();
+  }
+}

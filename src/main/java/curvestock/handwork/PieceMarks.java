@@ -1,0 +1,55 @@
+package curvestock.handwork;
+
+import curvestock.geometry.Point;
+import curvestock.layout.Placement;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All that is marked of one piece, as it lies on the sheet.
+ *
+ * @param index of the piece in its layout
+ * @param corners of its outer loop, counter-clockwise; corner 0 is A on every drawing
+ * @param arcs of its outer loop, in order
+ * @param holes middles of the round holes through it
+ */
+public record PieceMarks(
+    int index, Placement placement, List<Point> corners, List<ArcMark> arcs, List<Point> holes) {
+
+  public PieceMarks {
+    corners = List.copyOf(corners);
+    arcs = List.copyOf(arcs);
+    holes = List.copyOf(holes);
+  }
+
+  /** The arcs' pivots, each once. */
+  public List<ArcMark> pivots() {
+    List<ArcMark> different = new ArrayList<>();
+    for (ArcMark arc : arcs) {
+      if (different.stream().noneMatch(d -> d.pivot().distance(arc.pivot()) < SAME_POINT)) {
+        different.add(arc);
+      }
+    }
+    return different;
+  }
+
+  private static final double SAME_POINT = 1e-3;
+
+  /** A distance between two corners, to measure twice by. */
+  public record Check(int from, int to, double distance) {}
+
+  /**
+   * Distances that fix the corners: of four corners both diagonals; of more, from A to each that is
+   * not its neighbour.
+   */
+  public List<Check> diagonals() {
+    List<Check> checks = new ArrayList<>();
+    int count = corners.size();
+    for (int from = 0; from < (count == 4 ? 2 : 1); from++) {
+      for (int to = from + 2; to < count - (from == 0 ? 1 : 0); to++) {
+        checks.add(new Check(from, to, corners.get(from).distance(corners.get(to))));
+      }
+    }
+    return checks;
+  }
+}

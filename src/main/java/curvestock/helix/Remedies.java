@@ -1,0 +1,184 @@
+package curvestock.helix;
+
+import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.SupportPlan;
+import curvestock.helix.verdict.Verdict.Result;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+
+/**
+ * What would work in place of a helix that does not: the nearest helixes of the same climb, ends
+ * and trains of which no rule fails, each found by planning it whole.
+ *
+ * <p>Turns change by whole ones, so that the track leaves in the same direction (by halves on an
+ * oval), and by quarters where the exit is free; radius and side margin grow by steps that a
+ * builder would choose; supports keep their distance.
+ */
+public final class Remedies {
+
+  private static final int MOST_STEPS = 200;
+  private static final int MOST_TURNS_OFF = 6;
+  private static final double LEAST_TURNS = 0.2;
+  private static final double QUARTER = 0.25;
+
+  private final HelixSpec spec;
+  private final LengthStyle style;
+  private final double turns;
+  private final Length climb;
+  private final Length radiusStep;
+  private final Length marginStep;
+
+  private Remedies(HelixPlan plan) {
+    this.spec = plan.spec();
+    this.style = plan.style();
+    this.turns = plan.climb().turns();
+    this.climb = plan.climb().climb();
+    boolean imperial = style.unit().isImperial();
+    radiusStep = imperial ? Length.ofInches(0.25) : Length.ofMillimetres(5);
+    marginStep = imperial ? Length.ofInches(0.125) : Length.ofMillimetres(2);
+  }
+
+  /** Whether no rule fails. */
+  public static boolean works(HelixPlan plan) {
+    return plan.verdicts(plan.style()).stream()
+        .noneMatch(verdict -> verdict.result() == Result.FAILS);
+  }
+
+  /**
+   * Helixes that work, each with as little changed as possible: other turns, a wider radius, or a
+   * wider margin alone; where none of these is enough, two of them together. Empty if the helix
+   * works or nothing of this kind makes it work.
+   */
+  public static List<HelixPlan> of(HelixPlan plan) {
+    return works(plan) ? List.of() : new Remedies(plan).find();
+  }
+
+  private List<HelixPlan> find() {
+    List<HelixPlan> found = new ArrayList<>();
+    Optional<HelixPlan> sameExit = nearest(wholeStep());
+    sameExit.ifPresent(found::add);
+    if (!spec.ground().isOval() && spec.ascent().exit().isEmpty()) {
+      nearest(QUARTER)
+          .filter(plan -> sameExit.filter(plan::equals).isEmpty())
+          .ifPresent(found::add);
+    }
+    least(steps -> attempt(turns, steps, 0)).ifPresent(found::add);
+    least(steps -> attempt(turns, 0, steps)).ifPresent(found::add);
+    if (found.isEmpty()) {
+      otherTurns(wholeStep()).stream()
+          .map(other -> least(steps -> attempt(other, steps, 0)))
+          .flatMap(Optional::stream)
+          .min(Comparator.comparing(plan -> plan.spec().ground().innerTrack()))
+          .ifPresent(found::add);
+      for (int wider = 1; wider <= MOST_STEPS && found.isEmpty(); wider *= 2) {
+        int margin = wider;
+        least(steps -> attempt(turns, steps, margin)).ifPresent(found::add);
+      }
+    }
+    return found;
+  }
+
+  private double wholeStep() {
+    return spec.ground().isOval() ? 0.5 : 1;
+  }
+
+  private Optional<HelixPlan> nearest(double step) {
+    return otherTurns(step).stream()
+        .map(other -> attempt(other, 0, 0))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** Nearest first, fewer before more. */
+  private List<Double> otherTurns(double step) {
+    List<Double> others = new ArrayList<>();
+    for (int off = 1; off * step <= MOST_TURNS_OFF; off++) {
+      if (turns - off * step >= LEAST_TURNS) {
+        others.add(turns - off * step);
+      }
+      others.add(turns + off * step);
+    }
+    return others;
+  }
+
+  /** The helix of the fewest steps that works, if more steps never make it worse. */
+  private static Optional<HelixPlan> least(IntFunction<Optional<HelixPlan>> attempt) {
+    int enough = 1;
+    while (enough < MOST_STEPS && attempt.apply(enough).isEmpty()) {
+      enough *= 2;
+    }
+    int tooFew = enough / 2;
+    Optional<HelixPlan> best = attempt.apply(enough);
+    while (best.isPresent() && enough - tooFew > 1) {
+      int middle = (tooFew + enough) / 2;
+      Optional<HelixPlan> tried = attempt.apply(middle);
+      if (tried.isPresent()) {
+        best = tried;
+        enough = middle;
+      } else {
+        tooFew = middle;
+      }
+    }
+    return best;
+  }
+
+  /** The helix with these changes, if it can be planned and works. */
+  private Optional<HelixPlan> attempt(double otherTurns, int radiusSteps, int marginSteps) {
+    try {
+      HelixPlan plan = HelixPlan.of(changed(otherTurns, radiusSteps, marginSteps), style);
+      return works(plan) ? Optional.of(plan) : Optional.empty();
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
+    }
+  }
+
+  private HelixSpec changed(double otherTurns, int radiusSteps, int marginSteps) {
+    GroundPlan old = spec.ground();
+    GroundPlan ground =
+        new GroundPlan(
+            grown(old.innerTrack(), radiusStep, radiusSteps),
+            old.trackSpacing(),
+            grown(old.sideMargin(), marginStep, marginSteps),
+            old.straight(),
+            old.direction(),
+            old.entry());
+    Ascent stated = spec.ascent();
+    Ascent ascent = Ascent.ofTurnsAndClimb(otherTurns, climb);
+    ascent = stated.steepest().map(ascent::atMost).orElse(ascent);
+    ascent = stated.exit().map(ascent::leavingAt).orElse(ascent);
+    return spec.with(ground, ascent, supports(ground));
+  }
+
+  /** On the builder's own grid of sizes: the next multiple of the step, and so many further. */
+  private static Length grown(Length length, Length step, int steps) {
+    if (steps == 0) {
+      return length;
+    }
+    double whole = Math.floor(length.millimetres() / step.millimetres() + 1e-9);
+    return step.times(whole + steps);
+  }
+
+  /** As close together as before, in multiples of the pieces of a turn where they were. */
+  private SupportPlan supports(GroundPlan ground) {
+    SupportPlan old = spec.supports();
+    double longer =
+        ground.runPerTurn(ground.bedRadius()).millimetres()
+            / spec.ground().runPerTurn(spec.ground().bedRadius()).millimetres();
+    int pieces = (int) Math.rint(360 / spec.segmentation().segment().degrees());
+    int step = pieces > 0 && old.perTurn() % pieces == 0 ? pieces : 1;
+    int wanted = (int) Math.ceil(old.perTurn() * longer / step - 0.05) * step;
+    return new SupportPlan(
+        old.riser(),
+        Math.max(old.perTurn(), wanted),
+        old.firstAt(),
+        old.footHeight(),
+        old.bulgeShare());
+  }
+}

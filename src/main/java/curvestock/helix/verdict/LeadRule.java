@@ -1,0 +1,89 @@
+package curvestock.helix.verdict;
+
+import curvestock.helix.build.Station;
+import curvestock.helix.build.Stations;
+import curvestock.helix.course.Climb;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.standard.SupportSpacing;
+import curvestock.helix.verdict.Verdict.Result;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whether the straights before and behind the ring are held closely enough. */
+final class LeadRule {
+
+  private static final double ROUNDING = 1e-6;
+
+  /** The widest span is a rule of thumb: a twentieth more is no other span. */
+  private static final double ABOUT = 1.05;
+
+  private final HelixSpec spec;
+  private final Climb climb;
+  private final Stations stations;
+  private final Wording wording;
+
+  LeadRule(HelixSpec spec, Climb climb, Stations stations, Wording wording) {
+    this.spec = spec;
+    this.climb = climb;
+    this.stations = stations;
+    this.wording = wording;
+  }
+
+  List<Verdict> verdicts() {
+    List<Verdict> verdicts = new ArrayList<>();
+    double entry = spec.bottom().leadIn().millimetres();
+    double exit = spec.top().leadIn().millimetres();
+    if (entry > 0) {
+      verdicts.add(judge("supports of the entry's lead", -entry, 0, -entry));
+    }
+    if (exit > 0) {
+      double ring = climb.ringLength();
+      verdicts.add(judge("supports of the exit's lead", ring, ring + exit, ring + exit));
+    }
+    return verdicts;
+  }
+
+  /** From the nearest station on the ring's side to the outer end. */
+  private Verdict judge(String rule, double from, double to, double outerEnd) {
+    List<Double> places =
+        stations.all().stream().flatMap(station -> station.places().stream()).sorted().toList();
+    double widest = 0;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < places.size(); i++) {
+      nearest = Math.min(nearest, Math.abs(places.get(i) - outerEnd));
+      if (i > 0 && places.get(i) > from + ROUNDING && places.get(i - 1) < to - ROUNDING) {
+        widest = Math.max(widest, places.get(i) - places.get(i - 1));
+      }
+    }
+    // What reaches out beyond the last support bends like a span of twice its length.
+    double span = Math.max(widest, 2 * nearest);
+    Length allowed = SupportSpacing.forThickness(spec.plywood()).value().widest();
+    String names =
+        String.join(
+            ", ",
+            (outerEnd < 0 ? stations.entry() : stations.exit())
+                .stream().map(Station::name).toList());
+    String finding =
+        (names.isEmpty() ? "the ring's stations hold it" : names + " hold it")
+            + ", "
+            + (widest >= 2 * nearest
+                ? "at most " + wording.length(Length.ofMillimetres(widest)) + " apart"
+                : "its end reaches "
+                    + wording.length(Length.ofMillimetres(nearest))
+                    + " beyond the last")
+            + " (plywood of this thickness spans up to about "
+            + wording.length(allowed)
+            + ", common practice)";
+    return span <= allowed.millimetres() * ABOUT
+        ? Verdict.ok(rule, finding)
+        : new Verdict(rule, Result.TIGHT, finding, mend(outerEnd < 0));
+  }
+
+  private static String mend(boolean entry) {
+    return entry
+        ? "put a support of your own between, or take more supports a turn"
+        : "stiffen the lead with a strip on edge under each side where it leaves the turn below, or"
+            + " lay its end on the benchwork that it joins";
+  }
+}

@@ -1,0 +1,115 @@
+package curvestock.job;
+
+import curvestock.bound.Bound;
+import curvestock.bound.InflatedArea;
+import curvestock.piece.Demand;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * How big a job may be, so that a slip of the pen is told at once and does not keep the machine
+ * busy for hours. A job may raise them by {@code limits:}. They change no result.
+ *
+ * @param piecesOnASheet most pieces of one kind that one sheet might hold, by the proven bound
+ * @param sheets most sheets that the pieces must take at least
+ * @param packings most pairs of a kind of piece and a kind of sheet
+ */
+record Limits(int piecesOnASheet, int sheets, int packings) {
+
+  /** Some minutes of work and a gigabyte of memory, on the machine of a builder. */
+  static final Limits USUAL = new Limits(4_000, 500, 1_000);
+
+  private static final int MOST = 1_000_000;
+
+  static Optional<Limits> read(Field field) {
+    return field.block("pieces-on-a-sheet", "sheets", "packings").flatMap(Limits::read);
+  }
+
+  private static Optional<Limits> read(Block block) {
+    Optional<Integer> pieces =
+        block.find("pieces-on-a-sheet").flatMap(given -> given.whole(1, MOST));
+    Optional<Integer> sheets = block.find("sheets").flatMap(given -> given.whole(1, MOST));
+    Optional<Integer> packings = block.find("packings").flatMap(given -> given.whole(1, MOST));
+    return block.build(
+        () ->
+            new Limits(
+                pieces.orElse(USUAL.piecesOnASheet),
+                sheets.orElse(USUAL.sheets),
+                packings.orElse(USUAL.packings)));
+  }
+
+  /** What is too big about the job, and what to do about it; nothing if it is of usual size. */
+  Optional<String> objection(Job job) {
+    List<Demand> demands = job.demands();
+    long pairs = (long) demands.size() * job.sheets().size();
+    if (pairs > packings) {
+      return Optional.of(
+          "has "
+              + demands.size()
+              + " kinds of pieces and "
+              + job.sheets().size()
+              + " kinds of sheets, so "
+              + pairs
+              + " packings"
+              + advice(packings, "packings", pairs, "make several jobs of it"));
+    }
+    return tooSmall(job, demands).or(() -> tooMany(job, demands));
+  }
+
+  private Optional<String> tooSmall(Job job, List<Demand> demands) {
+    for (SheetStock sheet : job.sheets()) {
+      for (Demand demand : demands) {
+        int bound = Bound.quick(demand.piece(), sheet, job.cutting()).count();
+        if (bound > piecesOnASheet) {
+          return Optional.of(
+              "has pieces so small ("
+                  + demand.piece().name()
+                  + ") that up to "
+                  + bound
+                  + " might lie on one sheet of "
+                  + sheet.name()
+                  + advice(
+                      piecesOnASheet, "pieces-on-a-sheet", bound, "give a smaller part of it"));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<String> tooMany(Job job, List<Demand> demands) {
+    double largest = 0;
+    for (SheetStock sheet : job.sheets()) {
+      largest = Math.max(largest, InflatedArea.ofSheet(sheet, job.cutting()));
+    }
+    long least = (long) Math.ceil(area(demands, job.cutting()) / largest);
+    return largest == 0 || least <= sheets
+        ? Optional.empty()
+        : Optional.of(
+            "takes at least "
+                + least
+                + " sheets"
+                + advice(sheets, "sheets", 2 * least, "make several jobs of it"));
+  }
+
+  private static double area(List<Demand> demands, Cutting cutting) {
+    double area = 0;
+    for (Demand demand : demands) {
+      area += demand.count() * InflatedArea.ofPiece(demand.piece(), cutting);
+    }
+    return area;
+  }
+
+  private static String advice(int limit, String key, long enough, String instead) {
+    return "; more than "
+        + limit
+        + " would take long and much memory: "
+        + instead
+        + ", or raise the limit by `limits: {"
+        + key
+        + ": "
+        + Math.min(MOST, enough)
+        + "}`";
+  }
+}

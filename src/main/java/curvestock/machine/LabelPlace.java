@@ -1,0 +1,142 @@
+package curvestock.machine;
+
+import curvestock.geometry.Box;
+import curvestock.geometry.Clearance;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.layout.Placement;
+import curvestock.piece.AnnularSector;
+import curvestock.piece.Drilled;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a piece's number is engraved: on a sector between centre line and outer edge, its foot
+ * towards the inner edge; on any other piece where most room is, in the direction that takes the
+ * largest letters.
+ */
+final class LabelPlace {
+
+  private static final double LARGEST = 12;
+  private static final double SMALLEST = 1.5;
+
+  /** Letters keep this far from outline, holes and centre line, in millimetres. */
+  private static final double CLEAR = 0.8;
+
+  private static final double STEP = Math.PI / 12;
+
+  /** Where along a sector room is sought, in half sweeps from the middle. */
+  private static final double[] ALONG = {0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75};
+
+  private final boolean level;
+
+  /** A search for places. */
+  LabelPlace(boolean level) {
+    this.level = level;
+  }
+
+  /** The words as large as they fit, at most 12 mm; nothing if they would be unreadable. */
+  Optional<Engraving> on(Placement placement, String words) {
+    if (words.isBlank()) {
+      return Optional.empty();
+    }
+    List<Engraving> tries = new ArrayList<>();
+    if (placement.piece().shape().blank() instanceof AnnularSector sector
+        && sector.innerRadius().millimetres() > 0) {
+      onSector(sector, placement, words, tries);
+    } else {
+      Outline outline = placement.outline();
+      Point middle = roomiest(outline);
+      double first = placement.pose().rotation();
+      for (int i = 0; i < (level ? 1 : 12); i++) {
+        double angle = level ? 0 : upright(first + i * STEP);
+        tries.add(fitted(outline, middle, angle, words));
+      }
+    }
+    return tries.stream()
+        .max(Comparator.comparingDouble(Engraving::height))
+        .filter(engraving -> engraving.height() >= SMALLEST);
+  }
+
+  private void onSector(
+      AnnularSector sector, Placement placement, String words, List<Engraving> tries) {
+    Pose pose = placement.pose();
+    Length half = sector.width().times(0.5);
+    Length radius = sector.radius().plus(half.times(0.5));
+    Outline band = new AnnularSector(radius, half, sector.sweep()).outline().at(pose);
+    List<Loop> holes = new ArrayList<>(band.holes());
+    if (placement.piece().shape() instanceof Drilled piece) {
+      piece.drilled().forEach(hole -> holes.add(hole.at(pose)));
+    }
+    Outline region = new Outline(band.outer(), holes);
+    for (double along : ALONG) {
+      double direction = along * sector.sweep().radians() / 2;
+      Point middle = pose.apply(Point.polar(radius.millimetres(), direction));
+      double tangent = pose.rotation() + direction - Math.PI / 2;
+      tries.add(fitted(region, middle, level ? 0 : tangent, words));
+    }
+  }
+
+  /** The angle or its opposite, whichever is read without turning one's head over. */
+  private static double upright(double angle) {
+    double turned = angle - 2 * Math.PI * Math.floor(angle / (2 * Math.PI));
+    return turned > Math.PI / 2 + 1e-9 && turned <= 1.5 * Math.PI + 1e-9
+        ? turned - Math.PI
+        : turned;
+  }
+
+  /** The largest letters, by halving, whose box with some air lies in the region. */
+  private static Engraving fitted(Outline region, Point middle, double angle, String words) {
+    double low = 0;
+    double high = LARGEST;
+    for (int i = 0; i < 10; i++) {
+      double height = i == 0 ? high : (low + high) / 2;
+      if (fits(region, middle, angle, Engraving.width(words, height), height)) {
+        low = height;
+      } else {
+        high = height;
+      }
+    }
+    Point corner =
+        new Pose(middle.x(), middle.y(), angle)
+            .apply(new Point(-Engraving.width(words, low) / 2, -low / 2));
+    return new Engraving(words, corner, low, angle);
+  }
+
+  private static boolean fits(
+      Outline region, Point middle, double angle, double width, double height) {
+    Outline box =
+        Outline.rectangle(width, height)
+            .at(new Pose(-width / 2, -height / 2, 0))
+            .at(new Pose(middle.x(), middle.y(), angle));
+    return Clearance.within(box, region) >= CLEAR;
+  }
+
+  /** The point of a grid that lies deepest in the outline. */
+  private static Point roomiest(Outline outline) {
+    int steps = 24;
+    Box box = outline.box();
+    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    double deepest = outline.contains(best) ? 1.02 * depth(outline, best) : 0;
+    for (int i = 1; i < steps; i++) {
+      for (int j = 1; j < steps; j++) {
+        Point point =
+            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
+        if (outline.contains(point) && depth(outline, point) > deepest) {
+          best = point;
+          deepest = depth(outline, point);
+        }
+      }
+    }
+    return best;
+  }
+
+  private static double depth(Outline outline, Point point) {
+    return outline.edges().stream().mapToDouble(e -> e.distanceTo(point)).min().orElseThrow();
+  }
+}

@@ -1,0 +1,11 @@
+/**
+ * What a machine is told: which lines it cuts, marks and engraves, in which order, from which start
+ * points, with which tabs, at which size.
+ *
+ * <p>A layout and a {@link curvestock.machine.MachineSetup} go in, a {@link
+ * curvestock.machine.MachineSheet} comes out, which {@code drawing} writes as SVG and {@code dxf}
+ * as DXF. Millimetres and radians, y up. Imports {@code units} to {@code layout}, and from {@code
+ * check} the words in which a file says how its outlines differ from the finished size. Start
+ * reading at {@link curvestock.machine.MachineSheet}.
+ */
+package curvestock.machine;

@@ -1,0 +1,69 @@
+package curvestock.plan;
+
+import curvestock.geometry.Box;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import curvestock.units.Money;
+import java.util.Optional;
+
+/**
+ * The clean rectangle that one straight cut beyond the last piece leaves of a sheet: over its full
+ * width beside all pieces, or over its full length above them, whichever is larger.
+ *
+ * @param where in the sheet's frame, clear of the cut; millimetres
+ */
+public record Remnant(SheetStock sheet, Box where) {
+
+  /** Narrower strips than 4 in are not worth a place in the rack; common practice, no source. */
+  public static final Length KEEP = Length.ofInches(4);
+
+  /**
+   * The remnant of a layout; empty if the sheet is no rectangle, or what is left is narrower than
+   * {@link #KEEP} or holds a defect.
+   */
+  public static Optional<Remnant> of(Layout layout) {
+    SheetStock sheet = layout.sheet();
+    if (!sheet.isRectangle()) {
+      return Optional.empty();
+    }
+    Box wood = sheet.outline().box();
+    double maxX = wood.minX();
+    double maxY = wood.minY();
+    for (Placement placement : layout.placements()) {
+      Box box = placement.outline().box();
+      maxX = Math.max(maxX, box.maxX());
+      maxY = Math.max(maxY, box.maxY());
+    }
+    double gap = layout.cutting().spacing().millimetres();
+    Box beside = new Box(Math.min(maxX + gap, wood.maxX()), wood.minY(), wood.maxX(), wood.maxY());
+    Box above = new Box(wood.minX(), Math.min(maxY + gap, wood.maxY()), wood.maxX(), wood.maxY());
+    Box larger = area(beside) >= area(above) ? beside : above;
+    boolean kept = Math.min(larger.width(), larger.height()) >= KEEP.millimetres();
+    boolean sound = sheet.defects().stream().noneMatch(defect -> overlap(defect.box(), larger));
+    return kept && sound ? Optional.of(new Remnant(sheet, larger)) : Optional.empty();
+  }
+
+  private static boolean overlap(Box a, Box b) {
+    return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
+  }
+
+  private static double area(Box box) {
+    return box.width() * box.height();
+  }
+
+  /** Square millimetres. */
+  public double area() {
+    return area(where);
+  }
+
+  /** The remnant as a sheet on hand. */
+  public SheetStock stock(String name) {
+    return sheet.part(
+        name,
+        Length.ofMillimetres(where.width()),
+        Length.ofMillimetres(where.height()),
+        Money.ZERO);
+  }
+}

@@ -1,0 +1,308 @@
+package curvestock.printing;
+
+import curvestock.drawing.Ink;
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.PlanFigure;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.BedPiece.StationPlace;
+import curvestock.helix.build.Hole;
+import curvestock.helix.build.PieceKind;
+import curvestock.helix.build.SplicePlates;
+import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SplicePlate;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The pattern of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
+ * line, centre line of each track, joint faces, holes, supports, corners by letters.
+ */
+final class BedPattern {
+
+  private static final Pen CUT = Pen.of(Ink.CUT, 0.35);
+  private static final Pen TRACK = new Pen(Ink.MARK, 0.25, "12 3 2 3");
+  private static final Pen JOINT = new Pen(Ink.CUT, 0.25, "4 2");
+  private static final Pen SUPPORT = new Pen(Ink.SHEET, 0.25, "1.5 1.5");
+  private static final Pen FINE = Pen.of(Ink.CUT, 0.15);
+
+  /** Stations of two pieces closer than this are the same. */
+  private static final double ALIKE = 0.01;
+
+  private static final double LETTERS = 4;
+
+  private final HelixPlan plan;
+  private final PieceKind kind;
+  private final Ruler ruler;
+  private final List<BedPiece> pieces;
+  private final BedPiece piece;
+  private final GroundPlan ground;
+  private final PlanFigure figure;
+  private final double half;
+  private final Pose view;
+  private final Paper paper = new Paper();
+  private final List<String> notes = new ArrayList<>();
+  private String letters = "";
+
+  private BedPattern(HelixPlan plan, PieceKind kind, LengthStyle style) {
+    this.plan = plan;
+    this.kind = kind;
+    this.ruler = new Ruler(style);
+    pieces = plan.roadbed().pieces().stream().filter(p -> p.kindId().equals(kind.id())).toList();
+    piece = pieces.get(0);
+    ground = plan.spec().ground();
+    half = ground.width().millimetres() / 2;
+    figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    view = view();
+  }
+
+  static Pattern of(HelixPlan plan, PieceKind kind, LengthStyle style) {
+    return new BedPattern(plan, kind, style).pattern();
+  }
+
+  /** Turns the plan so that the chord lies level with the bulge above it. */
+  private Pose view() {
+    Point from = plan.line().at(piece.cutFrom()).point();
+    Point chord = plan.line().at(piece.cutTo()).point().minus(from);
+    Point middle = plan.line().at((piece.cutFrom() + piece.cutTo()) / 2).point().minus(from);
+    double turn = chord.cross(middle) < 0 ? Math.PI : 0;
+    return new Pose(0, 0, turn - chord.angle());
+  }
+
+  private Pattern pattern() {
+    draw();
+    String numbers = String.join(", ", plan.roadbed().numbersOf(kind));
+    notes.add(
+        "Piece "
+            + kind.id()
+            + " is wanted "
+            + times(kind.count())
+            + (kind.count() == 1 ? ": it is number " : ": numbers ")
+            + numbers
+            + " of the assembly schedule. Write the number on each as soon as it is cut.");
+    notes.add(
+        "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
+            + " and laps. Dots: what stands below. The printed side is the upper one.");
+    notes.add(letters);
+    String title = kind.id() + ", " + kind.name();
+    return new Pattern(kind.id(), title, notes, paper);
+  }
+
+  private static String times(int count) {
+    return count == 1 ? "once" : count + " times";
+  }
+
+  private void draw() {
+    Outline outline = kind.blank().outline().at(piece.pose());
+    supports();
+    for (Loop loop : outline.loops().toList()) {
+      paper.area(placed(loop.edges()), "none", CUT);
+    }
+    for (Length radius : ground.trackRadii()) {
+      double outwards = radius.minus(ground.bedRadius()).millimetres();
+      paper.line(placed(figure.besideLine(piece.cutFrom(), piece.cutTo(), outwards)), TRACK);
+    }
+    holes();
+    joints();
+    words();
+    letters = CornerLetters.draw(outline.at(view), paper, ruler);
+  }
+
+  private List<Edge> placed(List<Edge> edges) {
+    return edges.stream().map(edge -> edge.at(view)).toList();
+  }
+
+  private Point beside(double at, double outwards) {
+    return view.apply(figure.beside(at, outwards));
+  }
+
+  private void across(double at, Pen pen) {
+    paper.line(beside(at, -half), beside(at, half), pen);
+  }
+
+  private void holes() {
+    for (Hole hole : kind.holes()) {
+      Point centre = view.apply(piece.pose().apply(hole.centre()));
+      double radius = hole.diameter().millimetres() / 2;
+      paper.circle(centre, radius, "none", CUT);
+      double arm = radius + 4;
+      paper.line(centre.minus(new Point(arm, 0)), centre.plus(new Point(arm, 0)), FINE);
+      paper.line(centre.minus(new Point(0, arm)), centre.plus(new Point(0, arm)), FINE);
+    }
+    if (!kind.holes().isEmpty()) {
+      notes.add(
+          kind.holes().size()
+              + " holes of "
+              + ruler.given(kind.holes().get(0).diameter())
+              + " for the rods: drill them through before the outline is cut.");
+    }
+  }
+
+  // Joints.
+
+  private void joints() {
+    if (plan.spec().construction() instanceof Construction.HalfLap joint) {
+      double lap = joint.lap().millimetres();
+      piece.lower().ifPresent(at -> lap(at.at(), at.at() + lap / 2));
+      piece.upper().ifPresent(at -> lap(at.at(), at.at() - lap / 2));
+      notes.add(
+          "At each joint half the thickness is cut away over "
+              + ruler.of(joint.lap())
+              + ", from the end to the dashed shoulder: above at one end and below at the other, the"
+              + " same way round on every piece. The dashed line in the middle of the lap is the"
+              + " joint's place on the plan.");
+    } else if (plan.spec().construction() instanceof Construction.ButtWithPlate butt) {
+      SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
+      piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint.at(), 1));
+      piece.upper().ifPresent(joint -> plate(butt.plate(), plates, joint.at(), -1));
+      notes.add(
+          "The splice plate below reaches from the joint's face to the dashed line; crosses are its"
+              + " screws: drill them for the screws' shanks.");
+    }
+  }
+
+  private void lap(double joint, double shoulder) {
+    across(joint, JOINT);
+    across(shoulder, JOINT);
+    double inward = Math.signum(shoulder - joint);
+    Point stand = beside(shoulder + inward * 12, -half / 2);
+    paper.text("shoulder of the lap", stand, LETTERS * 0.8, Anchor.MIDDLE, false);
+  }
+
+  private void plate(SplicePlate plate, SplicePlates plates, double joint, int into) {
+    double wide = plates.width().millimetres();
+    double out =
+        plate.form() == SplicePlate.Form.RECTANGLE
+            ? plates.middleRadius().minus(ground.bedRadius()).millimetres()
+            : 0;
+    double end = joint + into * plate.length().millimetres() / 2;
+    if (plate.form() == SplicePlate.Form.CURVED) {
+      paper.line(beside(end, -wide / 2), beside(end, wide / 2), JOINT);
+    } else {
+      paper.line(
+          onPlate(joint, end - joint, out - wide / 2),
+          onPlate(joint, end - joint, out + wide / 2),
+          JOINT);
+    }
+    double quarter = into * plate.length().millimetres() / 4;
+    for (int i = 0; i < plate.screwsEachSide(); i++) {
+      double across = ((i + 0.5) / plate.screwsEachSide() - 0.5) * wide;
+      Point screw =
+          plate.form() == SplicePlate.Form.CURVED
+              ? beside(joint + quarter, across)
+              : onPlate(joint, quarter, out + across);
+      paper.line(screw.minus(new Point(2.5, 0)), screw.plus(new Point(2.5, 0)), FINE);
+      paper.line(screw.minus(new Point(0, 2.5)), screw.plus(new Point(0, 2.5)), FINE);
+      paper.circle(screw, 1.2, "none", FINE);
+    }
+  }
+
+  /** On a flat plate that touches the line at the joint. */
+  private Point onPlate(double joint, double along, double outwards) {
+    Waypoint here = plan.line().at(joint);
+    Point ahead = Point.polar(along, here.heading());
+    return view.apply(figure.beside(joint, outwards).plus(ahead));
+  }
+
+  // Supports.
+
+  /** Where blocks or rods stand, if they stand alike under every piece of the kind. */
+  private void supports() {
+    List<Double> places = places(piece);
+    boolean alike = pieces.stream().allMatch(other -> alike(places, places(other)));
+    if (!alike) {
+      notes.add("Supports stand elsewhere under each of these pieces: see the footprint.");
+      return;
+    }
+    if (plan.spec().supports().riser() instanceof Riser.WoodBlocks blocks) {
+      for (double place : places) {
+        double at = piece.cutFrom() + place;
+        double out = half - blocks.width().millimetres() / 2;
+        block(at, out, blocks);
+        block(at, -out, blocks);
+      }
+    }
+  }
+
+  private static List<Double> places(BedPiece piece) {
+    return piece.stations().stream().map(StationPlace::at).map(at -> at - piece.cutFrom()).toList();
+  }
+
+  private static boolean alike(List<Double> a, List<Double> b) {
+    if (a.size() != b.size()) {
+      return false;
+    }
+    for (int i = 0; i < a.size(); i++) {
+      if (Math.abs(a.get(i) - b.get(i)) > ALIKE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private void block(double at, double outwards, Riser.WoodBlocks blocks) {
+    Waypoint here = plan.line().at(at);
+    Point middle = figure.beside(at, outwards);
+    Point across = figure.outwards(at).times(blocks.width().millimetres() / 2);
+    Point along = Point.polar(blocks.along().millimetres() / 2, here.heading());
+    List<Point> corners =
+        List.of(
+            middle.plus(across).plus(along),
+            middle.plus(across).minus(along),
+            middle.minus(across).minus(along),
+            middle.minus(across).plus(along),
+            middle.plus(across).plus(along));
+    paper.polygon(corners.stream().map(view::apply).toList(), "none", SUPPORT);
+  }
+
+  // Words.
+
+  private void words() {
+    // In the middle of the ring's part, which lies level or nearly so.
+    double at = (piece.from() + piece.to()) / 2;
+    Point middle = beside(at, 0);
+    double up = Math.signum(beside(at, half).y() - middle.y());
+    String title = kind.id() + "  " + kind.name();
+    double size = Math.min(7, half / 5);
+    paper.text(title, middle.plus(new Point(0, half * 0.36)), size, Anchor.MIDDLE, true);
+    paper.text(
+        "this side up", middle.plus(new Point(0, -half * 0.3)), LETTERS, Anchor.MIDDLE, false);
+    edgeNote(at, up > 0 ? half : -half, -6, up > 0 ? "outer" : "inner", up > 0);
+    edgeNote(at, up > 0 ? -half : half, 6, up > 0 ? "inner" : "outer", up <= 0);
+    double aside = piece.cutFrom() + (piece.cutTo() - piece.cutFrom()) * 0.3;
+    for (Length radius : ground.trackRadii()) {
+      double outwards = radius.minus(ground.bedRadius()).millimetres();
+      Point stand = beside(aside, outwards).plus(new Point(0, -LETTERS * 1.6));
+      paper.text("track centre line, R " + ruler.of(radius), stand, LETTERS, Anchor.MIDDLE, false);
+    }
+    ends();
+  }
+
+  private void edgeNote(double at, double outwards, double shift, String name, boolean outer) {
+    Length radius = outer ? ground.outerEdge() : ground.innerEdge();
+    Point stand = beside(at, outwards).plus(new Point(0, shift));
+    paper.text(name + " edge, R " + ruler.of(radius), stand, LETTERS, Anchor.MIDDLE, false);
+  }
+
+  private void ends() {
+    double reach = Math.min(60, (piece.cutTo() - piece.cutFrom()) / 5);
+    String low = piece.lower().isPresent() ? "lower end" : "lower end: entry";
+    String high = piece.upper().isPresent() ? "upper end" : "upper end: exit";
+    Point from = beside(piece.cutFrom() + reach, half * 0.3);
+    Point to = beside(piece.cutTo() - reach, half * 0.3);
+    paper.text(low, from, LETTERS, Anchor.MIDDLE, true);
+    paper.text(high, to, LETTERS, Anchor.MIDDLE, true);
+  }
+}

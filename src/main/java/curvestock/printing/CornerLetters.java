@@ -1,0 +1,63 @@
+package curvestock.printing;
+
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.geometry.Box;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Letters the corners of a pattern's outer loop as the marking-out sheets do. */
+final class CornerLetters {
+
+  private static final double SIZE = 4.4;
+  private static final double INSET = 9;
+  private static final int MOST = 26;
+
+  private CornerLetters() {}
+
+  /** Draws the letters, and says how far corners are apart: neighbours, and others from A. */
+  static String draw(Outline outline, Paper paper, Ruler ruler) {
+    List<Point> corners = new ArrayList<>();
+    outline.outer().edges().forEach(edge -> corners.add(edge.start()));
+    Box box = outline.box();
+    int count = Math.min(MOST, corners.size());
+    List<String> measures = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      paper.text(
+          SheetMap.letter(i), stand(outline, corners.get(i), box), SIZE, Anchor.MIDDLE, true);
+      for (int j = i + 1; j < count; j++) {
+        if (corners.size() <= 4 || j == i + 1 || i == 0) {
+          measures.add(
+              SheetMap.letter(i)
+                  + " to "
+                  + SheetMap.letter(j)
+                  + "\u00A0"
+                  + ruler.of(corners.get(i).distance(corners.get(j))));
+        }
+      }
+    }
+    return "When the pages are together measure straight from corner to corner: "
+        + String.join(", ", measures)
+        + ".";
+  }
+
+  /** Beside the corner, inside the piece where that can be had. */
+  private static Point stand(Outline outline, Point corner, Box box) {
+    Point best = corner.plus(new Point(0, INSET));
+    double deepest = Double.NEGATIVE_INFINITY;
+    int directions = 16;
+    for (int i = 0; i < directions; i++) {
+      Point stand = corner.plus(Point.polar(INSET, 2 * Math.PI * i / directions));
+      double depth =
+          outline.edges().stream().mapToDouble(edge -> edge.distanceTo(stand)).min().orElse(0);
+      double signed = outline.contains(stand) ? depth : -depth - box.width();
+      if (signed > deepest) {
+        deepest = signed;
+        best = stand;
+      }
+    }
+    return best;
+  }
+}

@@ -1,0 +1,234 @@
+package curvestock.printing;
+
+import curvestock.drawing.Ink;
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.PaperSize;
+import curvestock.drawing.PlanFigure;
+import curvestock.drawing.SvgNumber;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BaseFrame;
+import curvestock.helix.build.HoleRule;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.Station;
+import curvestock.helix.build.SupportRow;
+import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.Riser;
+import curvestock.job.Job;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * The helix from above at full size, to lay on the bench before anything is cut: base, roadbed,
+ * centre line of each track, every support and every joint with its bearing.
+ */
+public final class Footprint {
+
+  private static final Pen EDGE = Pen.of(Ink.CUT, 0.35);
+  private static final Pen TRACK = new Pen(Ink.MARK, 0.25, "12 3 2 3");
+  private static final Pen JOINT = Pen.of(Ink.CUT, 0.5);
+  private static final Pen SUPPORT = Pen.of(Ink.SHEET, 0.3);
+  private static final Pen SINGLE = new Pen(Ink.SHEET, 0.3, "1.5 1.5");
+  private static final Pen BASE = new Pen(Ink.CUT, 0.3, "8 3");
+  private static final double LETTERS = 4.5;
+
+  /** Names stand beside what they name, along the line. */
+  private static final double LABEL_ASIDE = 32;
+
+  /** Joints whose places in plan are nearer than this lie over each other. */
+  private static final double SAME_PLACE = 1;
+
+  private final Job job;
+  private final HelixOrder order;
+  private final HelixPlan plan;
+  private final GroundPlan ground;
+  private final PlanFigure figure;
+  private final double half;
+  private final Paper paper = new Paper();
+
+  private Footprint(Job job, HelixOrder order) {
+    this.job = job;
+    this.order = order;
+    this.plan = order.plan();
+    this.ground = plan.spec().ground();
+    this.figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    this.half = ground.width().millimetres() / 2;
+  }
+
+  /** The plan as a PDF on the given paper. */
+  public static byte[] pdf(Job job, HelixOrder order, PaperSize size) {
+    Footprint footprint = new Footprint(job, order);
+    footprint.draw();
+    String title = job.title() + " · Footprint of the helix";
+    try (PdfBook book = new PdfBook(title)) {
+      new TiledDrawing(title, footprint.notes(), footprint.paper, size).addTo(book);
+      return book.bytes();
+    }
+  }
+
+  static Paper drawing(Job job, HelixOrder order) {
+    Footprint footprint = new Footprint(job, order);
+    footprint.draw();
+    return footprint.paper;
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "The helix seen from above, all turns over each other. Full lines: edges of the roadbed."
+            + " Long dashes: centre line of a track. Thick lines across: joints, with their bearings."
+            + " Small figures on the line: supports; S1, S2 ... are their stations, as in the support"
+            + " table. Bearings run counter-clockwise; 0° points to the right of this map.");
+    if (order.base().isPresent()) {
+      notes.add("Dashed straight lines: outline of the base's boards.");
+    }
+    if (!ground.isOval()) {
+      Length across = ground.outerEdge().times(2);
+      notes.add(
+          "When the pages are together the roadbed must measure "
+              + new Ruler(job.style()).of(across)
+              + " across, from outer edge to outer edge through the middle, both ways.");
+    }
+    notes.add(
+        "Lay the plan on the bench, try that people can get in and out and that your longest cars"
+            + " clear the walls, and mark the supports through it.");
+    if (job.invented()) {
+      notes.add("The figures of this job are invented, for demonstration only.");
+    }
+    return notes;
+  }
+
+  private void draw() {
+    order.base().ifPresent(this::base);
+    double ring = plan.climb().ringLength();
+    double oneTurn = Math.min(ring, plan.climb().runPerTurn().millimetres());
+    along(-plan.spec().bottom().leadIn().millimetres(), 0);
+    int steps = 4;
+    for (int i = 0; i < steps; i++) {
+      along(oneTurn * i / steps, oneTurn * (i + 1) / steps);
+    }
+    along(ring, ring + plan.spec().top().leadIn().millimetres());
+    plan.stations().all().forEach(this::station);
+    joints();
+    end("entry, bottom", -plan.spec().bottom().leadIn().millimetres());
+    end("exit, top", ring + plan.spec().top().leadIn().millimetres());
+  }
+
+  private void base(BaseFrame base) {
+    Outline board = base.demand().piece().shape().outline();
+    int count = base.demand().count();
+    for (int i = 0; i < count; i++) {
+      for (Loop loop : board.at(new Pose(0, 0, 2 * Math.PI * i / count)).loops().toList()) {
+        paper.area(loop.edges(), "none", BASE);
+      }
+    }
+  }
+
+  /** Both edges and every track, between two places of the line. */
+  private void along(double from, double to) {
+    if (to - from < 1e-6) {
+      return;
+    }
+    paper.line(figure.besideLine(from, to, half), EDGE);
+    paper.line(figure.besideLine(from, to, -half), EDGE);
+    for (Length radius : ground.trackRadii()) {
+      double outwards = radius.minus(ground.bedRadius()).millimetres();
+      paper.line(figure.besideLine(from, to, outwards), TRACK);
+    }
+  }
+
+  private void station(Station station) {
+    double at = station.places().get(0);
+    List<SupportRow> rows =
+        plan.supports().rows().stream().filter(row -> row.station().equals(station)).toList();
+    if (rows.stream().anyMatch(row -> row.edges() == Edges.BOTH)) {
+      support(at, 1, SUPPORT);
+      support(at, -1, SUPPORT);
+    }
+    rows.stream()
+        .filter(row -> row.edges() == Edges.MIDDLE)
+        .forEach(row -> support(row.at(), 0, SINGLE));
+    paper.text(
+        station.name() + "  " + bearing(at),
+        figure.beside(at + LABEL_ASIDE, -half * 0.5),
+        LETTERS,
+        Anchor.MIDDLE,
+        true);
+  }
+
+  /** At the outer (+1) or inner (−1) edge, or in the middle (0). */
+  private void support(double at, int side, Pen pen) {
+    Riser riser = plan.spec().supports().riser();
+    if (riser instanceof Riser.ThreadedRods rods) {
+      HoleRule rule = new HoleRule(plan.spec(), plan.climb());
+      Point middle = figure.beside(at, side * rule.offset(rods).millimetres());
+      double radius = rule.diameter(rods).millimetres() / 2;
+      paper.circle(middle, radius, "none", pen);
+      paper.line(
+          middle.minus(new Point(radius + 4, 0)), middle.plus(new Point(radius + 4, 0)), pen);
+      paper.line(
+          middle.minus(new Point(0, radius + 4)), middle.plus(new Point(0, radius + 4)), pen);
+    } else if (riser instanceof Riser.WoodBlocks blocks) {
+      Point middle = figure.beside(at, side * (half - blocks.width().millimetres() / 2));
+      Point across = figure.outwards(at).times(blocks.width().millimetres() / 2);
+      Waypoint here = plan.line().at(at);
+      Point along = Point.polar(blocks.along().millimetres() / 2, here.heading());
+      paper.polygon(
+          List.of(
+              middle.plus(across).plus(along),
+              middle.plus(across).minus(along),
+              middle.minus(across).minus(along),
+              middle.minus(across).plus(along),
+              middle.plus(across).plus(along)),
+          "none",
+          pen);
+      paper.line(middle.plus(across).plus(along), middle.minus(across).minus(along), pen);
+      paper.line(middle.plus(across).minus(along), middle.minus(across).plus(along), pen);
+    }
+  }
+
+  private void joints() {
+    List<List<Joint>> places = new ArrayList<>();
+    for (Joint joint : plan.joints().all()) {
+      Point point = plan.line().at(joint.at()).point();
+      places.stream()
+          .filter(here -> point.distance(plan.line().at(here.get(0).at()).point()) < SAME_PLACE)
+          .findFirst()
+          .ifPresentOrElse(
+              here -> here.add(joint), () -> places.add(new ArrayList<>(List.of(joint))));
+    }
+    for (List<Joint> here : places) {
+      double at = here.get(0).at();
+      paper.line(figure.beside(at, -half), figure.beside(at, half), JOINT);
+      String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
+      paper.text(
+          "joint " + bearing(at) + ": " + names,
+          figure.beside(at + LABEL_ASIDE, half * 0.6),
+          LETTERS,
+          Anchor.MIDDLE,
+          true);
+    }
+  }
+
+  private void end(String words, double at) {
+    paper.line(figure.beside(at, -half), figure.beside(at, half), EDGE);
+    Point stand = figure.beside(at, half * 0.5);
+    paper.text(words, stand, LETTERS, Anchor.MIDDLE, true);
+  }
+
+  private String bearing(double at) {
+    String number = SvgNumber.of(plan.line().bearing(at).degrees() % 359.95, 1);
+    return String.format(Locale.ROOT, "%s°", number);
+  }
+}

@@ -1,0 +1,139 @@
+package curvestock.printing;
+
+import curvestock.drawing.Ink;
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.PaperSize;
+import curvestock.drawing.TextWidth;
+import curvestock.geometry.Point;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.ScheduleRow;
+import curvestock.job.Job;
+import curvestock.plan.Plan;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * A label for every piece: its number in large figures, turn, joints, stations, which side is up
+ * and where the inner edge lies. Stick it near the inner edge with the bar along it.
+ */
+public final class LabelSheet {
+
+  private static final int COLUMNS = 3;
+  private static final int ROWS = 7;
+  private static final double MARGIN = 10;
+  private static final Pen CUT = new Pen(Ink.SHEET, 0.2, "2 2");
+  private static final Pen EDGE = Pen.of(Ink.CUT, 1.4);
+  private static final Pen ARROW = Pen.of(Ink.CUT, 0.4);
+
+  /** What a label says. */
+  private record Label(String number, List<String> lines) {}
+
+  private LabelSheet() {}
+
+  /** Labels of all pieces of the plan, sheet by sheet. */
+  public static byte[] pdf(Plan plan) {
+    Job job = plan.job();
+    boolean metric = job.paper() == PaperSize.A4 || job.paper() == PaperSize.A3;
+    PaperSize size = metric ? PaperSize.A4 : PaperSize.LETTER;
+    double width = size.width().millimetres();
+    double height = size.height().millimetres();
+    List<Label> labels = labels(plan);
+    try (PdfBook book = new PdfBook(job.title() + ": labels")) {
+      for (int from = 0; from < labels.size(); from += COLUMNS * ROWS) {
+        Paper page = new Paper();
+        int to = Math.min(labels.size(), from + COLUMNS * ROWS);
+        for (int i = from; i < to; i++) {
+          double wide = (width - 2 * MARGIN) / COLUMNS;
+          double high = (height - 2 * MARGIN - 8) / ROWS;
+          double x = MARGIN + (i - from) % COLUMNS * wide;
+          int row = (i - from) / COLUMNS;
+          double y = height - MARGIN - row * high;
+          draw(page, labels.get(i), x, y, wide, high);
+        }
+        page.text(
+            job.title()
+                + " · labels: cut apart, stick on the upper side, thick bar along the inner edge",
+            new Point(MARGIN, MARGIN),
+            2.6,
+            Anchor.START,
+            false);
+        book.page(width, height, page);
+      }
+      return book.bytes();
+    }
+  }
+
+  private static List<Label> labels(Plan plan) {
+    Map<String, ScheduleRow> rows = new HashMap<>();
+    plan.job()
+        .structure()
+        .ifPresent(
+            order ->
+                order.plan().schedule().rows().forEach(row -> rows.put(row.piece().number(), row)));
+    List<Label> labels = new ArrayList<>();
+    for (int sheet = 0; sheet < plan.layouts().size(); sheet++) {
+      List<String> numbers = plan.labels().get(sheet);
+      for (int i = 0; i < numbers.size(); i++) {
+        String kind = plan.layouts().get(sheet).placements().get(i).piece().id();
+        List<String> lines = new ArrayList<>();
+        lines.add("kind " + kind + ", sheet " + (sheet + 1));
+        ScheduleRow row = rows.get(numbers.get(i));
+        if (row != null) {
+          lines.addAll(ofRoadbed(row));
+        }
+        labels.add(new Label(numbers.get(i), lines));
+      }
+    }
+    return labels;
+  }
+
+  private static List<String> ofRoadbed(ScheduleRow row) {
+    BedPiece piece = row.piece();
+    String from = piece.lower().map(Joint::name).orElse("entry");
+    String to = piece.upper().map(Joint::name).orElse("exit");
+    String stations =
+        piece.stations().stream()
+            .map(place -> place.station().name())
+            .collect(Collectors.joining(" "));
+    List<String> lines = new ArrayList<>();
+    lines.add("turn " + row.turn() + (piece.layer() > 1 ? ", upper layer" : ""));
+    lines.add(from + " up to " + to);
+    if (!stations.isEmpty()) {
+      lines.add("over " + stations);
+    }
+    return lines;
+  }
+
+  private static void draw(Paper page, Label label, double x, double y, double wide, double high) {
+    page.polygon(
+        List.of(
+            new Point(x, y),
+            new Point(x + wide, y),
+            new Point(x + wide, y - high),
+            new Point(x, y - high),
+            new Point(x, y)),
+        "none",
+        CUT);
+    double size = Math.min(9, (wide - 24) / TextWidth.boldEms(label.number()));
+    page.text(label.number(), new Point(x + 4, y - 8), size, Anchor.START, true);
+    double arrow = x + wide - 7;
+    page.line(new Point(arrow, y - 11), new Point(arrow, y - 4), ARROW);
+    page.line(new Point(arrow, y - 4), new Point(arrow - 2, y - 7), ARROW);
+    page.line(new Point(arrow, y - 4), new Point(arrow + 2, y - 7), ARROW);
+    page.text("this side up", new Point(arrow + 3, y - 13), 2.4, Anchor.END, false);
+    double line = y - 15.5;
+    for (String text : label.lines()) {
+      double fits = Math.min(3, (wide - 8) / TextWidth.ems(text));
+      page.text(text, new Point(x + 4, line), fits, Anchor.START, false);
+      line -= 4;
+    }
+    page.line(new Point(x + 4, y - high + 2), new Point(x + wide - 4, y - high + 2), EDGE);
+    page.text("inner edge", new Point(x + wide - 4, y - high + 4.6), 2.4, Anchor.END, false);
+  }
+}

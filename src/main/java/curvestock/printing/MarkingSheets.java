@@ -1,0 +1,369 @@
+package curvestock.printing;
+
+import curvestock.geometry.Point;
+import curvestock.handwork.ArcMark;
+import curvestock.handwork.ChordOffsets;
+import curvestock.handwork.CuttingOrder;
+import curvestock.handwork.CuttingOrder.Board;
+import curvestock.handwork.CuttingOrder.Rip;
+import curvestock.handwork.MarkingOut;
+import curvestock.handwork.PieceMarks;
+import curvestock.handwork.PivotPlace;
+import curvestock.handwork.PivotPlace.OffSheet;
+import curvestock.handwork.PivotPlace.OnPiece;
+import curvestock.job.Job;
+import curvestock.layout.Layout;
+import curvestock.piece.Piece;
+import curvestock.plan.Plan;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/**
+ * How to mark every piece on its sheet by hand and in what order to cut: a small map, coordinates
+ * of corners and pivots from the sheet's lower left corner, and a way without pivots.
+ */
+public final class MarkingSheets {
+
+  /** More pivots than this are no trammel work. */
+  private static final int MOST_PIVOTS = 3;
+
+  /** Columns of corners in one table. */
+  private static final int CORNERS_A_TABLE = 4;
+
+  /** Heights in one table. */
+  private static final int STATIONS_A_TABLE = 9;
+
+  private static final Length SPACING_INCHES = Length.ofInches(4);
+  private static final Length SPACING_METRIC = Length.ofMillimetres(100);
+
+  private final Plan plan;
+  private final Job job;
+  private final Ruler ruler;
+  private final PageFlow flow;
+
+  private MarkingSheets(Plan plan, PdfBook book) {
+    this.plan = plan;
+    this.job = plan.job();
+    this.ruler = Ruler.forHand(job.style());
+    this.flow = new PageFlow(book, job.paper(), true, job.title() + " · marking out by hand");
+  }
+
+  /** All sheets of the plan. */
+  public static byte[] pdf(Plan plan) {
+    try (PdfBook book = new PdfBook(plan.job().title() + ": marking out by hand")) {
+      MarkingSheets sheets = new MarkingSheets(plan, book);
+      for (int i = 0; i < plan.layouts().size(); i++) {
+        sheets.sheet(i);
+      }
+      sheets.flow.finish();
+      return book.bytes();
+    }
+  }
+
+  private void sheet(int index) {
+    Layout layout = plan.layouts().get(index);
+    List<String> labels = plan.labels().get(index);
+    List<PieceMarks> marks = MarkingOut.of(layout);
+    CuttingOrder order = CuttingOrder.of(layout);
+    flow.newPage();
+    flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
+    flow.paragraph(
+        layout.sheet().name()
+            + ", "
+            + ruler.of(layout.sheet().length())
+            + " × "
+            + ruler.of(layout.sheet().width())
+            + (job.invented() ? ". The figures of this job are invented." : ".")
+            + " All places are measured from the lower left corner (0,0) as the map shows it: x to the"
+            + " right along the lower edge, y up along the left edge. Check first that the corner is"
+            + " square: 3, 4 and 5 of any unit. Lengths are in "
+            + words(ruler.unit())
+            + ", rounded to the nearest "
+            + ruler.nearest()
+            + ".");
+    double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
+    flow.figure(
+        high, (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, order.rips()));
+    flow.paragraph(
+        "Numbers: pieces. A, B, C ...: corners. Small crosses: pivots, each with its piece's number."
+            + " Dashed: straight cuts, in their order.");
+    flow.newPage();
+    flow.heading("Sheet " + (index + 1) + ": where each piece lies");
+    flow.paragraph(
+        "Mark the corners, then swing the arcs about the pivot, and draw all arcs of the sheet before"
+            + " you cut any: many pivots lie on other pieces. M is the middle of the outer arc;"
+            + " with the corners it places a template without any pivot.");
+    Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
+    marks.forEach(
+        mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
+    kinds.forEach((piece, same) -> places(piece, same, labels));
+    flow.heading("Sheet " + (index + 1) + ": to measure twice, and the way without a pivot");
+    kinds.forEach((piece, same) -> shape(piece, same.get(0)));
+    template();
+    order(index, order, labels);
+  }
+
+  private static String words(String unit) {
+    return switch (unit) {
+      case "in" -> "inches";
+      case "mm" -> "millimetres";
+      case "cm" -> "centimetres";
+      default -> unit;
+    };
+  }
+
+  // Places.
+
+  private void places(Piece piece, List<PieceMarks> same, List<String> labels) {
+    PieceMarks first = same.get(0);
+    int corners = first.corners().size();
+    boolean swung = first.pivots().size() <= MOST_PIVOTS;
+    flow.heading(piece.id() + ", " + piece.name());
+    if (swung) {
+      for (int p = 0; p < first.pivots().size(); p++) {
+        pivots(same, labels, p, first.pivots().size());
+      }
+    } else {
+      flow.paragraph(
+          "This outline has "
+              + first.pivots().size()
+              + " different centres: use its full-size pattern.");
+    }
+    for (int from = 0; from < corners; from += CORNERS_A_TABLE) {
+      corners(same, labels, from, Math.min(corners, from + CORNERS_A_TABLE));
+    }
+    holes(same, labels);
+  }
+
+  private void pivots(List<PieceMarks> same, List<String> labels, int which, int of) {
+    List<String> head =
+        List.of(
+            "Piece",
+            (of > 1 ? "pivot " + (which + 1) : "pivot") + " x (" + ruler.unit() + ")",
+            "y (" + ruler.unit() + ")",
+            "radii (" + ruler.unit() + ")",
+            "the pivot lies");
+    List<List<String>> rows = new ArrayList<>();
+    for (PieceMarks mark : same) {
+      ArcMark arc = mark.pivots().get(which);
+      String radii =
+          mark.arcs().stream()
+              .filter(a -> a.pivot().distance(arc.pivot()) < 1e-3)
+              .map(a -> ruler.number(a.radius()))
+              .distinct()
+              .collect(Collectors.joining(" and "));
+      rows.add(
+          List.of(
+              labels.get(mark.index()),
+              ruler.number(arc.pivot().x()),
+              ruler.number(arc.pivot().y()),
+              radii,
+              place(mark, arc.place(), labels)));
+    }
+    flow.table(head, rows);
+  }
+
+  private String place(PieceMarks mark, PivotPlace place, List<String> labels) {
+    if (place instanceof OnPiece on) {
+      return on.index() == mark.index()
+          ? "on the piece itself"
+          : "on piece " + labels.get(on.index());
+    }
+    if (place instanceof OffSheet off) {
+      String beyond = ruler.of(off.beyond());
+      return switch (off.side()) {
+        case LEFT -> "off the sheet, " + beyond + " left of it: butt a scrap board";
+        case RIGHT -> "off the sheet, " + beyond + " right of it: butt a scrap board";
+        case BELOW -> "off the sheet, " + beyond + " below it: butt a scrap board";
+        case ABOVE -> "off the sheet, " + beyond + " above it: butt a scrap board";
+        case ASKEW -> "off the wood, " + beyond + " from its edge: butt a scrap board";
+      };
+    }
+    return "on waste";
+  }
+
+  private void corners(List<PieceMarks> same, List<String> labels, int from, int to) {
+    List<String> head = new ArrayList<>(List.of("Piece"));
+    for (int i = from; i < to; i++) {
+      head.add(SheetMap.letter(i) + " x (" + ruler.unit() + ")");
+      head.add("y (" + ruler.unit() + ")");
+    }
+    boolean middle = to == same.get(0).corners().size() && !same.get(0).arcs().isEmpty();
+    if (middle) {
+      head.add("M x (" + ruler.unit() + ")");
+      head.add("y (" + ruler.unit() + ")");
+    }
+    List<List<String>> rows = new ArrayList<>();
+    for (PieceMarks mark : same) {
+      List<String> row = new ArrayList<>(List.of(labels.get(mark.index())));
+      for (int i = from; i < to; i++) {
+        add(row, mark.corners().get(i));
+      }
+      if (middle) {
+        add(row, widest(mark).middle());
+      }
+      rows.add(row);
+    }
+    flow.table(head, rows);
+  }
+
+  /** The outer edge. */
+  private static ArcMark widest(PieceMarks mark) {
+    return mark.arcs().stream().reduce((a, b) -> b.radius() > a.radius() ? b : a).orElseThrow();
+  }
+
+  private void add(List<String> row, Point point) {
+    row.add(ruler.number(point.x()));
+    row.add(ruler.number(point.y()));
+  }
+
+  private void holes(List<PieceMarks> same, List<String> labels) {
+    int count = same.get(0).holes().size();
+    for (int from = 0; from < count; from += CORNERS_A_TABLE) {
+      int to = Math.min(count, from + CORNERS_A_TABLE);
+      List<String> head = new ArrayList<>(List.of("Piece"));
+      for (int i = from; i < to; i++) {
+        head.add("hole " + (i + 1) + " x (" + ruler.unit() + ")");
+        head.add("y (" + ruler.unit() + ")");
+      }
+      List<List<String>> rows = new ArrayList<>();
+      for (PieceMarks mark : same) {
+        List<String> row = new ArrayList<>(List.of(labels.get(mark.index())));
+        mark.holes().subList(from, to).forEach(hole -> add(row, hole));
+        rows.add(row);
+      }
+      flow.table(head, rows);
+    }
+  }
+
+  // Shapes.
+
+  private void shape(Piece piece, PieceMarks mark) {
+    flow.heading(piece.id() + ", " + piece.name());
+    List<String> checks = new ArrayList<>();
+    int corners = mark.corners().size();
+    for (int i = 0; i < corners; i++) {
+      int next = (i + 1) % corners;
+      checks.add(distance(mark, i, next));
+    }
+    mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
+    flow.paragraph(
+        "Straight from corner to corner, on every piece of this kind: "
+            + String.join(", ", checks)
+            + ".");
+    if (mark.pivots().size() > MOST_PIVOTS) {
+      return;
+    }
+    for (ArcMark arc : mark.arcs()) {
+      chord(arc);
+    }
+  }
+
+  private String distance(PieceMarks mark, int from, int to) {
+    return SheetMap.letter(from)
+        + "\u2013"
+        + SheetMap.letter(to)
+        + "\u00A0"
+        + ruler.of(mark.corners().get(from).distance(mark.corners().get(to)));
+  }
+
+  private void chord(ArcMark arc) {
+    String ends = SheetMap.letter(arc.from()) + " to " + SheetMap.letter(arc.to());
+    if (arc.sweep() > Math.PI) {
+      flow.paragraph(
+          "Arc " + ends + ", R " + ruler.of(arc.radius()) + ": more than half a turn; swing it.");
+      return;
+    }
+    Length spacing = job.style().unit().isImperial() ? SPACING_INCHES : SPACING_METRIC;
+    ChordOffsets chord = ChordOffsets.of(arc.radius(), arc.sweep(), spacing.millimetres());
+    flow.paragraph(
+        "Arc "
+            + ends
+            + ", R "
+            + ruler.of(arc.radius())
+            + ": chord "
+            + ruler.of(chord.chord())
+            + ", height at its middle "
+            + ruler.of(chord.midHeight())
+            + ". Heights of the arc above the chord, to both sides of the chord's middle:");
+    List<ChordOffsets.Offset> offsets = chord.offsets();
+    for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
+      List<ChordOffsets.Offset> some =
+          offsets.subList(from, Math.min(offsets.size(), from + STATIONS_A_TABLE));
+      List<String> head = new ArrayList<>(List.of("from the middle (" + ruler.unit() + ")"));
+      List<String> row = new ArrayList<>(List.of("height (" + ruler.unit() + ")"));
+      for (ChordOffsets.Offset offset : some) {
+        head.add(ruler.number(offset.station()));
+        row.add(ruler.number(offset.height()));
+      }
+      flow.table(head, List.of(row));
+    }
+  }
+
+  private void template() {
+    flow.paragraph(
+        "Instead of marking every piece: make one of each kind from its full-size pattern as exactly"
+            + " as you can, keep it as the master template, and draw round it, its corners and its"
+            + " middle on A, B ... and M of each place. Cut outside the line and trim to the template with a router's bearing bit"
+            + " if you have one. Saw no thick stacks: the blade wanders at the bottom.");
+  }
+
+  // Order.
+
+  private void order(int index, CuttingOrder order, List<String> labels) {
+    flow.heading("Sheet " + (index + 1) + ": order of cutting");
+    flow.paragraph(
+        "Support the whole sheet on scrap boards over trestles, good on both sides of every cut, so"
+            + " that neither part can drop or pinch the blade. Straight cuts: circular saw along a"
+            + " clamped guide. Curves: jigsaw, or router on a trammel in several shallow passes.");
+    int step = 1;
+    for (Rip rip : order.rips()) {
+      flow.paragraph(
+          "Cut "
+              + step
+              + ". Straight "
+              + (rip.upright() ? "up the sheet at x = " : "along the sheet at y = ")
+              + ruler.of(rip.at())
+              + " (middle of the kerf), from "
+              + (rip.upright() ? "y = " : "x = ")
+              + ruler.of(rip.from())
+              + " to "
+              + ruler.of(rip.to())
+              + ". "
+              + (rip.after().isEmpty()
+                  ? "An offcut falls: put it away for later."
+                  : "Parts pieces "
+                      + names(rip.before(), labels)
+                      + " from "
+                      + names(rip.after(), labels)
+                      + "."));
+      step++;
+    }
+    if (order.rips().isEmpty()) {
+      flow.paragraph("No straight cut passes between the pieces: keep the sheet in one.");
+    }
+    for (Board board : order.boards()) {
+      flow.paragraph(
+          "Board of "
+              + ruler.of(board.box().width())
+              + " × "
+              + ruler.of(board.box().height())
+              + ": cut its pieces in the order "
+              + names(board.pieces(), labels)
+              + ", so that what is left stays one board to clamp.");
+    }
+    flow.paragraph(
+        "Each piece: write its number, 'up' and 'inner edge' on it first. Drill its holes. Saw the"
+            + " inner edge while the board still holds it, then the outer edge, the end faces last, on"
+            + " the waste side of the line. Never hold a small piece by hand: clamp it. Eye and hearing"
+            + " protection, dust mask and extraction; unplug before changing a blade.");
+  }
+
+  private static String names(List<Integer> pieces, List<String> labels) {
+    return pieces.stream().map(labels::get).collect(Collectors.joining(", "));
+  }
+}

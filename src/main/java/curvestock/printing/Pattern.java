@@ -1,0 +1,18 @@
+package curvestock.printing;
+
+import curvestock.drawing.Paper;
+import java.util.List;
+
+/**
+ * A piece at full size, to be glued on the wood or pricked through.
+ *
+ * @param id of the piece
+ * @param title names the piece
+ * @param notes what a person must know, a paragraph each
+ * @param drawing in millimetres
+ */
+record Pattern(String id, String title, List<String> notes, Paper drawing) {
+  Pattern {
+    notes = List.copyOf(notes);
+  }
+}

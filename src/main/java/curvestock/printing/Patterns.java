@@ -1,0 +1,68 @@
+package curvestock.printing;
+
+import curvestock.drawing.PaperSize;
+import curvestock.helix.HelixOrder;
+import curvestock.helix.build.PieceKind;
+import curvestock.job.Job;
+import curvestock.piece.Demand;
+import curvestock.piece.Strip;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** The full-size patterns of a job, one document for each distinct piece. */
+public final class Patterns {
+
+  private Patterns() {}
+
+  /**
+   * Patterns by the names of their files. Plain strips have none: two lengths say it all.
+   *
+   * @param size the paper to tile them on
+   */
+  public static SortedMap<String, byte[]> of(Job job, PaperSize size) {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    int number = 1;
+    for (Pattern pattern : patterns(job)) {
+      String safe = pattern.id().replaceAll("[^A-Za-z0-9_-]", "-");
+      String name = String.format(java.util.Locale.ROOT, "patterns/%02d-%s.pdf", number, safe);
+      files.put(name, pdf(pattern, job, size));
+      number++;
+    }
+    return files;
+  }
+
+  static List<Pattern> patterns(Job job) {
+    List<Pattern> patterns = new ArrayList<>();
+    for (Demand demand : job.demands()) {
+      Optional<PieceKind> kind = job.structure().flatMap(order -> kind(order, demand.piece().id()));
+      if (kind.isPresent()) {
+        patterns.add(BedPattern.of(job.structure().orElseThrow().plan(), kind.get(), job.style()));
+      } else if (!(demand.piece().shape() instanceof Strip)) {
+        patterns.add(PlainPattern.of(demand, job.style()));
+      }
+    }
+    return patterns;
+  }
+
+  private static Optional<PieceKind> kind(HelixOrder order, String id) {
+    return order.plan().roadbed().kinds().stream().filter(k -> k.id().equals(id)).findFirst();
+  }
+
+  static byte[] pdf(Pattern pattern, Job job, PaperSize size) {
+    String title = "Pattern " + pattern.title();
+    List<String> notes = new ArrayList<>(pattern.notes());
+    notes.add(
+        "Glue the pattern on the wood, or prick its corners and lines through. Cut one piece and try"
+            + " it before the others: it can serve as a template for them.");
+    if (job.invented()) {
+      notes.add("The figures of this job are invented, for demonstration only.");
+    }
+    try (PdfBook book = new PdfBook(job.title() + ": " + title)) {
+      new TiledDrawing(job.title() + " · " + title, notes, pattern.drawing(), size).addTo(book);
+      return book.bytes();
+    }
+  }
+}

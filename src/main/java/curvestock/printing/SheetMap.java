@@ -1,0 +1,163 @@
+package curvestock.printing;
+
+import curvestock.drawing.Ink;
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Arc;
+import curvestock.geometry.Box;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Segment;
+import curvestock.handwork.ArcMark;
+import curvestock.handwork.CuttingOrder.Rip;
+import curvestock.handwork.PieceMarks;
+import curvestock.layout.Layout;
+import java.util.List;
+import java.util.Locale;
+
+/** A sheet made small: pieces with their numbers and lettered corners, pivots, straight cuts. */
+final class SheetMap {
+
+  private static final Pen SHEET = Pen.of(Ink.CUT, 0.4);
+  private static final Pen PIECE = Pen.of(Ink.CUT, 0.25);
+  private static final Pen PIVOT = Pen.of(Ink.CUT, 0.2);
+  private static final Pen RIP = new Pen(Ink.CUT, 0.5, "5 1.5");
+
+  private final Layout layout;
+  private final List<String> labels;
+  private final double factor;
+  private final Point shift;
+  private final Paper page;
+
+  SheetMap(Layout layout, List<String> labels, Paper page, Box room) {
+    this.layout = layout;
+    this.labels = labels;
+    this.page = page;
+    Box sheet = layout.sheet().outline().box();
+    factor = Math.min(room.width() / sheet.width(), room.height() / sheet.height());
+    shift =
+        new Point(
+            (room.minX() + room.maxX() - factor * sheet.width()) / 2 - factor * sheet.minX(),
+            room.maxY() - factor * sheet.maxY());
+  }
+
+  /** Height that a sheet takes at full text width, but no more than {@code most}. */
+  static double height(Layout layout, double width, double most) {
+    Box sheet = layout.sheet().outline().box();
+    return Math.min(most, width * sheet.height() / sheet.width());
+  }
+
+  void draw(List<PieceMarks> marks, List<Rip> rips) {
+    outline(layout.sheet().outline(), "#ffffff", SHEET);
+    layout.sheet().defects().forEach(defect -> outline(defect, Ink.DEFECT, PIECE));
+    for (PieceMarks mark : marks) {
+      outline(mark.placement().outline(), Ink.PIECE, PIECE);
+    }
+    marks.forEach(this::letters);
+    int number = 1;
+    for (Rip rip : rips) {
+      rip(rip, number++);
+    }
+    Point corner = place(new Point(0, 0));
+    page.text("0,0", corner.plus(new Point(-1, -2)), 2.4, Anchor.END, false);
+  }
+
+  private void letters(PieceMarks marks) {
+    Point centre = centre(marks);
+    double size = Math.max(1.8, Math.min(6, smallSide(marks) * factor / 4));
+    page.text(labels.get(marks.index()), place(centre), size, Anchor.MIDDLE, true);
+    for (int i = 0; i < marks.corners().size() && marks.corners().size() <= 8; i++) {
+      Point corner = marks.corners().get(i);
+      Point inwards = centre.minus(corner);
+      double step = Math.min(2.2 / factor, inwards.norm() / 3);
+      Point stand = corner.plus(inwards.times(step / Math.max(1, inwards.norm())));
+      page.text(letter(i), place(stand), 1.7, Anchor.MIDDLE, false);
+    }
+    for (ArcMark arc : marks.pivots()) {
+      Point pivot = place(arc.pivot());
+      Box sheet = layout.sheet().outline().box();
+      boolean near = sheet.distance(Box.of(back(arc.pivot()), back(arc.pivot()))) * factor < 5;
+      if (near && marks.pivots().size() <= 3) {
+        page.line(pivot.minus(new Point(1.2, 0)), pivot.plus(new Point(1.2, 0)), PIVOT);
+        page.line(pivot.minus(new Point(0, 1.2)), pivot.plus(new Point(0, 1.2)), PIVOT);
+        String name = labels.get(marks.index());
+        page.text(name, pivot.plus(new Point(1.5, 1.2)), 1.6, Anchor.START, false);
+      }
+    }
+  }
+
+  /** From the sheet's corner back to the sheet's own frame. */
+  private Point back(Point point) {
+    Box sheet = layout.sheet().outline().box();
+    return point.plus(new Point(sheet.minX(), sheet.minY()));
+  }
+
+  /** On the centre line where there is one, away from the middle where other pivots often lie. */
+  private static Point centre(PieceMarks marks) {
+    if (marks.arcs().size() == 2 && marks.corners().size() == 4) {
+      ArcMark a = marks.arcs().get(0);
+      ArcMark b = marks.arcs().get(1);
+      double radius = (a.radius() + b.radius()) / 2;
+      double middle = a.middle().minus(a.pivot()).angle();
+      return a.pivot().plus(Point.polar(radius, middle + a.sweep() / 5));
+    }
+    Point sum = Point.ORIGIN;
+    for (Point corner : marks.corners()) {
+      sum = sum.plus(corner);
+    }
+    for (ArcMark arc : marks.arcs()) {
+      sum = sum.plus(arc.middle());
+    }
+    return sum.times(1.0 / (marks.corners().size() + marks.arcs().size()));
+  }
+
+  private static double smallSide(PieceMarks marks) {
+    if (marks.arcs().size() == 2) {
+      return marks.arcs().get(0).middle().distance(marks.arcs().get(1).middle());
+    }
+    Box box = marks.placement().outline().box();
+    return Math.min(box.width(), box.height());
+  }
+
+  private void rip(Rip rip, int number) {
+    Point from = rip.upright() ? new Point(rip.at(), rip.from()) : new Point(rip.from(), rip.at());
+    Point to = rip.upright() ? new Point(rip.at(), rip.to()) : new Point(rip.to(), rip.at());
+    page.line(place(from), place(to), RIP);
+    Point end = place(to).plus(rip.upright() ? new Point(4, -2.5) : new Point(-5, 1.8));
+    page.text("cut " + number, end, 2.2, Anchor.MIDDLE, true);
+  }
+
+  private void outline(Outline outline, String fill, Pen pen) {
+    int loop = 0;
+    for (Loop one : outline.loops().toList()) {
+      List<Edge> edges = one.edges().stream().map(this::small).toList();
+      page.area(edges, loop == 0 ? fill : "#ffffff", pen);
+      loop++;
+    }
+  }
+
+  private Edge small(Edge edge) {
+    if (edge instanceof Arc arc) {
+      return new Arc(at(arc.centre()), arc.radius() * factor, arc.startAngle(), arc.sweep());
+    }
+    return new Segment(at(edge.start()), at(edge.end()));
+  }
+
+  private Point at(Point inSheet) {
+    return inSheet.times(factor).plus(shift);
+  }
+
+  /** A point given from the sheet's corner. */
+  private Point place(Point fromCorner) {
+    return at(back(fromCorner));
+  }
+
+  /** A, B ... Z, then A2 and so on. */
+  static String letter(int index) {
+    String letter = Character.toString((char) ('A' + index % 26));
+    return index < 26 ? letter : String.format(Locale.ROOT, "%s%d", letter, index / 26 + 1);
+  }
+}

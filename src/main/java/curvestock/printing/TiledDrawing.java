@@ -1,0 +1,236 @@
+package curvestock.printing;
+
+import curvestock.drawing.Ink;
+import curvestock.drawing.Paper;
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.PaperSize;
+import curvestock.drawing.TextWidth;
+import curvestock.geometry.Box;
+import curvestock.geometry.Point;
+import curvestock.printing.TileGrid.Tile;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A drawing at full size over several pages: first a map of the pages with how to put them
+ * together, then the pages, each with its name, registration crosses, the lines to trim by, and
+ * bars to check the printer's scale by in both directions.
+ */
+final class TiledDrawing {
+
+  /** Arms of a cross reach beyond what the neighbour covers. */
+  private static final double ARM = TileGrid.OVERLAP * 1.2;
+
+  /** From a window's corner to where no arm of a cross reaches. */
+  private static final double CLEAR = TileGrid.OVERLAP / 2 + ARM + 3;
+
+  private static final double TEXT = 3.6;
+  private static final double LEADING = 1.45;
+  private static final double MARGIN = 12;
+  private static final Pen THIN = Pen.of(Ink.CUT, 0.15);
+  private static final Pen BAR = Pen.of(Ink.CUT, 0.3);
+  private static final Pen TRIM = new Pen(Ink.SHEET, 0.25, "3 1.5");
+
+  private final String title;
+  private final List<String> notes;
+  private final Paper drawing;
+  private final TileGrid grid;
+
+  /**
+   * A drawing to tile.
+   *
+   * @param title on every page
+   * @param notes a paragraph each, on the map page
+   */
+  TiledDrawing(String title, List<String> notes, Paper drawing, PaperSize size) {
+    this.title = title;
+    this.notes = List.copyOf(notes);
+    this.drawing = drawing;
+    this.grid = TileGrid.of(drawing, size);
+  }
+
+  TileGrid grid() {
+    return grid;
+  }
+
+  void addTo(PdfBook book) {
+    PdfBook.Figure figure = book.figure(drawing);
+    book.page(mapWidth(), mapHeight(), map());
+    for (Tile tile : grid.tiles()) {
+      book.page(
+          grid.pageWidth(),
+          grid.pageHeight(),
+          figure,
+          grid.windowOnPage(),
+          grid.origin(tile),
+          furniture(tile));
+    }
+  }
+
+  /** The map is printed on the same paper, upright; of a roll only a short piece is needed. */
+  private double mapWidth() {
+    return Math.min(grid.pageWidth(), grid.pageHeight());
+  }
+
+  private double mapHeight() {
+    return Math.min(Math.max(grid.pageWidth(), grid.pageHeight()), mapWidth() * Math.sqrt(2));
+  }
+
+  // The map.
+
+  private Paper map() {
+    Paper page = new Paper();
+    double y = mapHeight() - MARGIN - TEXT;
+    y = paragraph(page, title, y, TEXT * 1.4, true);
+    List<String> words = new ArrayList<>();
+    if (grid.tiles().size() > 1) {
+      words.add(
+          "Full size on "
+              + grid.tiles().size()
+              + " pages, as mapped below. Print at 100 % (not 'fit to page'). On each page measure"
+              + " the bars with a ruler: if they are off, put the printer right first.");
+      words.add(
+          "Trim a page along the dashed lines where a neighbour joins it, on its right and its"
+              + " lower side; lay it on the neighbour so that crosses and lines meet, and tape."
+              + " Crosses are numbered by column and row: equal names lie on each other.");
+    } else {
+      words.add(
+          "Full size on one page. Print at 100 % (not 'fit to page') and measure the bars with a"
+              + " ruler: if they are off, put the printer right first.");
+    }
+    words.addAll(notes);
+    for (String text : words) {
+      y = paragraph(page, text, y - TEXT * 0.4, TEXT, false);
+    }
+    drawMap(page, new Box(MARGIN, MARGIN, mapWidth() - MARGIN, Math.max(MARGIN + 40, y - TEXT)));
+    return page;
+  }
+
+  private double paragraph(Paper page, String text, double from, double size, boolean bold) {
+    double ems = (mapWidth() - 2 * MARGIN) / size * (bold ? 1 / 1.12 : PageFlow.PROSE);
+    double y = from;
+    for (String line : TextWidth.wrap(text, ems)) {
+      page.text(line, new Point(MARGIN, y), size, Anchor.START, bold);
+      y -= size * LEADING;
+    }
+    return y;
+  }
+
+  /** The drawing made small, with the grid over it. */
+  private void drawMap(Paper page, Box room) {
+    double wide = grid.columns() * grid.cellWidth();
+    double high = grid.rows() * grid.cellHeight();
+    double factor = Math.min(room.width() / wide, room.height() / high);
+    Point shift =
+        new Point(
+            (room.minX() + room.maxX()) / 2 - factor * (grid.left() + wide / 2),
+            room.maxY() - factor * grid.top());
+    Miniature.draw(drawing, factor, shift, page);
+    for (int row = 0; row < grid.rows(); row++) {
+      for (int column = 0; column < grid.columns(); column++) {
+        Tile tile = new Tile(row, column);
+        Box cell = grid.cell(tile);
+        Point low = new Point(cell.minX(), cell.minY()).times(factor).plus(shift);
+        Point high2 = new Point(cell.maxX(), cell.maxY()).times(factor).plus(shift);
+        boolean printed = grid.has(row, column);
+        rectangle(page, new Box(low.x(), low.y(), high2.x(), high2.y()), printed ? THIN : TRIM);
+        double size = Math.min(6, Math.min(high2.x() - low.x(), high2.y() - low.y()) / 4);
+        Point middle = low.plus(high2).times(0.5);
+        page.text(
+            printed ? tile.name() : "no page",
+            middle,
+            printed ? size : size * 0.55,
+            Anchor.MIDDLE,
+            printed);
+      }
+    }
+  }
+
+  private static void rectangle(Paper page, Box box, Pen pen) {
+    page.polygon(
+        List.of(
+            new Point(box.minX(), box.minY()),
+            new Point(box.maxX(), box.minY()),
+            new Point(box.maxX(), box.maxY()),
+            new Point(box.minX(), box.maxY()),
+            new Point(box.minX(), box.minY())),
+        "none",
+        pen);
+  }
+
+  // A page.
+
+  private Paper furniture(Tile tile) {
+    Paper page = new Paper();
+    Box window = grid.windowOnPage();
+    double head = grid.pageHeight() - TileGrid.HEAD + 6;
+    String name = "Page " + tile.name();
+    page.text(name, new Point(window.minX() + CLEAR, head), 5, Anchor.START, true);
+    double room = window.width() - 2 * CLEAR - 5 * TextWidth.boldEms(name) - 8;
+    String about = title + " · full size, print at 100 %";
+    double size = Math.min(3.4, room / TextWidth.ems(about));
+    page.text(about, new Point(window.maxX() - CLEAR, head), size, Anchor.END, false);
+    trims(page, tile, window);
+    crosses(page, tile, window);
+    bars(page, window);
+    return page;
+  }
+
+  private void trims(Paper page, Tile tile, Box window) {
+    Point lowRight = new Point(window.maxX(), window.minY());
+    if (grid.has(tile.row(), tile.column() + 1)) {
+      page.line(lowRight, new Point(window.maxX(), window.maxY()), TRIM);
+    }
+    if (grid.has(tile.row() + 1, tile.column())) {
+      page.line(new Point(window.minX(), window.minY()), lowRight, TRIM);
+    }
+  }
+
+  /** At the corners of the cell, which neighbours show too. */
+  private void crosses(Paper page, Tile tile, Box window) {
+    double half = TileGrid.OVERLAP / 2;
+    for (int down = 0; down <= 1; down++) {
+      for (int right = 0; right <= 1; right++) {
+        int row = tile.row() + down;
+        int column = tile.column() + right;
+        if (!isShared(row, column)) {
+          continue;
+        }
+        double x = right == 0 ? window.minX() + half : window.maxX() - half;
+        double y = down == 0 ? window.maxY() - half : window.minY() + half;
+        page.line(new Point(x - ARM, y), new Point(x + ARM, y), THIN);
+        page.line(new Point(x, y - ARM), new Point(x, y + ARM), THIN);
+        double side = right == 0 ? 1 : -1;
+        page.text(
+            column + "/" + row,
+            new Point(x + side * (half + 3), y + (down == 0 ? -3 : 3)),
+            2.4,
+            right == 0 ? Anchor.START : Anchor.END,
+            false);
+      }
+    }
+  }
+
+  /** Whether more than one printed page shows the corner of cells. */
+  private boolean isShared(int row, int column) {
+    int pages = 0;
+    for (int up = 0; up <= 1; up++) {
+      for (int back = 0; back <= 1; back++) {
+        pages += grid.has(row - up, column - back) ? 1 : 0;
+      }
+    }
+    return pages > 1;
+  }
+
+  private static void bars(Paper page, Box window) {
+    double x = window.minX() + CLEAR;
+    double y = window.minY() + CLEAR;
+    double below = window.minY() - 6;
+    double beside = window.minX() - 4;
+    ScaleBar.across(page, new Point(x, below), 100, "100 mm", BAR);
+    ScaleBar.across(page, new Point(x, below - 6), 4 * 25.4, "4 in", BAR);
+    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", BAR);
+    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", BAR);
+  }
+}

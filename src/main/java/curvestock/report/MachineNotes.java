@@ -1,0 +1,268 @@
+package curvestock.report;
+
+import curvestock.geometry.Edge;
+import curvestock.job.Job;
+import curvestock.machine.InsideCorners;
+import curvestock.machine.MachineSetup;
+import curvestock.machine.MachineSetup.Tabs;
+import curvestock.machine.MachineSheet;
+import curvestock.machine.Operation;
+import curvestock.machine.SharedCuts;
+import curvestock.machine.TestCut;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** What whoever runs the machine must know of the files, in plain words: {@code machine.txt}. */
+public final class MachineNotes {
+
+  private static final List<String> CAUTIONS =
+      List.of(
+          "- Cut test-cut first and measure it. Then air-cut the first sheet.",
+          "- Clamps and screws must lie outside every line. A piece that comes loose can jam or fly:",
+          "  hold it by tabs, screws in the waste, or vacuum.",
+          "- Never leave a running router or laser alone. A laser needs fume extraction and a means to",
+          "  put out a fire at hand; cut only sheet that is known to suit it.",
+          "- Eye and hearing protection, dust extraction. Follow the machine's manual and local rules.");
+
+  private final Job job;
+  private final MachineSetup setup;
+  private final LengthStyle style;
+  private final List<MachineSheet> sheets;
+  private final TestCut testCut;
+  private final List<String> lines = new ArrayList<>();
+
+  private MachineNotes(Job job, List<MachineSheet> sheets, TestCut testCut) {
+    this.job = job;
+    this.testCut = testCut;
+    this.setup = job.machine();
+    this.style = job.style();
+    this.sheets = sheets;
+  }
+
+  /** The notes, a line each. */
+  public static List<String> of(Job job, List<MachineSheet> sheets, TestCut testCut) {
+    return new MachineNotes(job, sheets, testCut).write();
+  }
+
+  /** In one sentence what the files for machines are, for title blocks. */
+  public static String size(Job job) {
+    Length kerf = job.cutting().kerf();
+    return job.machine().isOffset()
+        ? "The files for machines are not this size: their outlines are grown by half the kerf, "
+            + both(job.style(), kerf.times(0.5))
+            + ", and must not be offset again."
+        : "The files for machines have the finished size too: their program offsets the tool.";
+  }
+
+  private List<String> write() {
+    lines.add(job.title() + ": files for machines");
+    if (job.invented()) {
+      lines.add("(invented data)");
+    }
+    lines.add("");
+    testCut();
+    files();
+    outlines();
+    operations();
+    order();
+    tabs();
+    corners();
+    lines.add("");
+    lines.add("Cautions");
+    lines.addAll(CAUTIONS);
+    return lines;
+  }
+
+  private void testCut() {
+    lines.add("Cut this first: test-cut (SVG and DXF)");
+    SheetStock offcut = testCut.layout().sheet();
+    String size = both(style, offcut.length()) + " x " + both(style, offcut.width());
+    int number = 0;
+    for (String words : testCut.words(size)) {
+      number++;
+      lines.addAll(Paragraph.lines(number + ". ", words));
+    }
+  }
+
+  private void files() {
+    lines.add("");
+    lines.add("Files");
+    lines.add(
+        "- SVG: 1 unit = 1 mm, written in mm; the page is exactly the sheet. If a sheet comes in");
+    lines.add(
+        "  at 0.265 of its size, the importer took mm for pixels: scale by 3.7795 (96 / 25.4).");
+    lines.add(
+        "- DXF (ASCII, release 12): numbers are in "
+            + setup.dxfUnit().symbol()
+            + "; the format cannot say so itself,");
+    lines.add(
+        "  so choose that unit when you import. Origin at the sheet's lower left corner, y up.");
+    lines.add(
+        setup.linesWithin().isEmpty()
+            ? "- Arcs are true arcs of at most 90° each."
+            : "- Arcs are straight lines with all corners on the arc; between them they stray towards the"
+                + " arc's centre by at most "
+                + both(style, setup.linesWithin().get())
+                + ".");
+  }
+
+  private void outlines() {
+    lines.add("");
+    lines.add("Size of the outlines");
+    lines.add("- " + size(job));
+    lines.add("- Kerf of this job: " + both(style, job.cutting().kerf()) + ".");
+  }
+
+  private void operations() {
+    lines.add("");
+    lines.add("Operations (group in the SVG, layer in the DXF, colour in the SVG)");
+    List<List<String>> rows = new ArrayList<>();
+    for (Operation operation : Operation.values()) {
+      rows.add(
+          List.of(
+              "  " + operation.id(),
+              operation.id().toUpperCase(Locale.ROOT),
+              setup.colours().get(operation),
+              meaning(operation)));
+    }
+    for (List<String> row : rows) {
+      lines.add(String.format(Locale.ROOT, "%-9s %-6s %-8s %s", row.toArray()));
+    }
+  }
+
+  private static String meaning(Operation operation) {
+    return switch (operation) {
+      case CUT -> "cut through";
+      case MARK -> "draw or score: centre lines";
+      case LABEL -> "engrave: numbers; the foot of a number is towards the inner edge";
+      case TAB -> "do not cut: where tabs are proposed";
+      case SHEET -> "do not cut: edge of the sheet, defects";
+    };
+  }
+
+  private void order() {
+    lines.add("");
+    lines.add(
+        "Order: marks and numbers first; then piece by piece, holes before the outside. Every");
+    lines.add("outline begins in the middle of a long side, away from the corners.");
+    for (int i = 0; i < sheets.size(); i++) {
+      MachineSheet sheet = sheets.get(i);
+      double cut =
+          sheet.contours().stream()
+              .flatMap(contour -> contour.edges().stream())
+              .mapToDouble(Edge::length)
+              .sum();
+      lines.add(
+          "- Sheet "
+              + (i + 1)
+              + ": "
+              + sheet.contours().size()
+              + " outlines, "
+              + metres(cut)
+              + " of cut, "
+              + metres(sheet.travel())
+              + " with the tool lifted ("
+              + metres(sheet.travelAsLaidOut())
+              + " as laid out).");
+      double twice = SharedCuts.length(sheet);
+      if (twice > 0) {
+        lines.addAll(
+            Paragraph.lines(
+                "  ",
+                "CAUTION: pieces lie just one kerf apart, so "
+                    + both(style, Length.ofMillimetres(twice))
+                    + " of straight cut is run twice. Harmless on a router; on a laser it chars. Give"
+                    + " `extra:` in `cutting:` to keep the cuts apart."));
+      }
+    }
+  }
+
+  private String metres(double millimetres) {
+    return style.unit().isImperial()
+        ? String.format(Locale.ROOT, "%.1f ft (%.1f m)", millimetres / 304.8, millimetres / 1000)
+        : String.format(Locale.ROOT, "%.1f m", millimetres / 1000);
+  }
+
+  private void tabs() {
+    lines.add("");
+    if (setup.tabs().isEmpty()) {
+      lines.add("Tabs: none.");
+      return;
+    }
+    Tabs tabs = setup.tabs().get();
+    boolean gaps = tabs.form() == Tabs.Form.GAPS;
+    lines.add(
+        "Tabs: "
+            + tabs.count()
+            + " to a piece, "
+            + both(style, tabs.width())
+            + " of wood each, on long sides, never on a splice face. "
+            + (gaps
+                ? "The cut is interrupted there, by the kerf more than that."
+                : "The outlines are whole; short marks beside them (tab) propose the places."));
+    for (int i = 0; i < sheets.size(); i++) {
+      if (!sheets.get(i).tabless().isEmpty()) {
+        lines.add(
+            "- CAUTION: sheet "
+                + (i + 1)
+                + ": no room for all tabs on piece "
+                + sheets.get(i).tabless().stream()
+                    .map(String::valueOf)
+                    .collect(Collectors.joining(", "))
+                + " (counted as laid out): hold it another way.");
+      }
+    }
+  }
+
+  private void corners() {
+    lines.add("");
+    Length bit = setup.bitOrKerf(job.cutting());
+    Length radius = bit.times(0.5);
+    List<String> warnings = new ArrayList<>();
+    for (Demand demand : job.demands()) {
+      Piece piece = demand.piece();
+      Optional<Length> smallest = InsideCorners.smallest(piece.shape().outline());
+      if (smallest.isPresent() && smallest.get().compareTo(radius) < 0) {
+        boolean sharp = smallest.get().millimetres() == 0;
+        warnings.add(
+            "- CAUTION: piece "
+                + piece.id()
+                + " ("
+                + piece.name()
+                + ") has "
+                + (sharp
+                    ? "a sharp inside corner"
+                    : "a hollow or hole of " + both(style, smallest.get()) + " radius")
+                + "; a tool of "
+                + both(style, bit)
+                + " leaves "
+                + both(style, radius)
+                + (sharp
+                    ? ": file it out if a part must fit."
+                    : ": use a smaller tool or a drill."));
+      }
+    }
+    if (warnings.isEmpty()) {
+      lines.add("Inside corners: the tool of " + both(style, bit) + " gets into all.");
+    } else {
+      lines.add("Inside corners");
+      lines.addAll(warnings);
+    }
+  }
+
+  /** A length in the job's style, and in millimetres if that is another unit. */
+  private static String both(LengthStyle style, Length length) {
+    String millimetres = String.format(Locale.ROOT, "%.3f mm", length.millimetres());
+    return style.unit().isImperial()
+        ? LengthStyle.INCH_DECIMALS.format(length) + " (" + millimetres + ")"
+        : millimetres;
+  }
+}

@@ -1,0 +1,159 @@
+package curvestock.report;
+
+import curvestock.compare.Dimension;
+import curvestock.compare.Sensitivity;
+import curvestock.compare.SheetFill;
+import curvestock.job.Job;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** How far an answer holds, a sentence for each step that was found. */
+final class SensitivityWords {
+
+  private static final int DECIMALS = 1000;
+
+  private final Job job;
+  private final Sensitivity found;
+  private final int base;
+
+  SensitivityWords(Job job, Sensitivity found) {
+    this.job = job;
+    this.found = found;
+    this.base = found.option().perSheet();
+  }
+
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(spare());
+    List<String> minor = new ArrayList<>();
+    for (Sensitivity.Step step : found.steps()) {
+      if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
+        sentences.add(sentence(step));
+      } else {
+        minor.add(briefly(step) + " " + step.perSheet());
+      }
+    }
+    if (!minor.isEmpty()) {
+      sentences.add(
+          "Other pieces on a sheet than "
+              + base
+              + ", but no sheet more or less: "
+              + String.join("; ", minor)
+              + ".");
+    }
+    sentences.add(
+        found.steps().isEmpty()
+            ? "None of the changes tried (radius, width, kerf, margin, size of the sheet) made a"
+                + " difference."
+            : "Each was tried by laying the pieces out anew, "
+                + (found.byPattern() ? "in regular patterns." : "with a quick search.")
+                + " Smaller changes that were tried made no difference.");
+    return sentences;
+  }
+
+  /** What a saw can take from the layout before it loses a piece. */
+  private String spare() {
+    SheetFill fill = found.option().fill().orElseThrow();
+    String facts =
+        "This fit of "
+            + base
+            + " on a sheet has "
+            + spare(fill.spareAlong())
+            + " to spare along the sheet and "
+            + spare(fill.spareAcross())
+            + " across it";
+    return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
+  }
+
+  /** The smallest cut that loses a piece. */
+  private Optional<String> firstCut() {
+    return found.steps().stream()
+        .filter(step -> step.change().millimetres() < 0 && step.perSheet() < base)
+        .filter(
+            step ->
+                step.dimension() == Dimension.SHEET_LENGTH
+                    || step.dimension() == Dimension.SHEET_WIDTH)
+        .min((a, b) -> b.change().compareTo(a.change()))
+        .map(
+            step ->
+                "a "
+                    + briefly(step)
+                    + " loses "
+                    + (base - step.perSheet() == 1
+                        ? "a piece"
+                        : base - step.perSheet() + " pieces"));
+  }
+
+  private String sentence(Sensitivity.Step step) {
+    return advice(step) + effect(step) + ".";
+  }
+
+  /** How to make the change, as advice where it helps. */
+  private String advice(Sensitivity.Step step) {
+    String by = by(step);
+    boolean less = step.change().millimetres() < 0;
+    boolean helps = step.sheets() < found.baseSheets();
+    return switch (step.dimension()) {
+      case RADIUS -> "At " + by + (less ? " less radius " : " more radius ");
+      case WIDTH ->
+          helps
+              ? "Make the roadbed " + by + (less ? " narrower and " : " wider and ")
+              : "With the roadbed " + by + (less ? " narrower " : " wider ");
+      case KERF -> "With a kerf " + by + (less ? " finer " : " wider ");
+      case MARGIN -> "With " + by + (less ? " less margin " : " more margin ");
+      case SHEET_LENGTH -> "From a sheet " + by + (less ? " shorter " : " longer ");
+      case SHEET_WIDTH -> "From a sheet " + by + (less ? " narrower " : " wider ");
+    };
+  }
+
+  private String effect(Sensitivity.Step step) {
+    if (step.perSheet() == 0) {
+      return "no piece fits";
+    }
+    String count =
+        step.perSheet() >= base
+            ? step.perSheet() + " fit a sheet instead of " + base
+            : "only " + step.perSheet() + " were found to fit a sheet instead of " + base;
+    if (step.sheets() == Sensitivity.Step.NONE) {
+      return "the job can no longer be cut from its sheets (" + count + ")";
+    }
+    int saved = found.baseSheets() - step.sheets();
+    String amount = Math.abs(saved) == 1 ? "a sheet" : Math.abs(saved) + " sheets";
+    return (saved > 0 ? "you save " + amount : "you need " + amount + " more")
+        + ": "
+        + step.sheets()
+        + " instead of "
+        + found.baseSheets()
+        + "; "
+        + count;
+  }
+
+  private String briefly(Sensitivity.Step step) {
+    boolean less = step.change().millimetres() < 0;
+    String by = by(step);
+    return switch (step.dimension()) {
+      case RADIUS -> "radius " + by + (less ? " smaller" : " larger");
+      case WIDTH -> "roadbed " + by + (less ? " narrower" : " wider");
+      case KERF -> "kerf " + by + (less ? " finer" : " wider");
+      case MARGIN -> "margin " + by + (less ? " less" : " more");
+      case SHEET_LENGTH -> "sheet cut " + by + (less ? " short" : " long");
+      case SHEET_WIDTH -> "sheet cut " + by + (less ? " narrow" : " wide");
+    };
+  }
+
+  private String by(Sensitivity.Step step) {
+    return job.style().formatGiven(step.change().times(step.change().millimetres() < 0 ? -1 : 1));
+  }
+
+  /** Rounded down, so that no more is promised than there is. */
+  private String spare(Length length) {
+    boolean imperial = job.style().unit().isImperial();
+    LengthStyle style = imperial ? LengthStyle.INCH_DECIMALS : LengthStyle.METRIC;
+    double value = length.in(style.unit());
+    double down = Math.floor(value * DECIMALS + 1e-6) / DECIMALS;
+    return style.format(Length.of(imperial ? down : Math.floor(value * 100) / 100, style.unit()));
+  }
+}

@@ -1,0 +1,200 @@
+package curvestock.web;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.drawing.PieceFigure;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.job.Job;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.plan.Capacity;
+import curvestock.plan.Glance;
+import curvestock.plan.Plan;
+import curvestock.purchase.PurchaseLine;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** A plan as the page draws it: figures of the pieces, poses on the sheets, and plain words. */
+final class PlanView {
+
+  private final Job job;
+  private final ObjectNode root = Json.object();
+
+  private PlanView(Job job) {
+    this.job = job;
+  }
+
+  /**
+   * The plan as JSON.
+   *
+   * @param stage how it was found: the word of its effort, or "hand"
+   * @param gained what it gained over the one before, in plain words; may be empty
+   */
+  static ObjectNode of(Plan plan, String stage, String gained) {
+    PlanView view = new PlanView(plan.job());
+    view.root.put("stage", stage);
+    view.root.put("gained", gained);
+    view.root.put("stopped", plan.stopped());
+    view.money(plan);
+    List<List<String>> labels = plan.labels();
+    view.kinds(plan.layouts(), labels);
+    ArrayNode sheets = view.root.putArray("sheets");
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      view.sheet(sheets.addObject(), plan.layouts().get(i), labels.get(i));
+    }
+    return view.root;
+  }
+
+  /** What a glance shows: one sheet, its pieces merely counted. */
+  static ObjectNode of(Job job, Glance glance) {
+    PlanView view = new PlanView(job);
+    Layout layout = glance.layout();
+    List<String> labels =
+        IntStream.rangeClosed(1, layout.placements().size()).mapToObj(Integer::toString).toList();
+    view.kinds(List.of(layout), List.of(labels));
+    view.sheet(view.root.putArray("sheets").addObject(), layout, labels);
+    view.root.put("about", glance.sheets());
+    view.root.put(
+        "words",
+        "A regular pattern lays %d x %s on one sheet; the whole job takes about %d %s."
+            .formatted(
+                layout.placements().size(),
+                glance.demand().piece().name(),
+                glance.sheets(),
+                glance.sheets() == 1 ? "sheet" : "sheets"));
+    return view.root;
+  }
+
+  private void money(Plan plan) {
+    String currency = job.currency();
+    root.put("pieces", plan.pieces());
+    root.put("sheetCount", plan.purchase().sheets());
+    root.put("cost", plan.purchase().sheetCost().format(currency));
+    root.put("minorUnits", plan.purchase().sheetCost().minorUnits());
+    root.put("bound", boundWords(plan));
+    root.put("yield", percent(plan.areaYield()));
+    ArrayNode lines = root.putArray("buy");
+    for (PurchaseLine line : plan.purchase().lines()) {
+      SheetStock stock = line.product().stock();
+      lines
+          .addObject()
+          .put("count", line.bought())
+          .put("name", stock.name())
+          .put("size", length(stock.length()) + " x " + length(stock.width()))
+          .put("cost", line.cost().minorUnits() == 0 ? "on hand" : line.cost().format(currency));
+    }
+    ArrayNode capacities = root.putArray("capacities");
+    for (Capacity capacity : plan.capacities()) {
+      capacities
+          .addObject()
+          .put("piece", capacity.piece().id())
+          .put("name", capacity.piece().name())
+          .put("sheet", capacity.sheet().name())
+          .put("found", capacity.found())
+          .put("words", capacityWords(capacity));
+    }
+  }
+
+  private String boundWords(Plan plan) {
+    int fewest = plan.purchase().bound().sheets();
+    int used = plan.purchase().sheets();
+    String sheets =
+        fewest >= used
+            ? "It is proven that no layout whatever needs fewer sheets. "
+            : fewest <= 1
+                ? ""
+                : "It is proven that no layout whatever needs fewer than " + fewest + " sheets. ";
+    String sentence = plan.purchase().gapSentence(job.currency());
+    return sheets + sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".";
+  }
+
+  private static String capacityWords(Capacity capacity) {
+    if (capacity.isProvenBest()) {
+      return "proven best possible";
+    }
+    String limit = "no layout holds more than " + capacity.bound().count();
+    return capacity.isEnough() ? "all that are wanted; " + limit : limit;
+  }
+
+  private void kinds(List<Layout> layouts, List<List<String>> labels) {
+    Map<Piece, List<String>> written = new LinkedHashMap<>();
+    for (int i = 0; i < layouts.size(); i++) {
+      List<Placement> placements = layouts.get(i).placements();
+      for (int k = 0; k < placements.size(); k++) {
+        written
+            .computeIfAbsent(placements.get(k).piece(), piece -> new ArrayList<>())
+            .add(labels.get(i).get(k));
+      }
+    }
+    ObjectNode kinds = root.putObject("kinds");
+    written.forEach(
+        (piece, numbers) -> {
+          String widest =
+              numbers.stream().max(Comparator.comparingInt(String::length)).orElseThrow();
+          kind(kinds.putObject(piece.id()), piece, PieceFigure.of(piece, widest));
+        });
+    for (Demand demand : job.demands()) {
+      if (kinds.get(demand.piece().id()) instanceof ObjectNode kind) {
+        kind.put("wanted", demand.count());
+      }
+    }
+  }
+
+  private static void kind(ObjectNode node, Piece piece, PieceFigure figure) {
+    node.put("name", piece.name());
+    node.put("outline", figure.outline());
+    ArrayNode marks = node.putArray("marks");
+    figure.marks().forEach(marks::add);
+    Point label = figure.label();
+    node.put("labelX", label.x()).put("labelY", label.y());
+    node.put("letters", figure.letters());
+    node.put("level", figure.level());
+  }
+
+  private void sheet(ObjectNode node, Layout layout, List<String> labels) {
+    SheetStock stock = layout.sheet();
+    double top = stock.outline().box().maxY();
+    node.put("stock", stock.name());
+    node.put("left", stock.outline().box().minX());
+    node.put("width", stock.length().millimetres());
+    node.put("height", stock.width().millimetres());
+    node.put("top", top);
+    node.put("size", length(stock.length()) + " x " + length(stock.width()));
+    node.put("grain", stock.grain().degrees());
+    node.put("yield", percent(layout.areaYield()));
+    node.put("edge", PieceFigure.onSheet(stock.outline(), top));
+    ArrayNode defects = node.putArray("defects");
+    for (Outline defect : stock.defects()) {
+      defects.add(PieceFigure.onSheet(defect, top));
+    }
+    ArrayNode placements = node.putArray("placements");
+    for (int i = 0; i < layout.placements().size(); i++) {
+      Placement placement = layout.placements().get(i);
+      placements
+          .addObject()
+          .put("piece", placement.piece().id())
+          .put("label", labels.get(i))
+          .put("x", placement.pose().x())
+          .put("y", placement.pose().y())
+          .put("rotation", placement.pose().rotation());
+    }
+  }
+
+  private String length(Length length) {
+    return job.style().format(length);
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.1f %%", 100 * share);
+  }
+}

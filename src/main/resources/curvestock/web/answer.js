@@ -1,0 +1,211 @@
+// Asks the program for the answer to the job as it stands and shows each part as it comes.
+
+import { byId, h, say, show } from "./elements.js";
+import * as server from "./server.js";
+import { job, setHand, state } from "./state.js";
+import { learnFacts, showProblems } from "./questions.js";
+import { drawHelix } from "./helix.js";
+import { handHolds, onImprove, redraw, showPlan } from "./hand.js";
+import { showLooks, showSizes } from "./sizes.js";
+import { showTurning } from "./turning.js";
+import { showVerdicts } from "./verdicts.js";
+
+let work = null;
+let hush = () => {};
+let asked = 0;
+let plan = null;
+let helix = null;
+let cutShort = false;
+
+/** The answer in one line, also where the page is too narrow to show it beside the questions. */
+function headline(words) {
+  byId("cost").textContent = words;
+  byId("peek").textContent = words;
+}
+
+/** The computation whose answer is shown, if there is one with a plan. */
+export const current = () => (plan ? work : null);
+
+function progress(words, share) {
+  byId("step").textContent = words;
+  const bar = byId("bar");
+  bar.hidden = share === null;
+  if (share !== null) bar.value = share;
+  byId("enough").hidden = share === null;
+}
+
+/** Asks anew. What was asked before is cancelled by the program itself. */
+export async function ask() {
+  const mine = ++asked;
+  hush();
+  document.body.dataset.state = "asking";
+  let started;
+  try {
+    started = await server.work(job(), state().hand);
+  } catch (refusal) {
+    if (mine !== asked) return;
+    // A layout by hand that no longer belongs to the job must not stand in its way.
+    if (refusal.status === 400 && state().hand) {
+      setHand(null);
+      return;
+    }
+    document.body.dataset.state = "wrong";
+    showProblems(refusal.problems.length ? refusal.problems : [{ path: "", message: refusal.message }]);
+    progress("Waiting for the marked questions to be mended. Below is still the former answer.", null);
+    say(refusal.problems.length + " things to mend");
+    return;
+  }
+  if (mine !== asked) return;
+  showProblems([]);
+  work = started.id;
+  plan = null;
+  cutShort = false;
+  progress("Looking …", 0);
+  const told = {};
+  hush = server.listen(work, (name, news) => {
+    if (mine !== asked) return;
+    told[name] = news;
+    hear(name, news, told);
+  });
+}
+
+/** Lets the program go on round the pieces that are pinned. */
+async function improve(sheets) {
+  const from = current();
+  if (!from) return;
+  const mine = ++asked;
+  hush();
+  document.body.dataset.state = "asking";
+  try {
+    work = (await server.improve(from, sheets)).id;
+  } catch (refusal) {
+    progress(refusal.message, null);
+    return;
+  }
+  progress("Laying anew round the pinned pieces …", 0);
+  hush = server.listen(work, (name, news) => {
+    if (mine === asked) hear(name, news, { helix, sizes: true });
+  });
+}
+
+onImprove(improve);
+
+function hear(name, news, told) {
+  switch (name) {
+    case "helix":
+      helix = news;
+      learnFacts(news.facts);
+      showVerdicts(news);
+      drawHelix(news);
+      showTurning(news);
+      showHelix(true);
+      break;
+    case "glance":
+      if (!helix || !told.helix) showHelix(false);
+      if (!state().hand) {
+        headline(`about ${news.about} ${news.about === 1 ? "sheet" : "sheets"}`);
+        byId("bound").textContent = news.words;
+        byId("gained").textContent = "";
+        showPlan({ ...news, stage: undefined });
+      }
+      break;
+    case "plan":
+      if (!told.helix) showHelix(false);
+      plan = news;
+      showAnswer(news);
+      break;
+    case "improved":
+      plan = news;
+      setHand({ sheets: news.sheets.map(({ stock, placements }) => ({ stock, placements })) });
+      showAnswer(news);
+      break;
+    case "stuck":
+      byId("gained").textContent = news.message;
+      say(news.message);
+      break;
+    case "unfit":
+      setHand(null);
+      byId("gained").textContent = "Your layout by hand no longer fits this job: " + news.message;
+      break;
+    case "looks":
+      byId("sizes-part").hidden = false;
+      if (!told.sizes) showLooks(news);
+      break;
+    case "sizes":
+      byId("sizes-part").hidden = false;
+      showSizes(news, work, segment());
+      break;
+    case "progress":
+      progress(news.step + " …", news.share);
+      break;
+    case "done":
+      document.body.dataset.state = "done";
+      progress(cutShort ? "The search was ended early: this is the best so far." : "This is the answer.", null);
+      say("answer complete: " + byId("cost").textContent);
+      break;
+    case "refused":
+      document.body.dataset.state = "refused";
+      progress("It cannot be cut from these sheets.", null);
+      headline("Not from these sheets");
+      byId("bound").textContent = "";
+      show(byId("gained"), news.sentences.map((words) => h("span", { class: "sentence" }, words + " ")));
+      show(byId("sheets"));
+      break;
+    case "failed":
+      document.body.dataset.state = "failed";
+      progress(news.message, null);
+      break;
+    default:
+      break;
+  }
+  if (name === "plan" || name === "done") offerPacket();
+}
+
+function segment() {
+  const { helix: block } = job();
+  return block?.["segment-angle"] ? Number.parseFloat(block["segment-angle"]) : 360 / Number(block?.["segments-per-turn"]);
+}
+
+function showHelix(is) {
+  for (const id of ["works-part", "helix-part"]) byId(id).hidden = !is;
+}
+
+function showAnswer(found) {
+  const count = found.sheetCount;
+  headline(`${count} ${count === 1 ? "sheet" : "sheets"}, ${found.cost}`);
+  byId("bound").textContent = found.bound;
+  byId("gained").textContent = found.gained;
+  if (state().hand && !["hand", "basis", "improved"].includes(found.stage)) {
+    byId("gained").append(" Your own layout is kept; “Back to the layout as found” takes the new one.");
+  }
+  show(byId("buy"), found.buy.map((line) =>
+    h("tr", {}, h("td", {}, `${line.count} ×`), h("th", { scope: "row" }, line.name), h("td", {}, line.size), h("td", {}, line.cost))));
+  show(byId("capacities"), found.capacities.map((each) =>
+    h("li", {}, h("b", {}, `${each.found} × ${each.piece}`), ` on ${each.sheet} (${each.name}): ${each.words}`)));
+  byId("buy-part").hidden = false;
+  showPlan(found);
+  if (helix) drawHelix(helix);
+}
+
+/** The packet can be taken as soon as there is a plan, and no piece laid by hand is in the way. */
+export function offerPacket() {
+  const button = byId("packet");
+  const wrong = state().hand && !handHolds();
+  button.disabled = !plan || Boolean(wrong);
+  byId("packet-words").textContent = wrong
+    ? "Some pieces lie too near or over an edge: mend that first."
+    : "Drawings for the saw, the schedule, the lists: every drawing is checked before you get it.";
+}
+
+/** Ends the search with the best so far. */
+export async function enough() {
+  if (!work) return;
+  cutShort = true;
+  progress("Ending the search …", null);
+  await server.enough(work);
+}
+
+export function handChanged() {
+  redraw();
+  offerPacket();
+}

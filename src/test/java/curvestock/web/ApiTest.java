@@ -1,0 +1,301 @@
+package curvestock.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.app.Workshop;
+import curvestock.check.CheckReport;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.net.http.HttpResponse;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The JSON API from outside. */
+class ApiTest {
+
+  private static PageServer server;
+  private static Client client;
+
+  @BeforeAll
+  static void start() throws IOException {
+    server = PageServer.start(Binding.loopback(0));
+    client = new Client(server);
+  }
+
+  @AfterAll
+  static void stop() {
+    server.close();
+  }
+
+  private static JsonNode last(List<WorkEvents.Event> events, String name) {
+    return Json.own(
+        events.stream()
+            .filter(e -> e.name().equals(name))
+            .reduce((a, b) -> b)
+            .orElseThrow()
+            .json());
+  }
+
+  private static ObjectNode jobWith(String path, String value) {
+    ObjectNode job = (ObjectNode) Jobs.small();
+    ObjectNode block = job;
+    String[] keys = path.split("\\.", -1);
+    for (int i = 0; i < keys.length - 1; i++) {
+      block = (ObjectNode) block.get(keys[i]);
+    }
+    block.put(keys[keys.length - 1], value);
+    return job;
+  }
+
+  @Test
+  void start_onAFirstVisit_givesAJobThatCanBeAnswered() {
+    JsonNode first = Json.own(client.get("/api/start").body());
+
+    assertThat(first.get("job").get("helix").get("radius").textValue()).isEqualTo("26");
+    assertThat(first.get("usual").get("scales").has("HO")).isTrue();
+    String id = client.work("first visit", first.get("job"));
+    assertThat(client.delete("/api/work/" + id).statusCode()).isEqualTo(204);
+  }
+
+  @Test
+  void work_onASmallJob_tellsHelixGlancePlanAndSizes() throws Exception {
+    String id = client.work("small", Jobs.small());
+
+    List<WorkEvents.Event> events = client.events(id, "done"::equals);
+
+    List<String> names = events.stream().map(WorkEvents.Event::name).distinct().toList();
+    assertThat(names).contains("helix", "glance", "plan", "looks", "sizes", "done");
+    assertThat(names.indexOf("helix")).isLessThan(names.indexOf("plan"));
+    JsonNode plan = last(events, "plan");
+    int placed = 0;
+    for (JsonNode sheet : plan.get("sheets")) {
+      placed += sheet.get("placements").size();
+    }
+    assertThat(placed).isEqualTo(plan.get("pieces").intValue());
+    assertThat(plan.get("bound").textValue()).containsAnyOf("any layout", "no layout");
+    assertThat(last(events, "helix").get("pieces")).hasSize(6);
+    assertThat(client.get("/api/work/" + id + "/chart.svg").body()).contains("<svg");
+    assertThat(client.get("/api/work/" + id + "/helix-plan.svg").body()).contains("<svg");
+    assertThat(client.get("/api/work/" + id + "/helix-side.svg").body()).contains("<svg");
+  }
+
+  @Test
+  void work_withAWrongField_namesIt() {
+    ObjectNode request = Json.object().put("client", "wrong");
+    request.set("job", jobWith("helix.radius", "twenty"));
+
+    HttpResponse<String> answer = client.post("/api/work", request.toString());
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    JsonNode problem = Json.own(answer.body()).get("problems").get(0);
+    assertThat(problem.get("path").textValue()).isEqualTo("helix.radius");
+    assertThat(problem.get("message").textValue()).contains("twenty");
+  }
+
+  @Test
+  void work_thatCannotBeCut_isRefusedWithWhatWouldHelp() throws Exception {
+    ObjectNode job = jobWith("helix.radius", "60");
+    ((ObjectNode) job.get("helix")).put("segments-per-turn", "2").put("width", "6");
+
+    List<WorkEvents.Event> events =
+        client.events(client.work("large", job), name -> name.equals("refused"));
+
+    assertThat(last(events, "refused").get("sentences").toString()).contains("shorter segments");
+  }
+
+  @Test
+  void work_askedAnewByTheSameClient_cancelsTheFormerOne() throws Exception {
+    ObjectNode patient = jobWith("search.effort", "thorough");
+    patient.set("sheets", Json.own(client.get("/api/start").body()).get("job").get("sheets"));
+    String former = client.work("busy", patient);
+
+    client.work("busy", Jobs.pieces());
+
+    List<WorkEvents.Event> events = client.events(former, name -> false);
+    if (!events.isEmpty()) {
+      assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
+    }
+    assertThat(client.get("/api/work/" + former + "/chart.svg").statusCode()).isEqualTo(404);
+  }
+
+  @Test
+  void work_cancelled_tellsNothingMore() throws Exception {
+    String id = client.work("cancels", Json.own(client.get("/api/start").body()).get("job"));
+
+    client.delete("/api/work/" + id);
+
+    List<WorkEvents.Event> events = client.events(id, name -> false);
+    assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
+    assertThat(events).extracting(WorkEvents.Event::name).doesNotContain("done");
+  }
+
+  @Test
+  void works_beyondWhatCanWait_areRefused() {
+    JsonNode job = Json.own(client.get("/api/start").body()).get("job");
+    List<String> ids = new ArrayList<>();
+    ObjectNode request = Json.object();
+    request.set("job", job);
+    int refused = 0;
+    for (int i = 0; i < 14; i++) {
+      HttpResponse<String> answer =
+          client.post("/api/work", request.put("client", "crowd " + i).toString());
+      if (answer.statusCode() == 202) {
+        ids.add(Json.own(answer.body()).get("id").textValue());
+      } else {
+        assertThat(answer.statusCode()).isEqualTo(503);
+        refused++;
+      }
+    }
+    ids.forEach(id -> client.delete("/api/work/" + id));
+
+    assertThat(refused).isPositive();
+    assertThat(ids.size()).isLessThanOrEqualTo(10);
+  }
+
+  /** Worked out by hand: like sectors side by side lie nearest at their outer corners. */
+  @Test
+  void gaps_ofPiecesLaidByHand_areTrue() {
+    double outer = 26 * 25.4;
+    double reach = outer * Math.sin(Math.toRadians(30));
+    ObjectNode request = Json.object();
+    request.set("job", Jobs.pieces());
+    ObjectNode sheet = request.putObject("sheet").put("stock", "birch");
+    // Turned a quarter, the sector's corners lie to its left and right, `reach` from its middle.
+    ArrayNode placements = sheet.putArray("placements");
+    for (double x : new double[] {reach + 10, 3 * reach + 12.5}) {
+      placements.addObject().put("piece", "A").put("x", x).put("y", 0).put("rotation", Math.PI / 2);
+    }
+
+    JsonNode gaps = Json.own(client.post("/api/gaps", request.toString()).body()).get("gaps");
+
+    assertThat(gaps.get(0).get("to").textValue()).isEqualTo("piece");
+    assertThat(gaps.get(0).get("gap").doubleValue()).isCloseTo(2.5, within(1e-6));
+    assertThat(gaps.get(0).get("holds").booleanValue()).isFalse();
+    assertThat(gaps.get(1).get("to").textValue()).isEqualTo("edge");
+    double over = 3 * reach + 12.5 + reach - 48 * 25.4;
+    assertThat(gaps.get(1).get("words").textValue()).contains("over the sheet's edge");
+    assertThat(over).isPositive();
+  }
+
+  @Test
+  void save_afterAChange_keepsCommentsAndWhatThePageDoesNotShow() {
+    ObjectNode request = Json.object().put("original", Jobs.SMALL);
+    request.set("job", jobWith("helix.radius", "15 1/2"));
+
+    String text =
+        Json.own(client.post("/api/save", request.toString()).body()).get("text").textValue();
+
+    assertThat(text).contains("this comment must survive").contains("# as sold");
+    assertThat(text).contains("radius: 15 1/2").contains("price: 68.00");
+    assertThat(Workshop.readJob(text, "saved.yaml").title()).isEqualTo("Shelf loop (invented)");
+  }
+
+  @Test
+  void open_ofWhatIsNoJob_saysWhere() {
+    HttpResponse<String> answer =
+        client.post("/api/open", Json.object().put("text", "a: [1, 2\nb: 3").toString());
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+    assertThat(Json.own(answer.body()).get("problems").get(0).get("line").intValue()).isPositive();
+  }
+
+  @Test
+  void lengths_inBothUnits_areShownWithoutTouchingTheText() {
+    ObjectNode request = Json.object().put("units", "in");
+    request.putArray("texts").add("27 1/2").add("4x8 ft").add("700 mm").add("wide");
+
+    JsonNode lengths =
+        Json.own(client.post("/api/lengths", request.toString()).body()).get("lengths");
+
+    assertThat(lengths.get(0).get("metric").textValue()).isEqualTo("698.5 mm");
+    assertThat(lengths.get(1).get("metric").textValue()).isEqualTo("1219.2 mm x 2438.4 mm");
+    assertThat(lengths.get(2).get("inch").textValue()).isEqualTo("27.559 in");
+    assertThat(lengths.get(3).has("problem")).isTrue();
+  }
+
+  @Test
+  void packet_ofAPlan_passesTheCheck(@TempDir Path folder) throws Exception {
+    String id = client.work("packet", Jobs.pieces());
+    client.events(id, "plan"::equals);
+
+    HttpResponse<byte[]> zip =
+        client.bytes(
+            "/api/work/" + id + "/packet", Json.object().put("text", Jobs.PIECES).toString());
+
+    assertThat(zip.statusCode()).isEqualTo(200);
+    List<String> names = new ArrayList<>();
+    try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(zip.body()))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        names.add(entry.getName());
+        if (entry.getName().matches(".*sheets/sheet-\\d+(-cut)?\\.svg")) {
+          Path drawing = folder.resolve(entry.getName().replace('/', '-'));
+          Files.write(drawing, in.readAllBytes());
+          CheckReport report = Workshop.check(drawing, Workshop.readJob(Jobs.PIECES, "small.yaml"));
+          assertThat(report.passed()).as(entry.getName()).isTrue();
+        }
+      }
+    }
+    assertThat(names).anyMatch(name -> name.endsWith("job.yaml"));
+    assertThat(names).anyMatch(name -> name.endsWith("sheets/sheet-01-cut.svg"));
+  }
+
+  @Test
+  void packet_withPiecesOverEachOther_isRefused() throws Exception {
+    String id = client.work("overlaps", Jobs.pieces());
+    JsonNode plan = last(client.events(id, "plan"::equals), "plan");
+    ObjectNode request = Json.object().put("text", Jobs.PIECES);
+    JsonNode sheets = plan.get("sheets").deepCopy();
+    ObjectNode first = (ObjectNode) sheets.get(0).get("placements").get(0);
+    JsonNode second = sheets.get(0).get("placements").get(1);
+    first.setAll((ObjectNode) second.deepCopy());
+    request.putObject("hand").set("sheets", sheets);
+
+    HttpResponse<String> answer = client.post("/api/work/" + id + "/packet", request.toString());
+
+    assertThat(answer.statusCode()).isEqualTo(422);
+  }
+
+  @Test
+  void improve_roundAPinnedPiece_leavesItWhereItIs() throws Exception {
+    String id = client.work("pins", Jobs.pieces());
+    JsonNode plan = last(client.events(id, "done"::equals), "plan");
+    ObjectNode request = Json.object().put("client", "pins");
+    JsonNode sheets = plan.get("sheets").deepCopy();
+    ObjectNode pinned = (ObjectNode) sheets.get(0).get("placements").get(0);
+    pinned.put("pinned", true);
+    request.set("sheets", sheets);
+
+    HttpResponse<String> started = client.post("/api/work/" + id + "/improve", request.toString());
+
+    String next = Json.own(started.body()).get("id").textValue();
+    JsonNode improved = last(client.events(next, "done"::equals), "improved");
+    JsonNode kept = improved.get("sheets").get(0).get("placements").get(0);
+    assertThat(kept.get("pinned").booleanValue()).isTrue();
+    assertThat(kept.get("x").doubleValue()).isEqualTo(pinned.get("x").doubleValue());
+    assertThat(kept.get("y").doubleValue()).isEqualTo(pinned.get("y").doubleValue());
+    assertThat(improved.get("pieces").intValue()).isEqualTo(plan.get("pieces").intValue());
+  }
+
+  @Test
+  void requests_thatAreNoJson_areRefusedWithWords() {
+    assertThat(client.post("/api/work", "[1]").statusCode()).isEqualTo(400);
+    assertThat(client.post("/api/work", "{\"client\": 5}").body()).contains("client");
+    assertThat(client.post("/api/work", "{\"client\": \"a\", \"job\": 7}").body()).contains("job");
+    String deep =
+        "{\"client\":\"a\",\"job\":" + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + "}";
+    assertThat(client.post("/api/work", deep).statusCode()).isEqualTo(400);
+    assertThat(client.get("/api/work/none/events").statusCode()).isEqualTo(404);
+  }
+}

@@ -1,0 +1,200 @@
+package curvestock.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.function.BooleanSupplier;
+import java.util.logging.Level;
+import org.junit.jupiter.api.Assumptions;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
+import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebElement;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
+
+/**
+ * Debian's Chromium without a window. Where it is not installed the browser tests are skipped and
+ * say so, unless the environment variable {@value #REQUIRED} is "required".
+ */
+final class Chromium implements AutoCloseable {
+
+  static final String REQUIRED = "CURVESTOCK_BROWSER";
+
+  private static final Path BROWSER = Path.of("/usr/bin/chromium");
+  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+
+  /** For machines that do much else beside. */
+  private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("patience", 120));
+
+  private final ChromeDriver driver;
+  private final Path downloads;
+
+  private Chromium(ChromeDriver driver, Path downloads) {
+    this.driver = driver;
+    this.downloads = downloads;
+  }
+
+  /** A browser with a profile of its own below the folder. */
+  static Chromium start(Path folder) throws IOException {
+    boolean there = Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER);
+    if ("required".equals(System.getenv(REQUIRED))) {
+      assertThat(there).as("%s and %s are installed", BROWSER, DRIVER).isTrue();
+    }
+    Assumptions.assumeTrue(
+        there, "no browser tests: install Debian's chromium and chromium-driver to run them");
+    Path downloads = Files.createDirectories(folder.resolve("downloads"));
+    ChromeOptions options = new ChromeOptions();
+    options.setBinary(BROWSER.toFile());
+    options.addArguments(
+        "--headless",
+        "--no-sandbox",
+        "--disable-gpu",
+        "--disable-quic",
+        "--no-first-run",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--window-size=1400,1000",
+        "--user-data-dir=" + folder.resolve("profile"));
+    options.setExperimentalOption(
+        "prefs", Map.of("download.default_directory", downloads.toString()));
+    LoggingPreferences logs = new LoggingPreferences();
+    logs.enable(LogType.BROWSER, Level.ALL);
+    options.setCapability("goog:loggingPrefs", logs);
+    // With the driver named, Selenium looks for none and downloads none.
+    ChromeDriverService service =
+        new ChromeDriverService.Builder()
+            .usingDriverExecutable(DRIVER.toFile())
+            .usingAnyFreePort()
+            .build();
+    ChromeDriver driver = new ChromeDriver(service, options);
+    driver.manage().timeouts().scriptTimeout(PATIENCE);
+    return new Chromium(driver, downloads);
+  }
+
+  void open(String url) {
+    driver.get(url);
+  }
+
+  void reload() {
+    driver.navigate().refresh();
+  }
+
+  WebElement find(String css) {
+    return driver.findElement(By.cssSelector(css));
+  }
+
+  List<WebElement> all(String css) {
+    return driver.findElements(By.cssSelector(css));
+  }
+
+  String text(String css) {
+    return (String) js("return document.querySelector(arguments[0])?.textContent ?? ''", css);
+  }
+
+  Object js(String script, Object... arguments) {
+    return driver.executeScript(script, arguments);
+  }
+
+  Object jsLater(String script, Object... arguments) {
+    return ((JavascriptExecutor) driver).executeAsyncScript(script, arguments);
+  }
+
+  /** Clicks by script: what lies over the element, or outside the window, does not matter. */
+  void press(String css) {
+    js("document.querySelector(arguments[0]).click()", css);
+  }
+
+  /** The same for a part of a drawing, which has no click of its own. */
+  void press(String css, String event) {
+    js(
+        "document.querySelector(arguments[0]).dispatchEvent(new MouseEvent(arguments[1], {bubbles:"
+            + " true}))",
+        css,
+        event);
+  }
+
+  /** Writes into a field as a person does, and leaves it. */
+  void type(String css, String text) {
+    WebElement field = find(css);
+    js("arguments[0].scrollIntoView({block: 'center'})", field);
+    field.clear();
+    field.sendKeys(text + org.openqa.selenium.Keys.TAB);
+  }
+
+  void choose(String css, String value) {
+    js(
+        "const s = document.querySelector(arguments[0]); s.value = arguments[1];"
+            + " s.dispatchEvent(new Event('change', {bubbles: true}))",
+        css,
+        value);
+  }
+
+  /** Waits until it is so, asking often. */
+  void until(String what, BooleanSupplier so) {
+    new WebDriverWait(driver, PATIENCE, Duration.ofMillis(50))
+        .ignoring(org.openqa.selenium.StaleElementReferenceException.class)
+        .withMessage(
+            () ->
+                what
+                    + "; the page says: "
+                    + text("#cost")
+                    + " / "
+                    + text("#step")
+                    + " / "
+                    + text("#note"))
+        .until(d -> so.getAsBoolean());
+  }
+
+  void untilDone() {
+    until("the answer is complete", () -> "done".equals(js("return document.body.dataset.state")));
+  }
+
+  org.openqa.selenium.interactions.Actions hands() {
+    return new org.openqa.selenium.interactions.Actions(driver);
+  }
+
+  void size(int width, int height) {
+    driver.manage().window().setSize(new Dimension(width, height));
+  }
+
+  /** The view as it is on a phone of that many pixels. */
+  void phone(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 2, "mobile", true));
+  }
+
+  byte[] picture() {
+    return driver.getScreenshotAs(OutputType.BYTES);
+  }
+
+  /** Errors and warnings on the console since it was last asked. */
+  List<String> complaints() {
+    return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+        .filter(entry -> entry.getLevel().intValue() >= Level.WARNING.intValue())
+        .map(LogEntry::getMessage)
+        .toList();
+  }
+
+  Path downloads() {
+    return downloads;
+  }
+
+  @Override
+  public void close() {
+    driver.quit();
+  }
+}
