@@ -171,7 +171,7 @@ public final class Workshop {
       int held = layouts.stream().mapToInt(layout -> layout.count(demand.piece())).sum();
       if (held != demand.count()) {
         throw new IllegalArgumentException(
-            "the sheets must hold %d of %s, but hold %d"
+            "the sheets must hold %s of %s, but hold %s"
                 .formatted(demand.count(), demand.piece().id(), held));
       }
     }
@@ -184,7 +184,7 @@ public final class Workshop {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
       if (sheet.available().isPresent() && used > sheet.available().getAsInt()) {
         throw new IllegalArgumentException(
-            "only %d of %s can be had, but %d are used"
+            "only %s of %s can be had, but %s are used"
                 .formatted(sheet.available().getAsInt(), sheet.name(), used));
       }
     }

@@ -23,7 +23,7 @@ public record Breakdown(List<Panel> panels, int cuts, Money cutting) {
     int count = panels.stream().mapToInt(Panel::perSheet).sum();
     if (count < 1 || cuts < count - 1) {
       throw new IllegalArgumentException(
-          "a sheet with %d cuts must give 1 to %d panels, but gives %d"
+          "a sheet with %s cuts must give 1 to %s panels, but gives %s"
               .formatted(cuts, cuts + 1, count));
     }
     if (cutting.minorUnits() < 0) {

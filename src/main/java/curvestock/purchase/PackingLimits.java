@@ -27,13 +27,13 @@ public record PackingLimits(List<SheetLimit> sheets) {
   void requireFits(PurchaseProblem problem) {
     if (sheets.size() != problem.panels().size()) {
       throw new IllegalArgumentException(
-          "limits must be given for each of %d sheets, but were given for %d"
+          "limits must be given for each of %s sheets, but were given for %s"
               .formatted(problem.panels().size(), sheets.size()));
     }
     for (SheetLimit limit : sheets) {
       if (limit.areas().size() != problem.demands().size()) {
         throw new IllegalArgumentException(
-            "limits must be given for each of %d pieces, but were given for %d"
+            "limits must be given for each of %s pieces, but were given for %s"
                 .formatted(problem.demands().size(), limit.areas().size()));
       }
     }
@@ -49,7 +49,7 @@ public record PackingLimits(List<SheetLimit> sheets) {
       area += counts[i] * limit.areas().get(i);
       if (counts[i] > limit.counts().get(i)) {
         throw new IllegalArgumentException(
-            "proven limit of %d for piece %s on %s is wrong: a layout holds %d"
+            "proven limit of %s for piece %s on %s is wrong: a layout holds %s"
                 .formatted(
                     limit.counts().get(i),
                     problem.demands().get(i).piece().id(),

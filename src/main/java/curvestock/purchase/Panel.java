@@ -17,7 +17,7 @@ public record Panel(SheetStock stock, int perSheet) {
   public Panel {
     if (perSheet < 1) {
       throw new IllegalArgumentException(
-          "a sheet must give at least 1 of each panel, but %s was given %d times"
+          "a sheet must give at least 1 of each panel, but %s was given %s times"
               .formatted(stock.name(), perSheet));
     }
   }

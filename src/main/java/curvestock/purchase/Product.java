@@ -37,7 +37,7 @@ public record Product(
     int available = stock.available().orElse(Integer.MAX_VALUE);
     if (available > 0 && minimumBuy > available) {
       throw new IllegalArgumentException(
-          "minimum buy of %s must not exceed the %d available, but was %d"
+          "minimum buy of %s must not exceed the %s available, but was %s"
               .formatted(stock.name(), available, minimumBuy));
     }
     PriceBreak last = new PriceBreak(2, stock.price());
@@ -45,7 +45,7 @@ public record Product(
       PriceBreak next = breaks.get(i);
       if ((i > 0 && next.from() <= last.from()) || next.each().compareTo(last.each()) >= 0) {
         throw new IllegalArgumentException(
-            "price breaks of %s must rise in quantity and fall in price, but %d for %s each follows %s each"
+            "price breaks of %s must rise in quantity and fall in price, but %s for %s each follows %s each"
                 .formatted(stock.name(), next.from(), next.each().plain(), last.each().plain()));
       }
       last = next;

@@ -25,7 +25,7 @@ public record SheetLimit(double capacity, List<Double> areas, List<Integer> coun
     counts = List.copyOf(counts);
     if (areas.size() != counts.size()) {
       throw new IllegalArgumentException(
-          "a sheet's limits must give an area and a count for each piece, but were %d areas and %d counts"
+          "a sheet's limits must give an area and a count for each piece, but were %s areas and %s counts"
               .formatted(areas.size(), counts.size()));
     }
     if (!(capacity >= 0) || Double.isInfinite(capacity)) {

@@ -366,7 +366,7 @@ public final class HelixSummary {
     heading("Pieces of roadbed (numbers as on the cut layouts)");
     for (PieceKind kind : plan.roadbed().kinds()) {
       lines.add(
-          "  %4d x %s  %s%s, %s each: %s"
+          "  %4s x %s  %s%s, %s each: %s"
               .formatted(
                   kind.count(),
                   kind.id(),

@@ -66,7 +66,7 @@ final class PlanView {
     view.root.put("about", glance.sheets());
     view.root.put(
         "words",
-        "A regular pattern lays %d x %s on one sheet; the whole job takes about %d %s."
+        "A regular pattern lays %s x %s on one sheet; the whole job takes about %s %s."
             .formatted(
                 layout.placements().size(),
                 glance.demand().piece().name(),
