@@ -7,9 +7,10 @@ import java.util.SplittableRandom;
  * Where searches begin: known layouts with the missing pieces thrown in, some of them with one or
  * two other pieces thrown in as well, and pieces scattered, nearly parallel or anyhow.
  *
- * <p>By trial (14 half turns, R 13.5 to 16.5 in, on 48 × 96 in) one start in twelve leads to a
- * solution if it is the best known layout gently shaken, one in thirty if all are scattered, hardly
- * any from a regular layout with four pieces fewer: so most starts are from the best known one.
+ * <p>By few trials (14 half turns, R 13.5 to 16.5 in, on 48 × 96 in) about one start in ten leads
+ * to a solution if it is the best known layout gently shaken, one in thirty if all are scattered;
+ * none of twenty did from a regular layout. So most starts are from the best known one; more trials
+ * may differ.
  */
 final class Starts {
 
