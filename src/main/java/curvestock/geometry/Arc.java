@@ -1,18 +1,30 @@
 package curvestock.geometry;
 
+import java.util.Objects;
+
 /**
  * A circular edge: from {@code startAngle} as seen from the centre, through the signed {@code
  * sweep} (above zero counter-clockwise), up to a full circle.
+ *
+ * <p>A class rather than a record because its ends are asked for millions of times and cost four
+ * sines and cosines.
  */
-public record Arc(Point centre, double radius, double startAngle, double sweep) implements Edge {
+public final class Arc implements Edge {
 
   private static final double FULL = 2 * Math.PI;
+
+  private final Point centre;
+  private final double radius;
+  private final double startAngle;
+  private final double sweep;
+  private final Point start;
+  private final Point end;
 
   /**
    * @throws IllegalArgumentException if the radius is not above zero, or the sweep is zero or more
    *     than a full circle
    */
-  public Arc {
+  public Arc(Point centre, double radius, double startAngle, double sweep) {
     if (!(radius > 0) || Double.isInfinite(radius)) {
       throw new IllegalArgumentException(
           "arc radius must be above zero, but was " + radius + " mm");
@@ -24,16 +36,39 @@ public record Arc(Point centre, double radius, double startAngle, double sweep) 
               + Math.toDegrees(sweep)
               + "°");
     }
+    this.centre = centre;
+    this.radius = radius;
+    this.startAngle = startAngle;
+    this.sweep = sweep;
+    start = pointAt(startAngle);
+    end = pointAt(startAngle + sweep);
+  }
+
+  public Point centre() {
+    return centre;
+  }
+
+  public double radius() {
+    return radius;
+  }
+
+  public double startAngle() {
+    return startAngle;
+  }
+
+  /** Above zero counter-clockwise. */
+  public double sweep() {
+    return sweep;
   }
 
   @Override
   public Point start() {
-    return pointAt(startAngle);
+    return start;
   }
 
   @Override
   public Point end() {
-    return pointAt(startAngle + sweep);
+    return end;
   }
 
   /** The point of the whole circle in the given direction from the centre. */
@@ -99,15 +134,44 @@ public record Arc(Point centre, double radius, double startAngle, double sweep) 
     if (offset.x() == 0 && offset.y() == 0) {
       return radius;
     }
-    if (spans(offset.angle())) {
+    if (isBetweenEnds(offset)) {
       return Math.abs(offset.norm() - radius);
     }
-    return Math.min(point.distance(start()), point.distance(end()));
+    return Math.min(point.distance(start), point.distance(end));
+  }
+
+  /** As {@link #spans}, without arc tangents; on the rays of the ends either answer may come. */
+  private boolean isBetweenEnds(Point offset) {
+    double size = Math.abs(sweep);
+    double turn = Math.signum(sweep);
+    boolean pastStart = turn * start.minus(centre).cross(offset) >= 0;
+    boolean beforeEnd = turn * offset.cross(end.minus(centre)) >= 0;
+    return size >= FULL || (size <= Math.PI ? pastStart && beforeEnd : pastStart || beforeEnd);
   }
 
   @Override
   public double areaTerm() {
     // ½∮(x dy − y dx) over the arc = the part seen from its centre + ½ centre × chord.
     return (radius * radius * sweep + centre.cross(end().minus(start()))) / 2;
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Arc arc
+        && centre.equals(arc.centre)
+        && Double.compare(radius, arc.radius) == 0
+        && Double.compare(startAngle, arc.startAngle) == 0
+        && Double.compare(sweep, arc.sweep) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(centre, radius, startAngle, sweep);
+  }
+
+  @Override
+  public String toString() {
+    return "Arc[centre=%s, radius=%s, startAngle=%s, sweep=%s]"
+        .formatted(centre, radius, startAngle, sweep);
   }
 }

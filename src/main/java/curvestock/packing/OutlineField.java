@@ -1,6 +1,7 @@
 package curvestock.packing;
 
 import curvestock.geometry.Arc;
+import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -12,9 +13,11 @@ final class OutlineField implements DistanceField {
 
   private final Outline outline;
   private final List<Edge> edges;
+  private final Box box;
 
   OutlineField(Outline outline) {
     this.outline = outline;
+    this.box = outline.box();
     this.edges = outline.edges();
   }
 
@@ -25,7 +28,7 @@ final class OutlineField implements DistanceField {
     for (Edge edge : edges) {
       least = Math.min(least, edge.distanceTo(point));
     }
-    return outline.contains(point) ? -least : least;
+    return contains(point) ? -least : least;
   }
 
   @Override
@@ -40,7 +43,7 @@ final class OutlineField implements DistanceField {
         nearest = edge;
       }
     }
-    double signed = outline.contains(point) ? -least : least;
+    double signed = contains(point) ? -least : least;
     Point foot = nearestPoint(nearest, point);
     if (least > 1e-12) {
       outward[0] = (point.x() - foot.x()) / signed;
@@ -51,6 +54,15 @@ final class OutlineField implements DistanceField {
       outward[1] = normal.y();
     }
     return signed;
+  }
+
+  /** Most points asked for lie beyond the box, where parity need not be counted. */
+  private boolean contains(Point point) {
+    return point.x() >= box.minX()
+        && point.x() <= box.maxX()
+        && point.y() >= box.minY()
+        && point.y() <= box.maxY()
+        && outline.contains(point);
   }
 
   private static Point nearestPoint(Edge edge, Point point) {

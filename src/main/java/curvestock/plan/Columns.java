@@ -8,7 +8,9 @@ import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
 import curvestock.packing.Packers;
+import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.purchase.Breakdown;
 import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
@@ -29,7 +31,7 @@ final class Columns {
   private static final int MOST_MIXED = 60;
 
   /** Sheets of which the area alone allows more pieces than this hold too many for other proofs. */
-  private static final int MOST_PROVEN = 24;
+  private static final int MOST_PROVEN = 16;
 
   private final Job job;
   private final PlanListener listener;
@@ -117,7 +119,7 @@ final class Columns {
    */
   private Bound bound(Demand demand, SheetStock sheet, Packer packer) {
     Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
-    if (bound.count() > MOST_PROVEN) {
+    if (bound.count() > MOST_PROVEN || bound.count() < 2 || !isSector(demand.piece())) {
       return bound;
     }
     listener.step("proving a limit for " + demand.piece().id() + " on " + sheet.name());
@@ -126,6 +128,11 @@ final class Columns {
     return job.search().effort() == Effort.THOROUGH && byCases.count() > known
         ? byCases.or(Bound.thorough(demand.piece(), sheet, job.cutting()))
         : byCases;
+  }
+
+  /** Proofs by cases are for sectors only, and even to try them takes a regular layout. */
+  private static boolean isSector(Piece piece) {
+    return piece.shape().blank() instanceof AnnularSector;
   }
 
   private long proofTests() {

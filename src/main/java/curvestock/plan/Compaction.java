@@ -1,6 +1,8 @@
 package curvestock.plan;
 
+import curvestock.geometry.Box;
 import curvestock.geometry.Outline;
+import curvestock.geometry.Pose;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
@@ -32,6 +34,8 @@ final class Compaction {
   /** Ends fuller than this are not tried: curved pieces seldom fill more. */
   private static final double FULLEST = 0.85;
 
+  private static final int STEPS = 180;
+
   private final Job job;
   private final Control control;
   private final Packers packers;
@@ -61,14 +65,17 @@ final class Compaction {
   }
 
   private int probes() {
-    return job.search().effort() == Effort.QUICK ? 4 : 7;
+    return job.search().effort() == Effort.QUICK ? 3 : 7;
   }
 
   /** The pieces in the shortest end that was found to hold them. */
   private Layout shortest(Layout layout, boolean across) {
     SheetStock sheet = layout.sheet();
     double other = across ? sheet.width().millimetres() : sheet.length().millimetres();
-    double least = layout.pieceArea() / other / FULLEST;
+    double least =
+        Math.max(
+            layout.pieceArea() / other / FULLEST,
+            narrowest(layout, other - 2 * layout.cutting().margin().millimetres()));
     double most = across ? sheet.length().millimetres() : sheet.width().millimetres();
     Layout best = layout;
     for (int probe = 0; probe < probes() && !control.stopped(); probe++) {
@@ -82,6 +89,21 @@ final class Compaction {
       }
     }
     return best;
+  }
+
+  /** The extent that the bulkiest piece takes, turned in steps so that it fits the other way. */
+  private static double narrowest(Layout layout, double room) {
+    double most = 0;
+    for (Piece piece : demands(layout).stream().map(Demand::piece).toList()) {
+      Outline outline = piece.shape().outline();
+      double least = Double.POSITIVE_INFINITY;
+      for (int step = 0; step < STEPS; step++) {
+        Box box = outline.at(new Pose(0, 0, step * Math.PI / STEPS)).box();
+        least = box.height() <= room ? Math.min(least, box.width()) : least;
+      }
+      most = Double.isFinite(least) ? Math.max(most, least) : most;
+    }
+    return most;
   }
 
   private static double extent(Layout layout, boolean across) {
