@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -130,8 +131,8 @@ final class Chromium implements AutoCloseable {
   void type(String css, String text) {
     WebElement field = find(css);
     js("arguments[0].scrollIntoView({block: 'center'})", field);
-    field.clear();
-    field.sendKeys(text + org.openqa.selenium.Keys.TAB);
+    // Not clear(): that would be a change of its own, to nothing.
+    field.sendKeys(Keys.chord(Keys.CONTROL, "a") + text + Keys.TAB);
   }
 
   void choose(String css, String value) {
