@@ -63,11 +63,11 @@ class PackerTest {
 
   /** Common practice, no source: by hand, nine half turns of a small helix from a 4×8 ft sheet. */
   @ParameterizedTest
-  @CsvSource({"22, 2.5", "21.5, 3"})
-  void most_ofHalfTurnsOfASmallHelix_isAsManyAsByHand(double outer, double width) {
+  @CsvSource({"22.5, 2.5, QUICK", "21.5, 3, NORMAL"})
+  void most_ofHalfTurnsOfASmallHelix_isAsManyAsByHand(double outer, double width, Effort effort) {
     Piece half = Sheets.sector(outer - width, outer, 180);
 
-    assertThat(Sheets.most(half, FOUR_BY_EIGHT, Sheets.USUAL, Effort.QUICK, 9)).isEqualTo(9);
+    assertThat(Sheets.most(half, FOUR_BY_EIGHT, Sheets.USUAL, effort, 9)).isEqualTo(9);
   }
 
   /**
