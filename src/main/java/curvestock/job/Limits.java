@@ -78,7 +78,16 @@ record Limits(int piecesOnASheet, int sheets, int packings) {
     return Optional.empty();
   }
 
+  /** Planning says at once, and better, what is wrong then. */
+  private static boolean fitsNowhere(Demand demand, Job job) {
+    return job.sheets().stream()
+        .allMatch(sheet -> Bound.quick(demand.piece(), sheet, job.cutting()).count() == 0);
+  }
+
   private Optional<String> tooMany(Job job, List<Demand> demands) {
+    if (demands.stream().anyMatch(demand -> fitsNowhere(demand, job))) {
+      return Optional.empty();
+    }
     double largest = 0;
     for (SheetStock sheet : job.sheets()) {
       largest = Math.max(largest, InflatedArea.ofSheet(sheet, job.cutting()));

@@ -317,8 +317,9 @@ class CommandLineTest {
 
   @Test
   void plan_slivers_areCut() throws Exception {
-    Run plan =
-        run("plan", job(SMALL.replace("angle: 90", "angle: 0.1")), "--out", folder.resolve("out"));
+    String slivers =
+        SMALL.replace("angle: 90", "angle: 0.1") + "limits: {pieces-on-a-sheet: 10000}\n";
+    Run plan = run("plan", job(slivers), "--out", folder.resolve("out"));
 
     assertThat(plan.code()).as(plan.err()).isZero();
   }
