@@ -13,8 +13,11 @@ final class Joined {
   /** Parts of one edge lie on its joined form within this, in millimetres. */
   private static final double ON_EDGE = 0.002;
 
-  /** Parts of one arc have the same radius but for the file's rounding. */
-  private static final double SAME_RADIUS = 0.0005;
+  /**
+   * Parts of one arc have the same radius but for the rounding of ends, which counts most where
+   * parts are short.
+   */
+  private static final double SAME_RADIUS = 0.005;
 
   /** Shorter edges are artefacts of rounding. */
   private static final double SHORTEST = 0.001;
