@@ -2,6 +2,7 @@ package curvestock.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.DebianChromium;
 import curvestock.geometry.Box;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
@@ -16,25 +17,18 @@ import java.util.Map;
 import javax.imageio.ImageIO;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 
 /**
- * Our drawings read and drawn by an engine that is not the writer's: Debian's Chromium. Skipped
- * where it is not installed, unless the environment variable CURVESTOCK_BROWSER is "required".
+ * Our drawings read and drawn by an engine that is not the writer's: see {@link DebianChromium}.
  */
 @Tag("browser")
 class MachineDrawingInBrowserTest {
-
-  private static final Path BROWSER = Path.of("/usr/bin/chromium");
-  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   /** CSS pixels to a millimetre: 96 to an inch (CSS Values and Units, absolute lengths). */
   private static final double PIXELS = 96 / 25.4;
@@ -44,30 +38,14 @@ class MachineDrawingInBrowserTest {
 
   @BeforeAll
   static void start() {
-    boolean there = Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER);
-    if ("required".equals(System.getenv("CURVESTOCK_BROWSER"))) {
-      assertThat(there).as("%s and %s are installed", BROWSER, DRIVER).isTrue();
-    }
-    Assumptions.assumeTrue(
-        there, "no browser tests: install Debian's chromium and chromium-driver to run them");
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(BROWSER.toFile());
-    options.addArguments(
-        "--headless",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--hide-scrollbars",
-        "--force-device-scale-factor=1",
-        "--window-size=1300,760",
-        "--user-data-dir=" + folder.resolve("profile"));
-    // With the driver named, Selenium looks for none and downloads none.
     driver =
-        new ChromeDriver(
-            new ChromeDriverService.Builder()
-                .usingDriverExecutable(DRIVER.toFile())
-                .usingAnyFreePort()
-                .build(),
-            options);
+        DebianChromium.start(
+            folder.resolve("profile"),
+            options ->
+                options.addArguments(
+                    "--hide-scrollbars",
+                    "--force-device-scale-factor=1",
+                    "--window-size=1300,760"));
   }
 
   @AfterAll

@@ -226,18 +226,18 @@ public final class JobNoise {
       case 0 -> lines.remove(at);
       case 1 -> lines.add(other, lines.get(at));
       case 2 -> {
-        String value = value(lines.get(at));
-        lines.set(at, withValue(lines.get(at), value(lines.get(other))));
-        lines.set(other, withValue(lines.get(other), value));
+        String value = LineDamage.value(lines.get(at));
+        lines.set(at, LineDamage.withValue(lines.get(at), LineDamage.value(lines.get(other))));
+        lines.set(other, LineDamage.withValue(lines.get(other), value));
       }
-      case 3, 4, 5 -> lines.set(at, withValue(lines.get(at), one(NUMBERS)));
-      case 6, 7, 8 -> lines.set(at, withValue(lines.get(at), one(LENGTHS)));
-      case 9, 10 -> lines.set(at, withValue(lines.get(at), one(YAML)));
+      case 3, 4, 5 -> lines.set(at, LineDamage.withValue(lines.get(at), one(NUMBERS)));
+      case 6, 7, 8 -> lines.set(at, LineDamage.withValue(lines.get(at), one(LENGTHS)));
+      case 9, 10 -> lines.set(at, LineDamage.withValue(lines.get(at), one(YAML)));
       case 11 -> lines.set(at, " ".repeat(random.nextInt(1, 4)) + lines.get(at));
       case 12 -> lines.set(at, scaled(lines.get(at)));
       case 13 -> lines.add(at, one(YAML));
       case 14 -> {
-        return spoilt(text);
+        return text.isEmpty() ? "\u0001" : LineDamage.spoilt(text, random);
       }
       default -> {
         return text.substring(0, random.nextInt(text.length()));
@@ -256,27 +256,5 @@ public final class JobNoise {
 
   private String one(List<String> of) {
     return of.get(random.nextInt(of.size()));
-  }
-
-  private static String value(String line) {
-    int colon = line.indexOf(": ");
-    return colon < 0 ? "" : line.substring(colon + 2);
-  }
-
-  private static String withValue(String line, String value) {
-    int colon = line.indexOf(": ");
-    return colon < 0 ? line : line.substring(0, colon + 2) + value;
-  }
-
-  private String spoilt(String text) {
-    if (text.isEmpty()) {
-      return "\u0001";
-    }
-    StringBuilder spoilt = new StringBuilder(text);
-    for (int n = random.nextInt(5); n >= 0; n--) {
-      char c = (char) (random.nextBoolean() ? random.nextInt(128) : random.nextInt(0x10000));
-      spoilt.setCharAt(random.nextInt(spoilt.length()), c);
-    }
-    return spoilt.toString();
   }
 }

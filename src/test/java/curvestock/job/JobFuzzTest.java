@@ -2,6 +2,7 @@ package curvestock.job;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.fuzz.LineDamage;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -123,40 +124,23 @@ class JobFuzzTest {
       case 0 -> lines.remove(at);
       case 1 -> lines.add(other, lines.get(at));
       case 2 -> {
-        String value = value(lines.get(at));
-        lines.set(at, withValue(lines.get(at), value(lines.get(other))));
-        lines.set(other, withValue(lines.get(other), value));
+        String value = LineDamage.value(lines.get(at));
+        lines.set(at, LineDamage.withValue(lines.get(at), LineDamage.value(lines.get(other))));
+        lines.set(other, LineDamage.withValue(lines.get(other), value));
       }
       case 3, 4, 5 ->
           lines.set(
-              at, withValue(lines.get(at), ODD_VALUES.get(random.nextInt(ODD_VALUES.size()))));
+              at,
+              LineDamage.withValue(
+                  lines.get(at), ODD_VALUES.get(random.nextInt(ODD_VALUES.size()))));
       case 6 -> lines.set(at, " ".repeat(random.nextInt(1, 4)) + lines.get(at));
       case 7 -> {
-        return spoilt(text, random);
+        return LineDamage.spoilt(text, random);
       }
       default -> {
         return text.substring(0, random.nextInt(text.length()));
       }
     }
     return String.join("\n", lines) + "\n";
-  }
-
-  private static String value(String line) {
-    int colon = line.indexOf(": ");
-    return colon < 0 ? "" : line.substring(colon + 2);
-  }
-
-  private static String withValue(String line, String value) {
-    int colon = line.indexOf(": ");
-    return colon < 0 ? line : line.substring(0, colon + 2) + value;
-  }
-
-  private static String spoilt(String text, SplittableRandom random) {
-    StringBuilder spoilt = new StringBuilder(text);
-    for (int n = random.nextInt(5); n >= 0; n--) {
-      char c = (char) (random.nextBoolean() ? random.nextInt(128) : random.nextInt(0x10000));
-      spoilt.setCharAt(random.nextInt(spoilt.length()), c);
-    }
-    return spoilt.toString();
   }
 }

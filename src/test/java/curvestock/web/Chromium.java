@@ -1,7 +1,6 @@
 package curvestock.web;
 
-import static org.assertj.core.api.Assertions.assertThat;
-
+import curvestock.DebianChromium;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import java.util.logging.Level;
-import org.junit.jupiter.api.Assumptions;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.JavascriptExecutor;
@@ -18,23 +16,13 @@ import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
-import org.openqa.selenium.chrome.ChromeDriverService;
-import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
-/**
- * Debian's Chromium without a window. Where it is not installed the browser tests are skipped and
- * say so, unless the environment variable {@value #REQUIRED} is "required".
- */
+/** A page in Debian's Chromium: see {@link DebianChromium}. */
 final class Chromium implements AutoCloseable {
-
-  static final String REQUIRED = "CURVESTOCK_BROWSER";
-
-  private static final Path BROWSER = Path.of("/usr/bin/chromium");
-  private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
 
   /** For machines that do much else beside. */
   private static final Duration PATIENCE = Duration.ofSeconds(Long.getLong("patience", 120));
@@ -49,38 +37,18 @@ final class Chromium implements AutoCloseable {
 
   /** A browser with a profile of its own below the folder. */
   static Chromium start(Path folder) throws IOException {
-    boolean there = Files.isExecutable(BROWSER) && Files.isExecutable(DRIVER);
-    if ("required".equals(System.getenv(REQUIRED))) {
-      assertThat(there).as("%s and %s are installed", BROWSER, DRIVER).isTrue();
-    }
-    Assumptions.assumeTrue(
-        there, "no browser tests: install Debian's chromium and chromium-driver to run them");
     Path downloads = Files.createDirectories(folder.resolve("downloads"));
-    ChromeOptions options = new ChromeOptions();
-    options.setBinary(BROWSER.toFile());
-    options.addArguments(
-        "--headless",
-        "--no-sandbox",
-        "--disable-gpu",
-        "--disable-quic",
-        "--no-first-run",
-        "--disable-background-networking",
-        "--disable-component-update",
-        "--disable-sync",
-        "--window-size=1400,1000",
-        "--user-data-dir=" + folder.resolve("profile"));
-    options.setExperimentalOption(
-        "prefs", Map.of("download.default_directory", downloads.toString()));
     LoggingPreferences logs = new LoggingPreferences();
     logs.enable(LogType.BROWSER, Level.ALL);
-    options.setCapability("goog:loggingPrefs", logs);
-    // With the driver named, Selenium looks for none and downloads none.
-    ChromeDriverService service =
-        new ChromeDriverService.Builder()
-            .usingDriverExecutable(DRIVER.toFile())
-            .usingAnyFreePort()
-            .build();
-    ChromeDriver driver = new ChromeDriver(service, options);
+    ChromeDriver driver =
+        DebianChromium.start(
+            folder.resolve("profile"),
+            options -> {
+              options.addArguments("--window-size=1400,1000");
+              options.setExperimentalOption(
+                  "prefs", Map.of("download.default_directory", downloads.toString()));
+              options.setCapability("goog:loggingPrefs", logs);
+            });
     driver.manage().timeouts().scriptTimeout(PATIENCE);
     return new Chromium(driver, downloads);
   }
