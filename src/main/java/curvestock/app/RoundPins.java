@@ -4,14 +4,14 @@ import curvestock.job.Job;
 import curvestock.layout.Placement;
 import curvestock.packing.Arrangement;
 import curvestock.packing.Continued;
+import curvestock.packing.Packer;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.plan.Infeasible;
 import curvestock.plan.PlanListener;
+import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Improves sheets round the pieces that somebody has pinned: on those sheets the free pieces are
@@ -64,13 +64,18 @@ final class RoundPins {
   private void improve(int number) {
     LaidByHand sheet = sheets.get(number);
     Arrangement from = new Arrangement(sheet.pinned(), sheet.free(), donated(number));
-    Continued result = Workshop.improve(job, sheet.sheet(), from, listener);
+    Continued result = goneOn(sheet.sheet(), from);
     List<Placement> all = result.layout().placements();
     List<Placement> free = all.subList(result.pinned(), all.size());
     all.subList(all.size() - result.added(), all.size())
         .forEach(placement -> takeFromOthers(placement.piece(), number));
     homeless.addAll(result.leftOut());
     sheets.set(number, new LaidByHand(sheet.sheet(), sheet.pinned(), free));
+  }
+
+  private Continued goneOn(SheetStock sheet, Arrangement from) {
+    return new Packer(sheet, job.cutting(), job.search())
+        .continueFrom(from, listener, better -> {});
   }
 
   /** What lies free on sheets without a pin, the last sheets' pieces first. */
@@ -81,15 +86,7 @@ final class RoundPins {
         sheets.get(i).free().forEach(placement -> pieces.add(placement.piece()));
       }
     }
-    return demands(pieces);
-  }
-
-  private static List<Demand> demands(List<Piece> pieces) {
-    Map<Piece, Integer> counts = new LinkedHashMap<>();
-    pieces.forEach(piece -> counts.merge(piece, 1, Integer::sum));
-    List<Demand> demands = new ArrayList<>();
-    counts.forEach((piece, count) -> demands.add(new Demand(piece, count)));
-    return demands;
+    return Demand.counted(pieces);
   }
 
   private void takeFromOthers(Piece piece, int number) {
@@ -111,8 +108,8 @@ final class RoundPins {
   /** Lays homeless pieces beside all that lies on a sheet, none of which is moved. */
   private void takeIn(int number) {
     LaidByHand sheet = sheets.get(number);
-    Arrangement from = new Arrangement(sheet.all(), List.of(), demands(homeless));
-    Continued result = Workshop.improve(job, sheet.sheet(), from, listener);
+    Arrangement from = new Arrangement(sheet.all(), List.of(), Demand.counted(homeless));
+    Continued result = goneOn(sheet.sheet(), from);
     List<Placement> all = result.layout().placements();
     List<Placement> free = new ArrayList<>(sheet.free());
     for (Placement placement : all.subList(result.pinned(), all.size())) {

@@ -27,14 +27,8 @@ import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
-import curvestock.packing.Arrangement;
-import curvestock.packing.Continued;
-import curvestock.packing.Control;
-import curvestock.packing.Effort;
 import curvestock.packing.PackedStore;
-import curvestock.packing.Packer;
 import curvestock.packing.Packers;
-import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Glance;
@@ -207,23 +201,6 @@ public final class Workshop {
     return new RoundPins(job, sheets, listener).improved();
   }
 
-  static Continued improve(Job job, SheetStock sheet, Arrangement from, PlanListener listener) {
-    Control control =
-        new Control() {
-          @Override
-          public boolean stopped() {
-            return listener.stopped();
-          }
-
-          @Override
-          public void worked(long done, long budget) {
-            listener.worked(done, budget);
-          }
-        };
-    Packer packer = new Packer(sheet, job.cutting(), job.search());
-    return packer.continueFrom(from, control, better -> {});
-  }
-
   /** Names of the sheets under the layouts, sorted. */
   private static List<String> sheets(List<Layout> layouts) {
     return layouts.stream().map(layout -> layout.sheet().name()).sorted().toList();
@@ -301,17 +278,11 @@ public final class Workshop {
   /**
    * Judges and lays out the job's whole helix.
    *
-   * @param withSheets whether to plan the sheets in haste, so that their price is known; sheets
-   *     that cannot be planned are left out
+   * @param withSheets whether to plan the sheets too, so that their price is known; sheets that
+   *     cannot be planned are left out
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
-    return helix(
-        job.with(new SearchSettings(job.search().seed(), Effort.QUICK)), listener, withSheets);
-  }
-
-  /** The same, its sheets planned with the job's own effort. */
-  public static HelixReport helix(Job job, PlanListener listener, boolean withSheets) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
@@ -344,13 +315,13 @@ public final class Workshop {
     folder.add(in + "cutting-list.csv", tables.cuttingList());
     Job job = report.job();
     HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.order(), title));
-    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title));
+    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.order(), title), PICTURE_WIDTH);
+    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title), PICTURE_WIDTH);
   }
 
-  private static void draw(ResultFolder folder, String name, String svg) {
-    folder.add(name + ".svg", svg);
-    folder.add(name + ".png", Picture.png(svg, PICTURE_WIDTH));
+  private static void draw(ResultFolder folder, String name, String svg, int width) {
+    folder.add(name + SVG, svg);
+    folder.add(name + PNG, Picture.png(svg, width));
   }
 
   private static SheetTitle title(Plan plan, int number, List<String> labels) {
@@ -438,11 +409,12 @@ public final class Workshop {
   private static void addComparison(ResultFolder folder, Comparison comparison) {
     folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
     folder.add("compare.json", CompareJson.of(comparison));
-    addChart(folder, "charts/choices", CompareCharts.choices(comparison));
+    draw(folder, "charts/choices", CompareCharts.choices(comparison), CHART_WIDTH);
     comparison
         .scan()
         .ifPresent(
-            scan -> addChart(folder, "charts/angles", CompareCharts.angles(comparison, scan)));
+            scan ->
+                draw(folder, "charts/angles", CompareCharts.angles(comparison, scan), CHART_WIDTH));
   }
 
   /** The archive in a packet that holds all its other files. */
@@ -504,11 +476,6 @@ public final class Workshop {
     TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
     folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
     folder.add("labels.pdf", LabelSheet.pdf(plan));
-  }
-
-  private static void addChart(ResultFolder folder, String name, String svg) {
-    folder.add(name + ".svg", svg);
-    folder.add(name + ".png", Picture.png(svg, CHART_WIDTH));
   }
 
   /**

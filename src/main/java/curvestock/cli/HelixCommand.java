@@ -3,6 +3,7 @@ package curvestock.cli;
 import curvestock.app.Workshop;
 import curvestock.files.FileProblem;
 import curvestock.job.Job;
+import curvestock.packing.Effort;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import java.io.PrintWriter;
@@ -56,10 +57,9 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   private HelixReport work(Job job) throws FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
-      HelixReport report =
-          options.effortIsGiven()
-              ? Workshop.helix(job, terminal, !noSheets)
-              : Workshop.helix(job, !noSheets, terminal);
+      // Sheets are here for their price: planned in haste unless more is asked for.
+      Job planned = options.effortIsGiven() ? job : job.with(job.search().at(Effort.QUICK));
+      HelixReport report = Workshop.helix(planned, !noSheets, terminal);
       options.publish(() -> Workshop.helixResult(report));
       return report;
     }

@@ -9,7 +9,6 @@ import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
-import curvestock.packing.SearchSettings;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.report.PlanSummary;
@@ -18,6 +17,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -68,19 +68,18 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(names = "--quiet", description = "Print no progress.")
   private boolean quiet;
 
-  @Option(names = "--debug", description = "Print stack traces of faults.")
-  private boolean debug;
+  @Mixin private DebugOption debug;
 
   @Override
   public boolean debug() {
-    return debug;
+    return debug.isGiven();
   }
 
   @Override
   public Integer call() throws Exception {
     Job job = Workshop.readJob(Optional.ofNullable(jobFile));
     if (effort != null) {
-      job = job.with(new SearchSettings(job.search().seed(), effort));
+      job = job.with(job.search().at(effort));
     }
     if (paper != null) {
       job = job.with(paper);
@@ -103,7 +102,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     if (noCompare || job.helix().isEmpty()) {
       return Optional.empty();
     }
-    Job hasty = job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
+    Job hasty = job.with(job.search().at(Effort.QUICK));
     try {
       return Optional.of(Workshop.compare(hasty, Question.PLAIN, new Steps(terminal)));
     } catch (Infeasible e) {

@@ -4,7 +4,6 @@ import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
-import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
@@ -85,7 +84,7 @@ public final class BatchComparer {
   }
 
   private static Job quick(Job job) {
-    return job.with(new SearchSettings(job.search().seed(), Effort.QUICK));
+    return job.with(job.search().at(Effort.QUICK));
   }
 
   private Job job() {
@@ -160,7 +159,7 @@ public final class BatchComparer {
     }
     Job together = quick(batch.together(pieces));
     Plan plan = new Planner(together, listener, packers).planRoughly();
-    SmallFit fit = new Nesting(packers, main(together), listener::stopped).fit(plan, small);
+    SmallFit fit = new Nesting(packers, main(together), listener.silent()).fit(plan, small);
     return new BatchRow(division, divisions, new BatchPlan(new Batch(members), plan), fit, joints);
   }
 

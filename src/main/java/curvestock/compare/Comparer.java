@@ -148,7 +148,7 @@ public final class Comparer {
   }
 
   private SearchSettings quick() {
-    return new SearchSettings(job.search().seed(), Effort.QUICK);
+    return job.search().at(Effort.QUICK);
   }
 
   private Optional<AngleScan> scan() {

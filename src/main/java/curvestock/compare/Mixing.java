@@ -94,11 +94,11 @@ final class Mixing {
     } catch (IllegalArgumentException impossible) {
       return false;
     }
-    SearchSettings quick = new SearchSettings(designs.job().search().seed(), Effort.QUICK);
+    SearchSettings quick = designs.job().search().at(Effort.QUICK);
     Packer packer = packers.of(large.sheet(), large.cutting(), quick);
     Piece other = new Piece("small", piece.name(), piece.shape(), piece.grain(), piece.thickness());
     Layout filled =
-        packer.fillUp(large, List.of(new Demand(other, needed)), listener::stopped).layout();
+        packer.fillUp(large, List.of(new Demand(other, needed)), listener.silent()).layout();
     return filled.placements().size() - large.placements().size() == needed;
   }
 

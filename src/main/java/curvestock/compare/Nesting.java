@@ -35,14 +35,14 @@ final class Nesting {
     }
     int wanted = Design.count(small);
     double area = small.stream().mapToDouble(d -> d.count() * d.piece().shape().area()).sum();
-    SearchSettings quick = new SearchSettings(plan.job().search().seed(), Effort.QUICK);
+    SearchSettings quick = plan.job().search().at(Effort.QUICK);
     List<Demand> rest = small;
     List<Layout> emptiest = new ArrayList<>(plan.layouts());
     emptiest.sort(Comparator.comparingDouble(Layout::areaYield));
     for (Layout layout : emptiest) {
       if (!rest.isEmpty() && !control.stopped()) {
         Packer packer = packers.of(layout.sheet(), plan.job().cutting(), quick);
-        rest = without(rest, packer.fillUp(layout, rest, control).layout());
+        rest = packer.fillUp(layout, rest, control).layout().rest(rest, 1);
       }
     }
     int nested = wanted - Design.count(rest);
@@ -54,7 +54,7 @@ final class Nesting {
       Layout empty = new Layout(main, plan.job().cutting(), List.of());
       Layout filled = packer.fillUp(empty, rest, control).layout();
       perRound = filled.placements().size();
-      rest = without(rest, filled);
+      rest = filled.rest(rest, 1);
       extra += perRound > 0 ? 1 : 0;
     }
     return new SmallFit(
@@ -71,17 +71,5 @@ final class Nesting {
   private long left(Plan plan) {
     long used = plan.layouts().stream().filter(layout -> layout.sheet().equals(main)).count();
     return main.available().isPresent() ? main.available().getAsInt() - used : Long.MAX_VALUE;
-  }
-
-  /** What is wanted beyond those that lie on the layout. */
-  private static List<Demand> without(List<Demand> wanted, Layout layout) {
-    List<Demand> rest = new ArrayList<>();
-    for (Demand demand : wanted) {
-      int count = demand.count() - layout.count(demand.piece());
-      if (count > 0) {
-        rest.add(new Demand(demand.piece(), count));
-      }
-    }
-    return rest;
   }
 }

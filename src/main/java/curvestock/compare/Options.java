@@ -54,7 +54,7 @@ final class Options {
     Plan planned = planned(design, name, effort);
     Optional<SheetFill> fill =
         division.isMixed() ? Optional.empty() : Optional.of(fill(planned, design.segment()));
-    SmallFit small = new Nesting(packers, main, listener::stopped).fit(planned, design.small());
+    SmallFit small = new Nesting(packers, main, listener.silent()).fit(planned, design.small());
     WorkCost work =
         WorkCost.of(
             job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
@@ -72,13 +72,13 @@ final class Options {
   }
 
   private Plan planned(Design design, String name, Effort effort) throws Infeasible {
-    Job changed = design.job().with(new SearchSettings(job.search().seed(), effort));
+    Job changed = design.job().with(job.search().at(effort));
     return new Planner(changed, new Named(name, listener), packers).planRoughly();
   }
 
   /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */
   private SheetFill fill(Plan planned, Piece segment) {
-    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
+    SearchSettings quick = job.search().at(Effort.QUICK);
     Packer packer = packers.of(main, job.cutting(), quick);
     Layout pattern = packer.structured(segment).layout();
     int byPattern = pattern.placements().size();
@@ -90,7 +90,7 @@ final class Options {
         capacity.map(Capacity::bound).orElseGet(() -> Bound.quick(segment, main, job.cutting()));
     if (capacity.isEmpty() || capacity.get().isEnough()) {
       // The plan looked no further than what is wanted.
-      Layout most = packer.most(segment, bound.count(), listener::stopped).layout();
+      Layout most = packer.most(segment, bound.count(), listener.silent()).layout();
       return new SheetFill(most, byPattern, bound);
     }
     Layout fullest =
@@ -114,14 +114,14 @@ final class Options {
 
   /** Segments of the division's angle on what is on hand besides the main sheet. */
   int onRemnants(SegmentOption option) {
-    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
+    SearchSettings quick = job.search().at(Effort.QUICK);
     int pieces = 0;
     for (SheetStock sheet : onHand()) {
       Bound bound = Bound.quick(option.segment(), sheet, job.cutting());
       int most =
           packers
               .of(sheet, job.cutting(), quick)
-              .most(option.segment(), bound.count(), listener::stopped)
+              .most(option.segment(), bound.count(), listener.silent())
               .layout()
               .placements()
               .size();

@@ -140,11 +140,11 @@ final class Steps {
       return packer.structured(segment).layout().placements().size();
     }
     // One piece more than now is enough to know.
-    Control control = listener::stopped;
+    Control control = listener.silent();
     return packer.most(segment, option.perSheet() + 1, control).layout().placements().size();
   }
 
   private SearchSettings quick() {
-    return new SearchSettings(designs.job().search().seed(), Effort.QUICK);
+    return designs.job().search().at(Effort.QUICK);
   }
 }

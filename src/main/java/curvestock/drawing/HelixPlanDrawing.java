@@ -166,18 +166,7 @@ public final class HelixPlanDrawing {
       paper.circle(figure.beside(at, out), rule.diameter(rods).millimetres() / 2, fill, pen);
     } else if (riser instanceof Riser.WoodBlocks blocks) {
       double out = side * (half - blocks.width().millimetres() / 2);
-      Point middle = figure.beside(at, out);
-      Point across = figure.outwards(at).times(blocks.width().millimetres() / 2);
-      Waypoint here = plan.line().at(at);
-      Point along = Point.polar(blocks.along().millimetres() / 2, here.heading());
-      List<Point> corners =
-          List.of(
-              middle.plus(across).plus(along),
-              middle.plus(across).minus(along),
-              middle.minus(across).minus(along),
-              middle.minus(across).plus(along),
-              middle.plus(across).plus(along));
-      paper.polygon(corners, fill, pen);
+      paper.polygon(figure.block(at, out, blocks), fill, pen);
     }
   }
 

@@ -1,6 +1,5 @@
 package curvestock.drawing;
 
-import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
@@ -39,6 +38,9 @@ final class PieceLabel {
 
   /** A band along a sector, in widths outwards from its centre line. */
   private record Span(double from, double to) {}
+
+  /** Steps of the grid in which the roomiest place is looked for. */
+  private static final int GRID = 32;
 
   private static final Span OUTSIDE = new Span(0.1, 0.47);
   private static final Span INSIDE = new Span(-0.47, -0.1);
@@ -95,7 +97,7 @@ final class PieceLabel {
       return onSector(sector, placement, number, widest, name);
     }
     Outline outline = placement.outline();
-    Point middle = roomiest(outline);
+    Point middle = outline.roomiest(GRID);
     Text both = fit(outline, middle, number + "  " + name, LARGEST_NAME, true);
     boolean fits = both.size() >= SMALLEST && !name.isBlank();
     return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
@@ -104,7 +106,7 @@ final class PieceLabel {
   /** The number alone, as large as it fits at the roomiest place. */
   static Text numberOnly(Placement placement, String number) {
     Outline outline = placement.outline();
-    return fit(outline, roomiest(outline), number, LARGEST_NUMBER, true);
+    return fit(outline, outline.roomiest(GRID), number, LARGEST_NUMBER, true);
   }
 
   private static List<Text> onSector(
@@ -183,28 +185,5 @@ final class PieceLabel {
       }
     }
     return new Text(words, middle, Math.max(low, 1), bold, false);
-  }
-
-  /** The point of a grid that lies deepest in the outline. */
-  private static Point roomiest(Outline outline) {
-    int steps = 32;
-    Box box = outline.box();
-    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    double deepest = outline.contains(best) ? depth(outline, best) * 1.02 : 0;
-    for (int i = 1; i < steps; i++) {
-      for (int j = 1; j < steps; j++) {
-        Point point =
-            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
-        if (outline.contains(point) && depth(outline, point) > deepest) {
-          best = point;
-          deepest = depth(outline, point);
-        }
-      }
-    }
-    return best;
-  }
-
-  private static double depth(Outline outline, Point point) {
-    return outline.edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
   }
 }

@@ -6,6 +6,7 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Segment;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,6 +55,19 @@ public final class PlanFigure {
   public Point outwards(double at) {
     Waypoint here = plan.line().at(at);
     return here.toLeft(-plan.line().inwards()).minus(here.point());
+  }
+
+  /** Corners of a riser block whose middle lies so far outwards, closed; for true size only. */
+  public List<Point> block(double at, double outwards, Riser.WoodBlocks blocks) {
+    Point middle = beside(at, outwards);
+    Point across = outwards(at).times(blocks.width().millimetres() / 2);
+    Point along = Point.polar(blocks.along().millimetres() / 2, plan.line().at(at).heading());
+    return List.of(
+        middle.plus(across).plus(along),
+        middle.plus(across).minus(along),
+        middle.minus(across).minus(along),
+        middle.minus(across).plus(along),
+        middle.plus(across).plus(along));
   }
 
   /** A line beside the centre line, on paper. */

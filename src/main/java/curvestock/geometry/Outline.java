@@ -77,4 +77,34 @@ public record Outline(Loop outer, List<Loop> holes) {
   public boolean contains(Point point) {
     return outer.encloses(point) && holes.stream().noneMatch(hole -> hole.encloses(point));
   }
+
+  /**
+   * The point of a grid that lies deepest in the material, where a text finds most room; of nearly
+   * equal ones the middle.
+   *
+   * @param steps of the grid, each way
+   */
+  public Point roomiest(int steps) {
+    Box box = box();
+    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
+    double deepest = contains(best) ? 1.02 * depth(best) : 0;
+    for (int i = 1; i < steps; i++) {
+      for (int j = 1; j < steps; j++) {
+        Point point =
+            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
+        if (contains(point)) {
+          double depth = depth(point);
+          if (depth > deepest) {
+            best = point;
+            deepest = depth;
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private double depth(Point point) {
+    return edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
+  }
 }

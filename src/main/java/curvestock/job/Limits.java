@@ -85,15 +85,13 @@ record Limits(int piecesOnASheet, int sheets, int packings) {
   }
 
   private Optional<String> tooMany(Job job, List<Demand> demands) {
-    if (demands.stream().anyMatch(demand -> fitsNowhere(demand, job))) {
-      return Optional.empty();
-    }
     double largest = 0;
     for (SheetStock sheet : job.sheets()) {
       largest = Math.max(largest, InflatedArea.ofSheet(sheet, job.cutting()));
     }
     long least = (long) Math.ceil(area(demands, job.cutting()) / largest);
-    return largest == 0 || least <= sheets
+    boolean usual = largest == 0 || least <= sheets;
+    return usual || demands.stream().anyMatch(demand -> fitsNowhere(demand, job))
         ? Optional.empty()
         : Optional.of(
             "takes at least "

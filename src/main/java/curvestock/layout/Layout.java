@@ -1,8 +1,12 @@
 package curvestock.layout;
 
+import curvestock.geometry.Box;
+import curvestock.geometry.Point;
+import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
+import java.util.ArrayList;
 import java.util.List;
 
 /** What is cut from one sheet, and where. */
@@ -15,6 +19,39 @@ public record Layout(SheetStock sheet, Cutting cutting, List<Placement> placemen
   /** How many of the given piece lie on the sheet. */
   public int count(Piece piece) {
     return (int) placements.stream().filter(placement -> placement.piece().equals(piece)).count();
+  }
+
+  /** What lies on the sheet, in the order of the placements. */
+  public List<Piece> pieces() {
+    return placements.stream().map(Placement::piece).toList();
+  }
+
+  /**
+   * What is still wanted when the layout has been cut so often; never less than nothing.
+   *
+   * @param times at least 0
+   */
+  public List<Demand> rest(List<Demand> wanted, int times) {
+    List<Demand> rest = new ArrayList<>();
+    for (Demand demand : wanted) {
+      int count = demand.count() - times * count(demand.piece());
+      if (count > 0) {
+        rest.add(new Demand(demand.piece(), count));
+      }
+    }
+    return rest;
+  }
+
+  /** How far the pieces reach from the sheet's lower left: to the right, and upwards. */
+  public Point reach() {
+    double x = sheet.outline().box().minX();
+    double y = sheet.outline().box().minY();
+    for (Placement placement : placements) {
+      Box box = placement.outline().box();
+      x = Math.max(x, box.maxX());
+      y = Math.max(y, box.maxY());
+    }
+    return new Point(x, y);
   }
 
   /** Area of the pieces in square millimetres. */

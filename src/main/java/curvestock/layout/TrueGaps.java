@@ -1,6 +1,5 @@
 package curvestock.layout;
 
-import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
 import curvestock.sheet.SheetStock;
@@ -86,16 +85,9 @@ public final class TrueGaps {
 
   /** Below 0 where a piece crosses the edge; on a rectangle by how far it reaches over. */
   private static double inside(Outline outline, SheetStock sheet) {
-    if (!sheet.isRectangle()) {
-      double within = Clearance.within(outline, sheet.outline());
-      // Touching and crossing look alike there, and unsure counts as wrong.
-      return within == 0 ? -ROUNDING * 2 : within;
-    }
-    Box piece = outline.box();
-    Box all = sheet.outline().box();
-    return Math.min(
-        Math.min(piece.minX() - all.minX(), all.maxX() - piece.maxX()),
-        Math.min(piece.minY() - all.minY(), all.maxY() - piece.maxY()));
+    double inside = sheet.inside(outline);
+    // But on rectangles touching and crossing look alike, and unsure counts as wrong.
+    return inside == 0 && !sheet.isRectangle() ? -ROUNDING * 2 : inside;
   }
 
   private static Tightest nearer(

@@ -1,6 +1,5 @@
 package curvestock.machine;
 
-import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
@@ -21,6 +20,9 @@ import java.util.Optional;
  * largest letters.
  */
 final class LabelPlace {
+
+  /** Steps of the grid in which the roomiest place is looked for. */
+  private static final int GRID = 24;
 
   private static final double LARGEST = 12;
   private static final double SMALLEST = 1.5;
@@ -51,7 +53,7 @@ final class LabelPlace {
       onSector(sector, placement, words, tries);
     } else {
       Outline outline = placement.outline();
-      Point middle = roomiest(outline);
+      Point middle = outline.roomiest(GRID);
       double first = placement.pose().rotation();
       for (int i = 0; i < (level ? 1 : 12); i++) {
         double angle = level ? 0 : upright(first + i * STEP);
@@ -115,28 +117,5 @@ final class LabelPlace {
             .at(new Pose(-width / 2, -height / 2, 0))
             .at(new Pose(middle.x(), middle.y(), angle));
     return Clearance.within(box, region) >= CLEAR;
-  }
-
-  /** The point of a grid that lies deepest in the outline. */
-  private static Point roomiest(Outline outline) {
-    int steps = 24;
-    Box box = outline.box();
-    Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    double deepest = outline.contains(best) ? 1.02 * depth(outline, best) : 0;
-    for (int i = 1; i < steps; i++) {
-      for (int j = 1; j < steps; j++) {
-        Point point =
-            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
-        if (outline.contains(point) && depth(outline, point) > deepest) {
-          best = point;
-          deepest = depth(outline, point);
-        }
-      }
-    }
-    return best;
-  }
-
-  private static double depth(Outline outline, Point point) {
-    return outline.edges().stream().mapToDouble(e -> e.distanceTo(point)).min().orElseThrow();
   }
 }

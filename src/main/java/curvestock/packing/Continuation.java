@@ -79,7 +79,7 @@ final class Continuation {
     List<Placement> all = new ArrayList<>(from.pinned());
     all.addAll(from.free());
     Layout start = sheet.of(all);
-    Optional<Layout> found = solve(OneSheet.pieces(start), OneSheet.poses(start));
+    Optional<Layout> found = solve(start.pieces(), OneSheet.poses(start));
     if (found.isPresent()) {
       layout = found.get();
       leftOut.clear();
@@ -110,7 +110,7 @@ final class Continuation {
     SplittableRandom random = sheet.randomFor(layout);
     Optional<Layout> more = sheet.insert(piece, layout, random);
     if (more.isEmpty() && layout.pieceArea() + piece.shape().area() < sheet.area()) {
-      List<Piece> pieces = new ArrayList<>(OneSheet.pieces(layout));
+      List<Piece> pieces = new ArrayList<>(layout.pieces());
       pieces.add(piece);
       more = solve(pieces, OneSheet.poses(layout));
     }

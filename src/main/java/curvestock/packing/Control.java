@@ -13,4 +13,9 @@ public interface Control {
 
   /** Told now and then how much of the present budget is used. */
   default void worked(long done, long budget) {}
+
+  /** Stops when this one does, and hears nothing of the work: for small packings within a step. */
+  default Control silent() {
+    return () -> stopped();
+  }
 }

@@ -5,7 +5,6 @@ import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
-import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -38,7 +37,7 @@ public record LayoutGaps(List<Shortfall> shortfalls, List<Length> toEdge) {
     pairs(layout, outlines, broken);
     List<Length> toEdge = new ArrayList<>();
     for (int i = 0; i < outlines.size(); i++) {
-      double inside = inside(outlines.get(i), layout.sheet());
+      double inside = layout.sheet().inside(outlines.get(i));
       toEdge.add(Length.ofMillimetres(inside));
       if (inside < layout.cutting().margin().millimetres() - ExactGaps.ROUNDING) {
         broken.add(
@@ -56,18 +55,6 @@ public record LayoutGaps(List<Shortfall> shortfalls, List<Length> toEdge) {
       }
     }
     return new LayoutGaps(broken, toEdge);
-  }
-
-  /** On a rectangle also how far a piece sticks out; elsewhere one that crosses the edge has 0. */
-  private static double inside(Outline outline, SheetStock sheet) {
-    if (!sheet.isRectangle()) {
-      return Clearance.within(outline, sheet.outline());
-    }
-    Box piece = outline.box();
-    Box all = sheet.outline().box();
-    return Math.min(
-        Math.min(piece.minX() - all.minX(), all.maxX() - piece.maxX()),
-        Math.min(piece.minY() - all.minY(), all.maxY() - piece.maxY()));
   }
 
   private static void pairs(Layout layout, List<Outline> outlines, List<Shortfall> broken) {

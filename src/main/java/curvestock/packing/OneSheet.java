@@ -114,16 +114,12 @@ final class OneSheet {
    * The layout with one more piece, put last, and no other moved; nothing if no place was found.
    */
   Optional<Layout> insert(Piece piece, Layout layout, SplittableRandom random) {
-    List<Piece> pieces = new ArrayList<>(pieces(layout));
+    List<Piece> pieces = new ArrayList<>(layout.pieces());
     pieces.add(piece);
     return new Insertion(arena, random, samplesPerInsertion())
         .add(bodies(pieces), poses(layout))
         .map(poses -> layout(pieces, poses))
         .filter(ExactGaps::hold);
-  }
-
-  static List<Piece> pieces(Layout layout) {
-    return layout.placements().stream().map(Placement::piece).toList();
   }
 
   /** Chance of its own for each kind that is inserted at a stage of the work. */

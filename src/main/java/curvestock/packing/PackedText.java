@@ -53,7 +53,7 @@ final class PackedText {
   }
 
   private static void outline(StringBuilder key, Outline outline) {
-    // Edges are records of doubles, which print so that they can be read back exactly.
+    // Edges print their doubles so that they can be read back exactly.
     key.append(outline.edges()).append('\n');
   }
 

@@ -67,12 +67,15 @@ public final class Packer {
    * @param atMost a proven bound or the number wanted: no search goes beyond it
    */
   public Packed most(Piece piece, int atMost, Control control) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
     Sought known = full.get(piece);
     if (known == null || (known.atMost < atMost && known.isFull())) {
       Packed sought =
           remembered.packed(
               "most",
-              List.of(new Demand(piece, Math.max(1, atMost))),
+              List.of(new Demand(piece, atMost)),
               List.of(),
               "",
               control,
@@ -124,9 +127,6 @@ public final class Packer {
   }
 
   private Packed search(Piece piece, int atMost, Control control) {
-    if (atMost == 0) {
-      return new Packed(empty(), "nothing fits");
-    }
     if (atMost <= FEW) {
       Packed tidy = tidy(piece, atMost, control);
       if (tidy.layout().placements().size() == atMost) {
@@ -260,7 +260,7 @@ public final class Packer {
    * @param more at most as many of each are added
    */
   public Packed fillUp(Layout start, List<Demand> more, Control control) {
-    List<Piece> before = start.placements().stream().map(Placement::piece).toList();
+    List<Piece> before = start.pieces();
     List<Piece> kinds =
         Stream.concat(more.stream().map(Demand::piece), before.stream()).distinct().toList();
     return remembered.packed(
@@ -319,7 +319,7 @@ public final class Packer {
         if (best.pieceArea() + demand.piece().shape().area() > 0.97 * sheet.area()) {
           break;
         }
-        List<Piece> pieces = new ArrayList<>(OneSheet.pieces(best));
+        List<Piece> pieces = new ArrayList<>(best.pieces());
         pieces.add(demand.piece());
         Optional<Layout> more =
             sheet.solve(

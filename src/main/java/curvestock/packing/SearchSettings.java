@@ -4,4 +4,9 @@ package curvestock.packing;
 public record SearchSettings(long seed, Effort effort) {
 
   public static final SearchSettings DEFAULT = new SearchSettings(1, Effort.NORMAL);
+
+  /** The same seed at another effort. */
+  public SearchSettings at(Effort other) {
+    return new SearchSettings(seed, other);
+  }
 }

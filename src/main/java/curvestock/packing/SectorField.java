@@ -50,26 +50,7 @@ final class SectorField implements DistanceField {
 
   @Override
   public double at(double x, double y, double[] outward) {
-    double fold = Math.abs(y);
-    double side = y < 0 ? -1 : 1;
-    double distance = Math.sqrt(x * x + y * y);
-    double perpendicular = sin * x - cos * fold;
-    boolean inWedge = ring || perpendicular >= 0;
-    if (inWedge) {
-      double radial = radial(x, y, distance, outward);
-      if (ring || radial >= 0) {
-        return radial;
-      }
-      double toEnd = endFace(x, fold);
-      if (-toEnd <= radial) {
-        return radial;
-      }
-      towardsEnd(x, fold, side, -toEnd, outward);
-      return -toEnd;
-    }
-    double toEnd = endFace(x, fold);
-    towardsEnd(x, fold, side, toEnd, outward);
-    return toEnd;
+    return within(x, y, Double.POSITIVE_INFINITY, outward);
   }
 
   @Override

@@ -3,7 +3,6 @@ package curvestock.plan;
 import curvestock.bound.Bound;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
-import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
@@ -36,7 +35,6 @@ final class Columns {
   private final Job job;
   private final PlanListener listener;
   private final Packers packers;
-  private final Control control;
   private final List<Layout> layouts = new ArrayList<>();
   private final List<Capacity> capacities = new ArrayList<>();
   private final Set<SheetStock> packed = new HashSet<>();
@@ -45,22 +43,6 @@ final class Columns {
     this.packers = packers;
     this.job = job;
     this.listener = listener;
-    this.control = control(listener);
-  }
-
-  /** Passes on how far packing is, and whether to stop. */
-  static Control control(PlanListener listener) {
-    return new Control() {
-      @Override
-      public boolean stopped() {
-        return listener.stopped();
-      }
-
-      @Override
-      public void worked(long done, long budget) {
-        listener.worked(done, budget);
-      }
-    };
   }
 
   /** Packs every panel of the products that can be had and is not packed yet. */
@@ -98,11 +80,17 @@ final class Columns {
     Packer packer = packers.of(sheet, job.cutting(), job.search());
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
-      Bound bound = bound(demand, sheet, packer);
+      Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
+      boolean provable = isProvable(bound, demand.piece());
+      int byPattern = provable ? pattern(packer, demand.piece()) : 0;
+      if (provable) {
+        bound = proven(bound, demand.piece(), sheet, byPattern);
+      }
       int sought = Math.min(bound.count(), demand.count());
-      Packed packed = packer.most(demand.piece(), sought, control);
+      Packed packed = packer.most(demand.piece(), sought, listener);
       int found = packed.layout().placements().size();
-      if (found < sought) {
+      // From the pattern's count on it was tried before.
+      if (found < sought && found != byPattern) {
         bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests());
       }
       capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));
@@ -113,26 +101,27 @@ final class Columns {
     }
   }
 
+  /** Proofs by cases are for few sectors only, and even to try them takes a regular layout. */
+  private static boolean isProvable(Bound bound, Piece piece) {
+    return bound.count() >= 2
+        && bound.count() <= MOST_PROVEN
+        && piece.shape().blank() instanceof AnnularSector;
+  }
+
+  private static int pattern(Packer packer, Piece piece) {
+    return packer.structured(piece).layout().placements().size();
+  }
+
   /**
    * A limit before the search, so that nothing is sought that is proven impossible. A regular
    * layout shows from which count on a proof may be tried.
    */
-  private Bound bound(Demand demand, SheetStock sheet, Packer packer) {
-    Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
-    if (bound.count() > MOST_PROVEN || bound.count() < 2 || !isSector(demand.piece())) {
-      return bound;
-    }
-    listener.step("proving a limit for " + demand.piece().id() + " on " + sheet.name());
-    int known = packer.structured(demand.piece()).layout().placements().size();
-    Bound byCases = bound.byCases(demand.piece(), sheet, job.cutting(), known, proofTests());
-    return job.search().effort() == Effort.THOROUGH && byCases.count() > known
-        ? byCases.or(Bound.thorough(demand.piece(), sheet, job.cutting()))
+  private Bound proven(Bound bound, Piece piece, SheetStock sheet, int byPattern) {
+    listener.step("proving a limit for " + piece.id() + " on " + sheet.name());
+    Bound byCases = bound.byCases(piece, sheet, job.cutting(), byPattern, proofTests());
+    return job.search().effort() == Effort.THOROUGH && byCases.count() > byPattern
+        ? byCases.or(Bound.thorough(piece, sheet, job.cutting()))
         : byCases;
-  }
-
-  /** Proofs by cases are for sectors only, and even to try them takes a regular layout. */
-  private static boolean isSector(Piece piece) {
-    return piece.shape().blank() instanceof AnnularSector;
   }
 
   private long proofTests() {
@@ -147,12 +136,12 @@ final class Columns {
     List<Demand> rest = demands;
     for (int k = 0; k < MOST_MIXED && !rest.isEmpty(); k++) {
       listener.step("filling " + sheet.name() + " with what is left, sheet " + (k + 1));
-      Layout layout = packer.fill(rest, control).layout();
+      Layout layout = packer.fill(rest, listener).layout();
       if (layout.placements().isEmpty()) {
         return;
       }
       keep(layout);
-      rest = without(rest, layout, repeats(rest, layout));
+      rest = layout.rest(rest, repeats(rest, layout));
     }
   }
 
@@ -174,16 +163,5 @@ final class Columns {
       }
     }
     return Math.max(1, repeats);
-  }
-
-  private static List<Demand> without(List<Demand> rest, Layout layout, int times) {
-    List<Demand> left = new ArrayList<>();
-    for (Demand demand : rest) {
-      int count = demand.count() - times * layout.count(demand.piece());
-      if (count > 0) {
-        left.add(new Demand(demand.piece(), count));
-      }
-    }
-    return left;
   }
 }

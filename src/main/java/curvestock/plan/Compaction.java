@@ -5,7 +5,6 @@ import curvestock.geometry.Outline;
 import curvestock.geometry.Pose;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
@@ -13,10 +12,7 @@ import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 
 /**
@@ -94,7 +90,7 @@ final class Compaction {
   /** The extent that the bulkiest piece takes, turned in steps so that it fits the other way. */
   private static double narrowest(Layout layout, double room) {
     double most = 0;
-    for (Piece piece : demands(layout).stream().map(Demand::piece).toList()) {
+    for (Piece piece : layout.pieces().stream().distinct().toList()) {
       Outline outline = piece.shape().outline();
       double least = Double.POSITIVE_INFINITY;
       for (int step = 0; step < STEPS; step++) {
@@ -107,11 +103,7 @@ final class Compaction {
   }
 
   private static double extent(Layout layout, boolean across) {
-    return layout.placements().stream()
-        .map(placement -> placement.outline().box())
-        .mapToDouble(box -> across ? box.maxX() : box.maxY())
-        .max()
-        .orElse(0);
+    return across ? layout.reach().x() : layout.reach().y();
   }
 
   /** As many of the pieces as are found to fit the end of that extent, on the whole sheet. */
@@ -132,19 +124,12 @@ final class Compaction {
             sheet.price(),
             OptionalInt.empty(),
             sheet.grain());
-    SearchSettings quick = new SearchSettings(job.search().seed(), Effort.QUICK);
+    SearchSettings quick = job.search().at(Effort.QUICK);
     Layout filled =
-        packers.of(end, layout.cutting(), quick).fill(demands(layout), control).layout();
+        packers
+            .of(end, layout.cutting(), quick)
+            .fill(Demand.counted(layout.pieces()), control)
+            .layout();
     return new Layout(sheet, layout.cutting(), filled.placements());
-  }
-
-  private static List<Demand> demands(Layout layout) {
-    Map<Piece, Integer> counts = new LinkedHashMap<>();
-    for (Placement placement : layout.placements()) {
-      counts.merge(placement.piece(), 1, Integer::sum);
-    }
-    List<Demand> demands = new ArrayList<>();
-    counts.forEach((piece, count) -> demands.add(new Demand(piece, count)));
-    return demands;
   }
 }

@@ -82,7 +82,7 @@ public final class Planner {
       emptiest.merge(
           rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
     }
-    Compaction compaction = new Compaction(job, Columns.control(listener), packers);
+    Compaction compaction = new Compaction(job, listener, packers);
     for (int i : emptiest.values()) {
       listener.step("moving the pieces of sheet " + (i + 1) + " together");
       layouts.set(i, compaction.compacted(layouts.get(i)));

@@ -1,8 +1,8 @@
 package curvestock.plan;
 
 import curvestock.geometry.Box;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.Money;
@@ -29,16 +29,12 @@ public record Remnant(SheetStock sheet, Box where) {
       return Optional.empty();
     }
     Box wood = sheet.outline().box();
-    double maxX = wood.minX();
-    double maxY = wood.minY();
-    for (Placement placement : layout.placements()) {
-      Box box = placement.outline().box();
-      maxX = Math.max(maxX, box.maxX());
-      maxY = Math.max(maxY, box.maxY());
-    }
+    Point reach = layout.reach();
     double gap = layout.cutting().spacing().millimetres();
-    Box beside = new Box(Math.min(maxX + gap, wood.maxX()), wood.minY(), wood.maxX(), wood.maxY());
-    Box above = new Box(wood.minX(), Math.min(maxY + gap, wood.maxY()), wood.maxX(), wood.maxY());
+    Box beside =
+        new Box(Math.min(reach.x() + gap, wood.maxX()), wood.minY(), wood.maxX(), wood.maxY());
+    Box above =
+        new Box(wood.minX(), Math.min(reach.y() + gap, wood.maxY()), wood.maxX(), wood.maxY());
     Box larger = area(beside) >= area(above) ? beside : above;
     boolean kept = Math.min(larger.width(), larger.height()) >= KEEP.millimetres();
     boolean sound = sheet.defects().stream().noneMatch(defect -> overlap(defect.box(), larger));

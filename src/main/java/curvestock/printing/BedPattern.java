@@ -253,17 +253,7 @@ final class BedPattern {
   }
 
   private void block(double at, double outwards, Riser.WoodBlocks blocks) {
-    Waypoint here = plan.line().at(at);
-    Point middle = figure.beside(at, outwards);
-    Point across = figure.outwards(at).times(blocks.width().millimetres() / 2);
-    Point along = Point.polar(blocks.along().millimetres() / 2, here.heading());
-    List<Point> corners =
-        List.of(
-            middle.plus(across).plus(along),
-            middle.plus(across).minus(along),
-            middle.minus(across).minus(along),
-            middle.minus(across).plus(along),
-            middle.plus(across).plus(along));
+    List<Point> corners = figure.block(at, outwards, blocks);
     paper.polygon(corners.stream().map(view::apply).toList(), "none", SUPPORT);
   }
 

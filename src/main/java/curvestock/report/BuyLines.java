@@ -71,24 +71,16 @@ final class BuyLines {
         breakdown.panels().stream().map(this::described).collect(Collectors.joining(" and "));
     int cuts = breakdown.cuts() * way.sheets();
     Money price = breakdown.cutting().times(way.sheets());
-    if (isForBed()) {
-      return String.format(
-          Locale.ROOT,
-          "         for the machine's bed rip %s into %s: %d cut%s%s",
-          way.sheets() == 1 ? "one" : way.sheets() + ", each",
-          panels,
-          cuts,
-          cuts == 1 ? "" : "s",
-          price.minorUnits() == 0 ? "" : ", " + money(price));
-    }
+    boolean free = isForBed() && price.minorUnits() == 0;
     return String.format(
         Locale.ROOT,
-        "         the store rips %s into %s: %d cut%s, %s",
+        "         %s %s into %s: %d cut%s%s",
+        isForBed() ? "for the machine's bed rip" : "the store rips",
         way.sheets() == 1 ? "one" : way.sheets() + ", each",
         panels,
         cuts,
         cuts == 1 ? "" : "s",
-        money(price));
+        free ? "" : ", " + money(price));
   }
 
   private boolean isForBed() {

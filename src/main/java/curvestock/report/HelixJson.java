@@ -76,7 +76,12 @@ public final class HelixJson {
     plan.supports().rows().forEach(row -> support(supports.addObject(), row));
     ArrayNode shopping = root.putArray("shopping");
     plan.shopping().items().forEach(item -> item(shopping.addObject(), item));
-    ArrayNode assumed = root.putArray("assumed");
+    assumed(root.putArray("assumed"), report);
+    return root;
+  }
+
+  /** Adds what the job left open and what was taken for it. */
+  public static void assumed(ArrayNode assumed, HelixReport report) {
     report
         .order()
         .assumed()
@@ -87,7 +92,6 @@ public final class HelixJson {
                     .put("field", each.field())
                     .put("value", each.value())
                     .put("reason", each.reason()));
-    return root;
   }
 
   private void climb(ObjectNode node) {

@@ -1,8 +1,8 @@
 package curvestock.report;
 
 import curvestock.geometry.Box;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 
@@ -16,16 +16,10 @@ record Leftover(Length length, Length width) {
 
   static Leftover of(Layout layout) {
     Box sheet = layout.sheet().outline().box();
-    double maxX = sheet.minX();
-    double maxY = sheet.minY();
-    for (Placement placement : layout.placements()) {
-      Box box = placement.outline().box();
-      maxX = Math.max(maxX, box.maxX());
-      maxY = Math.max(maxY, box.maxY());
-    }
+    Point reach = layout.reach();
     double gap = layout.cutting().spacing().millimetres();
-    double right = Math.max(0, sheet.maxX() - maxX - gap);
-    double above = Math.max(0, sheet.maxY() - maxY - gap);
+    double right = Math.max(0, sheet.maxX() - reach.x() - gap);
+    double above = Math.max(0, sheet.maxY() - reach.y() - gap);
     boolean takeRight = right * sheet.height() >= above * sheet.width();
     double a = takeRight ? right : above;
     double b = takeRight ? sheet.height() : sheet.width();

@@ -52,7 +52,6 @@ public final class PacketGuide {
           Entry.of(
               MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
           Entry.of(MACHINE, "test-cut.*\\.(svg|dxf)", "cut this first and measure it"),
-          Entry.of(MACHINE, ".*test.*\\.(svg|dxf)", "cut this first and measure it"),
           Entry.of(
               MACHINE,
               "sheets/sheet-\\d+-.*\\.svg",

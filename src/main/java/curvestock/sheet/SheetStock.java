@@ -1,5 +1,7 @@
 package curvestock.sheet;
 
+import curvestock.geometry.Box;
+import curvestock.geometry.Clearance;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -146,5 +148,20 @@ public record SheetStock(
   /** Area of the wood in square millimetres, defects included. */
   public double area() {
     return outline.area();
+  }
+
+  /**
+   * True distance in millimetres of an outline from the sheet's edge: exact. Where it crosses the
+   * edge 0; on a rectangle below 0, by as much as it sticks out.
+   */
+  public double inside(Outline piece) {
+    if (!isRectangle()) {
+      return Clearance.within(piece, outline);
+    }
+    Box box = piece.box();
+    Box all = outline.box();
+    return Math.min(
+        Math.min(box.minX() - all.minX(), all.maxX() - box.maxX()),
+        Math.min(box.minY() - all.minY(), all.maxY() - box.maxY()));
   }
 }

@@ -12,6 +12,7 @@ import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.Result;
+import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.units.Length;
 import java.math.BigDecimal;
@@ -57,17 +58,7 @@ final class HelixView {
           .put("finding", verdict.finding())
           .put("mend", verdict.mend());
     }
-    ArrayNode assumed = root.putArray("assumed");
-    report
-        .order()
-        .assumed()
-        .forEach(
-            each ->
-                assumed
-                    .addObject()
-                    .put("field", each.field())
-                    .put("value", each.value())
-                    .put("reason", each.reason()));
+    HelixJson.assumed(root.putArray("assumed"), report);
     ArrayNode shopping = root.putArray("shopping");
     plan.shopping()
         .items()

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.compare.Comparison;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
-import curvestock.packing.SearchSettings;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.report.HelixReport;
@@ -124,6 +123,6 @@ abstract class Work implements Runnable {
   }
 
   final Job at(Effort effort) {
-    return job.with(new SearchSettings(job.search().seed(), effort));
+    return job.with(job.search().at(effort));
   }
 }
