@@ -5,7 +5,7 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Placement;
 import curvestock.machine.Marks;
-import curvestock.piece.AnnularSector;
+import curvestock.piece.Bend;
 import curvestock.piece.Piece;
 import java.util.List;
 
@@ -35,7 +35,7 @@ public record PieceFigure(
   public static PieceFigure of(Piece piece, String widest) {
     Placement home = new Placement(piece, Pose.HOME);
     PathData paths = new PathData(0);
-    boolean sector = piece.shape().blank() instanceof AnnularSector;
+    boolean sector = Bend.of(piece.shape()).isPresent();
     PieceLabel.Text number =
         sector
             ? PieceLabel.of(home, widest, widest, piece.id()).get(0)

@@ -7,11 +7,15 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
+import curvestock.piece.Bend;
 import curvestock.piece.Drilled;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.DoubleStream;
 
 /**
  * Finds where a piece's number and name fit inside it, in level text (turned text would need a
@@ -29,6 +33,16 @@ final class PieceLabel {
 
     Text saying(String other) {
       return new Text(other, middle, size, bold, backed);
+    }
+
+    /** Whether the boxes of the two overlap, a little air included. */
+    boolean meets(Text other) {
+      return Math.abs(middle.x() - other.middle.x()) < (width() + other.width()) / 2 + size / 2
+          && Math.abs(middle.y() - other.middle.y()) < (size + other.size) / 2;
+    }
+
+    private double width() {
+      return size * (bold ? TextWidth.boldEms(words) : TextWidth.ems(words));
     }
 
     Text onLine() {
@@ -92,9 +106,9 @@ final class PieceLabel {
    * @param name what is said besides
    */
   static List<Text> of(Placement placement, String number, String widest, String name) {
-    if (placement.piece().shape().blank() instanceof AnnularSector sector
-        && sector.innerRadius().millimetres() > 0) {
-      return onSector(sector, placement, number, widest, name);
+    Optional<Bend> bend = Bend.of(placement.piece().shape());
+    if (bend.isPresent()) {
+      return onBend(bend.get(), placement, number, widest, name);
     }
     Outline outline = placement.outline();
     Point middle = outline.roomiest(GRID);
@@ -109,9 +123,10 @@ final class PieceLabel {
     return fit(outline, outline.roomiest(GRID), number, LARGEST_NUMBER, true);
   }
 
-  private static List<Text> onSector(
-      AnnularSector sector, Placement placement, String number, String widest, String name) {
-    Pose pose = placement.pose();
+  private static List<Text> onBend(
+      Bend bend, Placement placement, String number, String widest, String name) {
+    AnnularSector sector = bend.sector();
+    Pose pose = bend.pose().then(placement.pose());
     List<Loop> holes = drilled(placement);
     Text above = onBand(sector, pose, holes, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
     if (above.size() < SMALL_NUMBER) {
@@ -124,14 +139,19 @@ final class PieceLabel {
       below = onBand(sector, pose, holes, INSIDE, ALONG, placement.piece().id(), largest, false);
     }
     List<Text> texts = new ArrayList<>(List.of(above.saying(number), below));
-    Text edge = onBand(sector, pose, holes, INSIDE, ASIDE, "inner edge", LARGEST_NOTE, false);
-    Text face = onBand(sector, pose, holes, OUTSIDE, ASIDE, "up", LARGEST_NOTE, false);
-    for (Text note : List.of(edge, face)) {
-      if (note.size() >= SMALLEST_NOTE) {
-        texts.add(note);
-      }
-    }
+    addNote(
+        texts, at -> onBand(sector, pose, holes, INSIDE, at, "inner edge", LARGEST_NOTE, false));
+    addNote(texts, at -> onBand(sector, pose, holes, OUTSIDE, at, "up", LARGEST_NOTE, false));
     return texts;
+  }
+
+  /** The largest note of those that meet no text, the first among equals; none if all are small. */
+  private static void addNote(List<Text> texts, Function<double[], Text> fitted) {
+    DoubleStream.of(ASIDE)
+        .mapToObj(place -> fitted.apply(new double[] {place}))
+        .filter(note -> note.size() >= SMALLEST_NOTE && texts.stream().noneMatch(note::meets))
+        .reduce((a, b) -> b.size() > a.size() ? b : a)
+        .ifPresent(texts::add);
   }
 
   private static List<Loop> drilled(Placement placement) {

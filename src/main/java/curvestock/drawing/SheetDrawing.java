@@ -1,9 +1,9 @@
 package curvestock.drawing;
 
-import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
+import curvestock.geometry.Segment;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup;
@@ -181,7 +181,8 @@ public final class SheetDrawing {
     for (Placement placement : layout.placements()) {
       for (List<Edge> mark : Marks.of(placement)) {
         Element path = canvas.add(group, "path", "d", paths.open(mark));
-        if (!dashes.equals("none") && mark.get(0) instanceof Arc) {
+        boolean tick = mark.size() == 1 && mark.get(0) instanceof Segment;
+        if (!dashes.equals("none") && !tick) {
           path.setAttributeNS(null, "stroke-dasharray", dashes);
         }
       }

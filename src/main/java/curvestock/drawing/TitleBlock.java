@@ -68,7 +68,7 @@ final class TitleBlock {
     // Measured thickness is no tidy fraction: always decimals.
     LengthStyle decimals = new LengthStyle(style.unit(), 0);
     String thickness = decimals.format(sheet.thickness());
-    String sold = decimals.format(sheet.nominalThickness());
+    boolean asSold = decimals.format(sheet.nominalThickness()).equals(thickness);
     String form = sheet.isRectangle() ? "" : " (remnant, largest extent)";
     return "Sheet: "
         + sheet.name()
@@ -83,7 +83,7 @@ final class TitleBlock {
         + ", "
         + thickness
         + " thick"
-        + (sold.equals(thickness) ? "" : " (sold as " + sold + ")")
+        + (asSold ? "" : " (sold as " + style.formatGiven(sheet.nominalThickness()) + ")")
         + ". "
         + grain(sheet.grain())
         + (sheet.defects().isEmpty() ? "" : " Grey areas are defects, kept clear.");

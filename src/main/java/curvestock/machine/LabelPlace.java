@@ -7,6 +7,7 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
+import curvestock.piece.Bend;
 import curvestock.piece.Drilled;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Where a piece's number is engraved: on a sector between centre line and outer edge, its foot
+ * Where a piece's number is engraved: on a bend between centre line and outer edge, its foot
  * towards the inner edge; on any other piece where most room is, in the direction that takes the
  * largest letters.
  */
@@ -48,9 +49,9 @@ final class LabelPlace {
       return Optional.empty();
     }
     List<Engraving> tries = new ArrayList<>();
-    if (placement.piece().shape().blank() instanceof AnnularSector sector
-        && sector.innerRadius().millimetres() > 0) {
-      onSector(sector, placement, words, tries);
+    Optional<Bend> bend = Bend.of(placement.piece().shape());
+    if (bend.isPresent()) {
+      onSector(bend.get(), placement, words, tries);
     } else {
       Outline outline = placement.outline();
       Point middle = outline.roomiest(GRID);
@@ -65,15 +66,15 @@ final class LabelPlace {
         .filter(engraving -> engraving.height() >= SMALLEST);
   }
 
-  private void onSector(
-      AnnularSector sector, Placement placement, String words, List<Engraving> tries) {
-    Pose pose = placement.pose();
+  private void onSector(Bend bend, Placement placement, String words, List<Engraving> tries) {
+    AnnularSector sector = bend.sector();
+    Pose pose = bend.pose().then(placement.pose());
     Length half = sector.width().times(0.5);
     Length radius = sector.radius().plus(half.times(0.5));
     Outline band = new AnnularSector(radius, half, sector.sweep()).outline().at(pose);
     List<Loop> holes = new ArrayList<>(band.holes());
     if (placement.piece().shape() instanceof Drilled piece) {
-      piece.drilled().forEach(hole -> holes.add(hole.at(pose)));
+      piece.drilled().forEach(hole -> holes.add(hole.at(placement.pose())));
     }
     Outline region = new Outline(band.outer(), holes);
     for (double along : ALONG) {

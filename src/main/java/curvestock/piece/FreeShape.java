@@ -1,5 +1,6 @@
 package curvestock.piece;
 
+import curvestock.geometry.Edge;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -8,8 +9,20 @@ import java.util.List;
 /**
  * Any outline of lines and arcs, in the frame it was given in; for pieces that are neither a sector
  * nor a rectangle.
+ *
+ * @param course the line along the middle of a piece of roadbed, each edge beginning where the last
+ *     ended; empty for any other piece. It is marked, not cut.
  */
-public record FreeShape(Outline outline) implements Shape {
+public record FreeShape(Outline outline, List<Edge> course) implements Shape {
+
+  public FreeShape {
+    course = List.copyOf(course);
+  }
+
+  /** An outline without a line to be marked. */
+  public FreeShape(Outline outline) {
+    this(outline, List.of());
+  }
 
   /**
    * A polygon through the corners, in either direction round.

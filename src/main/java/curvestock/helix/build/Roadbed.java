@@ -148,7 +148,9 @@ public final class Roadbed {
       RoadbedOutline outline = new RoadbedOutline(part, width.millimetres());
       Outline inPlace =
           ear.map(e -> outline.withEars(distances(under, cutFrom), e)).orElseGet(outline::plain);
-      return new FreeShape(inPlace.at(inverse(pose(part, cutFrom))));
+      Pose home = inverse(pose(part, cutFrom));
+      return new FreeShape(
+          inPlace.at(home), part.stream().<Edge>map(edge -> edge.at(home)).toList());
     }
     return part.get(0) instanceof Arc arc
         ? new AnnularSector(
