@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import curvestock.geometry.Point;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -22,9 +23,9 @@ class PathReaderTest {
   private static String corners(Chain chain) {
     StringBuilder text = new StringBuilder();
     for (Trace edge : chain.edges()) {
-      text.append("%.3f,%.3f ".formatted(edge.start().x(), edge.start().y()));
+      text.append(String.format(Locale.ROOT, "%.3f,%.3f ", edge.start().x(), edge.start().y()));
     }
-    return text + "%.3f,%.3f".formatted(chain.end().x(), chain.end().y());
+    return text + String.format(Locale.ROOT, "%.3f,%.3f", chain.end().x(), chain.end().y());
   }
 
   @ParameterizedTest
