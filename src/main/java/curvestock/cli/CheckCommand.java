@@ -31,7 +31,7 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "1..*", paramLabel = "FILE.svg", description = "The drawings to check.")
+  @Parameters(arity = "1..*", paramLabel = "FILE", description = "The drawings to check: SVG or DXF.")
   private List<Path> drawings;
 
   @Option(
