@@ -160,17 +160,23 @@ final class GapMeasure {
   }
 
   private static double fromLine(Point p, Point a, Point b) {
-    Point foot = foot(p, a, b);
-    return Math.hypot(p.x() - foot.x(), p.y() - foot.y());
+    double t = share(p, a, b);
+    return Math.hypot(
+        p.x() - a.x() - t * (b.x() - a.x()), p.y() - a.y() - t * (b.y() - a.y()));
   }
 
   /** The point of a straight line that is nearest to {@code p}. */
   private static Point foot(Point p, Point a, Point b) {
+    double t = share(p, a, b);
+    return new Point(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
+  }
+
+  /** How far along a straight line, 0 to 1, its nearest point to {@code p} lies. */
+  private static double share(Point p, Point a, Point b) {
     double dx = b.x() - a.x();
     double dy = b.y() - a.y();
     double square = dx * dx + dy * dy;
     double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-    t = Math.max(0, Math.min(1, t));
-    return new Point(a.x() + t * dx, a.y() + t * dy);
+    return Math.max(0, Math.min(1, t));
   }
 }
