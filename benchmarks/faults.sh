@@ -80,6 +80,7 @@ for ((i = 0; i < kills; i++)); do
     *) state=HALF; fault "round $i: the folder is neither old nor new"; ls -R "$work/out" ;;
   esac
   compgen -G "$work/.curvestock-*" >/dev/null && state="$state, killed while writing"
+  [ "$after" = absent ] && [ "$before" != absent ] && state="between the two renames"
   seen[$state]=$((${seen[$state]:-0} + 1))
   # Killed between the two renames: the next run must find the former result and put it back.
   if [ "$after" = absent ] && [ "$before" != absent ]; then
