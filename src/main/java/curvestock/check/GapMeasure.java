@@ -161,8 +161,7 @@ final class GapMeasure {
 
   private static double fromLine(Point p, Point a, Point b) {
     double t = share(p, a, b);
-    return Math.hypot(
-        p.x() - a.x() - t * (b.x() - a.x()), p.y() - a.y() - t * (b.y() - a.y()));
+    return Math.hypot(p.x() - a.x() - t * (b.x() - a.x()), p.y() - a.y() - t * (b.y() - a.y()));
   }
 
   /** The point of a straight line that is nearest to {@code p}. */

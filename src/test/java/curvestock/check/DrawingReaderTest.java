@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class DrawingReaderTest {
 
   private static final String ROOT =
-      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"10mm\" height=\"20mm\" viewBox=\"0 0 10 20\">";
+      "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"10mm\" height=\"20mm\" viewBox=\"0 0 10"
+          + " 20\">";
 
   private static DrawingFile read(String inner) throws CheckException {
     return DrawingReader.read(ROOT + "\n" + inner + "</svg>");
@@ -70,7 +71,8 @@ class DrawingReaderTest {
           .satisfies(
               f -> {
                 assertThat(f.message())
-                    .contains("line 2: <", "> has the attribute '" + name + "', which many importers");
+                    .contains(
+                        "line 2: <", "> has the attribute '" + name + "', which many importers");
                 assertThat(f.paths()).containsExactly("p");
               });
     }
@@ -82,11 +84,13 @@ class DrawingReaderTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "<g id='cut'><circle id='c' r='5'/></g>|<circle> in the group 'cut': outlines must be paths",
+        "<g id='cut'><circle id='c' r='5'/></g>|<circle> in the group 'cut': outlines must be"
+            + " paths",
         "<g id='cut'><g><title/><desc/></g></g>|",
         "<g id='cut'/><style/>|<style> may change what is drawn",
         "<g id='cut'/><g><g><script/></g></g>|<script> may change what is drawn",
-        "<g id='cut'><path id='h' data-hole-of='x' d='H'/></g>|a hole belongs to x, which is not drawn"
+        "<g id='cut'><path id='h' data-hole-of='x' d='H'/></g>|a hole belongs to x, which is not"
+            + " drawn"
       })
   void element_outOfPlace_isTold(String inner, String message) throws Exception {
     List<Finding> oddities = read(inner).oddities();
@@ -120,8 +124,7 @@ class DrawingReaderTest {
     assertThatThrownBy(() -> read(cut("<path d=\"\"/>".repeat(5_001))))
         .hasMessage("line 2: the drawing has more than 5000 outlines: not checked");
     assertThatThrownBy(() -> DrawingReader.read(" ".repeat(20_000_001)))
-        .hasMessage(
-            "the drawing is too long: 20000001 characters, at most 20000000 are read");
+        .hasMessage("the drawing is too long: 20000001 characters, at most 20000000 are read");
     assertThatThrownBy(() -> DrawingReader.read(" ".repeat(20_000_000)))
         .hasMessageContaining("not readable XML");
   }

@@ -22,9 +22,10 @@ class DxfReaderTest {
     if (!comment.isEmpty()) {
       text.append("999\n").append(comment).append('\n');
     }
-    text.append("0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n");
+    text.append(
+        "0\nSECTION\n2\nHEADER\n9\n$ACADVER\n1\nAC1009\n0\nENDSEC\n0\nSECTION\n2\nENTITIES\n");
     for (String entity : entities) {
-      for (String group : entity.split(";")) {
+      for (String group : entity.split(";", -1)) {
         String[] parts = group.strip().split(" ", 2);
         text.append(parts[0]).append('\n').append(parts[1]).append('\n');
       }
@@ -45,7 +46,9 @@ class DxfReaderTest {
   }
 
   private static void assertAt(Point point, double x, double y) {
-    assertThat(point.distance(new Point(x, y))).as("%s, not (%s, %s)", point, x, y).isLessThan(1e-9);
+    assertThat(point.distance(new Point(x, y)))
+        .as("%s, not (%s, %s)", point, x, y)
+        .isLessThan(1e-9);
   }
 
   @ParameterizedTest
@@ -152,8 +155,7 @@ class DxfReaderTest {
             f -> {
               assertThat(f.kind()).isEqualTo(Finding.Kind.STRUCTURE);
               assertThat(f.message())
-                  .isEqualTo(
-                      "line 15: SPLINE on the layer CUT: outlines must be lines and arcs");
+                  .isEqualTo("line 15: SPLINE on the layer CUT: outlines must be lines and arcs");
             });
     assertThat(read(many).oddities()).hasSize(20);
   }
@@ -161,8 +163,7 @@ class DxfReaderTest {
   @Test
   void read_comments_sayUnitAndForm() throws Exception {
     String inch = file("curvestock unit: in", line("CUT", 1, 2, 3, 4), arc(1, 2, 3, 0, 90));
-    String form =
-        file("curvestock form: grown 1.5 mm, tabs 4 of 9.25 mm, lines within 0.05 mm");
+    String form = file("curvestock form: grown 1.5 mm, tabs 4 of 9.25 mm, lines within 0.05 mm");
 
     DxfFile inches = DxfReader.read(inch);
     assertAt(inches.cuts().get(0).end(), 76.2, 101.6);
@@ -282,7 +283,13 @@ class DxfReaderTest {
   void pieces_nested_areOutsidesAndTheirHoles() throws Exception {
     List<List<Chain>> pieces =
         DxfPieces.of(
-            read(circle(0, 4), circle(0, 50), circle(0, 40), circle(0, 8), circle(200, 9), circle(70, 9)));
+            read(
+                circle(0, 4),
+                circle(0, 50),
+                circle(0, 40),
+                circle(0, 8),
+                circle(200, 9),
+                circle(70, 9)));
 
     // Rings 50/40 and 8/4, and two discs.
     assertThat(pieces).hasSize(4);

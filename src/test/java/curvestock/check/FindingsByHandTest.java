@@ -93,8 +93,8 @@ class FindingsByHandTest {
 
     assertThat(only(report))
         .matches(
-            "piece-1 \\(B\\) and piece-2 \\(B\\) are 2\\.0000 mm apart near \\(201\\.0, 1\\d\\d\\.\\d\\)"
-                + " mm, at least 3\\.0000 mm is asked");
+            "piece-1 \\(B\\) and piece-2 \\(B\\) are 2\\.0000 mm apart near \\(201\\.0,"
+                + " 1\\d\\d\\.\\d\\) mm, at least 3\\.0000 mm is asked");
     assertThat(report.findings().get(0).kind()).isEqualTo(Kind.GAP);
     assertThat(report.findings().get(0).paths()).containsExactly("piece-1", "piece-2");
   }
@@ -154,8 +154,8 @@ class FindingsByHandTest {
   void margin_atEachSide_isToldWithItsPlace() throws Exception {
     assertThat(only(check(blocks(896, 100))))
         .matches(
-            "piece-1 \\(B\\) is 4\\.0000 mm from the sheet's edge near \\(998\\.0, 1\\d\\d\\.\\d\\) mm,"
-                + " at least 6\\.0000 mm is asked");
+            "piece-1 \\(B\\) is 4\\.0000 mm from the sheet's edge near \\(998\\.0, 1\\d\\d\\.\\d\\)"
+                + " mm, at least 6\\.0000 mm is asked");
     assertThat(only(check(blocks(300, 455)))).contains("is 5.0000 mm from", ", 497.5) mm");
     assertThat(check(blocks(300, 456, 400.5, 100, 20, 7)).leastMargin().orElseThrow().what())
         .isEqualTo("piece-1 (B) to the sheet's edge");
@@ -295,8 +295,7 @@ class FindingsByHandTest {
   private static CheckReport dxf(String text, Map<String, Integer> counts) throws CheckException {
     return LayoutCheck.check(
         text,
-        new Expectation(
-            sheet(), CUTTING, List.of(strip("X"), strip("Y")), Optional.of(counts)));
+        new Expectation(sheet(), CUTTING, List.of(strip("X"), strip("Y")), Optional.of(counts)));
   }
 
   @Test
@@ -338,8 +337,7 @@ class FindingsByHandTest {
   @CsvSource({"100.02, 0.0100, true", "100.06, 0.0300, false"})
   void shape_off_isToldBySize(double length, String error, boolean allowed) throws Exception {
     Piece longer =
-        Piece.of(
-            "B", "block", new Strip(Length.ofMillimetres(length), Length.ofMillimetres(40)));
+        Piece.of("B", "block", new Strip(Length.ofMillimetres(length), Length.ofMillimetres(40)));
     Layout drawn =
         new Layout(sheet(), CUTTING, List.of(new Placement(longer, new Pose(200, 200, 0.5))));
     CheckReport report =

@@ -48,7 +48,9 @@ class FinishedSizeTest {
   }
 
   private static void assertAt(Point point, double x, double y) {
-    assertThat(point.distance(new Point(x, y))).as("%s, not (%s, %s)", point, x, y).isLessThan(1e-6);
+    assertThat(point.distance(new Point(x, y)))
+        .as("%s, not (%s, %s)", point, x, y)
+        .isLessThan(1e-6);
   }
 
   // Growth by half a kerf.
@@ -83,7 +85,8 @@ class FinishedSizeTest {
   void grownDisc_andItsHole_getTheirRadiiBack() throws Exception {
     TraceShape ring =
         finished(
-            TWO, new TraceLoop(List.of(arc(9, 8, 52, 0, 360))),
+            TWO,
+            new TraceLoop(List.of(arc(9, 8, 52, 0, 360))),
             new TraceLoop(List.of(arc(9, 8, 28, 0, -360))));
 
     assertThat(((Trace.Round) ring.outer().edges().get(0)).radius()).isCloseTo(50, CLOSE);
@@ -131,8 +134,7 @@ class FinishedSizeTest {
                 arc(50, 0, 3, 180, 90)));
     TraceShape sector = finished(new CutForm(3, 0, 0, 0), around);
 
-    assertThat(sector.outer().area())
-        .isCloseTo(Math.PI / 4 * (100 * 100 - 50 * 50), CLOSE);
+    assertThat(sector.outer().area()).isCloseTo(Math.PI / 4 * (100 * 100 - 50 * 50), CLOSE);
     assertThat(sector.outer().edges()).hasSize(4);
     assertThat(sector.outer().edges())
         .filteredOn(edge -> edge instanceof Trace.Round)
@@ -170,10 +172,7 @@ class FinishedSizeTest {
     assertThatThrownBy(() -> finished(TWO, new TraceLoop(List.of(arc(0, 0, 2, 0, 360)))))
         .hasMessageContaining("does not have the form of one grown by half a kerf");
     assertThatThrownBy(
-            () ->
-                finished(
-                    TWO,
-                    new TraceLoop(List.of(line(0, 0, 50, 0), arc(25, 0, 25, 0, 180)))))
+            () -> finished(TWO, new TraceLoop(List.of(line(0, 0, 50, 0), arc(25, 0, 25, 0, 180)))))
         .isInstanceOf(CheckException.class);
   }
 
@@ -238,8 +237,7 @@ class FinishedSizeTest {
     double strays = 50 * (1 - Math.cos(Math.PI / steps));
     TraceLoop drawn = polygon(corners.toArray(Point[]::new));
     Trace.Round circle =
-        (Trace.Round)
-            finished(new CutForm(0, 0, 0, strays + 0.001), drawn).outer().edges().get(0);
+        (Trace.Round) finished(new CutForm(0, 0, 0, strays + 0.001), drawn).outer().edges().get(0);
 
     assertThat(circle.isWholeCircle()).isTrue();
     assertThat(circle.radius()).isCloseTo(50, CLOSE);
@@ -256,8 +254,14 @@ class FinishedSizeTest {
   void lines_thatAreStraightOrCorners_stayAsTheyAre() throws Exception {
     TraceLoop cut =
         polygon(
-            point(0, 0), point(20, 0), point(40, 0), point(60, 0), point(80, 0), point(80, 25),
-            point(75, 30), point(0, 30));
+            point(0, 0),
+            point(20, 0),
+            point(40, 0),
+            point(60, 0),
+            point(80, 0),
+            point(80, 25),
+            point(75, 30),
+            point(0, 30));
     TraceShape shape = finished(new CutForm(0, 0, 0, 0.05), cut);
 
     assertThat(shape.outer().edges()).hasSize(8).allMatch(e -> e instanceof Trace.Straight);
@@ -420,14 +424,18 @@ class FinishedSizeTest {
             Joined.of(
                     new TraceLoop(
                         List.of(
-                            arc(0, 0, 50, 0, 90), arc(0, 100, 50, -90, -90),
+                            arc(0, 0, 50, 0, 90),
+                            arc(0, 100, 50, -90, -90),
                             line(-50, 100, 50, 0))))
                 .edges())
         .hasSize(3);
     assertThat(
             Joined.of(
                     new TraceLoop(
-                        List.of(line(0, 0, 50, 0), line(50, 0, 20, 0), line(20, 0, 0, 30),
+                        List.of(
+                            line(0, 0, 50, 0),
+                            line(50, 0, 20, 0),
+                            line(20, 0, 0, 30),
                             line(0, 30, 0, 0))))
                 .edges())
         .hasSize(4);

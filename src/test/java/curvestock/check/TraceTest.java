@@ -21,12 +21,13 @@ class TraceTest {
   }
 
   private static Trace.Round arc(double x, double y, double radius, double first, double sweep) {
-    return new Trace.Round(
-        new Point(x, y), radius, Math.toRadians(first), Math.toRadians(sweep));
+    return new Trace.Round(new Point(x, y), radius, Math.toRadians(first), Math.toRadians(sweep));
   }
 
   private static void assertAt(Point point, double x, double y) {
-    assertThat(point.distance(new Point(x, y))).as("%s, not (%s, %s)", point, x, y).isLessThan(1e-9);
+    assertThat(point.distance(new Point(x, y)))
+        .as("%s, not (%s, %s)", point, x, y)
+        .isLessThan(1e-9);
   }
 
   @Test
@@ -146,9 +147,7 @@ class TraceTest {
 
   private static TraceLoop square(double left, double bottom, double side) {
     return TraceLoop.of(
-        Outline.rectangle(side, side)
-            .at(new curvestock.geometry.Pose(left, bottom, 0))
-            .outer());
+        Outline.rectangle(side, side).at(new curvestock.geometry.Pose(left, bottom, 0)).outer());
   }
 
   @Test

@@ -29,7 +29,8 @@ class WordsTest {
   @Test
   void form_ofADrawingThatSaysNothing_isTheFinishedSize() throws Exception {
     assertThat(CutForm.parse("")).isEqualTo(CutForm.FINISHED);
-    assertThat(new CutForm(1.58754, 1, 0.00005, 0.00004)).isEqualTo(new CutForm(1.5875, 1, 1e-4, 0));
+    assertThat(new CutForm(1.58754, 1, 0.00005, 0.00004))
+        .isEqualTo(new CutForm(1.5875, 1, 1e-4, 0));
   }
 
   @ParameterizedTest

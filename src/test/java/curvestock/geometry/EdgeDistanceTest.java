@@ -176,7 +176,9 @@ class EdgeDistanceTest {
     assertCrossing(
         Crossing.nearest(line(0, 5, 9, 5), arc(0, 0, 5, 0, 90), Point.ORIGIN, Point.ORIGIN), 0, 5);
     assertCrossing(
-        Crossing.nearest(arc(0, 0, 5, 0, 90), arc(8, 0, 3, 0, 9), Point.ORIGIN, Point.ORIGIN), 5, 0);
+        Crossing.nearest(arc(0, 0, 5, 0, 90), arc(8, 0, 3, 0, 9), Point.ORIGIN, Point.ORIGIN),
+        5,
+        0);
   }
 
   private static void assertCrossing(Optional<Point> found, double x, double y) {

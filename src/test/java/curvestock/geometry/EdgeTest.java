@@ -19,13 +19,16 @@ class EdgeTest {
   }
 
   private static void assertAt(Point point, double x, double y) {
-    assertThat(point.distance(new Point(x, y))).as("%s, not (%s, %s)", point, x, y).isLessThan(1e-12);
+    assertThat(point.distance(new Point(x, y)))
+        .as("%s, not (%s, %s)", point, x, y)
+        .isLessThan(1e-12);
   }
 
   @ParameterizedTest
   @CsvSource({
     // centre, radius, first, sweep; left, bottom, right, top
-    "10, 20, 5, 10, 60, 11.710100716628344, 20.868240888334652, 14.924038765061041, 24.698463103929543",
+    "10, 20, 5, 10, 60, 11.710100716628344, 20.868240888334652, 14.924038765061041,"
+        + " 24.698463103929543",
     "10, 20, 5, -45, 90, 13.535533905932738, 16.464466094067262, 15, 23.535533905932738",
     "10, 20, 5, 45, 90, 6.464466094067262, 23.535533905932738, 13.535533905932738, 25",
     "10, 20, 5, 135, 90, 5, 16.464466094067262, 6.464466094067262, 23.535533905932738",

@@ -24,11 +24,7 @@ class LoopTest {
     int count = (int) Math.round(360 / step);
     for (int i = 0; i < count; i++) {
       arcs.add(
-          new Arc(
-              new Point(10, 20),
-              5,
-              Math.toRadians(first + i * step),
-              Math.toRadians(step)));
+          new Arc(new Point(10, 20), 5, Math.toRadians(first + i * step), Math.toRadians(step)));
     }
     return new Loop(arcs);
   }

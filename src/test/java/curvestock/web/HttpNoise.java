@@ -27,7 +27,8 @@ final class HttpNoise {
   private static final Set<String> ANSWERS = Set.of("200", "202", "204", "304");
 
   private static final List<String> METHODS =
-      List.of("GET", "POST", "DELETE", "PUT", "HEAD", "OPTIONS", "TRACE", "PATCH", "get", "", "G T");
+      List.of(
+          "GET", "POST", "DELETE", "PUT", "HEAD", "OPTIONS", "TRACE", "PATCH", "get", "", "G T");
 
   private static final List<String> PATHS =
       List.of(
@@ -145,7 +146,8 @@ final class HttpNoise {
     String body = one(BODIES);
     StringBuilder text = new StringBuilder();
     text.append(method).append(' ').append(one(PATHS)).append(' ');
-    text.append(random.nextInt(8) == 0 ? one(List.of("HTTP/0.9", "HTTP/9.9", "x", "")) : "HTTP/1.1");
+    text.append(
+        random.nextInt(8) == 0 ? one(List.of("HTTP/0.9", "HTTP/9.9", "x", "")) : "HTTP/1.1");
     text.append("\r\n");
     if (random.nextInt(12) != 0) {
       text.append("Host: 127.0.0.1:").append(port).append("\r\n");
@@ -169,8 +171,7 @@ final class HttpNoise {
     switch (random.nextInt(8)) {
       case 0 -> text.append("Content-Length: -5\r\n\r\n").append(body);
       case 1 -> text.append("Content-Length: 99999999999\r\n\r\n").append(body);
-      case 2 ->
-          text.append("Content-Length: 3\r\nContent-Length: 5\r\n\r\n").append(body);
+      case 2 -> text.append("Content-Length: 3\r\nContent-Length: 5\r\n\r\n").append(body);
       case 3 ->
           text.append("Transfer-Encoding: chunked\r\n\r\n")
               .append(Integer.toHexString(body.length()))

@@ -52,7 +52,9 @@ class HttpNoiseTest {
     assertThat(new Client(server).get("/").statusCode()).isEqualTo(200);
   }
 
-  /** Found by noise: a body that broke off was answered with 500, one of 99 GB was begun to read. */
+  /**
+   * Found by noise: a body that broke off was answered with 500, one of 99 GB was begun to read.
+   */
   @ParameterizedTest
   @CsvSource({"100, 400", "4000001, 413", "99999999999, 413", "-5, 400"})
   void body_shorterThanStated_isRefused(String length, String status) throws IOException {
