@@ -250,6 +250,39 @@ class FinishedSizeTest {
     assertThat(back.area()).isCloseTo(-2500 * Math.PI, CLOSE);
   }
 
+  /**
+   * Of 36 corners on a circle of 50 two are left out: that line is 2·50·sin 15° = 25.88 long and
+   * strays by 1.70, the others by 0.19.
+   */
+  @ParameterizedTest
+  @CsvSource({"26, true", "25.87, false", "0, false"})
+  void line_overATab_mayStrayFurther(double gap, boolean circle) {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < 36; i++) {
+      if (i != 17 && i != 18) {
+        corners.add(Point.polar(50, Math.toRadians(10 * i)));
+      }
+    }
+    TraceLoop found = ArcsFromLines.of(polygon(corners.toArray(Point[]::new)), 0.2, gap);
+
+    assertThat(found.edges().size() == 1).isEqualTo(circle);
+    assertThat(ArcsFromLines.of(polygon(corners.toArray(Point[]::new)), 1.8, 0).edges()).hasSize(1);
+  }
+
+  /** A line of 70° is longer than the radius: too much of the circle to stand for a tab. */
+  @Test
+  void line_overAFifthOfACircle_isNoTab() {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i <= 29; i++) {
+      corners.add(Point.polar(50, Math.toRadians(10 * i)));
+    }
+    TraceLoop drawn = polygon(corners.toArray(Point[]::new));
+
+    assertThat(ArcsFromLines.of(drawn, 0.2, 60).edges()).hasSizeGreaterThan(1);
+    assertThat(ArcsFromLines.of(drawn, 0.2, 60).edges())
+        .anyMatch(edge -> edge instanceof Trace.Straight && edge.length() > 57);
+  }
+
   @Test
   void lines_thatAreStraightOrCorners_stayAsTheyAre() throws Exception {
     TraceLoop cut =
