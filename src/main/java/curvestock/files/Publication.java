@@ -76,7 +76,7 @@ final class Publication {
           target,
           restored
               ? "a run that was cut off had set the former result aside; it has been put back, so"
-                    + " the folder is not empty"
+                  + " the folder is not empty"
               : "the folder exists and is not empty",
           "Name another folder, or add --force to replace a former result.");
     }

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import curvestock.geometry.Point;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
@@ -147,7 +149,7 @@ class DxfReaderTest {
   @Test
   void read_otherThingsOnTheCutLayer_areTold() throws Exception {
     String[] many = new String[25];
-    java.util.Arrays.fill(many, "0 SPLINE; 8 CUT; 70 8");
+    Arrays.fill(many, "0 SPLINE; 8 CUT; 70 8");
 
     assertThat(read("0 SPLINE; 8 CUT; 70 8").oddities())
         .singleElement()
@@ -325,5 +327,44 @@ class DxfReaderTest {
         .hasMessageContaining("that is no tab of 10.0000 mm");
     assertThatThrownBy(() -> DxfPieces.of(read(plain)))
         .hasMessage("the path is open: each part must be closed");
+  }
+
+  /** Three parts of a plate with gaps of 10; each may stand in the file either way round. */
+  @ParameterizedTest
+  @CsvSource({
+    "false, false, false",
+    "true, false, false",
+    "false, true, false",
+    "true, true, false",
+    "false, false, true",
+    "true, false, true",
+    "false, true, true",
+    "true, true, true"
+  })
+  void pieces_ofThreePartsRunEitherWay_areOneOutline(boolean first, boolean second, boolean third)
+      throws Exception {
+    double[][][] parts = {
+      {{55, 0}, {100, 0}, {100, 40}, {70, 40}},
+      {{60, 40}, {40, 40}},
+      {{30, 40}, {0, 40}, {0, 0}, {45, 0}}
+    };
+    boolean[] turned = {first, second, third};
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < 3; i++) {
+      int count = parts[i].length;
+      for (int k = 0; k + 1 < count; k++) {
+        double[] a = parts[i][turned[i] ? count - 1 - k : k];
+        double[] b = parts[i][turned[i] ? count - 2 - k : k + 1];
+        lines.add(line("CUT", a[0], a[1], b[0], b[1]));
+      }
+    }
+    String form = "curvestock form: grown 0 mm, tabs 3 of 10 mm, lines within 0 mm";
+    List<List<Chain>> pieces =
+        DxfPieces.of(DxfReader.read(file(form, lines.toArray(String[]::new))));
+
+    assertThat(pieces).hasSize(1);
+    assertThat(pieces.get(0)).hasSize(1);
+    assertThat(Math.abs(new TraceLoop(pieces.get(0).get(0).edges()).area()))
+        .isCloseTo(4000, Offset.offset(1e-9));
   }
 }

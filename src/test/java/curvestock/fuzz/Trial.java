@@ -139,7 +139,8 @@ public final class Trial {
   private static void requireReadable(String message) {
     require(message != null && !message.isBlank(), "no message");
     require(message.length() <= LONGEST_MESSAGE, "a message of " + message.length());
-    // What it quotes is the file's own: a fuzzer that watches comparisons soon writes "java." itself.
+    // What it quotes is the file's own: a fuzzer that watches comparisons soon writes "java."
+    // itself.
     String own = message.replaceAll("\".*\"|'.*'", "");
     require(
         !own.contains("Exception") && !own.contains("java.") && !own.contains("Optional["),
