@@ -31,8 +31,14 @@ final class Fuller {
     return before;
   }
 
-  /** The layout as the page draws it; nothing if as many were known to fit. */
+  /**
+   * The layout as the page draws it; nothing if as many were known to fit, or if it lies on no sheet
+   * of the job but on the end of one.
+   */
   Optional<ObjectNode> view(Layout layout) {
+    if (!job.sheets().contains(layout.sheet())) {
+      return Optional.empty();
+    }
     int count = layout.placements().size();
     int before = known(layout);
     if (count <= before) {

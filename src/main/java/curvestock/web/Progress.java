@@ -25,6 +25,10 @@ final class Progress implements CompareListener {
   private long lastTold;
   private String stage = "";
   private String step = "";
+
+  /** How much of the whole stage is done, where that is told; else below 0. */
+  private double whole = -1;
+
   private Consumer<Layout> onFuller = layout -> {};
   private Consumer<Comparison> onChoices = comparison -> {};
 
@@ -47,6 +51,7 @@ final class Progress implements CompareListener {
   /** What the following steps are for, in plain words. */
   void stage(String words) {
     stage = words;
+    whole = -1;
     step("");
   }
 
@@ -76,10 +81,15 @@ final class Progress implements CompareListener {
 
   private void tell(long done, long budget) {
     lastTold = System.nanoTime();
-    double share = Math.min(1, (double) done / budget);
+    double share = whole >= 0 ? whole : Math.min(1, (double) done / budget);
     events.tell(
         "progress",
         Json.text(Json.object().put("stage", stage).put("step", step).put("share", share)));
+  }
+
+  @Override
+  public void overall(double share) {
+    whole = share;
   }
 
   @Override

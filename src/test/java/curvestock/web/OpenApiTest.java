@@ -14,6 +14,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -111,6 +113,25 @@ class OpenApiTest {
     assertAsDescribed("post", "/api/work", client.post("/api/work", work.toString()));
     assertAsDescribed(
         "get", "/api/work/{id}/chart.svg", client.get("/api/work/" + id + "/chart.svg"));
+  }
+
+  /** The events that the page listens to are those that are described. */
+  @Test
+  void events_ofAComputation_areAllDescribed() {
+    String told =
+        described.at("/paths/~1api~1work~1{id}~1events/get").toString()
+            + described.get("components");
+    Matcher names =
+        Pattern.compile("\"([a-z]+)\"")
+            .matcher(
+                PageFiles.text("server.js").replaceAll("(?s).*const NAMES|export function listen.*", ""));
+    int count = 0;
+    while (names.find()) {
+      assertThat(told).contains(names.group(1));
+      count++;
+    }
+
+    assertThat(count).isGreaterThan(10);
   }
 
   @Test
