@@ -140,4 +140,86 @@ class CongruenceTest {
     // Sagitta of a step: 500·(1 − cos(0.12°)) = 0.0011 mm, so at most a few steps join.
     assertThat(Joined.of(loop).edges()).hasSizeGreaterThan(400);
   }
+
+  /** A disc with a plate-shaped hole: the hole's corners alone tell the rotation. */
+  @Test
+  void fits_discWithACorneredHole_findTheRotation() {
+    Outline disc =
+        new Outline(
+            Loop.circle(Point.ORIGIN, 100),
+            List.of(
+                Loop.polygon(
+                        List.of(
+                            new Point(0, 0), new Point(30, 0), new Point(30, 20), new Point(0, 10)))
+                    .reversed()));
+    for (double turn : new double[] {0, 0.7, 2, -2.5}) {
+      Congruence.Fit fit = best(disc, TraceShape.of(disc.at(new Pose(40, -7, turn))));
+
+      assertThat(fit.error()).isLessThan(1e-9);
+      assertThat(Math.IEEEremainder(fit.rotation().orElseThrow() - turn, 2 * Math.PI))
+          .isCloseTo(0, Offset.offset(1e-9));
+    }
+  }
+
+  @Test
+  void fits_twoHolesOfOneSize_areToldApartByTheirPlaces() {
+    Outline two =
+        new Outline(
+            Loop.circle(Point.ORIGIN, 100),
+            List.of(
+                Loop.circle(new Point(50, 0), 10).reversed(),
+                Loop.circle(new Point(0, 50), 10).reversed()));
+    Outline both =
+        new Outline(
+            Loop.circle(Point.ORIGIN, 100),
+            List.of(
+                Loop.circle(new Point(50, 0), 10).reversed(),
+                Loop.circle(new Point(50, 0), 10).reversed()));
+
+    assertThat(best(two, TraceShape.of(two.at(new Pose(1, 2, 3)))).error()).isLessThan(1e-9);
+    // One drawn hole must not serve for two.
+    assertThat(best(both, TraceShape.of(two)).error()).isGreaterThan(20);
+  }
+
+  @Test
+  void errorInPlace_isByWhatIsDrawnWhereItIs() {
+    TraceShape plate = TraceShape.of(Outline.rectangle(60, 40));
+    TraceShape moved = TraceShape.of(Outline.rectangle(60, 40).at(new Pose(0.3, 0.4, 0)));
+
+    assertThat(Congruence.errorInPlace(plate, moved).orElseThrow())
+        .isCloseTo(0.5, Offset.offset(1e-12));
+    assertThat(Congruence.errorInPlace(plate, plate).orElseThrow()).isZero();
+    assertThat(Congruence.errorInPlace(plate, TraceShape.of(discWithHole(0)))).isEmpty();
+    assertThat(Congruence.errorInPlace(plate, TraceShape.of(GUSSET))).isEmpty();
+    assertThat(Congruence.fits(plate, TraceShape.of(discWithHole(0)))).isEmpty();
+  }
+
+  /** Arcs whose ends agree but which bulge otherwise: 2·3 over the half of a chord of 6. */
+  @Test
+  void fits_arcsOfOtherDirectionOrRadius_areNone() {
+    Outline out = bow(1);
+    Outline in = bow(-1);
+
+    assertThat(Congruence.fits(TraceShape.of(out), TraceShape.of(in))).isEmpty();
+    assertThat(best(out, TraceShape.of(out.at(new Pose(5, 6, 1)))).error()).isLessThan(1e-9);
+  }
+
+  /** A plate of 60 x 40 whose top is an arc of radius 50, bent out or in. */
+  private static Outline bow(int outwards) {
+    double half = Math.asin(30 / 50.0);
+    double height = 50 * Math.cos(half);
+    curvestock.geometry.Arc top =
+        outwards > 0
+            ? new curvestock.geometry.Arc(
+                new Point(30, 40 - height), 50, Math.PI / 2 - half, 2 * half)
+            : new curvestock.geometry.Arc(
+                new Point(30, 40 + height), 50, -Math.PI / 2 + half, -2 * half);
+    return Outline.of(
+        new Loop(
+            List.of(
+                new curvestock.geometry.Segment(new Point(0, 0), new Point(60, 0)),
+                new curvestock.geometry.Segment(new Point(60, 0), new Point(60, 40)),
+                top,
+                new curvestock.geometry.Segment(new Point(0, 40), new Point(0, 0)))));
+  }
 }

@@ -234,6 +234,36 @@ class FindingsByHandTest {
     assertThat(only(check(high))).contains("from the sheet's edge");
   }
 
+  /** Round below and hollow on top: neither arc is the highest, which is the top's 500. */
+  @Test
+  void sheet_withArcsElsewhere_isReadByItsCorners() throws Exception {
+    Arc below = new Arc(new Point(500, 300), 300, Math.PI, Math.PI);
+    Arc hollow = new Arc(new Point(500, 500), 100, 0, -Math.PI);
+    Outline outline =
+        Outline.of(
+            new Loop(
+                List.of(
+                    below,
+                    new Segment(new Point(800, 300), new Point(800, 500)),
+                    new Segment(new Point(800, 500), new Point(600, 500)),
+                    hollow,
+                    new Segment(new Point(400, 500), new Point(200, 500)),
+                    new Segment(new Point(200, 500), new Point(200, 300)))));
+    SheetStock s = sheet();
+    SheetStock odd =
+        new SheetStock(
+            "odd",
+            outline,
+            List.of(),
+            s.thickness(),
+            s.nominalThickness(),
+            s.price(),
+            s.available(),
+            s.grain());
+
+    assertThat(check(new Layout(odd, CUTTING, blocks(450, 300).placements())).findings()).isEmpty();
+  }
+
   @Test
   void sheet_otherThanExpected_isNamed() throws Exception {
     Layout layout = blocks(100, 100);

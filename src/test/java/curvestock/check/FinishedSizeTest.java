@@ -185,6 +185,44 @@ class FinishedSizeTest {
         .isInstanceOf(CheckException.class);
   }
 
+  /**
+   * A plate with a flat peak of 10° on it, grown and drawn as lines: the round corners are arcs of
+   * six lines, that of the peak a single short one. Taken back, its five corners and its area by
+   * hand: 60 x 30 and a triangle of half 60 x 30·tan 5°.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {0.5, 2, 4})
+  void grownOutlineDrawnAsLines_isTakenBackToItsCorners(double grown) throws Exception {
+    double peak = 30 * Math.tan(Math.toRadians(5));
+    TraceLoop plate =
+        polygon(point(0, 0), point(60, 0), point(60, 30), point(30, 30 + peak), point(0, 30));
+    List<Trace> edges = plate.edges();
+    List<Point> drawn = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      Trace before = edges.get((i + 4) % 5);
+      Point corner = edges.get(i).start();
+      Point a = before.startDirection();
+      Point b = edges.get(i).startDirection();
+      double turn = Math.atan2(a.cross(b), a.dot(b));
+      double first = new Point(a.y(), -a.x()).angle();
+      int steps = turn > 0.3 ? 6 : 1;
+      for (int k = 0; k <= steps; k++) {
+        drawn.add(corner.plus(Point.polar(grown, first + turn * k / steps)));
+      }
+    }
+    TraceLoop lines = polygon(drawn.toArray(Point[]::new));
+    TraceShape found = finished(new CutForm(grown, 0, 0, 0.05), lines);
+
+    assertThat(found.outer().edges()).hasSize(5);
+    assertThat(found.outer().area()).isCloseTo(1800 + 30 * peak, Offset.offset(1e-4));
+    assertThat(found.outer().edges()).anySatisfy(e -> assertAt(e.start(), 30, 30 + peak));
+    assertThatThrownBy(() -> finished(new CutForm(grown + 0.2, 0, 0, 0.05), lines))
+        .isInstanceOf(CheckException.class);
+    // Without the word that arcs are drawn as lines, the corners are not corners.
+    assertThatThrownBy(() -> finished(new CutForm(grown, 0, 0, 0), lines))
+        .isInstanceOf(CheckException.class);
+  }
+
   // Arcs found in lines.
 
   private static TraceLoop polyline(Outline outline, double steps) {
@@ -248,6 +286,39 @@ class FinishedSizeTest {
     // Run the other way, as holes are.
     TraceLoop back = ArcsFromLines.of(drawn.turned(false), strays + 0.001, 0);
     assertThat(back.area()).isCloseTo(-2500 * Math.PI, CLOSE);
+  }
+
+  /**
+   * Of 36 corners on a circle of 50 two are left out: that line is 2·50·sin 15° = 25.88 long and
+   * strays by 1.70, the others by 0.19.
+   */
+  @ParameterizedTest
+  @CsvSource({"26, true", "25.87, false", "0, false"})
+  void line_overATab_mayStrayFurther(double gap, boolean circle) {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i < 36; i++) {
+      if (i != 17 && i != 18) {
+        corners.add(Point.polar(50, Math.toRadians(10 * i)));
+      }
+    }
+    TraceLoop found = ArcsFromLines.of(polygon(corners.toArray(Point[]::new)), 0.2, gap);
+
+    assertThat(found.edges().size() == 1).isEqualTo(circle);
+    assertThat(ArcsFromLines.of(polygon(corners.toArray(Point[]::new)), 1.8, 0).edges()).hasSize(1);
+  }
+
+  /** A line of 70° is longer than the radius: too much of the circle to stand for a tab. */
+  @Test
+  void line_overAFifthOfACircle_isNoTab() {
+    List<Point> corners = new ArrayList<>();
+    for (int i = 0; i <= 29; i++) {
+      corners.add(Point.polar(50, Math.toRadians(10 * i)));
+    }
+    TraceLoop drawn = polygon(corners.toArray(Point[]::new));
+
+    assertThat(ArcsFromLines.of(drawn, 0.2, 60).edges()).hasSizeGreaterThan(1);
+    assertThat(ArcsFromLines.of(drawn, 0.2, 60).edges())
+        .anyMatch(edge -> edge instanceof Trace.Straight && edge.length() > 57);
   }
 
   @Test

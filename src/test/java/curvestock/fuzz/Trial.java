@@ -139,10 +139,10 @@ public final class Trial {
   private static void requireReadable(String message) {
     require(message != null && !message.isBlank(), "no message");
     require(message.length() <= LONGEST_MESSAGE, "a message of " + message.length());
+    // What it quotes is the file's own: a fuzzer that watches comparisons soon writes "java." itself.
+    String own = message.replaceAll("\".*\"|'.*'", "");
     require(
-        !message.contains("Exception")
-            && !message.contains("java.")
-            && !message.contains("Optional["),
+        !own.contains("Exception") && !own.contains("java.") && !own.contains("Optional["),
         "words of the machine: " + message);
   }
 
