@@ -10,6 +10,7 @@ import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Bend;
 import curvestock.piece.Drilled;
+import curvestock.piece.FreeShape;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -116,10 +117,14 @@ final class PieceLabel {
     }
     Outline outline = placement.outline();
     Point middle = outline.roomiest(GRID);
-    Text both = fit(outline, middle, number + "  " + name, LARGEST_NAME, true);
+    // Which side is up matters where something is marked on it.
+    String said = marks.isEmpty() ? name : name + ", up";
+    Text both = fit(outline, middle, number + "  " + said, LARGEST_NAME, true);
     boolean fits = both.size() >= SMALLEST && !name.isBlank();
     List<Text> texts = new ArrayList<>();
-    texts.add(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
+    Text text = fits ? both : fit(outline, middle, number, LARGEST_NAME, true);
+    boolean onLine = placement.piece().shape().blank() instanceof FreeShape free && !free.course().isEmpty();
+    texts.add(onLine ? text.onLine() : text);
     addMarks(texts, outline, marks);
     return texts;
   }
