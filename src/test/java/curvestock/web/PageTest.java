@@ -265,9 +265,9 @@ class PageTest {
         "its unit is kept",
         () ->
             String.valueOf(
-                        browser.js(
-                            "return JSON.parse(localStorage.getItem('curvestock-job-1')).job.helix.width"))
-                    .equals("130 mm"));
+                    browser.js(
+                        "return JSON.parse(localStorage.getItem('curvestock-job-1')).job.helix.width"))
+                .equals("130 mm"));
     browser.choose("#unit", "in");
 
     browser.until("inches", () -> "6".equals(browser.find(input).getDomProperty("value")));
