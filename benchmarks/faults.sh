@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # What becomes of a result folder when things go wrong: kill -9 at random moments, a full disk, a read-only
-# one, too little memory, Ctrl-C, two runs into one folder, a clock that jumps, a pipe that closes.
+# one, too little memory, Ctrl-C, two runs into one folder, a clock that jumps, a pipe that closes, packings
+# kept between runs that were damaged.
 #
 #   benchmarks/faults.sh [KILLS] [SEED]        after `mvn -q verify`, as root for the mounts; Linux
 #
@@ -14,6 +15,7 @@ run=${CURVESTOCK:-java -jar target/curvestock.jar}
 read -r -a curvestock <<<"$run"
 work=$(mktemp -d)
 faults=0
+export XDG_CACHE_HOME="$work/cache"
 trap 'umount "$work/small" 2>/dev/null; rm -rf "$work"' EXIT
 
 fault() { echo "  FAULT: $*"; faults=$((faults + 1)); }
@@ -42,10 +44,12 @@ JOB
 plan() { "${curvestock[@]}" plan "$work/job.yaml" --quiet "$@" >"$work/said" 2>&1; }
 
 echo "two whole results"
-start=$(date +%s%N)
 plan --out "$work/old" || { cat "$work/said"; exit 1; }
-took=$(($(date +%s%N) - start))
 plan --out "$work/new" --seed 2 || exit 1
+# Timed once the packings are kept, as the runs below find them.
+start=$(date +%s%N)
+plan --out "$work/new" --seed 2 --force || exit 1
+took=$(($(date +%s%N) - start))
 old=$(print_of "$work/old")
 new=$(print_of "$work/new")
 [ "$old" != "$new" ] || fault "two seeds gave one result; the script cannot tell them apart"
@@ -76,7 +80,14 @@ for ((i = 0; i < kills; i++)); do
     *) state=HALF; fault "round $i: the folder is neither old nor new"; ls -R "$work/out" ;;
   esac
   compgen -G "$work/.curvestock-*" >/dev/null && state="$state, killed while writing"
+  [ "$after" = absent ] && [ "$before" != absent ] && state="between the two renames"
   seen[$state]=$((${seen[$state]:-0} + 1))
+  # Killed between the two renames: the next run must find the former result and put it back.
+  if [ "$after" = absent ] && [ "$before" != absent ]; then
+    plan --out "$work/out" && fault "round $i: the former result was forgotten"
+    grep -q 'put back' "$work/said" || fault "round $i: nobody told that the former result was put back"
+    [ "$(print_of "$work/out")" = "$old" ] || fault "round $i: the former result is lost"
+  fi
 done
 for state in "${!seen[@]}"; do echo "  $state: ${seen[$state]}"; done
 rm -rf "$work"/.curvestock-*
@@ -162,6 +173,32 @@ if command -v faketime >/dev/null; then
 else
   echo "  skipped: no faketime (Debian: apt-get install faketime)"
 fi
+
+echo "damaged packings"
+JDK_JAVA_OPTIONS=-Dcurvestock.cache=off plan --out "$work/plain" || fault "without kept packings: $(tail -1 "$work/said")"
+[ "$(print_of "$work/plain")" = "$old" ] || fault "kept packings change the result"
+kept="$work/cache/curvestock"
+ls "$kept"/*.packing >/dev/null 2>&1 || fault "no packings are kept, so there is nothing to damage"
+for damage in flip cut empty noise long folder forbidden; do
+  rm -rf "$work/out" "$kept"
+  plan --out "$work/out" --force
+  for file in "$kept"/*.packing; do
+    size=$(stat -c %s "$file")
+    case $damage in
+      flip) printf '\xff' | dd of="$file" bs=1 seek=$((RANDOM % size)) conv=notrunc status=none ;;
+      cut) truncate -s $((RANDOM % size)) "$file" ;;
+      empty) : >"$file" ;;
+      noise) head -c 1000 /dev/urandom >"$file" ;;
+      long) truncate -s 50M "$file" ;;
+      folder) rm "$file"; mkdir -p "$file/inside" ;;
+      forbidden) rm -rf "$kept"; : >"$kept"; break ;;
+    esac
+  done
+  plan --out "$work/out" --force || fault "$damage: $(tail -1 "$work/said")"
+  [ "$(print_of "$work/out")" = "$old" ] || fault "$damage: other bytes"
+  no_trace "$work/said" "$damage"
+  echo "  $damage: exit 0, the same bytes"
+done
 
 echo "a pipe that closes"
 "${curvestock[@]}" plan "$work/job.yaml" 2>"$work/said" | head -c 1 >/dev/null

@@ -123,11 +123,12 @@ final class DxfReader {
     if (value.startsWith(FORM)) {
       form = CutForm.parse(value.substring(FORM.length()));
     } else if (value.startsWith(UNIT)) {
+      String said = value.substring(UNIT.length());
       unit =
-          switch (value.substring(UNIT.length())) {
+          switch (said) {
             case "mm" -> 1;
             case "in" -> 25.4;
-            default -> throw new CheckException("the unit must be mm or in, but was " + value);
+            default -> throw new CheckException("the unit must be mm or in, but was " + said);
           };
     }
   }

@@ -123,9 +123,7 @@ final class GapMeasure {
     double strays = a.stray() + b.stray();
     if (chords + strays < best) {
       best = chords + strays;
-      at =
-          new Point(
-              (a0.x() + a1.x() + b0.x() + b1.x()) / 4, (a0.y() + a1.y() + b0.y() + b1.y()) / 4);
+      at = amid(a0, a1, b0, b1);
     }
     if (strays > 0 && chords - strays < best - ACCURACY) {
       open.add(new Pair(a, b, chords - strays));
@@ -142,16 +140,42 @@ final class GapMeasure {
         Math.min(fromLine(a0, b0, b1), fromLine(a1, b0, b1)));
   }
 
+  /**
+   * Half-way between the nearest points of two straight lines; of lines that cross, near the end
+   * that reaches through least.
+   */
+  private static Point amid(Point a0, Point a1, Point b0, Point b1) {
+    Point[][] pairs = {
+      {b0, foot(b0, a0, a1)}, {b1, foot(b1, a0, a1)}, {a0, foot(a0, b0, b1)}, {a1, foot(a1, b0, b1)}
+    };
+    Point[] nearest = pairs[0];
+    for (Point[] pair : pairs) {
+      nearest = pair[0].distance(pair[1]) < nearest[0].distance(nearest[1]) ? pair : nearest;
+    }
+    return nearest[0].plus(nearest[1]).times(0.5);
+  }
+
   private static double side(Point a, Point b, Point p) {
     return Math.signum((b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x()));
   }
 
   private static double fromLine(Point p, Point a, Point b) {
+    double t = share(p, a, b);
+    return Math.hypot(p.x() - a.x() - t * (b.x() - a.x()), p.y() - a.y() - t * (b.y() - a.y()));
+  }
+
+  /** The point of a straight line that is nearest to {@code p}. */
+  private static Point foot(Point p, Point a, Point b) {
+    double t = share(p, a, b);
+    return new Point(a.x() + t * (b.x() - a.x()), a.y() + t * (b.y() - a.y()));
+  }
+
+  /** How far along a straight line, 0 to 1, its nearest point to {@code p} lies. */
+  private static double share(Point p, Point a, Point b) {
     double dx = b.x() - a.x();
     double dy = b.y() - a.y();
     double square = dx * dx + dy * dy;
     double t = square == 0 ? 0 : ((p.x() - a.x()) * dx + (p.y() - a.y()) * dy) / square;
-    t = Math.max(0, Math.min(1, t));
-    return Math.hypot(p.x() - a.x() - t * dx, p.y() - a.y() - t * dy);
+    return Math.max(0, Math.min(1, t));
   }
 }

@@ -26,20 +26,24 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description =
-        "Reads cut layouts back and verifies shapes, gaps, margin, defects and grain against the job.")
+        "Reads cut layouts back and verifies shapes, gaps, margin, defects and grain against the"
+            + " job.")
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Parameters(arity = "1..*", paramLabel = "FILE.svg", description = "The drawings to check.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "FILE",
+      description = "The drawings to check: SVG or DXF.")
   private List<Path> drawings;
 
   @Option(
       names = "--job",
       paramLabel = "JOB",
       description =
-          "The job file; again for each job of a batch, in the order they were planned in. Without it"
-              + " the embedded default job.")
+          "The job file; again for each job of a batch, in the order they were planned in. Without"
+              + " it the embedded default job.")
   private List<Path> jobFiles = List.of();
 
   @Mixin private DebugOption debug;

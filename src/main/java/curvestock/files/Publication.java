@@ -5,14 +5,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +25,7 @@ final class Publication {
   private final Path target;
   private final Path parent;
   private final SortedMap<String, byte[]> contents;
+  private final Leftovers leftovers;
 
   Publication(Path target, SortedMap<String, byte[]> contents) throws FileProblem {
     this.target = target.toAbsolutePath().normalize();
@@ -35,6 +33,7 @@ final class Publication {
         Optional.ofNullable(this.target.getParent())
             .orElseThrow(() -> inTheWay("this is the root of the disk"));
     this.contents = contents;
+    leftovers = new Leftovers(this.target, parent);
   }
 
   void run(boolean force) throws FileProblem {
@@ -42,9 +41,10 @@ final class Publication {
     Path fresh = parent;
     try {
       Files.createDirectories(parent);
-      fresh = Files.createTempDirectory(parent, ".curvestock-new-");
+      fresh = leftovers.makeFresh();
       write(fresh);
       moveIntoPlace(fresh);
+      leftovers.clear();
     } catch (IOException e) {
       throw new FileProblem(
           target,
@@ -53,13 +53,14 @@ final class Publication {
           e);
     } finally {
       if (!fresh.equals(parent)) {
-        removeQuietly(fresh);
+        Leftovers.remove(fresh);
       }
     }
   }
 
   /** Refuses anything whose loss could hurt. */
   private void requireReplaceable(boolean force) throws FileProblem {
+    boolean restored = leftovers.restore();
     if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       return;
     }
@@ -73,7 +74,10 @@ final class Publication {
     if (!force) {
       throw new FileProblem(
           target,
-          "the folder exists and is not empty",
+          restored
+              ? "a run that was cut off had set the former result aside; it has been put back, so"
+                    + " the folder is not empty"
+              : "the folder exists and is not empty",
           "Name another folder, or add --force to replace a former result.");
     }
     Path list = target.resolve(ContentsList.NAME);
@@ -160,8 +164,7 @@ final class Publication {
       move(fresh, target);
       return;
     }
-    Path old = Files.createTempDirectory(parent, ".curvestock-old-");
-    Path aside = old.resolve("result");
+    Path aside = leftovers.makeAside();
     try {
       move(target, aside);
       try {
@@ -171,14 +174,14 @@ final class Publication {
         throw e;
       }
     } finally {
-      removeOld(old, aside);
+      removeOld(aside);
     }
   }
 
   /** The former result goes only once the new one stands. */
-  private void removeOld(Path old, Path aside) {
+  private void removeOld(Path aside) {
     if (!Files.exists(aside) || Files.exists(target)) {
-      removeQuietly(old);
+      Leftovers.remove(aside.getParent());
     }
   }
 
@@ -187,37 +190,6 @@ final class Publication {
       Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to);
-    }
-  }
-
-  /** Leftovers are hidden and harmless: failing to remove them is no reason to fail. */
-  private static void removeQuietly(Path folder) {
-    if (!Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
-      return;
-    }
-    try {
-      Files.walkFileTree(folder, new Removal());
-    } catch (IOException leftover) {
-      // Nothing of the user's is lost, so there is nothing to tell.
-      return;
-    }
-  }
-
-  private static final class Removal extends SimpleFileVisitor<Path> {
-
-    @Override
-    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-      Files.delete(file);
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, IOException failure) throws IOException {
-      if (failure != null) {
-        throw failure;
-      }
-      Files.delete(folder);
-      return FileVisitResult.CONTINUE;
     }
   }
 }

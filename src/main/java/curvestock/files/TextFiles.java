@@ -6,6 +6,8 @@ import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -64,8 +66,11 @@ public final class TextFiles {
 
   /** The system's word for what went wrong, without the path that the message has already. */
   static String reason(IOException e) {
-    return e instanceof java.nio.file.FileSystemException system && system.getReason() != null
-        ? system.getReason()
-        : e.getClass().getSimpleName();
+    if (e instanceof AccessDeniedException) {
+      return "not allowed";
+    }
+    // A full disk comes as an IOException with no more than the system's own message.
+    String said = e instanceof FileSystemException system ? system.getReason() : e.getMessage();
+    return said == null || said.isBlank() ? e.getClass().getSimpleName() : said;
   }
 }

@@ -8,15 +8,18 @@ import curvestock.plan.PlanListener;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
+import io.javalin.http.ContentTooLargeResponse;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
 import io.javalin.util.JavalinException;
 import java.net.BindException;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 
 /**
  * The server of the page. It answers this machine alone unless its {@link Binding} says otherwise;
@@ -25,6 +28,9 @@ import java.util.function.Consumer;
 public final class PageServer implements AutoCloseable {
 
   private static final long MOST_BODY_BYTES = 4_000_000;
+
+  private static final Pattern JSON =
+      Pattern.compile("application/json(\\s*;\\s*charset=\"?utf-8\"?)?", Pattern.CASE_INSENSITIVE);
 
   private final Binding binding;
   private final Works works;
@@ -98,12 +104,38 @@ public final class PageServer implements AutoCloseable {
     javalin.exception(HttpResponseException.class, PageServer::tell);
   }
 
-  /** A form of another site cannot send this type without asking first, which is refused. */
+  /**
+   * A form of another site cannot send this type without asking first, which is refused. Only a
+   * body of stated length can be held to the limit: Javalin would read one in chunks, or of 3 GB,
+   * to its end.
+   */
   private static void requireJson(Context ctx) {
-    boolean sends = ctx.method() == HandlerType.POST;
-    String type = ctx.contentType();
-    if (sends && (type == null || !type.startsWith("application/json"))) {
-      throw new BadRequestResponse("send application/json");
+    if (ctx.method() != HandlerType.POST) {
+      return;
+    }
+    String type = Optional.ofNullable(ctx.contentType()).orElse("");
+    if (!JSON.matcher(type.strip()).matches()) {
+      throw new BadRequestResponse("send application/json in UTF-8");
+    }
+    long length = ctx.req().getContentLengthLong();
+    if (length < 0) {
+      throw new HttpResponseException(
+          HttpStatus.LENGTH_REQUIRED.getCode(), "state the length of what you send");
+    }
+    if (length > MOST_BODY_BYTES) {
+      throw new ContentTooLargeResponse("at most " + MOST_BODY_BYTES + " bytes are read");
+    }
+    readWhole(ctx);
+  }
+
+  /** Javalin keeps what was read; and calls it our fault, with 500, if the sender breaks off. */
+  private static void readWhole(Context ctx) {
+    try {
+      ctx.bodyAsBytes();
+    } catch (HttpResponseException e) {
+      throw e;
+    } catch (Exception e) {
+      throw new BadRequestResponse("the request broke off");
     }
   }
 

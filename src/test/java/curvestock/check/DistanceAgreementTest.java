@@ -3,12 +3,14 @@ package curvestock.check;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The packing engine's distance, the check's and one of forty digits are the same number. */
 class DistanceAgreementTest {
 
   @Test
+  @Tag("slow")
   void distance_ofRandomPairs_isTheSameThreeTimes() {
     long seed = 8;
     PosePairs pairs = new PosePairs(seed);

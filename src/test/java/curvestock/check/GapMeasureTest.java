@@ -10,6 +10,7 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import java.util.Random;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The halving search against the closed forms, which it shares no line with. */
@@ -64,6 +65,7 @@ class GapMeasureTest {
   }
 
   @Test
+  @Tag("slow")
   void between_concentricRings_isTheDifferenceOfRadii() throws Exception {
     // The hardest case for a search by halving: the gap is the same everywhere.
     Outline outer =

@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -130,6 +131,7 @@ class HostileDrawingTest {
   }
 
   @Test
+  @Tag("slow")
   void check_thousandsOfPiecesOnOneSpot_stopsAfterAHundredFaults() throws Exception {
     String path = GOOD.substring(GOOD.indexOf("<path id=\"piece-5\""));
     path = path.substring(0, path.indexOf("/>") + 2);
@@ -142,6 +144,7 @@ class HostileDrawingTest {
   }
 
   @Test
+  @Tag("slow")
   void check_manyIntricateOutlines_isRefusedInTime() {
     StringBuilder paths = new StringBuilder();
     for (int k = 0; k < 60; k++) {
@@ -233,6 +236,7 @@ class HostileDrawingTest {
   }
 
   @Test
+  @Tag("slow")
   void check_drawingWithRandomDamage_neverBreaks() {
     long seed = 20260;
     Random random = new Random(seed);

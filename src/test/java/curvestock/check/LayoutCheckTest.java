@@ -25,6 +25,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -74,6 +75,7 @@ class LayoutCheckTest {
   }
 
   @Test
+  @Tag("slow")
   void check_sheetOfManySmallPieces_passes() throws Exception {
     CheckReport report = check(SampleLayouts.many());
 

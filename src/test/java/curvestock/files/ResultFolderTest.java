@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -82,6 +85,70 @@ class ResultFolderTest {
     assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("new");
     assertThat(target.resolve("extra.txt")).doesNotExist();
     assertThat(tree(base)).allMatch(path -> path.startsWith("out"));
+  }
+
+  private Path hidden(String kind, String name) {
+    return base.resolve(".curvestock-" + kind + "-" + Checksum.of(name).substring(0, 12) + "-77");
+  }
+
+  /** What a kill between the two renames of a replacement leaves. */
+  private Path setAside(String text) throws Exception {
+    Path target = base.resolve("out");
+    result(text).publish(target, false);
+    Path old = Files.createDirectory(hidden("old", "out"));
+    Files.move(target, old.resolve("result"));
+    return target;
+  }
+
+  @Test
+  void publish_afterAKillBetweenTheRenames_putsTheFormerResultBackAndSaysSo() throws Exception {
+    Path target = setAside("old");
+
+    assertThatThrownBy(() -> result("new").publish(target, false))
+        .isInstanceOf(FileProblem.class)
+        .hasMessageContaining("it has been put back")
+        .hasMessageContaining("--force");
+
+    assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("old");
+    assertThat(tree(base)).allMatch(path -> path.startsWith("out"));
+  }
+
+  @Test
+  void publish_forcedAfterAKillBetweenTheRenames_replacesTheFormerResult() throws Exception {
+    Path target = setAside("old");
+
+    result("new").publish(target, true);
+
+    assertThat(target.resolve("sheets/sheet-01.svg")).hasContent("new");
+    assertThat(tree(base)).allMatch(path -> path.startsWith("out"));
+  }
+
+  @Test
+  void publish_besideTheSetAsideResultOfAnotherName_leavesItAlone() throws Exception {
+    setAside("old");
+
+    result("new").publish(base.resolve("other"), false);
+
+    assertThat(hidden("old", "out").resolve("result/sheets/sheet-01.svg")).hasContent("old");
+    assertThat(base.resolve("out")).doesNotExist();
+  }
+
+  @Test
+  void publish_removesHiddenFoldersOfItsName_onceTheyAreOld() throws Exception {
+    FileTime lastWeek = FileTime.from(Instant.now().minus(Duration.ofDays(7)));
+    Path stale = Files.createDirectory(hidden("new", "out"));
+    Path foreign = Files.createDirectory(hidden("new", "other"));
+    Path young = Files.createDirectory(base.resolve(hidden("new", "out") + "8"));
+    Files.writeString(stale.resolve("plan.json"), "half");
+    for (Path folder : List.of(stale, foreign)) {
+      Files.setLastModifiedTime(folder, lastWeek);
+    }
+
+    result("new").publish(base.resolve("out"), false);
+
+    assertThat(stale).doesNotExist();
+    assertThat(foreign).exists();
+    assertThat(young).exists();
   }
 
   @ParameterizedTest

@@ -3,6 +3,10 @@ package curvestock.files;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -36,5 +40,18 @@ class TextFilesTest {
     assertRefused(longer, 7, "the file is longer than 7 bytes. ");
     assertRefused(base, 7, "this is a folder. ");
     assertRefused(base.resolve("none"), 7, "there is no such file. Check the name");
+  }
+
+  /** What Linux and Java say of a full disk, a read-only one, a folder that is another's. */
+  @Test
+  void reason_isTheSystemsWord() {
+    assertThat(TextFiles.reason(new IOException("No space left on device")))
+        .isEqualTo("No space left on device");
+    assertThat(TextFiles.reason(new FileSystemException("/x", null, "Read-only file system")))
+        .isEqualTo("Read-only file system");
+    assertThat(TextFiles.reason(new AccessDeniedException("/x"))).isEqualTo("not allowed");
+    assertThat(TextFiles.reason(new FileAlreadyExistsException("/x")))
+        .isEqualTo("FileAlreadyExistsException");
+    assertThat(TextFiles.reason(new IOException())).isEqualTo("IOException");
   }
 }

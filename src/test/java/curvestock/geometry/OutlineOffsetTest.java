@@ -139,4 +139,125 @@ class OutlineOffsetTest {
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("offset must not be negative, but was -1.0 mm");
   }
+
+  /** A plate of 100 x 40 with a bump of radius 20 on it: its circle and top meet at (70, 40). */
+  @Test
+  void outwards_bumpOnAPlate_isCutOffWhereCircleAndLineCross() {
+    Arc bump = new Arc(new Point(50, 40), 20, 0, Math.PI);
+    Outline plate =
+        Outline.of(
+            new Loop(
+                List.of(
+                    new Segment(new Point(0, 0), new Point(100, 0)),
+                    new Segment(new Point(100, 0), new Point(100, 40)),
+                    new Segment(new Point(100, 40), new Point(70, 40)),
+                    bump,
+                    new Segment(new Point(30, 40), new Point(0, 40)),
+                    new Segment(new Point(0, 40), new Point(0, 0)))));
+
+    for (double turn : new double[] {0, 2, 4}) {
+      Pose pose = new Pose(7, -9, turn);
+      Outline outline = grown(plate.at(pose), 3);
+
+      // By Pythagoras the circle of 23 is at the height of 3 at √(23² − 3²) from its middle.
+      double half = Math.sqrt(520);
+      assertThat(outline.edges())
+          .anySatisfy(edge -> assertEnd(edge, pose, 50 + half, 43))
+          .anySatisfy(edge -> assertEnd(edge, pose, 50 - half, 43));
+      assertThat(outline.edges()).hasSize(10);
+      // Steiner's area of the plate, and the segment of the circle above the line.
+      double segment = 529 * Math.acos(3.0 / 23) - 3 * half;
+      assertThat(outline.area())
+          .isCloseTo(4000 + 280 * 3 + 9 * Math.PI + segment, Offset.offset(1e-8));
+    }
+  }
+
+  /** A notch of 20 with a bottom bent upwards at its ends: inside corners on a hollow arc. */
+  @Test
+  void outwards_hollowArcBetweenInsideCorners_isCutOffAtBothEnds() {
+    double radius = Math.sqrt(200);
+    Arc bottom = new Arc(new Point(50, 30), radius, -Math.PI / 4, -Math.PI / 2);
+    Outline notched =
+        Outline.of(
+            new Loop(
+                List.of(
+                    new Segment(new Point(0, 0), new Point(100, 0)),
+                    new Segment(new Point(100, 0), new Point(100, 40)),
+                    new Segment(new Point(100, 40), new Point(60, 40)),
+                    new Segment(new Point(60, 40), bottom.start()),
+                    bottom,
+                    new Segment(bottom.end(), new Point(40, 40)),
+                    new Segment(new Point(40, 40), new Point(0, 40)),
+                    new Segment(new Point(0, 40), new Point(0, 0)))));
+
+    Outline outline = grown(notched, 3);
+
+    // The walls come to x = 57 and 43, the bottom to radius √200 − 3 about (50, 30).
+    double y = 30 - Math.sqrt((radius - 3) * (radius - 3) - 49);
+    assertThat(outline.edges())
+        .anySatisfy(edge -> assertEnd(edge, Pose.HOME, 57, y))
+        .anySatisfy(edge -> assertEnd(edge, Pose.HOME, 43, y));
+    assertThat(outline.edges())
+        .filteredOn(edge -> edge instanceof Arc arc && arc.sweep() < 0)
+        .singleElement()
+        .satisfies(
+            edge ->
+                assertThat(Math.abs(((Arc) edge).sweep()))
+                    .isCloseTo(2 * Math.asin(7 / (radius - 3)), Offset.offset(1e-9)));
+  }
+
+  /** A pocket that widens behind an opening of 4: no edge vanishes, but the tool does not fit. */
+  @Test
+  void outwards_openingNarrowerThanTheTool_isRefused() {
+    Outline pocket =
+        Outline.of(
+            Loop.polygon(
+                List.of(
+                    new Point(0, 0),
+                    new Point(100, 0),
+                    new Point(100, 80),
+                    new Point(52, 80),
+                    new Point(52, 60),
+                    new Point(80, 60),
+                    new Point(80, 20),
+                    new Point(20, 20),
+                    new Point(20, 60),
+                    new Point(48, 60),
+                    new Point(48, 80),
+                    new Point(0, 80))));
+
+    assertThat(OutlineOffset.outwards(pocket, 1.9)).isPresent();
+    assertThat(OutlineOffset.outwards(pocket, 2.1)).isEmpty();
+  }
+
+  @Test
+  void outwards_arcsThatCloseUp_areRefusedOrLeftOut() {
+    // A hole of radius 5 exactly as large as the tool, and one a tenth larger.
+    Outline ring = RandomShapes.ring(15, 10);
+
+    assertThat(OutlineOffset.outwards(ring, 5)).isEmpty();
+    assertThat(OutlineOffset.outwards(ring, 4.9)).isPresent();
+    // Inside corners rounded by 2: the hollow arc vanishes, its lines cross at (43, 43).
+    Arc round = new Arc(new Point(42, 42), 2, -Math.PI / 2, -Math.PI / 2);
+    Outline angle =
+        Outline.of(
+            new Loop(
+                List.of(
+                    new Segment(new Point(0, 0), new Point(100, 0)),
+                    new Segment(new Point(100, 0), new Point(100, 40)),
+                    new Segment(new Point(100, 40), new Point(42, 40)),
+                    round,
+                    new Segment(new Point(40, 42), new Point(40, 100)),
+                    new Segment(new Point(40, 100), new Point(0, 100)),
+                    new Segment(new Point(0, 100), new Point(0, 0)))));
+
+    assertThat(grown(angle, 3).edges())
+        .hasSize(11)
+        .anySatisfy(edge -> assertEnd(edge, Pose.HOME, 43, 43));
+    assertThat(grown(angle, 1).edges()).hasSize(12);
+  }
+
+  private static void assertEnd(Edge edge, Pose pose, double x, double y) {
+    assertThat(edge.end().distance(pose.apply(new Point(x, y)))).isLessThan(1e-8);
+  }
 }
