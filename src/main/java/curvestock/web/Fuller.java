@@ -32,8 +32,8 @@ final class Fuller {
   }
 
   /**
-   * The layout as the page draws it; nothing if as many were known to fit, or if it lies on no sheet
-   * of the job but on the end of one.
+   * The layout as the page draws it; nothing if as many were known to fit, or if it lies on no
+   * sheet of the job but on the end of one.
    */
   Optional<ObjectNode> view(Layout layout) {
     if (!job.sheets().contains(layout.sheet())) {

@@ -63,8 +63,7 @@ final class PlanView {
     Money each = glance.layout().sheet().price();
     root.put("about", sheets);
     root.put(
-        "cost",
-        each.equals(Money.ZERO) ? "on hand" : each.times(sheets).format(job.currency()));
+        "cost", each.equals(Money.ZERO) ? "on hand" : each.times(sheets).format(job.currency()));
     root.put(
         "words",
         ("A regular pattern lays %d pieces (%s) on one sheet: the whole job takes about %d %s."

@@ -32,8 +32,7 @@ final class Progress implements CompareListener {
   private Consumer<Layout> onFuller = layout -> {};
   private Consumer<Comparison> onChoices = comparison -> {};
 
-  Progress(
-      WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
+  Progress(WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
     this.events = events;
     this.pause = pause;
     this.cancelled = cancelled;

@@ -143,7 +143,8 @@ abstract class Work implements Runnable {
   }
 
   private void fail(Throwable e) {
-    // One that was cancelled is left by an exception; what its other threads say of that is no news.
+    // One that was cancelled is left by an exception; what its other threads say of that is no
+    // news.
     if (!cancelled.get()) {
       // Told to the page and on the terminal: a fault must not be swallowed by a worker thread.
       System.err.println("Curvestock failed by a fault of its own: " + e);

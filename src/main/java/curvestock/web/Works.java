@@ -50,12 +50,7 @@ final class Works implements AutoCloseable {
 
   private static ThreadPoolExecutor pool(int threads, String name) {
     return new ThreadPoolExecutor(
-        threads,
-        threads,
-        1,
-        TimeUnit.MINUTES,
-        new ArrayBlockingQueue<>(WAITING),
-        daemons(name));
+        threads, threads, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(WAITING), daemons(name));
   }
 
   private static ThreadFactory daemons(String name) {

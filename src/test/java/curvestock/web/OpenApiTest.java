@@ -124,7 +124,8 @@ class OpenApiTest {
     Matcher names =
         Pattern.compile("\"([a-z]+)\"")
             .matcher(
-                PageFiles.text("server.js").replaceAll("(?s).*const NAMES|export function listen.*", ""));
+                PageFiles.text("server.js")
+                    .replaceAll("(?s).*const NAMES|export function listen.*", ""));
     int count = 0;
     while (names.find()) {
       assertThat(told).contains(names.group(1));

@@ -264,8 +264,7 @@ class PageTest {
     browser.until(
         "its unit is kept",
         () ->
-            browser.text(field("helix.width") + ".unit").equals("mm")
-                && String.valueOf(
+            String.valueOf(
                     browser.js(
                         "return JSON.parse(localStorage.getItem('curvestock-job-1')).job.helix.width"))
                 .equals("130 mm"));
@@ -371,7 +370,8 @@ class PageTest {
     browser.until("it is asked", () -> browser.find(field("helix.rise-per-turn")).isDisplayed());
     // The choice was made anew from the answer; the keyboard has not lost its place.
     tabTo(field("helix.rise-per-turn") + "input");
-    browser.hands().sendKeys(Keys.chord(Keys.CONTROL, "a") + "4 1/4" + Keys.TAB).perform();
+    // Who comes by Tab finds the old text selected.
+    browser.hands().sendKeys("4 1/4", Keys.TAB).perform();
     browser.until("his rise", () -> browser.text("#facts").contains("4 1/4 in"));
     untilPlanned();
 
