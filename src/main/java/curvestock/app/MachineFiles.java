@@ -5,6 +5,9 @@ import curvestock.check.Expectation;
 import curvestock.drawing.MachineDrawing;
 import curvestock.dxf.SheetDxf;
 import curvestock.files.ResultFolder;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Pose;
+import curvestock.helix.build.RoadbedMark;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.machine.MachineSetup;
@@ -15,6 +18,7 @@ import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.plan.Plan;
 import curvestock.report.MachineNotes;
+import curvestock.report.PieceNotes;
 import curvestock.report.SheetFiles;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
@@ -40,7 +44,8 @@ final class MachineFiles {
     List<List<String>> labels = plan.labels();
     List<MachineSheet> sheets = new ArrayList<>();
     for (int i = 0; i < plan.layouts().size(); i++) {
-      MachineSheet sheet = MachineSheet.of(plan.layouts().get(i), labels.get(i), setup);
+      MachineSheet sheet =
+          MachineSheet.of(plan.layouts().get(i), labels.get(i), marks(plan, i + 1), setup);
       sheets.add(sheet);
       add(folder, SheetFiles.clean(i + 1, setup), MachineDrawing.svg(sheet), sheet);
       add(folder, SheetFiles.dxf(i + 1, setup), SheetDxf.of(sheet), sheet);
@@ -50,6 +55,19 @@ final class MachineFiles {
     add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first), first);
     add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first), first);
     folder.add("machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
+  }
+
+  /** Supports, laps and screws of the helix's pieces on a sheet, in the sheet's frame. */
+  private static List<List<Edge>> marks(Plan plan, int sheet) {
+    List<List<RoadbedMark>> marks = PieceNotes.marks(plan, sheet);
+    List<List<Edge>> lines = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      Pose pose = plan.layouts().get(sheet - 1).placements().get(i).pose();
+      for (RoadbedMark mark : marks.get(i)) {
+        mark.at(pose).lines().forEach(line -> lines.add(List.of(line)));
+      }
+    }
+    return lines;
   }
 
   /** A joint of the job's ring, or of the first curved piece; the plate if the helix has one. */

@@ -337,7 +337,8 @@ public final class Workshop {
         labels,
         Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
         MachineNotes.size(job),
-        PieceNotes.of(plan, number));
+        PieceNotes.of(plan, number),
+        PieceNotes.marks(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */

@@ -110,7 +110,11 @@ final class JobOptions {
 
   /** With the user's cache, unless it is refused here or by the system property. */
   Packers packers() {
-    return noCache || "off".equals(System.getProperty(CACHE))
+    return packers(noCache);
+  }
+
+  static Packers packers(boolean withoutCache) {
+    return withoutCache || "off".equals(System.getProperty(CACHE))
         ? Packers.FORGETFUL
         : Workshop.remembering();
   }

@@ -56,6 +56,12 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Access token for --bind. Default: a new random one each time.")
   private String token;
 
+  @Option(
+      names = "--no-cache",
+      description =
+          "Neither use nor keep packings in the user's cache folder. The answers are the same.")
+  private boolean noCache;
+
   @Mixin private DebugOption debug;
 
   @Override
@@ -66,8 +72,9 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     Binding binding = binding();
-    try (PageServer server = PageServer.start(binding)) {
+    try (PageServer server = PageServer.start(binding, JobOptions.packers(noCache))) {
       Runtime.getRuntime().addShutdownHook(new Thread(server::close, "close-page"));
+      server.warmUp();
       print(server, binding);
       if (!noBrowser && Browser.exists()) {
         Browser.open(server.url());

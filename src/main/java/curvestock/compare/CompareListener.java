@@ -12,6 +12,12 @@ public interface CompareListener extends PlanListener {
   /** The first numbers, by regular patterns alone, long before the plans are ready. */
   default void firstLook(List<FirstLook> looks) {}
 
+  /**
+   * The choices as planned, and the recommendation, before it is known how far they hold. The
+   * comparison goes on when this returns.
+   */
+  default void choices(Comparison soFar) {}
+
   /** How much of the whole comparison is done, from 0 to 1: an estimate. */
   default void overall(double share) {}
 }

@@ -77,6 +77,7 @@ public final class Comparer {
     deepen();
     mix();
     Recommendation recommendation = recommendation();
+    listener.choices(choices(recommendation, scan));
     SegmentOption best =
         options.stream()
             .filter(option -> option.division().equals(recommendation.best()))
@@ -101,18 +102,22 @@ public final class Comparer {
   Comparison compareBriefly() throws Infeasible {
     plan(asked());
     requireAny();
+    return choices(recommendation(), Optional.empty());
+  }
+
+  private Comparison choices(Recommendation recommendation, Optional<AngleScan> scan) {
     return new Comparison(
         job,
         question,
         main,
         options,
         refused,
-        Optional.of(recommendation()),
+        Optional.of(recommendation),
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         List.of(),
-        Optional.empty(),
+        scan,
         listener.stopped());
   }
 

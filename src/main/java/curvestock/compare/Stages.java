@@ -67,6 +67,11 @@ final class Stages implements CompareListener {
   }
 
   @Override
+  public void choices(Comparison soFar) {
+    to.choices(soFar);
+  }
+
+  @Override
   public void firstLook(List<FirstLook> looks) {
     to.firstLook(looks);
   }

@@ -2,6 +2,7 @@ package curvestock.drawing;
 
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.helix.HelixOrder;
@@ -27,6 +28,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * A helix seen from above: a large figure at true scale with bearings, joints and stations, and a
@@ -198,7 +200,35 @@ public final class HelixPlanDrawing {
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
       String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
       Point stand = out.plus(figure.outwards(at).times(0.6 * size));
-      label(bearing(at) + ": " + names, stand, figure.outwards(at), 0.9 * size, true);
+      String words = bearing(at) + ": " + names;
+      backing(words, stand, figure.outwards(at), 0.9 * size);
+      label(words, stand, figure.outwards(at), 0.9 * size, true);
+    }
+  }
+
+  /** Hides a lead's lines behind a label that stands on it. */
+  private void backing(String text, Point at, Point away, double letters) {
+    double wide = 0.94 * letters * TextWidth.boldEms(text);
+    double left = away.x() > 0.35 ? 0 : away.x() < -0.35 ? -wide : -wide / 2;
+    double y = at.y() + away.y() * letters * 0.6;
+    List<Point> box =
+        List.of(
+            new Point(at.x() + left, y - letters * 0.5),
+            new Point(at.x() + left + wide, y - letters * 0.5),
+            new Point(at.x() + left + wide, y + letters * 0.5),
+            new Point(at.x() + left, y + letters * 0.5));
+    double ring = plan.climb().ringLength();
+    List<Edge> leads = new ArrayList<>();
+    leads.addAll(plan.line().portion(-plan.spec().bottom().leadIn().millimetres(), 0));
+    leads.addAll(plan.line().portion(ring, ring + plan.spec().top().leadIn().millimetres()));
+    boolean onLead =
+        IntStream.rangeClosed(0, 8)
+            .mapToObj(i -> new Point(at.x() + left + wide * i / 8, y))
+            .anyMatch(p -> leads.stream().anyMatch(lead -> lead.distanceTo(p) < half));
+    if (onLead) {
+      List<Point> closed = new ArrayList<>(box);
+      closed.add(box.get(0));
+      paper.polygon(closed, Ink.PIECE, Pen.of(Ink.PIECE, 0.1));
     }
   }
 
@@ -246,15 +276,15 @@ public final class HelixPlanDrawing {
     lines.add(
         (ground.trackRadii().size() == 1 ? "track at R " : "tracks at R ")
             + ground.trackRadii().stream()
-                .map(title.style()::format)
+                .map(title.style()::formatMade)
                 .collect(Collectors.joining(" and ")));
     lines.add(
         "roadbed "
-            + title.style().format(ground.innerEdge())
+            + title.style().formatMade(ground.innerEdge())
             + " to "
-            + title.style().format(ground.outerEdge()));
+            + title.style().formatMade(ground.outerEdge()));
     if (ground.isOval()) {
-      lines.add("straights of " + title.style().format(ground.straight()));
+      lines.add("straights of " + title.style().formatMade(ground.straight()));
     }
     double y = -2 * size;
     for (String line : lines) {
@@ -305,7 +335,8 @@ public final class HelixPlanDrawing {
       number(figure, row);
     }
     paper.text("turn " + turn, middle.plus(new Point(0, 0.8 * size)), size, Anchor.MIDDLE, true);
-    String rail = rows.isEmpty() ? "" : "rail top " + title.style().format(rows.get(0).railFrom());
+    String rail =
+        rows.isEmpty() ? "" : "rail top " + title.style().formatMade(rows.get(0).railFrom());
     paper.text(rail, middle.plus(new Point(0, -0.8 * size)), 0.7 * size, Anchor.MIDDLE, false);
   }
 
@@ -334,7 +365,8 @@ public final class HelixPlanDrawing {
         title.job()
             + ": plan of the helix, "
             + plan.spec().construction().title()
-            + ". Large figure at true scale, all turns over each other; small figures turn by turn."
+            + ". Large figure at true scale, all turns over each other; small figures turn by turn, each piece"
+            + " with the turn on which it begins."
             + " J: joint, with its bearing; S: support station, E and X: those of the entry's and the"
             + " exit's lead; numbers: pieces, as on the cut layouts and in the schedule. Bearings are counter-clockwise from the right.");
     if (plan.joints().layers() > 1) {
@@ -353,7 +385,7 @@ public final class HelixPlanDrawing {
                 "Grey: the base, "
                     + frame.demand().count()
                     + " alike pieces, "
-                    + title.style().format(frame.acrossFlats())
+                    + title.style().formatMade(frame.acrossFlats())
                     + " across."));
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
     if (title.invented()) {

@@ -129,7 +129,7 @@ public final class HelixSideDrawing {
   }
 
   private String length(double millimetres) {
-    return title.style().format(Length.ofMillimetres(millimetres));
+    return title.style().formatMade(Length.ofMillimetres(millimetres));
   }
 
   private void supports() {
@@ -158,7 +158,9 @@ public final class HelixSideDrawing {
     double top = row.underside().millimetres();
     double middle = x(row.at());
     box(middle - width / 2, middle + width / 2, top - size, top, Ink.DEFECT, pen);
-    Point stand = new Point(middle, top - 1.5 * size);
+    // Above, where nothing else stands: below are the numbers of the turn below.
+    double rail = spec.railAboveUnderside().millimetres();
+    Point stand = new Point(middle, top + rail + 0.7 * size);
     paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
   }
 
@@ -231,8 +233,10 @@ public final class HelixSideDrawing {
     for (BedPiece piece : plan.roadbed().pieces()) {
       double at = (piece.from() + piece.to()) / 2;
       double rail = spec.railAboveUnderside().millimetres();
-      double up = piece.layer() == 1 ? 0.9 : 1.9;
-      Point stand = new Point(besideOthers(x(at)), underside(at) + rail + up * size);
+      // Numbers of the second layer stand between those of the first, as its pieces do.
+      double half = size * TextWidth.boldEms(piece.number()) / 2;
+      double middle = Math.max(besideOthers(x(at)), half);
+      Point stand = new Point(middle, underside(at) + rail + 0.9 * size);
       paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
     }
   }
@@ -278,7 +282,7 @@ public final class HelixSideDrawing {
       paper.line(new Point(x, low), new Point(x + sign * tip / 2, low + tip), pen);
       paper.line(new Point(x, high), new Point(x + sign * tip / 2, high - tip), pen);
     }
-    Point stand = new Point(x - 0.4 * size, (low + high) / 2);
+    Point stand = new Point(x - 0.4 * size, low + 0.35 * (high - low));
     paper.text(length(high - low), stand, 0.7 * size, Anchor.END, false);
   }
 
@@ -309,7 +313,7 @@ public final class HelixSideDrawing {
             + " exit's stand on the base beside the ring)"
             + (spec.traffic().tallestKnown().isPresent()
                 ? "; boxes: the tallest vehicle, "
-                    + title.style().format(spec.traffic().tallestKnown().get())
+                    + title.style().formatMade(spec.traffic().tallestKnown().get())
                 : "")
             + ".");
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");

@@ -5,10 +5,12 @@ import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
+import curvestock.helix.build.RoadbedMark;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Bend;
 import curvestock.piece.Drilled;
+import curvestock.piece.FreeShape;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -65,6 +67,7 @@ final class PieceLabel {
 
   private static final double LARGEST_NOTE = 11;
   private static final double SMALLEST_NOTE = 5;
+  private static final double LARGEST_MARK = 10;
   private static final double LARGEST_NUMBER = 40;
   private static final double LARGEST_NAME = 18;
 
@@ -96,7 +99,7 @@ final class PieceLabel {
 
   /** The texts for a piece, its number and its name; the first is its number. */
   static List<Text> of(Placement placement, String number, String widest) {
-    return of(placement, number, widest, placement.piece().name());
+    return of(placement, number, widest, placement.piece().name(), List.of());
   }
 
   /**
@@ -104,17 +107,26 @@ final class PieceLabel {
    *
    * @param widest the widest number of the sheet, which must fit too, so that all come out alike
    * @param name what is said besides
+   * @param marks what is drawn on the piece, whose words are written where they meet no others
    */
-  static List<Text> of(Placement placement, String number, String widest, String name) {
+  static List<Text> of(
+      Placement placement, String number, String widest, String name, List<RoadbedMark> marks) {
     Optional<Bend> bend = Bend.of(placement.piece().shape());
     if (bend.isPresent()) {
-      return onBend(bend.get(), placement, number, widest, name);
+      return onBend(bend.get(), placement, number, widest, name, marks);
     }
     Outline outline = placement.outline();
     Point middle = outline.roomiest(GRID);
-    Text both = fit(outline, middle, number + "  " + name, LARGEST_NAME, true);
+    // Which side is up matters where something is marked on it.
+    String said = marks.isEmpty() ? name : name + ", up";
+    Text both = fit(outline, middle, number + "  " + said, LARGEST_NAME, true);
     boolean fits = both.size() >= SMALLEST && !name.isBlank();
-    return List.of(fits ? both : fit(outline, middle, number, LARGEST_NAME, true));
+    List<Text> texts = new ArrayList<>();
+    Text text = fits ? both : fit(outline, middle, number, LARGEST_NAME, true);
+    boolean onLine = placement.piece().shape().blank() instanceof FreeShape free && !free.course().isEmpty();
+    texts.add(onLine ? text.onLine() : text);
+    addMarks(texts, outline, marks);
+    return texts;
   }
 
   /** The number alone, as large as it fits at the roomiest place. */
@@ -124,14 +136,22 @@ final class PieceLabel {
   }
 
   private static List<Text> onBend(
-      Bend bend, Placement placement, String number, String widest, String name) {
+      Bend bend,
+      Placement placement,
+      String number,
+      String widest,
+      String name,
+      List<RoadbedMark> marks) {
     AnnularSector sector = bend.sector();
     Pose pose = bend.pose().then(placement.pose());
     List<Loop> holes = drilled(placement);
     Text above = onBand(sector, pose, holes, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
     if (above.size() < SMALL_NUMBER) {
       Text across = onBand(sector, pose, holes, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
-      return List.of((across.size() > above.size() ? across.onLine() : above).saying(number));
+      List<Text> small = new ArrayList<>();
+      small.add((across.size() > above.size() ? across.onLine() : above).saying(number));
+      addMarks(small, placement.outline(), marks);
+      return small;
     }
     Text below = onBand(sector, pose, holes, INSIDE, ALONG, name, LARGEST_NAME, false);
     if (below.size() < SMALLEST) {
@@ -139,6 +159,7 @@ final class PieceLabel {
       below = onBand(sector, pose, holes, INSIDE, ALONG, placement.piece().id(), largest, false);
     }
     List<Text> texts = new ArrayList<>(List.of(above.saying(number), below));
+    addMarks(texts, placement.outline(), marks);
     addNote(
         texts, at -> onBand(sector, pose, holes, INSIDE, at, "inner edge", LARGEST_NOTE, false));
     addNote(texts, at -> onBand(sector, pose, holes, OUTSIDE, at, "up", LARGEST_NOTE, false));
@@ -152,6 +173,19 @@ final class PieceLabel {
         .filter(note -> note.size() >= SMALLEST_NOTE && texts.stream().noneMatch(note::meets))
         .reduce((a, b) -> b.size() > a.size() ? b : a)
         .ifPresent(texts::add);
+  }
+
+  /** Words of the marks, each at the first of its places where it is readable and meets no text. */
+  private static void addMarks(List<Text> texts, Outline outline, List<RoadbedMark> marks) {
+    for (RoadbedMark mark : marks) {
+      if (!mark.words().isEmpty()) {
+        mark.wordsAt().stream()
+            .map(at -> fit(outline, at, mark.words(), LARGEST_MARK, false))
+            .filter(text -> text.size() >= SMALLEST_NOTE && texts.stream().noneMatch(text::meets))
+            .findFirst()
+            .ifPresent(texts::add);
+      }
+    }
   }
 
   private static List<Loop> drilled(Placement placement) {

@@ -4,11 +4,13 @@ import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Segment;
+import curvestock.helix.build.RoadbedMark;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Marks;
+import curvestock.piece.Bend;
 import curvestock.units.Length;
 import java.util.Comparator;
 import java.util.List;
@@ -91,7 +93,7 @@ public final class SheetDrawing {
         "#ffffff");
     drawSheet(canvas, "2", "#ffffff");
     drawPieces(canvas, "1.2", Ink.PIECE);
-    drawMarks(canvas, "0.7", "18 5 3 5");
+    drawMarks(canvas, title, "0.7", "18 5 3 5");
     Element labels =
         canvas.add(
             canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
@@ -165,7 +167,7 @@ public final class SheetDrawing {
     }
   }
 
-  private void drawMarks(SvgCanvas canvas, String stroke, String dashes) {
+  private void drawMarks(SvgCanvas canvas, SheetTitle title, String stroke, String dashes) {
     Element group =
         canvas.add(
             canvas.root(),
@@ -187,18 +189,49 @@ public final class SheetDrawing {
         }
       }
     }
+    for (int i = 0; i < layout.placements().size(); i++) {
+      for (RoadbedMark mark : marks(title, i)) {
+        mark.lines().forEach(line -> canvas.add(group, "path", "d", paths.open(List.of(line))));
+      }
+    }
+  }
+
+  /** The marks of the plan on a piece, where it lies on the sheet. */
+  private List<RoadbedMark> marks(SheetTitle title, int piece) {
+    return title.marks().isEmpty()
+        ? List.of()
+        : title.marks().get(piece).stream()
+            .map(mark -> mark.at(layout.placements().get(piece).pose()))
+            .toList();
   }
 
   private void drawLabels(SvgCanvas canvas, Element group, SheetTitle title) {
     List<String> numbers = numbers(title);
-    String widest = numbers.stream().max(Comparator.comparingDouble(TextWidth::ems)).orElse("");
+    String widestOnBend = widest(numbers, true);
+    String widestElse = widest(numbers, false);
     for (int i = 0; i < numbers.size(); i++) {
       Placement placement = layout.placements().get(i);
       String name = title.notes().isEmpty() ? placement.piece().name() : title.notes().get(i);
-      for (PieceLabel.Text text : PieceLabel.of(placement, numbers.get(i), widest, name)) {
+      String widest = hasBend(placement) ? widestOnBend : widestElse;
+      List<PieceLabel.Text> texts =
+          PieceLabel.of(placement, numbers.get(i), widest, name, marks(title, i));
+      for (PieceLabel.Text text : texts) {
         drawText(canvas, group, text);
       }
     }
+  }
+
+  /** The widest number on pieces with a bend, or on all others, so that those come out alike. */
+  private String widest(List<String> numbers, boolean onBend) {
+    return IntStream.range(0, numbers.size())
+        .filter(i -> hasBend(layout.placements().get(i)) == onBend)
+        .mapToObj(numbers::get)
+        .max(Comparator.comparingDouble(TextWidth::ems))
+        .orElse("");
+  }
+
+  private static boolean hasBend(Placement placement) {
+    return Bend.of(placement.piece().shape()).isPresent();
   }
 
   /** Dashed, with its size: it is kept, not cut. */

@@ -1,6 +1,7 @@
 package curvestock.drawing;
 
 import curvestock.geometry.Box;
+import curvestock.helix.build.RoadbedMark;
 import curvestock.units.LengthStyle;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +20,8 @@ import java.util.Optional;
  * @param machine a sentence on the size of the outlines in the files for machines; may be empty
  * @param notes what is written below each piece's number instead of its name, in the layout's
  *     order; empty for the names
+ * @param marks what is drawn on each piece beside its centre line, in the layout's order and the
+ *     pieces' own frames; empty for nothing
  */
 public record SheetTitle(
     String job,
@@ -30,7 +33,8 @@ public record SheetTitle(
     List<String> labels,
     Optional<Box> remnant,
     String machine,
-    List<String> notes) {
+    List<String> notes,
+    List<List<RoadbedMark>> marks) {
 
   /** A sheet of which nothing worth keeping is left, without a word on files for machines. */
   public SheetTitle(
@@ -41,7 +45,18 @@ public record SheetTitle(
       String material,
       boolean invented,
       List<String> labels) {
-    this(job, sheet, sheets, style, material, invented, labels, Optional.empty(), "", List.of());
+    this(
+        job,
+        sheet,
+        sheets,
+        style,
+        material,
+        invented,
+        labels,
+        Optional.empty(),
+        "",
+        List.of(),
+        List.of());
   }
 
   /**
@@ -50,6 +65,7 @@ public record SheetTitle(
   public SheetTitle {
     labels = List.copyOf(labels);
     notes = List.copyOf(notes);
+    marks = marks.stream().map(List::copyOf).toList();
     if (sheet < 1 || sheet > sheets) {
       throw new IllegalArgumentException(
           "sheet number must be within 1 to " + sheets + ", but was " + sheet);
@@ -59,6 +75,6 @@ public record SheetTitle(
   /** The same title for a sheet of which that rectangle is left. */
   public SheetTitle with(Optional<Box> left) {
     return new SheetTitle(
-        job, sheet, sheets, style, material, invented, labels, left, machine, notes);
+        job, sheet, sheets, style, material, invented, labels, left, machine, notes, marks);
   }
 }

@@ -1,5 +1,6 @@
 package curvestock.drawing;
 
+import curvestock.helix.build.RoadbedMark;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Piece;
@@ -8,10 +9,13 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 
@@ -52,6 +56,7 @@ final class TitleBlock {
     paragraphs.add(material(layout.sheet(), title));
     paragraphs.add((cutting(layout, title.style()) + " " + title.machine()).strip());
     paragraphs.add(pieces(layout));
+    marks(title).ifPresent(paragraphs::add);
     paragraphs.add(CAUTIONS);
     if (title.invented()) {
       paragraphs.add("The figures of this job are invented, for demonstration only.");
@@ -122,6 +127,25 @@ final class TitleBlock {
     return (all == 1 ? "1 piece" : all + " pieces")
         + (list.isEmpty() ? "" : ": " + list)
         + String.format(Locale.ROOT, ". Yield %.1f %% of the sheet.", 100 * layout.areaYield());
+  }
+
+  /** What the marks on the pieces mean. */
+  private static Optional<String> marks(SheetTitle title) {
+    Set<RoadbedMark.Sort> sorts = EnumSet.noneOf(RoadbedMark.Sort.class);
+    title.marks().forEach(on -> on.forEach(mark -> sorts.add(mark.sort())));
+    List<String> sentences = new ArrayList<>();
+    if (sorts.contains(RoadbedMark.Sort.STATION)) {
+      sentences.add("S, E and X with a number: the support of that name stands there.");
+    }
+    if (sorts.contains(RoadbedMark.Sort.SHOULDER)) {
+      sentences.add(
+          "At a half-lap take half the thickness away, from the end to the line across: above at a"
+              + " piece's upper end, below at its lower one, as written.");
+    }
+    if (sorts.contains(RoadbedMark.Sort.SCREW)) {
+      sentences.add("Crosses: screws into the splice plate below; drill for their shanks.");
+    }
+    return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }
 
   /** How much room the block takes from top to bottom, in millimetres. */

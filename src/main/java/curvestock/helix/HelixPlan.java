@@ -5,6 +5,7 @@ import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
+import curvestock.helix.build.RoadbedMarks;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
 import curvestock.helix.build.SmallParts;
@@ -133,6 +134,11 @@ public final class HelixPlan {
   /** Every piece of roadbed in its place, and the kinds to cut. */
   public Roadbed roadbed() {
     return roadbed;
+  }
+
+  /** What is drawn on the pieces of roadbed before they leave the sheet. */
+  public RoadbedMarks marks() {
+    return new RoadbedMarks(spec, line, joints);
   }
 
   public SupportTable supports() {

@@ -8,10 +8,10 @@ import curvestock.helix.verdict.Verdict.Result;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.function.Predicate;
 
 /**
  * What would work in place of a helix that does not: the nearest helixes of the same climb, ends
@@ -19,7 +19,8 @@ import java.util.function.IntFunction;
  *
  * <p>Turns change by whole ones, so that the track leaves in the same direction (by halves on an
  * oval), and by quarters where the exit is free; radius and side margin grow by steps that a
- * builder would choose; supports keep their distance.
+ * builder would choose; supports keep their distance. Where that is not enough, what can be mended
+ * by itself is mended first: see {@link Repairs}.
  */
 public final class Remedies {
 
@@ -31,6 +32,7 @@ public final class Remedies {
   private final HelixSpec spec;
   private final LengthStyle style;
   private final double turns;
+  private final boolean freeExit;
   private final Length climb;
   private final Length radiusStep;
   private final Length marginStep;
@@ -38,7 +40,11 @@ public final class Remedies {
   private Remedies(HelixPlan plan) {
     this.spec = plan.spec();
     this.style = plan.style();
-    this.turns = plan.climb().turns();
+    freeExit = !spec.ground().isOval() && spec.ascent().exit().isEmpty();
+    // Turns that nobody stated need be no odd number.
+    double found = plan.climb().turns();
+    boolean stated = spec.ascent().turns().isPresent();
+    turns = freeExit && !stated ? Math.max(QUARTER, Math.rint(found / QUARTER) * QUARTER) : found;
     this.climb = plan.climb().climb();
     boolean imperial = style.unit().isImperial();
     radiusStep = imperial ? Length.ofInches(0.25) : Length.ofMillimetres(5);
@@ -57,14 +63,33 @@ public final class Remedies {
    * works or nothing of this kind makes it work.
    */
   public static List<HelixPlan> of(HelixPlan plan) {
-    return works(plan) ? List.of() : new Remedies(plan).find();
+    if (works(plan)) {
+      return List.of();
+    }
+    Remedies plain = new Remedies(plan);
+    List<HelixPlan> found = plain.find();
+    return found.isEmpty() ? plain.repaired() : found;
+  }
+
+  /** What works once that is mended which can be mended by itself. */
+  private List<HelixPlan> repaired() {
+    try {
+      Optional<HelixSpec> mended = new Repairs(spec, marginStep).mended();
+      if (mended.isEmpty()) {
+        return List.of();
+      }
+      HelixPlan plan = HelixPlan.of(mended.get(), style);
+      return works(plan) ? List.of(plan) : new Remedies(plan).find();
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return List.of();
+    }
   }
 
   private List<HelixPlan> find() {
     List<HelixPlan> found = new ArrayList<>();
     Optional<HelixPlan> sameExit = nearest(wholeStep());
     sameExit.ifPresent(found::add);
-    if (!spec.ground().isOval() && spec.ascent().exit().isEmpty()) {
+    if (freeExit) {
       nearest(QUARTER)
           .filter(plan -> sameExit.filter(plan::equals).isEmpty())
           .ifPresent(found::add);
@@ -72,17 +97,51 @@ public final class Remedies {
     least(steps -> attempt(turns, steps, 0)).ifPresent(found::add);
     least(steps -> attempt(turns, 0, steps)).ifPresent(found::add);
     if (found.isEmpty()) {
-      otherTurns(wholeStep()).stream()
-          .map(other -> least(steps -> attempt(other, steps, 0)))
-          .flatMap(Optional::stream)
-          .min(Comparator.comparing(plan -> plan.spec().ground().innerTrack()))
-          .ifPresent(found::add);
+      smallest(Remedies::works).ifPresent(found::add);
       for (int wider = 1; wider <= MOST_STEPS && found.isEmpty(); wider *= 2) {
         int margin = wider;
         least(steps -> attempt(turns, steps, margin)).ifPresent(found::add);
       }
     }
+    if (!found.isEmpty() && found.stream().noneMatch(Remedies::isGentle)) {
+      smallest(plan -> works(plan) && isGentle(plan)).ifPresent(found::add);
+    }
     return found;
+  }
+
+  /** The smallest radius that will do with any number of turns. */
+  private Optional<HelixPlan> smallest(Predicate<HelixPlan> wanted) {
+    Optional<HelixPlan> best = Optional.empty();
+    int enough = MOST_STEPS;
+    for (double other : otherTurns(freeExit ? QUARTER : wholeStep())) {
+      IntFunction<Optional<HelixPlan>> attempt = steps -> attempt(other, steps, 0).filter(wanted);
+      // Worth halving only if it does better than the best so far.
+      int below = best.isPresent() ? enough - 1 : enough;
+      Optional<HelixPlan> tried = below < 1 ? Optional.empty() : attempt.apply(below);
+      int tooFew = 0;
+      while (tried.isPresent() && below - tooFew > 1) {
+        int middle = (tooFew + below) / 2;
+        Optional<HelixPlan> nearer = attempt.apply(middle);
+        if (nearer.isPresent()) {
+          tried = nearer;
+          below = middle;
+        } else {
+          tooFew = middle;
+        }
+      }
+      if (tried.isPresent()) {
+        best = tried;
+        enough = below;
+      }
+    }
+    return best;
+  }
+
+  /** Whether no grade is beyond the ceiling, be it the usual one. */
+  private static boolean isGentle(HelixPlan plan) {
+    return plan.verdicts(plan.style()).stream()
+        .filter(verdict -> verdict.rule().startsWith("grade"))
+        .allMatch(verdict -> verdict.result() == Result.OK);
   }
 
   private double wholeStep() {
@@ -141,11 +200,14 @@ public final class Remedies {
 
   private HelixSpec changed(double otherTurns, int radiusSteps, int marginSteps) {
     GroundPlan old = spec.ground();
+    Length apart = old.trackSpacing().orElse(Length.ZERO);
     GroundPlan ground =
         new GroundPlan(
-            grown(old.innerTrack(), radiusStep, radiusSteps),
+            grown(old.bedRadius(), radiusStep, radiusSteps).minus(apart.times(0.5)),
             old.trackSpacing(),
-            grown(old.sideMargin(), marginStep, marginSteps),
+            marginSteps == 0
+                ? old.sideMargin()
+                : grown(old.width(), marginStep.times(2), marginSteps).minus(apart).times(0.5),
             old.straight(),
             old.direction(),
             old.entry());

@@ -28,7 +28,7 @@ final class Assumed {
   /** The block's length, or the usual one. */
   Length length(
       Optional<Block> block, String key, Lengths rule, String name, Length usual, String reason) {
-    return value(block, key, rule::read, name, usual, style.format(usual), reason);
+    return value(block, key, rule::read, name, usual, style.formatGiven(usual), reason);
   }
 
   /**

@@ -20,7 +20,7 @@ import java.util.stream.IntStream;
  * @param layout where the pieces lie
  * @param setup how the files are written
  * @param contours what is cut, in cutting order
- * @param marks centre lines
+ * @param marks centre lines, and what else is to be drawn on the pieces
  * @param ticks marks beside the outlines where tabs are proposed
  * @param labels the pieces' numbers
  * @param travelAsLaidOut the way with the tool lifted if the pieces were cut in the layout's order,
@@ -60,7 +60,17 @@ public record MachineSheet(
    * @throws ToolTooWide if an outline is to be grown and a hollow of it is too narrow for the tool
    */
   public static MachineSheet of(Layout layout, List<String> names, MachineSetup setup) {
-    return new Maker(layout, names, setup).make();
+    return of(layout, names, List.of(), setup);
+  }
+
+  /**
+   * The same with more to be drawn on the pieces than their centre lines.
+   *
+   * @param more lines in the sheet's frame
+   */
+  public static MachineSheet of(
+      Layout layout, List<String> names, List<List<Edge>> more, MachineSetup setup) {
+    return new Maker(layout, names, more, setup).make();
   }
 
   /** How the outlines in files differ from the finished size. */
@@ -73,13 +83,15 @@ public record MachineSheet(
 
     private final Layout layout;
     private final List<String> names;
+    private final List<List<Edge>> more;
     private final MachineSetup setup;
     private final List<List<Edge>> ticks = new ArrayList<>();
     private final List<Integer> tabless = new ArrayList<>();
 
-    Maker(Layout layout, List<String> names, MachineSetup setup) {
+    Maker(Layout layout, List<String> names, List<List<Edge>> more, MachineSetup setup) {
       this.layout = layout;
       this.names = names;
+      this.more = more;
       this.setup = setup;
     }
 
@@ -186,6 +198,7 @@ public record MachineSheet(
     private List<List<Edge>> marks() {
       List<List<Edge>> marks = new ArrayList<>();
       layout.placements().forEach(placement -> marks.addAll(lines(Marks.of(placement))));
+      marks.addAll(more);
       return marks;
     }
 

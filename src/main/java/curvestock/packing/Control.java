@@ -1,5 +1,7 @@
 package curvestock.packing;
 
+import curvestock.layout.Layout;
+
 /**
  * The strings by which a caller holds a running search: whether to stop, and how far it has come.
  */
@@ -13,6 +15,9 @@ public interface Control {
 
   /** Told now and then how much of the present budget is used. */
   default void worked(long done, long budget) {}
+
+  /** Told of each layout that a search found and that holds more than the one before. */
+  default void found(Layout fuller) {}
 
   /** Stops when this one does, and hears nothing of the work: for small packings within a step. */
   default Control silent() {

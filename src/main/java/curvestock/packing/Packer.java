@@ -145,6 +145,7 @@ public final class Packer {
         break;
       }
       best = new Packed(more.get(), "search");
+      control.found(best.layout());
       known.add(0, OneSheet.poses(best.layout()));
     }
     return best;

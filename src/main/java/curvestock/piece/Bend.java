@@ -19,7 +19,7 @@ import java.util.Optional;
 public record Bend(AnnularSector sector, Pose pose) {
 
   /** A bend that is less than this share of a piece does not stand for it. */
-  private static final double LEAST_SHARE = 1.0 / 3;
+  private static final double LEAST_SHARE = 0.2;
 
   /** The bend of a shape, or nothing if it is no ring's part with an inner edge. */
   public static Optional<Bend> of(Shape shape) {

@@ -81,7 +81,8 @@ final class Columns {
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
       Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
-      boolean provable = isProvable(bound, demand.piece());
+      // Proofs hear nothing: none is begun once it shall end.
+      boolean provable = isProvable(bound, demand.piece()) && !listener.stopped();
       int byPattern = provable ? pattern(packer, demand.piece()) : 0;
       if (provable) {
         bound = proven(bound, demand.piece(), sheet, byPattern);
@@ -90,7 +91,7 @@ final class Columns {
       Packed packed = packer.most(demand.piece(), sought, listener);
       int found = packed.layout().placements().size();
       // From the pattern's count on it was tried before.
-      if (found < sought && found != byPattern) {
+      if (found < sought && found != byPattern && !listener.stopped()) {
         bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests());
       }
       capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));

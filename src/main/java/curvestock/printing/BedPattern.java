@@ -14,6 +14,8 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.BedPiece.StationPlace;
 import curvestock.helix.build.Hole;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.SplicePlates;
 import curvestock.helix.course.Waypoint;
@@ -25,6 +27,7 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * The pattern of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
@@ -42,6 +45,12 @@ final class BedPattern {
   private static final double ALIKE = 0.01;
 
   private static final double LETTERS = 4;
+
+  /** More stations than these are not named beside one support. */
+  private static final int MOST_NAMES = 5;
+
+  /** Words want so much room along the piece to both sides, in millimetres. */
+  private static final double ROOM_FOR_WORDS = 75;
 
   private final HelixPlan plan;
   private final PieceKind kind;
@@ -160,13 +169,13 @@ final class BedPattern {
       notes.add(
           "At each joint half the thickness is cut away over "
               + ruler.of(joint.lap())
-              + ", from the end to the dashed shoulder: above at one end and below at the other, the"
-              + " same way round on every piece. The dashed line in the middle of the lap is the"
-              + " joint's place on the plan.");
+              + ", from the end to the dashed shoulder: above at the upper end, below at the lower one,"
+              + " on every piece, so that each is laid on the one before. The dashed line in the"
+              + " middle of the lap is the joint's place on the plan.");
     } else if (plan.spec().construction() instanceof Construction.ButtWithPlate butt) {
       SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
-      piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint.at(), 1));
-      piece.upper().ifPresent(joint -> plate(butt.plate(), plates, joint.at(), -1));
+      piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint, 1));
+      piece.upper().ifPresent(joint -> plate(butt.plate(), plates, joint, -1));
       notes.add(
           "The splice plate below reaches from the joint's face to the dashed line; crosses are its"
               + " screws: drill them for the screws' shanks.");
@@ -176,12 +185,10 @@ final class BedPattern {
   private void lap(double joint, double shoulder) {
     across(joint, JOINT);
     across(shoulder, JOINT);
-    double inward = Math.signum(shoulder - joint);
-    Point stand = beside(shoulder + inward * 12, -half / 2);
-    paper.text("shoulder of the lap", stand, LETTERS * 0.8, Anchor.MIDDLE, false);
   }
 
-  private void plate(SplicePlate plate, SplicePlates plates, double joint, int into) {
+  private void plate(SplicePlate plate, SplicePlates plates, Joint at, int into) {
+    double joint = at.at();
     double wide = plates.width().millimetres();
     double out =
         plate.form() == SplicePlate.Form.RECTANGLE
@@ -196,13 +203,8 @@ final class BedPattern {
           onPlate(joint, end - joint, out + wide / 2),
           JOINT);
     }
-    double quarter = into * plate.length().millimetres() / 4;
-    for (int i = 0; i < plate.screwsEachSide(); i++) {
-      double across = ((i + 0.5) / plate.screwsEachSide() - 0.5) * wide;
-      Point screw =
-          plate.form() == SplicePlate.Form.CURVED
-              ? beside(joint + quarter, across)
-              : onPlate(joint, quarter, out + across);
+    for (Point place : plan.marks().screwsOf(plates, at, into)) {
+      Point screw = view.apply(place);
       paper.line(screw.minus(new Point(2.5, 0)), screw.plus(new Point(2.5, 0)), FINE);
       paper.line(screw.minus(new Point(0, 2.5)), screw.plus(new Point(0, 2.5)), FINE);
       paper.circle(screw, 1.2, "none", FINE);
@@ -223,7 +225,9 @@ final class BedPattern {
     List<Double> places = places(piece);
     boolean alike = pieces.stream().allMatch(other -> alike(places, places(other)));
     if (!alike) {
-      notes.add("Supports stand elsewhere under each of these pieces: see the footprint.");
+      notes.add(
+          "Supports stand elsewhere under each of these pieces: see the footprint, or the layouts of"
+              + " the sheets, where every piece has its own.");
       return;
     }
     if (plan.spec().supports().riser() instanceof Riser.WoodBlocks blocks) {
@@ -232,6 +236,26 @@ final class BedPattern {
         double out = half - blocks.width().millimetres() / 2;
         block(at, out, blocks);
         block(at, -out, blocks);
+      }
+    }
+    for (int i = 0; i < places.size(); i++) {
+      int index = i;
+      String names =
+          pieces.stream()
+              .map(each -> each.stations().get(index).station().name())
+              .distinct()
+              .limit(MOST_NAMES + 1L)
+              .collect(Collectors.joining(" "));
+      if (names.split(" ").length <= MOST_NAMES) {
+        double past = lapLength() > 0 ? lapLength() + 16 : 0;
+        double at =
+            Math.max(
+                piece.cutFrom() + (piece.lower().isPresent() ? past : 0),
+                Math.min(
+                    piece.cutTo() - (piece.upper().isPresent() ? past : 0),
+                    piece.cutFrom() + places.get(i)));
+        Point stand = beside(at, -half * 0.42);
+        paper.text(names, stand, LETTERS * 0.8, Anchor.MIDDLE, false);
       }
     }
   }
@@ -260,24 +284,71 @@ final class BedPattern {
   // Words.
 
   private void words() {
-    // In the middle of the ring's part, which lies level or nearly so.
-    double at = (piece.from() + piece.to()) / 2;
+    double at = levelPlace();
     Point middle = beside(at, 0);
     double up = Math.signum(beside(at, half).y() - middle.y());
     String title = kind.id() + "  " + kind.name();
     double size = Math.min(7, half / 5);
-    paper.text(title, middle.plus(new Point(0, half * 0.36)), size, Anchor.MIDDLE, true);
-    paper.text(
-        "this side up", middle.plus(new Point(0, -half * 0.3)), LETTERS, Anchor.MIDDLE, false);
+    double titleAt = betweenTracks(half * 0.36, size, up);
+    paper.text(title, middle.plus(new Point(0, titleAt)), size, Anchor.MIDDLE, true);
+    double sideAt = betweenTracks(-half * 0.5, LETTERS, up);
+    paper.text("this side up", middle.plus(new Point(0, sideAt)), LETTERS, Anchor.MIDDLE, false);
     edgeNote(at, up > 0 ? half : -half, -6, up > 0 ? "outer" : "inner", up > 0);
     edgeNote(at, up > 0 ? -half : half, 6, up > 0 ? "inner" : "outer", up <= 0);
-    double aside = piece.cutFrom() + (piece.cutTo() - piece.cutFrom()) * 0.3;
     for (Length radius : ground.trackRadii()) {
       double outwards = radius.minus(ground.bedRadius()).millimetres();
-      Point stand = beside(aside, outwards).plus(new Point(0, -LETTERS * 1.6));
+      Point stand = beside(at, outwards).plus(new Point(0, -LETTERS * 1.6));
       paper.text("track centre line, R " + ruler.of(radius), stand, LETTERS, Anchor.MIDDLE, false);
     }
     ends();
+  }
+
+  /** Where on the ring's part level text goes best: it lies level there, away from supports. */
+  private double levelPlace() {
+    List<Point> corners =
+        kind.blank().outline().at(piece.pose()).at(view).edges().stream().map(Edge::start).toList();
+    double best = (piece.from() + piece.to()) / 2;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = -20; i <= 20; i++) {
+      double at = (piece.from() + piece.to()) / 2 + i * (piece.to() - piece.from()) / 50;
+      Point along = beside(at + 1, 0).minus(beside(at - 1, 0));
+      double slope = Math.abs(Math.toDegrees(Math.atan(along.y() / along.x())));
+      double nearest =
+          piece.stations().stream()
+              .mapToDouble(place -> Math.abs(place.at() - at))
+              .min()
+              .orElse(ROOM_FOR_WORDS);
+      double corner =
+          corners.stream()
+              .mapToDouble(point -> Math.abs(point.x() - beside(at, 0).x()))
+              .min()
+              .orElse(ROOM_FOR_WORDS);
+      double crowded =
+          Math.max(0, 1 - nearest / ROOM_FOR_WORDS) * 15
+              + Math.max(0, 1 - 2 * corner / ROOM_FOR_WORDS) * 6;
+      double cost = slope + crowded + Math.abs(i) * 0.01;
+      if (cost < least) {
+        least = cost;
+        best = at;
+      }
+    }
+    return best;
+  }
+
+  /** The height nearest to the wanted one at which text meets no track's line or its name. */
+  private double betweenTracks(double wanted, double size, double up) {
+    for (int step = 0; step < 40; step++) {
+      double height = wanted + (step % 2 == 0 ? -1 : 1) * ((step + 1) / 2) * 2;
+      boolean clear =
+          ground.trackRadii().stream()
+              .mapToDouble(radius -> up * radius.minus(ground.bedRadius()).millimetres())
+              .noneMatch(
+                  track -> track > height - size && track - LETTERS * 2.4 < height + size * 1.2);
+      if (clear && Math.abs(height) < half - LETTERS * 3) {
+        return height;
+      }
+    }
+    return wanted;
   }
 
   private void edgeNote(double at, double outwards, double shift, String name, boolean outer) {
@@ -286,12 +357,26 @@ final class BedPattern {
     paper.text(name + " edge, R " + ruler.of(radius), stand, LETTERS, Anchor.MIDDLE, false);
   }
 
+  /** Of a half-lap, in millimetres; zero for any other joint. */
+  private double lapLength() {
+    return plan.spec().construction() instanceof Construction.HalfLap joint
+        ? joint.lap().millimetres()
+        : 0;
+  }
+
   private void ends() {
-    double reach = Math.min(60, (piece.cutTo() - piece.cutFrom()) / 5);
-    String low = piece.lower().isPresent() ? "lower end" : "lower end: entry";
-    String high = piece.upper().isPresent() ? "upper end" : "upper end: exit";
-    Point from = beside(piece.cutFrom() + reach, half * 0.3);
-    Point to = beside(piece.cutTo() - reach, half * 0.3);
+    double reach = Math.min(Math.max(60, lapLength() + 28), (piece.cutTo() - piece.cutFrom()) / 4);
+    boolean halved = lapLength() > 0;
+    String low =
+        piece.lower().isEmpty()
+            ? "lower end: entry"
+            : "lower end" + (halved ? ": cut away " + LapEnd.LOWER.side() : "");
+    String high =
+        piece.upper().isEmpty()
+            ? "upper end: exit"
+            : "upper end" + (halved ? ": cut away " + LapEnd.UPPER.side() : "");
+    Point from = beside(piece.cutFrom() + reach, half * 0.45);
+    Point to = beside(piece.cutTo() - reach, half * 0.45);
     paper.text(low, from, LETTERS, Anchor.MIDDLE, true);
     paper.text(high, to, LETTERS, Anchor.MIDDLE, true);
   }

@@ -6,7 +6,9 @@ import curvestock.geometry.Box;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Letters the corners of a pattern's outer loop as the marking-out sheets do. */
 final class CornerLetters {
@@ -14,6 +16,9 @@ final class CornerLetters {
   private static final double SIZE = 4.4;
   private static final double INSET = 9;
   private static final int MOST = 26;
+
+  /** More distances than these nobody measures. */
+  private static final int MOST_MEASURED = 10;
 
   private CornerLetters() {}
 
@@ -24,11 +29,20 @@ final class CornerLetters {
     Box box = outline.box();
     int count = Math.min(MOST, corners.size());
     List<String> measures = new ArrayList<>();
+    List<Integer> far =
+        IntStream.range(1, Math.max(1, count))
+            .boxed()
+            .sorted(Comparator.comparingDouble(i -> -corners.get(i).distance(corners.get(0))))
+            .limit(MOST_MEASURED)
+            .toList();
     for (int i = 0; i < count; i++) {
       paper.text(
           SheetMap.letter(i), stand(outline, corners.get(i), box), SIZE, Anchor.MIDDLE, true);
       for (int j = i + 1; j < count; j++) {
-        if (corners.size() <= 4 || j == i + 1 || i == 0) {
+        boolean few = count <= MOST_MEASURED;
+        // Of many corners those far from A, which show an error most.
+        boolean wanted = few ? j == i + 1 || i == 0 : i == 0 && far.contains(j);
+        if (corners.size() <= 4 || wanted) {
           measures.add(
               SheetMap.letter(i)
                   + " to "

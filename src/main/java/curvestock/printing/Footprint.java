@@ -41,6 +41,7 @@ public final class Footprint {
   private static final Pen SUPPORT = Pen.of(Ink.SHEET, 0.3);
   private static final Pen SINGLE = new Pen(Ink.SHEET, 0.3, "1.5 1.5");
   private static final Pen BASE = new Pen(Ink.CUT, 0.3, "8 3");
+  private static final double END_ASIDE = 55;
   private static final double LETTERS = 4.5;
 
   /** Names stand beside what they name, along the line. */
@@ -223,7 +224,8 @@ public final class Footprint {
 
   private void end(String words, double at) {
     paper.line(figure.beside(at, -half), figure.beside(at, half), EDGE);
-    Point stand = figure.beside(at, half * 0.5);
+    // Beside the line: on the lead, clear of its last support.
+    Point stand = figure.beside(at + (at < 0 ? END_ASIDE : -END_ASIDE), half * 0.25);
     paper.text(words, stand, LETTERS, Anchor.MIDDLE, true);
   }
 

@@ -9,7 +9,9 @@ import curvestock.drawing.TextWidth;
 import curvestock.geometry.Point;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.Joint;
+import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.ScheduleRow;
+import curvestock.helix.spec.Construction;
 import curvestock.job.Job;
 import curvestock.plan.Plan;
 import java.util.ArrayList;
@@ -32,7 +34,7 @@ public final class LabelSheet {
   private static final Pen ARROW = Pen.of(Ink.CUT, 0.4);
 
   /** What a label says. */
-  private record Label(String number, List<String> lines) {}
+  private record Label(String number, List<String> lines, boolean ofRoadbed) {}
 
   private LabelSheet() {}
 
@@ -76,6 +78,11 @@ public final class LabelSheet {
         .ifPresent(
             order ->
                 order.plan().schedule().rows().forEach(row -> rows.put(row.piece().number(), row)));
+    boolean halfLaps =
+        plan.job()
+            .structure()
+            .filter(order -> order.plan().spec().construction() instanceof Construction.HalfLap)
+            .isPresent();
     List<Label> labels = new ArrayList<>();
     for (int sheet = 0; sheet < plan.layouts().size(); sheet++) {
       List<String> numbers = plan.labels().get(sheet);
@@ -85,15 +92,16 @@ public final class LabelSheet {
         lines.add("kind " + kind + ", sheet " + (sheet + 1));
         ScheduleRow row = rows.get(numbers.get(i));
         if (row != null) {
-          lines.addAll(ofRoadbed(row));
+          lines.addAll(ofRoadbed(row, halfLaps));
         }
-        labels.add(new Label(numbers.get(i), lines));
+        labels.add(
+            new Label(numbers.get(i), lines, row != null || plan.job().structure().isEmpty()));
       }
     }
     return labels;
   }
 
-  private static List<String> ofRoadbed(ScheduleRow row) {
+  private static List<String> ofRoadbed(ScheduleRow row, boolean halfLaps) {
     BedPiece piece = row.piece();
     String from = piece.lower().map(Joint::name).orElse("entry");
     String to = piece.upper().map(Joint::name).orElse("exit");
@@ -106,6 +114,14 @@ public final class LabelSheet {
     lines.add(from + " up to " + to);
     if (!stations.isEmpty()) {
       lines.add("over " + stations);
+    }
+    if (halfLaps) {
+      List<String> laps = new ArrayList<>();
+      piece.lower().ifPresent(j -> laps.add(j.name() + " " + LapEnd.LOWER.side()));
+      piece.upper().ifPresent(j -> laps.add(j.name() + " " + LapEnd.UPPER.side()));
+      if (!laps.isEmpty()) {
+        lines.add("cut away: " + String.join(", ", laps));
+      }
     }
     return lines;
   }
@@ -122,17 +138,20 @@ public final class LabelSheet {
         CUT);
     double size = Math.min(9, (wide - 24) / TextWidth.boldEms(label.number()));
     page.text(label.number(), new Point(x + 4, y - 8), size, Anchor.START, true);
+    double line = y - 14;
+    for (String text : label.lines()) {
+      double fits = Math.min(3, (wide - 8) / TextWidth.ems(text));
+      page.text(text, new Point(x + 4, line), fits, Anchor.START, false);
+      line -= 3.7;
+    }
+    if (!label.ofRoadbed()) {
+      return;
+    }
     double arrow = x + wide - 7;
     page.line(new Point(arrow, y - 11), new Point(arrow, y - 4), ARROW);
     page.line(new Point(arrow, y - 4), new Point(arrow - 2, y - 7), ARROW);
     page.line(new Point(arrow, y - 4), new Point(arrow + 2, y - 7), ARROW);
     page.text("this side up", new Point(arrow + 3, y - 13), 2.4, Anchor.END, false);
-    double line = y - 15.5;
-    for (String text : label.lines()) {
-      double fits = Math.min(3, (wide - 8) / TextWidth.ems(text));
-      page.text(text, new Point(x + 4, line), fits, Anchor.START, false);
-      line -= 4;
-    }
     page.line(new Point(x + 4, y - high + 2), new Point(x + wide - 4, y - high + 2), EDGE);
     page.text("inner edge", new Point(x + wide - 4, y - high + 4.6), 2.4, Anchor.END, false);
   }

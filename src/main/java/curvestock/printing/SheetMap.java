@@ -4,6 +4,7 @@ import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.TextWidth;
 import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
@@ -25,6 +26,9 @@ final class SheetMap {
   private static final Pen PIECE = Pen.of(Ink.CUT, 0.25);
   private static final Pen PIVOT = Pen.of(Ink.CUT, 0.2);
   private static final Pen RIP = new Pen(Ink.CUT, 0.5, "5 1.5");
+
+  /** Steps of the grid in which the roomiest place is looked for. */
+  private static final int GRID = 24;
 
   private final Layout layout;
   private final List<String> labels;
@@ -68,6 +72,10 @@ final class SheetMap {
   private void letters(PieceMarks marks) {
     Point centre = centre(marks);
     double size = Math.max(1.8, Math.min(6, smallSide(marks) * factor / 4));
+    if (marks.arcs().size() != 2) {
+      double fits = 0.85 * smallSide(marks) * factor / TextWidth.boldEms(labels.get(marks.index()));
+      size = Math.max(1.4, Math.min(size, fits));
+    }
     page.text(labels.get(marks.index()), place(centre), size, Anchor.MIDDLE, true);
     for (int i = 0; i < marks.corners().size() && marks.corners().size() <= 8; i++) {
       Point corner = marks.corners().get(i);
@@ -96,7 +104,7 @@ final class SheetMap {
   }
 
   /** On the centre line where there is one, away from the middle where other pivots often lie. */
-  private static Point centre(PieceMarks marks) {
+  private Point centre(PieceMarks marks) {
     if (marks.arcs().size() == 2 && marks.corners().size() == 4) {
       ArcMark a = marks.arcs().get(0);
       ArcMark b = marks.arcs().get(1);
@@ -104,14 +112,10 @@ final class SheetMap {
       double middle = a.middle().minus(a.pivot()).angle();
       return a.pivot().plus(Point.polar(radius, middle + a.sweep() / 5));
     }
-    Point sum = Point.ORIGIN;
-    for (Point corner : marks.corners()) {
-      sum = sum.plus(corner);
-    }
-    for (ArcMark arc : marks.arcs()) {
-      sum = sum.plus(arc.middle());
-    }
-    return sum.times(1.0 / (marks.corners().size() + marks.arcs().size()));
+    // Of an angle or a bend the middle can lie outside.
+    Box sheet = layout.sheet().outline().box();
+    Point inSheet = marks.placement().outline().roomiest(GRID);
+    return inSheet.minus(new Point(sheet.minX(), sheet.minY()));
   }
 
   private static double smallSide(PieceMarks marks) {

@@ -18,7 +18,6 @@ import curvestock.helix.spec.Riser;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
-import curvestock.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -108,6 +107,17 @@ final class HelixLists {
                   + where(block.rows())));
     }
     lines.addAll(table.lines());
+    blocks.blocks().stream()
+        .filter(block -> !block.onBase() && !exactly(block.height(), style).isEmpty())
+        .forEach(
+            block ->
+                item(
+                    block.id()
+                        + " is "
+                        + show(block.height())
+                        + exactly(block.height(), style)
+                        + ": what is rounded away adds up turn by turn, so set the saw's stop by a"
+                        + " stack of them and check the heights below as you build"));
     item(
         "saw: tilt of a sloping end; between turns both ends slope alike, so both sides are equal");
     List<String> slender =
@@ -121,6 +131,18 @@ final class HelixLists {
     blocks
         .withoutRoom()
         .forEach(row -> item("no block at " + name(row) + ": the roadbed lies on what is below"));
+  }
+
+  /** The length in decimals, if the fraction that is printed is not all of it. */
+  static String exactly(Length length, LengthStyle style) {
+    LengthStyle decimals = new LengthStyle(style.unit(), 0);
+    boolean rounded =
+        style.denominator() > 0
+            && Math.abs(
+                    length.in(style.unit()) * style.denominator()
+                        - Math.rint(length.in(style.unit()) * style.denominator()))
+                > 0.1;
+    return rounded ? " (" + decimals.format(length) + ")" : "";
   }
 
   /** Of a block on the base, uphill; between turns the ends are parallel. */
@@ -169,9 +191,13 @@ final class HelixLists {
               + ": "
               + alike.values().stream().map(this::cuts).collect(Collectors.joining(", "))
               + "; "
-              + show(board.left())
-              + " left");
+              + left(board.left()));
     }
+  }
+
+  private String left(Length rest) {
+    String words = style.formatDown(rest);
+    return words.startsWith("0 ") ? "nothing left" : words + " left";
   }
 
   private String cuts(List<Cut> alike) {
@@ -207,11 +233,8 @@ final class HelixLists {
             + style.formatGiven(butt.plate().screwHole()));
   }
 
-  /** In the job's style, millimetres to a tenth: no saw is finer. */
   private String show(Length length) {
-    boolean metric = style.unit() == LengthUnit.MILLIMETRE;
-    return style.format(
-        metric ? Length.ofMillimetres(Math.rint(length.millimetres() * 10) / 10) : length);
+    return style.formatMade(length);
   }
 
   private String across(Length offset) {

@@ -15,6 +15,7 @@ import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.course.Climb;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
@@ -158,11 +159,13 @@ public final class HelixSummary {
     if (others.isEmpty()) {
       lines.add("");
       lines.add(
-          "No other number of turns, radius or width alone makes it work; mend the rules above one"
-              + " by one.");
+          "No other turns, radius or width make it work with all else as stated, nor with tracks"
+              + " and plates mended; mend the rules above one by one.");
       return;
     }
-    heading("What would work, all else as stated and the same climb");
+    heading(
+        "What would work, all else as stated and the same climb of "
+            + style.formatMade(plan.climb().climb()));
     others.forEach(this::remedy);
   }
 
@@ -173,19 +176,28 @@ public final class HelixSummary {
           number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
     }
     GroundPlan ground = other.spec().ground();
-    change(changes, "inner track at", ground.innerTrack(), spec.ground().innerTrack());
+    change(
+        changes, "radius to the roadbed's middle", ground.bedRadius(), spec.ground().bedRadius());
     change(changes, "roadbed as wide as", ground.width(), spec.ground().width());
+    if (ground.trackSpacing().isPresent()) {
+      Length before = spec.ground().trackSpacing().orElseThrow();
+      change(changes, "from track to track", ground.trackSpacing().get(), before);
+    }
+    if (other.spec().construction() instanceof Construction.ButtWithPlate now
+        && spec.construction() instanceof Construction.ButtWithPlate before) {
+      change(changes, "inset of the splice plates", now.plate().inset(), before.plate().inset());
+    }
     if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
       changes.add(other.spec().supports().perTurn() + " supports a turn");
     }
     item(
         String.join(", ", changes)
             + ": "
-            + style.format(other.climb().risePerTurn())
+            + style.formatMade(other.climb().risePerTurn())
             + " a turn, grade "
             + other.trackGrades().get(0)
             + ", "
-            + style.format(other.budgets().get(0).free())
+            + style.formatMade(other.budgets().get(0).free())
             + " free; leaves at "
             + bearing(other.line().bearing(other.climb().ringLength()))
             + tight(other));
@@ -202,7 +214,7 @@ public final class HelixSummary {
 
   private void change(List<String> changes, String what, Length now, Length before) {
     if (Math.abs(now.minus(before).millimetres()) > 1e-9) {
-      changes.add(what + " " + style.format(now) + " (now " + style.format(before) + ")");
+      changes.add(what + " " + style.formatMade(now) + " (now " + style.formatMade(before) + ")");
     }
   }
 
@@ -221,22 +233,22 @@ public final class HelixSummary {
             + (ground.trackRadii().size() == 1 ? "one track at " : "two tracks at ")
             + ground.trackRadii().stream().map(style::format).collect(Collectors.joining(" and "))
             + " radius, roadbed "
-            + style.format(ground.width())
+            + style.formatMade(ground.width())
             + " wide ("
-            + style.format(ground.innerEdge())
+            + style.formatMade(ground.innerEdge())
             + " to "
-            + style.format(ground.outerEdge())
+            + style.formatMade(ground.outerEdge())
             + ")"
-            + (ground.isOval() ? ", straights of " + style.format(ground.straight()) : ""));
+            + (ground.isOval() ? ", straights of " + style.formatMade(ground.straight()) : ""));
     item(
         "climbs "
-            + style.format(climb.climb())
+            + style.formatMade(climb.climb())
             + " in "
             + number(climb.turns())
             + " turns, "
             + (ground.direction() == Direction.CLOCKWISE ? "clockwise" : "counter-clockwise")
             + ", "
-            + style.format(climb.risePerTurn())
+            + style.formatMade(climb.risePerTurn())
             + " a turn; enters at "
             + bearing(-spec.bottom().leadIn().millimetres())
             + ", leaves at "
@@ -244,7 +256,7 @@ public final class HelixSummary {
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       item(
           "track at "
-              + style.format(ground.trackRadii().get(i))
+              + style.formatMade(ground.trackRadii().get(i))
               + ": grade "
               + plan.trackGrades().get(i)
               + ", like about "
@@ -256,11 +268,11 @@ public final class HelixSummary {
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
     item(
         "takes up "
-            + (ground.isOval() ? style.format(outer.plus(ground.straight())) + " by " : "")
-            + style.format(outer)
+            + (ground.isOval() ? style.formatMade(outer.plus(ground.straight())) + " by " : "")
+            + style.formatMade(outer)
             + (ground.isOval() ? "" : " across")
             + " without the leads; "
-            + style.format(ground.innerEdge().minus(spec.beyondEdges()).times(2))
+            + style.formatMade(ground.innerEdge().minus(spec.beyondEdges()).times(2))
             + " clear inside");
     weights();
   }
@@ -290,6 +302,11 @@ public final class HelixSummary {
 
   /** A length too long for a ruler: feet, or metres. */
   private String far(Length length) {
+    return far(length, style);
+  }
+
+  /** A long way, in feet or metres. */
+  static String far(Length length, LengthStyle style) {
     LengthUnit unit = style.unit().isImperial() ? LengthUnit.FOOT : LengthUnit.METRE;
     return rounded(length.in(unit), 1) + " " + unit.symbol();
   }
@@ -333,9 +350,9 @@ public final class HelixSummary {
                   + ": the straight lies "
                   + (end == End.BOTTOM ? "under" : "over")
                   + " the ring for "
-                  + style.format(clearance.overlapLength())
+                  + style.formatMade(clearance.overlapLength())
                   + "; at least "
-                  + style.format(clearance.free(Length.ZERO))
+                  + style.formatMade(clearance.free(Length.ZERO))
                   + " free there, nothing hanging below"
               : place + ": no turn lies over another here");
     }
@@ -359,6 +376,13 @@ public final class HelixSummary {
                     .map(joint -> joint.name() + " at " + bearing(joint.at()))
                     .collect(Collectors.joining(", ")));
       }
+    }
+    if (spec.construction() instanceof Construction.HalfLap halved) {
+      item(
+          "each lap is "
+              + style.formatGiven(halved.lap())
+              + " long; cut half the thickness away above at a piece's upper end and below at its"
+              + " lower one, so that each piece is laid on the one before");
     }
   }
 
@@ -395,7 +419,8 @@ public final class HelixSummary {
               + " heights; "
               + most.count()
               + " of them are alike, "
-              + style.format(most.height())
+              + style.formatMade(most.height())
+              + HelixLists.exactly(most.height(), style)
               + (most.onBase() ? " on the base" : " between turns")
               + String.format(
                   Locale.ROOT,
@@ -410,9 +435,9 @@ public final class HelixSummary {
               + " rods "
               + rods.thread().name()
               + ", "
-              + style.format(lengths.first())
+              + style.formatMade(lengths.first())
               + " to "
-              + style.format(lengths.last())
+              + style.formatMade(lengths.last())
               + " long, "
               + rodPlan.nuts()
               + " nuts and "
@@ -427,7 +452,7 @@ public final class HelixSummary {
           place
               + ": "
               + rows.stream()
-                  .map(row -> row.station().name() + " " + style.format(row.underside()))
+                  .map(row -> row.station().name() + " " + style.formatMade(row.underside()))
                   .collect(Collectors.joining(", ")));
     }
   }

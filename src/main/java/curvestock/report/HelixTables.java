@@ -4,6 +4,7 @@ import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Joint;
+import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
@@ -131,7 +132,10 @@ public final class HelixTables {
             "lower piece",
             "upper piece",
             "plates",
-            "screws");
+            "screws",
+            "lower piece cut away",
+            "upper piece cut away");
+    boolean halved = report.plan().spec().construction() instanceof Construction.HalfLap;
     List<ScheduleRow> rows = report.plan().schedule().rows();
     for (Joint joint : report.plan().joints().all()) {
       ScheduleRow below =
@@ -157,7 +161,9 @@ public final class HelixTables {
           butt ? "1" : construction instanceof Construction.PlatesBeside ? "2" : "0",
           construction instanceof Construction.ButtWithPlate plate
               ? Integer.toString(2 * plate.plate().screwsEachSide())
-              : "0");
+              : "0",
+          halved ? LapEnd.UPPER.side() : "",
+          halved ? LapEnd.LOWER.side() : "");
     }
     return csv.toString();
   }

@@ -55,6 +55,35 @@ public final class MachineNotes {
   /** In one sentence what the files for machines are, for title blocks. */
   public static String size(Job job) {
     Length kerf = job.cutting().kerf();
+    String lines =
+        job.machine()
+            .linesWithin()
+            .map(
+                within ->
+                    " In them arcs are straight lines that stray at most "
+                        + both(job.style(), within)
+                        + ".")
+            .orElse("");
+    return outlines(job, kerf) + lines;
+  }
+
+  /** A caution where a cut along the margin would leave the sheet; empty if none would. */
+  static Optional<String> overTheEdge(Job job) {
+    Length half = job.cutting().kerf().times(0.5);
+    Length margin = job.cutting().margin();
+    return margin.compareTo(half) >= 0
+        ? Optional.empty()
+        : Optional.of(
+            "The margin of "
+                + job.style().formatGiven(margin)
+                + " is less than half the kerf of "
+                + job.style().formatGiven(job.cutting().kerf())
+                + ": cuts of pieces beside the sheet's edge run over it. Give a `margin:` of "
+                + job.style().formatUp(half)
+                + " or more if your tool must stay on the sheet.");
+  }
+
+  private static String outlines(Job job, Length kerf) {
     return job.machine().isOffset()
         ? "The files for machines are not this size: their outlines are grown by half the kerf, "
             + both(job.style(), kerf.times(0.5))
@@ -119,6 +148,7 @@ public final class MachineNotes {
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
     lines.add("- Kerf of this job: " + both(style, job.cutting().kerf()) + ".");
+    overTheEdge(job).ifPresent(words -> lines.addAll(Paragraph.lines("- ", "CAUTION: " + words)));
   }
 
   private void operations() {
@@ -141,7 +171,7 @@ public final class MachineNotes {
   private static String meaning(Operation operation) {
     return switch (operation) {
       case CUT -> "cut through";
-      case MARK -> "draw or score: centre lines";
+      case MARK -> "draw or score: centre lines; for a helix supports, laps and screws";
       case LABEL -> "engrave: numbers; the foot of a number is towards the inner edge";
       case TAB -> "do not cut: where tabs are proposed";
       case SHEET -> "do not cut: edge of the sheet, defects";

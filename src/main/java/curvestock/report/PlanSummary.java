@@ -35,6 +35,7 @@ public final class PlanSummary {
     job.structure()
         .map(order -> new HelixReport(job, order, Optional.of(plan), false))
         .ifPresent(report -> lines.addAll(HelixSummary.warnings(report)));
+    MachineNotes.overTheEdge(job).ifPresent(lines::add);
     lines.add("");
     pieces(lines);
     lines.addAll(new BuyLines(plan).lines());

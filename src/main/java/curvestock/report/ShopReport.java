@@ -155,8 +155,8 @@ public final class ShopReport {
               + ", like about "
               + report.plan().equivalentGrades().get(i)
               + " on the straight (an estimate of the curve's drag); "
-              + style.format(report.plan().trackLengths().get(i))
-              + " of track.");
+              + HelixSummary.far(report.plan().trackLengths().get(i), style)
+              + " of track on the ring.");
     }
   }
 

@@ -104,10 +104,11 @@ public record Length(double millimetres) implements Comparable<Length> {
   }
 
   /**
-   * The length in millimetres, for messages; use {@link LengthStyle} where a person chose the unit.
+   * The length in millimetres and in inches, for messages that do not know the reader's unit; use
+   * {@link LengthStyle} where a person chose one.
    */
   @Override
   public String toString() {
-    return LengthStyle.METRIC.format(this);
+    return LengthStyle.METRIC.format(this) + " (" + LengthStyle.INCH_DECIMALS.format(this) + ")";
   }
 }

@@ -69,6 +69,28 @@ public record LengthStyle(LengthUnit unit, int denominator) {
     return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
   }
 
+  /**
+   * As {@link #format}, but millimetres to a tenth at most: for what was worked out, of which no
+   * saw, rule or rod can make more.
+   */
+  public String formatMade(Length length) {
+    boolean millimetres = unit == LengthUnit.MILLIMETRE;
+    return format(
+        millimetres ? Length.ofMillimetres(Math.round(length.millimetres() * 10) / 10.0) : length);
+  }
+
+  /**
+   * As {@link #formatMade}, but never less than stated: rounded up to the style's fraction, or to a
+   * hundredth of an inch or a tenth of a millimetre. For what is needed at least.
+   */
+  public String formatUp(Length length) {
+    boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
+    double steps = denominator > 0 ? denominator : inches ? 100 : 10;
+    double value = inches ? length.inches() : length.millimetres();
+    double whole = Math.ceil(value * steps - WHOLE_STEP) / steps;
+    return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
+  }
+
   /** As {@link #format}, without the unit. */
   public String number(Length length) {
     double value = length.in(unit);

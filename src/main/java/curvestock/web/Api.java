@@ -124,7 +124,7 @@ final class Api {
         hand == null || hand.isNull()
             ? Optional.empty()
             : Optional.of(HandWork.layouts(hand, job.get()));
-    Work work = new PlanWork(newId(), job.get(), byHand);
+    Work work = new PlanWork(newId(), job.get(), works.shared(), byHand);
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -181,6 +181,7 @@ final class Api {
     if (!packing.tryAcquire()) {
       throw new ServiceUnavailableResponse("another packet is being made; try again in a moment");
     }
+    works.shared().pause().begin();
     try {
       Plan chosen =
           hand == null || hand.isNull()
@@ -194,6 +195,7 @@ final class Api {
     } catch (IllegalArgumentException | WrongLayoutException e) {
       problem(ctx, e.getMessage());
     } finally {
+      works.shared().pause().end();
       packing.release();
     }
   }

@@ -22,7 +22,7 @@ final class ImproveWork extends Work {
    * @param basis its plan
    */
   ImproveWork(String id, Work former, Plan basis, List<LaidByHand> sheets) {
-    super(id, former.job());
+    super(id, former.job(), former.shared());
     this.basis = basis;
     this.sheets = sheets;
     former.helix().ifPresent(this::keep);
@@ -31,9 +31,15 @@ final class ImproveWork extends Work {
   }
 
   @Override
+  void atOnce() {
+    // Nothing can be said before the pieces are laid.
+  }
+
+  @Override
   void answer() {
+    progress().stage("Laying anew round the pinned pieces");
     int best = improve(Effort.QUICK, Integer.MAX_VALUE);
-    if (best > 1 && job().search().effort() != Effort.QUICK && !isStopped()) {
+    if (best > 1 && job().search().effort() != Effort.QUICK && !progress().stopped()) {
       improve(job().search().effort(), best);
     }
   }

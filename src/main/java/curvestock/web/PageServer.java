@@ -1,5 +1,10 @@
 package curvestock.web;
 
+import curvestock.app.Workshop;
+import curvestock.job.DefaultJob;
+import curvestock.job.Job;
+import curvestock.packing.Packers;
+import curvestock.plan.PlanListener;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
@@ -28,13 +33,14 @@ public final class PageServer implements AutoCloseable {
       Pattern.compile("application/json(\\s*;\\s*charset=\"?utf-8\"?)?", Pattern.CASE_INSENSITIVE);
 
   private final Binding binding;
-  private final Works works = new Works();
+  private final Works works;
   private final CountDownLatch ended = new CountDownLatch(1);
   private final Api api;
   private final Javalin javalin;
 
-  private PageServer(Binding binding) {
+  private PageServer(Binding binding, Packers packers) {
     this.binding = binding;
+    this.works = new Works(packers);
     boolean own = binding.token().isEmpty();
     this.api = new Api(works, own ? Optional.of(ended::countDown) : Optional.empty());
     this.javalin = Javalin.create(this::configure);
@@ -47,7 +53,12 @@ public final class PageServer implements AutoCloseable {
    * @throws BindException if the port is taken or the address is not this machine's
    */
   public static PageServer start(Binding binding) throws BindException {
-    PageServer server = new PageServer(binding);
+    return start(binding, Packers.FORGETFUL);
+  }
+
+  /** The same, with packers that may remember what was packed in earlier runs. */
+  public static PageServer start(Binding binding, Packers packers) throws BindException {
+    PageServer server = new PageServer(binding, packers);
     try {
       server.javalin.start(binding.address(), binding.port());
     } catch (JavalinException e) {
@@ -57,6 +68,16 @@ public final class PageServer implements AutoCloseable {
       throw told;
     }
     return server;
+  }
+
+  /** Makes ready what the first visitor will ask for, while his browser still opens. */
+  public void warmUp() {
+    works.prepare(
+        () -> {
+          Job job = DefaultJob.read();
+          Workshop.helix(job, false, PlanListener.NONE);
+          Workshop.glance(job);
+        });
   }
 
   private void configure(JavalinConfig config) {

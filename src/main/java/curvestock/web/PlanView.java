@@ -16,6 +16,7 @@ import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
+import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -57,21 +58,31 @@ final class PlanView {
 
   /** What a glance shows: one sheet, its pieces merely counted. */
   static ObjectNode of(Job job, Glance glance) {
+    ObjectNode root = of(job, glance.layout());
+    int sheets = glance.sheets();
+    Money each = glance.layout().sheet().price();
+    root.put("about", sheets);
+    root.put(
+        "cost", each.equals(Money.ZERO) ? "on hand" : each.times(sheets).format(job.currency()));
+    root.put(
+        "words",
+        ("A regular pattern lays %d pieces (%s) on one sheet: the whole job takes about %d %s."
+                + " The search goes on for better.")
+            .formatted(
+                glance.layout().placements().size(),
+                glance.demand().piece().name(),
+                sheets,
+                sheets == 1 ? "sheet" : "sheets"));
+    return root;
+  }
+
+  /** One sheet with its pieces merely counted. */
+  static ObjectNode of(Job job, Layout layout) {
     PlanView view = new PlanView(job);
-    Layout layout = glance.layout();
     List<String> labels =
         IntStream.rangeClosed(1, layout.placements().size()).mapToObj(Integer::toString).toList();
     view.kinds(List.of(layout), List.of(labels));
     view.sheet(view.root.putArray("sheets").addObject(), layout, labels);
-    view.root.put("about", glance.sheets());
-    view.root.put(
-        "words",
-        "A regular pattern lays %s x %s on one sheet; the whole job takes about %s %s."
-            .formatted(
-                layout.placements().size(),
-                glance.demand().piece().name(),
-                glance.sheets(),
-                glance.sheets() == 1 ? "sheet" : "sheets"));
     return view.root;
   }
 

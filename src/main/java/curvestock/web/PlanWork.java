@@ -6,42 +6,56 @@ import curvestock.compare.Question;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
+import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.report.HelixReport;
+import curvestock.units.Money;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
  * The answer to a job: the helix and a glance at once, then a quick plan, the comparison of segment
- * sizes, and the plan at the job's own effort.
+ * sizes, the plan at the job's own effort, and how far the comparison holds.
  */
 final class PlanWork extends Work {
 
   private final Optional<List<Layout>> byHand;
+  private final Fuller fuller = new Fuller(job());
 
   /**
    * @param byHand layouts that the user has laid himself; the search then leaves them alone
    */
-  PlanWork(String id, Job job, Optional<List<Layout>> byHand) {
-    super(id, job);
+  PlanWork(String id, Job job, Shared shared, Optional<List<Layout>> byHand) {
+    super(id, job, shared);
     this.byHand = byHand;
   }
 
   @Override
-  void answer() throws Infeasible {
+  void atOnce() {
     tellHelix();
-    Workshop.glance(job())
-        .ifPresent(glance -> events().tell("glance", Json.text(PlanView.of(job(), glance))));
-    Plan quick = Workshop.plan(at(Effort.QUICK), progress());
+    Optional<Glance> glance = Workshop.glance(job());
+    glance.ifPresent(
+        found -> {
+          fuller.known(found.layout());
+          events().tell("glance", Json.text(PlanView.of(job(), found)));
+        });
+  }
+
+  @Override
+  void answer() throws Infeasible {
+    progress().stage("A quick plan first");
+    progress().onFuller(this::tellFuller);
+    Plan quick = Workshop.plan(at(Effort.QUICK), progress(), shared().packers());
     tell(quick, byHand.isPresent() ? "basis" : "quick", "");
     if (byHand.isPresent()) {
       tellByHand(quick, byHand.get());
     }
-    compare();
-    if (byHand.isEmpty() && job().search().effort() != Effort.QUICK && !isStopped()) {
+    if (job().helix().isPresent() && !progress().stopped()) {
+      compare(quick);
+    } else {
       deepen(quick);
     }
   }
@@ -54,6 +68,10 @@ final class PlanWork extends Work {
     }
   }
 
+  private void tellFuller(Layout layout) {
+    fuller.view(layout).ifPresent(view -> events().tell("fuller", Json.text(view)));
+  }
+
   private void tellByHand(Plan basis, List<Layout> layouts) {
     try {
       tell(Workshop.byHand(basis, layouts), "hand", "");
@@ -62,25 +80,54 @@ final class PlanWork extends Work {
     }
   }
 
-  private void compare() {
-    if (job().helix().isEmpty() || isStopped()) {
-      return;
-    }
+  /** The longer search comes as soon as the choices are known, before how far they hold. */
+  private void compare(Plan quick) {
+    progress().stage("Now the other sizes of pieces");
+    progress()
+        .onChoices(
+            choices -> {
+              tellSizes(choices);
+              deepen(quick);
+              progress().stage("Last, how far the choice of sizes holds");
+            });
     try {
-      Comparison found = Workshop.compare(at(Effort.QUICK), Question.PLAIN, progress());
-      keep(found);
-      events().tell("sizes", Json.text(SizesView.of(found)));
+      tellSizes(Workshop.compare(at(Effort.QUICK), Question.PLAIN, progress(), shared().packers()));
     } catch (Infeasible e) {
-      progress().step("no segment sizes compared: " + e.getMessage());
+      progress().step("no sizes compared: " + e.getMessage());
+      deepen(quick);
     }
   }
 
-  private void deepen(Plan quick) throws Infeasible {
-    Plan deep = Workshop.plan(job(), progress());
-    if (!isWorse(deep, quick)) {
-      String word = job().search().effort().name().toLowerCase(Locale.ROOT);
-      tell(deep, word, Gain.words(quick, deep, job().currency()));
+  private void tellSizes(Comparison found) {
+    keep(found);
+    events().tell("sizes", Json.text(SizesView.of(found)));
+  }
+
+  private void deepen(Plan quick) {
+    Effort effort = job().search().effort();
+    if (byHand.isPresent() || effort == Effort.QUICK || progress().stopped()) {
+      return;
     }
+    if (isProvenBest(quick)) {
+      tell(quick, "quick", "A longer search could gain nothing: that is proven.");
+      return;
+    }
+    progress().stage("Now the longer search");
+    try {
+      Plan deep = Workshop.plan(job(), progress(), shared().packers());
+      if (!isWorse(deep, quick)) {
+        String word = effort.name().toLowerCase(Locale.ROOT);
+        tell(deep, word, Gain.words(quick, deep, job().currency()));
+      }
+    } catch (Infeasible e) {
+      // Broken off before it had as much as the quick plan, which stands.
+      progress().step(e.getMessage());
+    }
+  }
+
+  private static boolean isProvenBest(Plan plan) {
+    return plan.purchase().gap().equals(Money.ZERO)
+        && plan.purchase().bound().sheets() >= plan.purchase().sheets();
   }
 
   /** A search that was stopped early may end with less than the quick one. */

@@ -1,23 +1,41 @@
 package curvestock.web;
 
 import curvestock.compare.CompareListener;
+import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
+import curvestock.layout.Layout;
 import java.util.List;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 
-/** Tells a page how far a search has come: a few times a second; the searches tell far oftener. */
+/**
+ * Tells a page how far a search has come: a few times a second; the searches tell far oftener. A
+ * computation that was cancelled ends here, by {@link GivenUp}; one that shall end with the best so
+ * far is asked to stop.
+ */
 final class Progress implements CompareListener {
 
   private static final long PAUSE_NANOS = 250_000_000;
 
   private final WorkEvents events;
+  private final Pause pause;
+  private final BooleanSupplier cancelled;
   private final BooleanSupplier stopped;
   private long begun = System.nanoTime();
   private long lastTold;
+  private String stage = "";
   private String step = "";
 
-  Progress(WorkEvents events, BooleanSupplier stopped) {
+  /** How much of the whole stage is done, where that is told; else below 0. */
+  private double whole = -1;
+
+  private Consumer<Layout> onFuller = layout -> {};
+  private Consumer<Comparison> onChoices = comparison -> {};
+
+  Progress(WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
     this.events = events;
+    this.pause = pause;
+    this.cancelled = cancelled;
     this.stopped = stopped;
   }
 
@@ -29,8 +47,26 @@ final class Progress implements CompareListener {
     return (System.nanoTime() - begun) / 1_000_000;
   }
 
+  /** What the following steps are for, in plain words. */
+  void stage(String words) {
+    stage = words;
+    whole = -1;
+    step("");
+  }
+
+  /** Who hears of fuller layouts. */
+  void onFuller(Consumer<Layout> hear) {
+    onFuller = hear;
+  }
+
+  /** Who hears of choices compared, before it is known how far they hold. */
+  void onChoices(Consumer<Comparison> hear) {
+    onChoices = hear;
+  }
+
   @Override
   public void step(String what) {
+    goOn();
     step = what;
     tell(0, 1);
   }
@@ -44,17 +80,42 @@ final class Progress implements CompareListener {
 
   private void tell(long done, long budget) {
     lastTold = System.nanoTime();
-    double share = Math.min(1, (double) done / budget);
-    events.tell("progress", Json.text(Json.object().put("step", step).put("share", share)));
+    double share = whole >= 0 ? whole : Math.min(1, (double) done / budget);
+    events.tell(
+        "progress",
+        Json.text(Json.object().put("stage", stage).put("step", step).put("share", share)));
+  }
+
+  @Override
+  public void overall(double share) {
+    whole = share;
   }
 
   @Override
   public boolean stopped() {
+    goOn();
     return stopped.getAsBoolean();
+  }
+
+  private void goOn() {
+    pause.pass(cancelled);
+    if (cancelled.getAsBoolean()) {
+      throw new GivenUp();
+    }
+  }
+
+  @Override
+  public void found(Layout fuller) {
+    onFuller.accept(fuller);
   }
 
   @Override
   public void firstLook(List<FirstLook> looks) {
     events.tell("looks", Json.text(SizesView.of(looks)));
+  }
+
+  @Override
+  public void choices(Comparison soFar) {
+    onChoices.accept(soFar);
   }
 }

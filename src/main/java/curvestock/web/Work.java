@@ -12,7 +12,8 @@ import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
  * One computation for one client: runs once, tells every answer as soon as it is there, and can be
- * cancelled, or ended with the best so far.
+ * cancelled, or ended with the best so far. What needs no search is answered first, even while the
+ * searches of others hold all places.
  */
 abstract class Work implements Runnable {
 
@@ -21,21 +22,28 @@ abstract class Work implements Runnable {
 
   private final String id;
   private final Job job;
+  private final Shared shared;
   private final WorkEvents events = new WorkEvents();
   private final AtomicBoolean cancelled = new AtomicBoolean();
   private final AtomicBoolean enough = new AtomicBoolean();
-  private final Progress progress = new Progress(events, this::isStopped);
+  private final Progress progress;
+  private boolean begun;
 
   private volatile HelixReport helix;
   private volatile Plan plan;
   private volatile Comparison comparison;
 
-  Work(String id, Job job) {
+  Work(String id, Job job, Shared shared) {
     this.id = id;
     this.job = job;
+    this.shared = shared;
+    this.progress = new Progress(events, shared.pause(), cancelled::get, this::isStopped);
   }
 
-  /** What is computed; each part is told when it is there. */
+  /** What can be said at once. */
+  abstract void atOnce();
+
+  /** What is computed after that; each part is told when it is there. */
   abstract void answer() throws Infeasible;
 
   final String id() {
@@ -44,6 +52,10 @@ abstract class Work implements Runnable {
 
   final Job job() {
     return job;
+  }
+
+  final Shared shared() {
+    return shared;
   }
 
   final WorkEvents events() {
@@ -90,13 +102,31 @@ abstract class Work implements Runnable {
     enough.set(true);
   }
 
-  final boolean isStopped() {
+  private boolean isStopped() {
     return cancelled.get() || enough.get() || progress.millis() > LONGEST_MILLIS;
+  }
+
+  /** Tells what can be said at once, if that was not done yet. */
+  final void begin() {
+    try {
+      beginOnce();
+    } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      fail(e);
+    }
+  }
+
+  /** Whoever comes second waits for the first. */
+  private synchronized void beginOnce() {
+    if (!begun && !cancelled.get()) {
+      begun = true;
+      atOnce();
+    }
   }
 
   @Override
   public final void run() {
-    if (cancelled.get()) {
+    begin();
+    if (cancelled.get() || events.isOver()) {
       return;
     }
     progress.begin();
@@ -108,6 +138,14 @@ abstract class Work implements Runnable {
       e.getMessage().lines().forEach(refusal.withArray("sentences")::add);
       events.end("refused", Json.text(refusal));
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
+      fail(e);
+    }
+  }
+
+  private void fail(Throwable e) {
+    // One that was cancelled is left by an exception; what its other threads say of that is no
+    // news.
+    if (!cancelled.get()) {
       // Told to the page and on the terminal: a fault must not be swallowed by a worker thread.
       System.err.println("Curvestock failed by a fault of its own: " + e);
       events.end("failed", Json.text(Json.object().put("message", e.toString())));

@@ -49,6 +49,10 @@ final class WorkEvents {
     listeners.remove(listener);
   }
 
+  synchronized boolean isOver() {
+    return last != null;
+  }
+
   /** Whether more is to be told and nobody listens. */
   synchronized boolean isUnheard() {
     return last == null && listeners.isEmpty();

@@ -16,6 +16,16 @@ let asked = 0;
 let plan = null;
 let helix = null;
 let cutShort = false;
+/** The last question on its way: the next one waits for it, so that they reach the program in order. */
+let posting = Promise.resolve();
+
+async function post(mine, question) {
+  await posting.catch(() => {});
+  if (mine !== asked) return null;
+  posting = question();
+  const answer = await posting;
+  return mine === asked ? answer : null;
+}
 
 /** The answer in one line, also where the page is too narrow to show it beside the questions. */
 function headline(words) {
@@ -25,6 +35,11 @@ function headline(words) {
 
 /** The computation whose answer is shown, if there is one with a plan. */
 export const current = () => (plan ? work : null);
+
+/** Whether what is shown is the answer to what is asked: what comes from before is drawn pale. */
+function fresh(is) {
+  document.body.dataset.fresh = is ? "yes" : "no";
+}
 
 function progress(words, share) {
   byId("step").textContent = words;
@@ -39,9 +54,14 @@ export async function ask() {
   const mine = ++asked;
   hush();
   document.body.dataset.state = "asking";
+  fresh(false);
+  // What is shown still is the former answer, which must not be taken for this one's.
+  plan = null;
+  delete byId("packet-words").dataset.told;
+  offerPacket();
   let started;
   try {
-    started = await server.work(job(), state().hand);
+    started = await post(mine, () => server.work(job(), state().hand));
   } catch (refusal) {
     if (mine !== asked) return;
     // A layout by hand that no longer belongs to the job must not stand in its way.
@@ -50,15 +70,16 @@ export async function ask() {
       return;
     }
     document.body.dataset.state = "wrong";
+    headline("Something is to be mended first");
     showProblems(refusal.problems.length ? refusal.problems : [{ path: "", message: refusal.message }]);
     progress("Waiting for the marked questions to be mended. Below is still the former answer.", null);
-    say(refusal.problems.length + " things to mend");
+    const count = Math.max(1, refusal.problems.length);
+    say(count === 1 ? "one thing to mend" : count + " things to mend");
     return;
   }
-  if (mine !== asked) return;
+  if (!started) return;
   showProblems([]);
   work = started.id;
-  plan = null;
   cutShort = false;
   progress("Looking …", 0);
   const told = {};
@@ -77,8 +98,12 @@ async function improve(sheets) {
   hush();
   document.body.dataset.state = "asking";
   try {
-    work = (await server.improve(from, sheets)).id;
+    const started = await post(mine, () => server.improve(from, sheets));
+    if (!started) return;
+    work = started.id;
   } catch (refusal) {
+    if (mine !== asked) return;
+    document.body.dataset.state = "failed";
     progress(refusal.message, null);
     return;
   }
@@ -101,15 +126,22 @@ function hear(name, news, told) {
       showHelix(true);
       break;
     case "glance":
+      fresh(true);
       if (!helix || !told.helix) showHelix(false);
       if (!state().hand) {
-        headline(`about ${news.about} ${news.about === 1 ? "sheet" : "sheets"}`);
+        headline(`about ${news.about} ${news.about === 1 ? "sheet" : "sheets"}, ${news.cost}`);
         byId("bound").textContent = news.words;
         byId("gained").textContent = "";
         showPlan({ ...news, stage: undefined });
       }
       break;
+    case "fuller":
+      // Drawn while there is nothing better; a whole plan is not taken away for one sheet of it.
+      byId("gained").textContent = news.words;
+      if (!told.plan && !state().hand) showPlan({ ...news, stage: undefined });
+      break;
     case "plan":
+      fresh(true);
       if (!told.helix) showHelix(false);
       plan = news;
       showAnswer(news);
@@ -136,7 +168,7 @@ function hear(name, news, told) {
       showSizes(news, work, segment());
       break;
     case "progress":
-      progress(news.step + " …", news.share);
+      progress([news.stage, news.step].filter(Boolean).join(": ") + " …", news.share);
       break;
     case "done":
       document.body.dataset.state = "done";
@@ -144,12 +176,17 @@ function hear(name, news, told) {
       say("answer complete: " + byId("cost").textContent);
       break;
     case "refused":
+      fresh(true);
       document.body.dataset.state = "refused";
       progress("It cannot be cut from these sheets.", null);
       headline("Not from these sheets");
       byId("bound").textContent = "";
       show(byId("gained"), news.sentences.map((words) => h("span", { class: "sentence" }, words + " ")));
       show(byId("sheets"));
+      break;
+    case "cancelled":
+      document.body.dataset.state = "failed";
+      progress("This search was given up: the same page asked again elsewhere. Reload to ask anew.", null);
       break;
     case "failed":
       document.body.dataset.state = "failed";
@@ -192,6 +229,8 @@ export function offerPacket() {
   const button = byId("packet");
   const wrong = state().hand && !handHolds();
   button.disabled = !plan || Boolean(wrong);
+  // What was said of a packet stays until something else is asked.
+  if (byId("packet-words").dataset.told && !wrong) return;
   byId("packet-words").textContent = wrong
     ? "Some pieces lie too near or over an edge: mend that first."
     : "Drawings for the saw, the schedule, the lists: every drawing is checked before you get it.";

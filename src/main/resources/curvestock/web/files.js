@@ -24,6 +24,13 @@ export function tell(words) {
   say(words);
 }
 
+/** Says it beside the button that was pressed, and to people who hear the page. */
+function beside(words) {
+  byId("packet-words").textContent = words;
+  byId("packet-words").dataset.told = "yes";
+  say(words);
+}
+
 /** Opens a job file that the user chose on his machine. */
 export async function openFile(file) {
   if (!file) return;
@@ -57,13 +64,13 @@ export async function takePacket() {
   const id = current();
   if (!id) return;
   button.disabled = true;
-  tell("Drawing and checking every sheet; this takes a moment …");
+  beside("Drawing and checking every sheet: some seconds. The search waits meanwhile …");
   try {
     const { text } = await server.save(job(), state().original);
     give(await server.packet(id, state().hand, text), fileName("-packet.zip"));
-    tell("The packet is where your browser puts downloads. Read its summary and the cautions before you cut.");
+    beside("The packet is where your browser puts downloads. Begin with its README.txt; read the cautions before you cut.");
   } catch (refusal) {
-    tell("No packet: " + refusal.message);
+    beside("No packet: " + refusal.message);
   } finally {
     button.disabled = false;
   }

@@ -43,6 +43,9 @@ export function kept(text, tree) {
   return typed !== "" && BARE.test(typed) && tree.units !== unit ? typed + " " + unit : typed;
 }
 
+/** The unit of a number that stands without one; nothing for a text that says its unit itself. */
+export const unitOf = (text) => (text === "" || BARE.test(text) ? shownUnit() : "");
+
 /** Millimetres as a text in the unit shown, for places that a pointer found. */
 export function fromMillimetres(value, tree) {
   return shownUnit(tree) === "in" ? Math.round((value / 25.4) * 16) / 16 + " in" : Math.round(value) + " mm";

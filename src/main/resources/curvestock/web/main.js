@@ -56,7 +56,7 @@ function setUpTools(first) {
   });
   new IntersectionObserver(([seen]) => {
     document.body.dataset.answer = seen.isIntersecting ? "seen" : "";
-  }).observe(byId("answer"));
+  }).observe(byId("sum"));
   document.addEventListener("judged", offerPacket);
   matchMedia("(prefers-color-scheme: dark)").addEventListener("change", paint);
 }

@@ -12,6 +12,7 @@ function specs(n, sheet) {
     { path: at("name"), label: "Called", kind: "text" },
     sheet.corners === undefined ? { path: at("size"), label: "Size", kind: "length", list: "sheet-sizes", hint: "Two sides." } : null,
     { path: at("thickness"), label: "Thickness, measured", kind: "length" },
+    sheet["nominal-thickness"] === undefined ? null : { path: at("nominal-thickness"), label: "Thickness, as sold", kind: "length", hint: "As it is written on the shelf." },
     { path: at("price"), label: "Price of one", kind: "text", inputmode: "decimal", when: (j) => get(j, at("on-hand")) !== "true" },
     { path: at("on-hand"), label: "It is here already", kind: "flag" },
     { path: at("available"), label: "How many there are", kind: "text", inputmode: "numeric", hint: "Left empty: any number of a sheet that is bought, else one." },
@@ -22,7 +23,7 @@ function specs(n, sheet) {
 export function renderPlywood(usual, register, fieldFor, forget) {
   const box = byId("plywood");
   const sheets = Array.isArray(job().sheets) ? job().sheets : [];
-  const shape = sheets.map((sheet) => (sheet.corners ? "c" + sheet.corners.length : "s") + (sheet.defects?.length ?? 0)).join();
+  const shape = sheets.map((sheet) => (sheet.corners ? "c" + sheet.corners.length : "s") + (sheet.defects?.length ?? 0) + (sheet["nominal-thickness"] === undefined ? "" : "n")).join();
   if (shape === drawn && box.firstChild) return;
   drawn = shape;
   const cards = sheets.map((sheet, i) => card(sheet, i, sheets.length, register, fieldFor));

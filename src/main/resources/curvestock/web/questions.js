@@ -3,7 +3,7 @@
 
 import { byId, h, show } from "./elements.js";
 import { alter, get, job, set, shownUnit } from "./state.js";
-import { kept, learn, shown } from "./lengths.js";
+import { kept, learn, shown, unitOf } from "./lengths.js";
 import { sketch } from "./sketches.js";
 import { renderPlywood } from "./plywood.js";
 
@@ -32,8 +32,8 @@ const GROUPS = [
     sketch: "trains",
     fields: [
       { path: helix("scale"), label: "Scale", kind: "choice", options: [["", "not said"], ...SCALES.map((s) => [s, s])], suggest: allUsual },
-      { path: helix("tracks"), label: "Tracks", kind: "choice", options: [["", "one"], ["2", "two, side by side"]] },
-      { path: helix("track-spacing"), label: "Between the two tracks", kind: "length", when: (j) => get(j, helix("tracks")) === "2", hint: "Centre to centre. Left empty: by published table." },
+      { path: helix("tracks"), label: "Tracks", kind: "choice", options: [["", "one"], ["2", "two, side by side"]], also: widthFollows },
+      { path: helix("track-spacing"), label: "Between the two tracks", kind: "length", when: (j) => get(j, helix("tracks")) === "2", hint: "Centre to centre. Left empty: by published table.", suggest: suggestion("spacing", (known) => `usual: ${pick(known)}`) },
       {
         path: helix("trains.tallest"), label: "Tallest car", kind: "length", hint: "From the rail's top to its roof.",
         suggest: suggestion("tallest", (known) => `often ${pick(known)}`),
@@ -44,7 +44,7 @@ const GROUPS = [
     title: "How high, how wide?",
     sketch: "climb",
     fields: [
-      { path: helix("climb"), label: "Height to climb", kind: "length", hint: "From the lower track to the upper one." },
+      { path: helix("climb"), label: "Height to climb", kind: "length", hint: "From the lower track to the upper one.", suggest: usualClimb },
       {
         path: "second", label: "And you know …", kind: "custom", build: secondKnown,
       },
@@ -126,6 +126,46 @@ const GROUPS = [
   },
 ];
 
+/** A roadbed of the usual width for one track gets that for two, and the other way round. */
+function widthFollows(tree) {
+  const known = scaleUsual();
+  const [one, two] = [known?.width, known?.width2];
+  const now = get(tree, helix("width"));
+  const same = (text) => text === now || text === `${now} ${tree.units}`;
+  if (get(tree, helix("tracks")) === "2" && one?.some(same)) set(tree, helix("width"), pick(two));
+  else if (get(tree, helix("tracks")) !== "2" && two?.some(same)) set(tree, helix("width"), pick(one));
+  spaced(tree, known);
+}
+
+/** Where no table has the distance of two tracks, the usual one is written down. */
+function spaced(tree, known) {
+  const path = helix("track-spacing");
+  if (get(tree, helix("tracks")) !== "2") set(tree, path, "");
+  else if (known?.spacing && get(tree, path) === undefined) set(tree, path, pick(known.spacing));
+}
+
+/** A number such as 5 1/4; not a number if it is none. */
+function numberIn(text) {
+  const found = /^\s*(\d+(?:\.\d+)?)(?:[ -]+(\d+)\/(\d+))?\s*(?:in|mm)?\s*$/.exec(text ?? "");
+  return found ? Number(found[1]) + (found[2] ? Number(found[2]) / Number(found[3]) : 0) : NaN;
+}
+
+/** What so many turns climb at the scale's usual rise: for him who knows his turns and not his height. */
+function usualClimb() {
+  const known = scaleUsual();
+  const turns = second(job()) === "turns" ? numberIn(get(job(), helix("turns"))) : NaN;
+  if (!known || !(turns > 0)) return null;
+  const climb = Math.round(turns * numberIn(pick(known.rise)) * 4) / 4;
+  const text = shownUnit() === "in" ? inches(climb) : `${Math.round(climb)} mm`;
+  return { words: `usual in ${get(job(), helix("turns"))} turns: ${text}`, take: text };
+}
+
+/** Quarters of an inch as people write them. */
+function inches(value) {
+  const part = { 0.25: "1/4", 0.5: "1/2", 0.75: "3/4" }[value % 1];
+  return `${[Math.floor(value) || (part ? "" : "0"), part].filter(Boolean).join(" ")} in`;
+}
+
 /** A new helix of the scale in usual sizes: what a stranger begins with. Height and plywood stay his. */
 function allUsual() {
   const known = scaleUsual();
@@ -140,8 +180,12 @@ function allUsual() {
         scale, climb: climb ?? pick(known.rise), "rise-per-turn": pick(known.rise),
         radius: pick(known.radius), width: pick(tracks === "2" ? known.width2 : known.width),
         "segments-per-turn": segments, trains: { tallest: pick(known.tallest) },
+        // The climb begins before the ring and ends beyond it, so that trains clear the straights.
+        bottom: { "climb-lead": pick(known.lead) }, top: { "climb-lead": pick(known.lead) },
       };
-      for (const [name, value] of Object.entries({ tracks, direction, joint })) set(tree, helix(name), value);
+      // Half-laps hang into no train's way.
+      for (const [name, value] of Object.entries({ tracks, direction, joint: joint ?? "half-lap" })) set(tree, helix(name), value);
+      spaced(tree, known);
       if (tree.invented) {
         // From here on it is his own job and not the one made up for a first look.
         delete tree.invented;
@@ -230,13 +274,26 @@ export function fieldFor(spec, index = "") {
   const described = `${id}-hint ${id}-error`;
   const hint = h("span", { class: "hint", id: id + "-hint" }, spec.hint ?? "");
   const error = h("span", { class: "error", id: id + "-error" });
+  const unit = spec.kind === "length" ? h("span", { class: "unit", "aria-hidden": "true" }) : null;
   let input;
   let draw;
   if (spec.kind === "custom") {
     input = h("span", { class: "slot" });
-    draw = () => input.replaceChildren(spec.build(id));
+    draw = () => {
+      const made = spec.build(id);
+      const before = input.firstElementChild;
+      // Whoever has it open or stands on it with the keyboard must not lose it.
+      if (before && before.innerHTML === made.innerHTML) before.value = made.value;
+      else if (before && document.activeElement === before) {
+        before.replaceChildren(...made.children);
+        before.value = made.value;
+      } else input.replaceChildren(made);
+    };
   } else if (spec.kind === "choice") {
-    input = choose(id, spec.options, "", () => alter((tree) => set(tree, spec.path, input.value)));
+    input = choose(id, spec.options, "", () => alter((tree) => {
+      set(tree, spec.path, input.value);
+      spec.also?.(tree);
+    }));
     draw = () => {
       const value = String(get(job(), spec.path) ?? spec.usual ?? "");
       if (value && ![...input.options].some((option) => option.value === value)) input.append(h("option", { value }, value));
@@ -263,6 +320,7 @@ export function fieldFor(spec, index = "") {
       // While he types, the text stays as he types it.
       if (document.activeElement === input && kept(input.value, job()) === text) {
         input.dataset.shown = input.value;
+        if (unit) unit.textContent = unitOf(input.value);
         return;
       }
       if (document.activeElement !== input || input.dataset.shown === undefined) {
@@ -270,10 +328,11 @@ export function fieldFor(spec, index = "") {
         input.dataset.shown = value;
       }
       input.placeholder = spec.placeholder ?? "";
+      if (unit) unit.textContent = unitOf(input.value);
     };
   }
   const take = h("span", { class: "suggestion" });
-  const row = h("div", { class: "field", data: { path: spec.path } }, h("label", { for: id }, spec.label), input, hint, take, error);
+  const row = h("div", { class: "field", data: { path: spec.path } }, h("label", { for: id }, spec.label), unit ? h("span", { class: "slot" }, input, unit) : input, hint, take, error);
   const field = { spec, row, error, id, described };
   field.draw = () => {
     row.hidden = spec.when ? !spec.when(job()) : false;
@@ -371,7 +430,11 @@ export function showProblems(problems) {
   for (const problem of problems) {
     const visible = fields.filter((field) => !field.row.hidden);
     const exact = visible.find((field) => field.spec.path === problem.path);
-    const under = exact ?? visible.find((field) => problem.path.startsWith(field.spec.path + ".") || problem.path.startsWith(field.spec.path + "["));
+    // A problem of a whole block may name the field that mends it.
+    const named = /`([a-z-]+):/.exec(problem.message)?.[1];
+    const under = exact
+      ?? visible.find((field) => problem.path.startsWith(field.spec.path + ".") || problem.path.startsWith(field.spec.path + "["))
+      ?? visible.find((field) => named && field.spec.path === `${problem.path}.${named}`);
     if (!under) {
       rest.push(problem);
       continue;

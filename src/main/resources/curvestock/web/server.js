@@ -65,7 +65,7 @@ export async function packet(id, hand, text) {
   return (await ask("POST", `/api/work/${id}/packet`, { hand, text })).blob();
 }
 
-const NAMES = ["helix", "glance", "plan", "looks", "sizes", "progress", "unfit", "improved", "stuck"];
+const NAMES = ["helix", "glance", "fuller", "plan", "looks", "sizes", "progress", "unfit", "improved", "stuck"];
 const LAST = ["done", "refused", "failed", "cancelled"];
 
 /** Listens to a computation until it ends; gives a function that stops listening. */

@@ -44,11 +44,13 @@ export function showSizes(sizes, work, segment) {
     ["", (row) => (row.now ? "as now" : h("button", { type: "button", "aria-label": `Cut ${nameOf(row.angle)}`, onclick: () => take(row.angle) }, "Cut these"))],
   ];
   const headings = ["Recommended", "How far that holds"];
-  const advice = sizes.advice.map((line) => h(headings.includes(line) ? "h4" : "p", {}, line.trim()));
+  const [reason, ...more] = sizes.advice.filter((line) => line !== headings[0]);
+  const advice = more.map((line) => h(headings.includes(line) ? "h4" : "p", {}, line.trim()));
   show(byId("sizes"), 
-    h("p", { class: "hint" }, `The plain ring alone, counted on ${sizes.sheet}; searched quickly. ★ is recommended.`),
+    h("p", { class: "hint" }, `Every size planned with all that the helix takes, on ${sizes.sheet}, by a quick search. ★ is recommended.`),
+    reason ? h("p", { class: "reason" }, reason.trim()) : null,
     table(columns, rows),
     h("img", { class: "chart", src: `/api/work/${work}/chart.svg`, alt: "Chart of the table: sheets and joints for each segment size" }),
     sizes.refused.length ? h("p", { class: "hint" }, sizes.refused.map((each) => `${nameOf(each.angle)}: ${each.reason} `)) : null,
-    h("details", {}, h("summary", {}, "Advice, and how far it holds"), advice));
+    advice.length ? h("details", {}, h("summary", {}, "More on that, and how far it holds"), advice) : null);
 }

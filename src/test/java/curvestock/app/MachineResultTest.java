@@ -100,6 +100,21 @@ class MachineResultTest {
     assertThat(text(grown, "plan.json")).contains("\"outlines\" : \"offset\"", "\"grownBy\" : 1.5");
   }
 
+  @Test
+  void notes_sayHowFarLinesStrayAndWhereACutLeavesTheSheet() throws Exception {
+    String narrow = JOB.replace("margin: 5", "margin: 1");
+    Map<String, byte[]> files =
+        files(JobReader.read(narrow + "machine: {lines-within: 0.1}\n", "job.yaml"));
+
+    String caution = "The margin of 1 mm is less than half the kerf of 3 mm";
+    assertThat(text(files, "machine.txt").replaceAll("\\s+", " ")).contains(caution);
+    assertThat(text(files, "summary.txt")).contains(caution, "`margin:` of 1.5 mm or more");
+    assertThat(text(files, "sheets/sheet-01.svg").replaceAll("<[^>]*>|\\s+", " "))
+        .containsPattern("stray +at +most +0\\.100 +mm");
+    assertThat(text(files(JobReader.read(JOB, "job.yaml")), "summary.txt"))
+        .doesNotContain("margin of");
+  }
+
   /** Two bends lie on half a sheet only if no piece is laid across the cut. */
   @Test
   void bed_smallerThanTheSheet_givesAFileForEachPanel() throws Exception {
@@ -136,6 +151,6 @@ class MachineResultTest {
     assertThat(JobReader.read(comb, "job.yaml").demands()).hasSize(2);
     assertThatThrownBy(() -> JobReader.read(comb + "machine: {outlines: offset}\n", "job.yaml"))
         .isInstanceOf(JobException.class)
-        .hasMessageContaining("machine: piece B has a hole or a hollow that a cut 3 mm wide");
+        .hasMessageContaining("machine: piece B has a hole or a hollow that a cut 3 mm (0.118 in) wide");
   }
 }

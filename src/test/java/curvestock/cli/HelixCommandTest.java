@@ -121,7 +121,7 @@ class HelixCommandTest {
             "--no-sheets");
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
-    assertThat(run.out()).contains("grade: fails: 2.89 %", "the limit is 2 %", "477.46 mm");
+    assertThat(run.out()).contains("grade: fails: 2.89 %", "the limit is 2 %", "477.5 mm");
   }
 
   /** A body of 90 mm on trucks 85 mm apart sweeps more than 23 mm are left for at the rods. */
@@ -174,11 +174,11 @@ class HelixCommandTest {
             "--no-sheets");
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
-    // 60 mm at 1.5 % are 4000 mm round: 636.62 mm; the leads climb less there, so a little more.
+    // 60 mm at 1.5 % are 4000 mm round: 636.7 mm; the leads climb less there, so a little more.
     assertThat(run.out())
-        .contains("grade: fails: 2.89 %", "or 636.62 mm with the turns as they are")
+        .contains("grade: fails: 2.89 %", "or 636.7 mm with the turns as they are")
         .containsPattern(
-            "inner track at 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
+            "radius to the roadbed's middle 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
   }
 
   /** Impossible no. 3: a vehicle that touches the rods; the width that clears them is planned. */

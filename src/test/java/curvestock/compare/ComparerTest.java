@@ -64,6 +64,31 @@ class ComparerTest {
         .isLessThanOrEqualTo(quarters.fill().orElseThrow().bound().count());
   }
 
+  /** Seven thirds fit a sheet (check value of the packing); two and two thirds turns want eight. */
+  @Test
+  void mixedPlan_whereOneThirdIsMissing_savesTheSecondSheet() throws Exception {
+    Job job =
+        TestJobs.small(
+            "{name: panel, size: 4x4 ft, thickness: 1/2, price: 40}",
+            "{name: sheet, size: 4x8 ft, thickness: 1/2, price: 60}",
+            "{turns: 2 1/2, radius: 20, width: 4, segments-per-turn: 4}",
+            "{turns: 2 2/3, radius: 30, width: 5, segments-per-turn: 3}");
+
+    Question question = new Question(List.of(THIRD), false, OptionalInt.empty(), true);
+    Comparison comparison = compare(job, question);
+
+    assertThat(option(comparison, THIRD).sheets()).isEqualTo(2);
+    SegmentOption mixed =
+        comparison.options().stream()
+            .filter(option -> option.division().isMixed())
+            .findFirst()
+            .orElseThrow();
+    assertThat(mixed.sheets()).isEqualTo(1);
+    assertThat(mixed.division().lower().orElseThrow().count()).isEqualTo(7);
+    double small = mixed.division().segment().degrees();
+    assertThat((mixed.pieces() - 7) * small).isCloseTo(120, within(1e-9));
+  }
+
   @Test
   void compare_twice_isTheSame() throws Exception {
     Question question = new Question(List.of(QUARTER), false, OptionalInt.of(2), false);

@@ -32,12 +32,16 @@ public final class TestJobs {
     return JobReader.read(SMALL + lines, "small.yaml");
   }
 
-  /** The same with one text replaced by another. */
-  public static Job small(String find, String put) {
-    if (!SMALL.contains(find)) {
-      throw new IllegalArgumentException("the small job does not hold " + find);
+  /** The same with texts replaced by others, in pairs. */
+  public static Job small(String... pairs) {
+    String text = SMALL;
+    for (int i = 0; i < pairs.length; i += 2) {
+      if (!text.contains(pairs[i])) {
+        throw new IllegalArgumentException("the small job does not hold " + pairs[i]);
+      }
+      text = text.replace(pairs[i], pairs[i + 1]);
     }
-    return JobReader.read(SMALL.replace(find, put), "small.yaml");
+    return JobReader.read(text, "small.yaml");
   }
 
   /** Stops as Ctrl-C would, once all is planned and before changes are tried. */

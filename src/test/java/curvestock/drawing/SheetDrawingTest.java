@@ -3,8 +3,12 @@ package curvestock.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import curvestock.check.Expectation;
+import curvestock.check.LayoutCheck;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
+import curvestock.geometry.Segment;
+import curvestock.helix.build.RoadbedMark;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
@@ -21,6 +25,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -236,6 +241,59 @@ class SheetDrawingTest {
             .reduce("", (a, b) -> a + "\n" + b);
 
     assertThat(texts).contains(labels).doesNotContain("invented");
+  }
+
+  /** Supports, laps and screws of the helix are drawn as marks, named, and explained below. */
+  @Test
+  void annotated_marksOfThePlan_areDrawnNamedAndExplained() throws Exception {
+    Layout layout = single(SampleLayouts.QUARTER, new Pose(100, 600, 0));
+    double radius = ((AnnularSector) SampleLayouts.QUARTER.shape()).radius().millimetres();
+    Point on = Point.polar(radius, 0.3);
+    List<RoadbedMark> marks =
+        List.of(
+            new RoadbedMark(
+                RoadbedMark.Sort.STATION,
+                List.of(new Segment(on, Point.polar(radius + 5, 0.3))),
+                "S7",
+                List.of(Point.polar(radius - 20, 0.3))),
+            new RoadbedMark(
+                RoadbedMark.Sort.SHOULDER,
+                List.of(new Segment(Point.polar(radius - 9, 0.6), Point.polar(radius + 9, 0.6))),
+                "cut away above",
+                List.of(Point.polar(radius + 20, 0.7), Point.polar(radius - 20, 0.7))));
+    SheetTitle title =
+        new SheetTitle(
+            "Job",
+            1,
+            1,
+            LengthStyle.METRIC,
+            "",
+            false,
+            List.of("7"),
+            Optional.empty(),
+            "",
+            List.of("turn 2"),
+            List.of(marks));
+
+    Document document = parse(SheetDrawing.annotated(layout, title));
+
+    List<String> texts = elements(document, "text").stream().map(Element::getTextContent).toList();
+    assertThat(texts).contains("7", "turn 2", "S7", "cut away above");
+    assertThat(String.join(" ", texts))
+        .contains("the support of that name stands there")
+        .contains("above at a piece's upper end")
+        .doesNotContain("screws into the splice plate");
+    String tick =
+        "M %s %s L"
+            .formatted(
+                SvgNumber.of(100 + on.x()),
+                SvgNumber.of(layout.sheet().outline().box().maxY() - 600 - on.y()));
+    assertThat(elements(document, "path").stream().map(path -> path.getAttribute("d")))
+        .anyMatch(data -> data.startsWith(tick));
+    assertThat(
+            LayoutCheck.check(SheetDrawing.annotated(layout, title), Expectation.of(layout))
+                .findings())
+        .isEmpty();
   }
 
   @Test

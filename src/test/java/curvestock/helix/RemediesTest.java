@@ -5,15 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
+import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.HeightStandard;
+import curvestock.helix.verdict.Verdict;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class RemediesTest {
 
@@ -80,6 +88,95 @@ class RemediesTest {
                 assertThat(plan.spec().ground().sideMargin().inches())
                     .isGreaterThan(1.77)
                     .isLessThan(2.1));
+  }
+
+  /**
+   * Tracks 1.8 in apart on 3.5 in of roadbed, 3.5 in a turn over an 8 in plate: three things that
+   * neither turns nor radius mend, and one that they do. By hand: reach of a vehicle 1.4 in wide
+   * and 12 in long at 20 in is some 1.1 in to either side.
+   */
+  @Test
+  void tracksAndPlateToo_areMendedFirst() {
+    Vehicle vehicle = new Vehicle(inches(2.6), inches(12), inches(1.4), inches(8));
+    HelixPlan helix =
+        HelixPlan.of(
+            helix()
+                .ground(
+                    SpecBuilder.twoTracks(
+                        inches(19.1),
+                        inches(1.8),
+                        inches(0.85),
+                        Length.ZERO,
+                        Direction.COUNTER_CLOCKWISE))
+                .ascent(Ascent.ofTurnsAndRise(3.5, inches(3.5)))
+                .construction(SpecBuilder.plate(8, 0.25, 0.5))
+                .longest(vehicle, inches(0.125))
+                .spec(),
+            LengthStyle.INCH_FRACTIONS);
+
+    List<HelixPlan> remedies = Remedies.of(helix);
+
+    assertThat(remedies).isNotEmpty().allMatch(Remedies::works);
+    GroundPlan ground = remedies.get(0).spec().ground();
+    assertThat(ground.trackSpacing().orElseThrow().inches()).isBetween(2.2, 2.6);
+    double eighths = ground.width().inches() * 8;
+    assertThat(eighths).isCloseTo(Math.rint(eighths), within(1e-9));
+    assertThat(remedies.get(0).climb().climb().inches())
+        .isCloseTo(helix.climb().climb().inches(), within(1e-9));
+  }
+
+  /** What works only beyond the usual ceiling of 2.5 % is told with a radius that keeps to it. */
+  @Test
+  void steepRemedies_areFollowedByOneWithinTheUsualCeiling() {
+    List<HelixPlan> remedies =
+        remedies(helix().circle(20, 4.5).ascent(Ascent.ofTurnsAndClimb(8, inches(24))));
+
+    HelixPlan gentle = remedies.get(remedies.size() - 1);
+    assertThat(remedies.get(0).trackGrades().get(0).percent()).isGreaterThan(2.5);
+    assertThat(gentle.trackGrades().get(0).percent()).isLessThanOrEqualTo(2.5);
+    assertThat(gentle.spec().ground().innerTrack()).isGreaterThan(inches(20));
+  }
+
+  /** Turns that the plan found itself need be no odd number. */
+  @Test
+  void turnsNotStated_areQuarters() {
+    List<HelixPlan> remedies =
+        remedies(
+            helix()
+                .circle(18, 4.5)
+                .ascent(Ascent.ofClimbAndSteepest(inches(24), Grade.ofPercent(2))));
+
+    assertThat(remedies)
+        .isNotEmpty()
+        .allSatisfy(
+            plan ->
+                assertThat(plan.climb().turns() * 4)
+                    .isCloseTo(Math.rint(plan.climb().turns() * 4), within(1e-9)));
+  }
+
+  /** A rise that is printed as enough is enough when it is taken as printed. */
+  @ParameterizedTest
+  @ValueSource(doubles = {2.0, 2.5, 3.1, 3.37})
+  void riseOfTheAdvice_takenLiterally_isEnough(double rise) {
+    LengthStyle coarse = new LengthStyle(LengthUnit.INCH, 8);
+    SpecBuilder low = helix().ascent(Ascent.ofTurnsAndRise(4, inches(rise)));
+    Verdict verdict = openHeight(HelixPlan.of(low.spec(), coarse), coarse);
+    assertThat(verdict.result()).isEqualTo(Verdict.Result.FAILS);
+
+    Matcher advice =
+        Pattern.compile("rise of at least ([0-9 /]+ in) a turn").matcher(verdict.mend());
+    assertThat(advice.find()).isTrue();
+    Length told = Length.parse(advice.group(1));
+    HelixPlan mended = HelixPlan.of(low.ascent(Ascent.ofTurnsAndRise(4, told)).spec(), coarse);
+
+    assertThat(openHeight(mended, coarse).result()).isNotEqualTo(Verdict.Result.FAILS);
+  }
+
+  private static Verdict openHeight(HelixPlan plan, LengthStyle style) {
+    return plan.verdicts(style).stream()
+        .filter(verdict -> verdict.rule().equals("free height in the open"))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -223,7 +223,7 @@ class MachineSheetTest {
 
     assertThatThrownBy(() -> sheet(layout, setup))
         .isInstanceOf(ToolTooWide.class)
-        .hasMessageContaining("piece D has a hole or a hollow that a cut 1.59 mm wide")
+        .hasMessageContaining("piece D has a hole or a hollow that a cut 1.59 mm (0.063 in) wide")
         .hasMessageContaining("use a narrower tool");
   }
 

@@ -39,7 +39,8 @@ class BendTest {
 
   @Test
   void of_roadbedNearlyAllStraight_isNone() {
-    assertThat(Bend.of(lead(1300))).isEmpty();
+    assertThat(Bend.of(lead(1300))).isPresent();
+    assertThat(Bend.of(lead(2700))).isEmpty();
   }
 
   @Test

@@ -152,6 +152,7 @@ class ShopPapersTest {
 
     assertThat(text.split("this side up", -1)).hasSize(plan.pieces() + 1);
     assertThat(text).contains("turn 1", "inner edge", "entry up to J1");
+    assertThat(text).contains("cut away: J1 above", "cut away: J1 below, J2 above");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */

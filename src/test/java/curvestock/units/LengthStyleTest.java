@@ -65,6 +65,26 @@ class LengthStyleTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "166.69 | INCH | 32 | 6 9/16 in | 6 19/32 in",
+        "166.6875 | INCH | 32 | 6 9/16 in | 6 9/16 in",
+        "0.001 | INCH | 16 | 0 in | 1/16 in",
+        "25.5 | INCH | 0 | 1.004 in | 1.01 in",
+        "34.65 | MILLIMETRE | 0 | 34.7 mm | 34.7 mm",
+        "34.61 | MILLIMETRE | 0 | 34.6 mm | 34.7 mm",
+        "0.02 | MILLIMETRE | 0 | 0 mm | 0.1 mm",
+        "1790.706 | MILLIMETRE | 0 | 1790.7 mm | 1790.8 mm",
+      })
+  void formatMadeAndUp_ofWorkedOutLengths_areAsFineAsATool(
+      double millimetres, LengthUnit unit, int denominator, String made, String up) {
+    LengthStyle style = new LengthStyle(unit, denominator);
+    assertThat(style.formatMade(Length.ofMillimetres(millimetres))).isEqualTo(made);
+    assertThat(style.formatUp(Length.ofMillimetres(millimetres))).isEqualTo(up);
+  }
+
+  @ParameterizedTest
   @ValueSource(ints = {-1, 3, 10, 65, 128, Integer.MIN_VALUE})
   void style_withOddFraction_isRefused(int denominator) {
     assertThatThrownBy(() -> new LengthStyle(LengthUnit.INCH, denominator))

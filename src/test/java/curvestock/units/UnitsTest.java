@@ -32,9 +32,9 @@ class UnitsTest {
   @Test
   void requirePositive_ofZero_namesTheThingAndTheValue() {
     assertThatThrownBy(() -> Length.ZERO.requirePositive("width"))
-        .hasMessage("width must be above zero, but was 0 mm");
+        .hasMessage("width must be above zero, but was 0 mm (0 in)");
     assertThatThrownBy(() -> Length.ofMillimetres(-2.5).requireNotNegative("kerf"))
-        .hasMessage("kerf must not be negative, but was -2.5 mm");
+        .hasMessage("kerf must not be negative, but was -2.5 mm (-0.098 in)");
     assertThat(Length.ZERO.requireNotNegative("kerf")).isEqualTo(Length.ZERO);
   }
 

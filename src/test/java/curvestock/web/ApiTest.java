@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.Workshop;
 import curvestock.check.CheckReport;
+import curvestock.packing.PackedStore;
+import curvestock.packing.Packers;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.net.http.HttpResponse;
@@ -15,6 +17,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
@@ -71,13 +76,18 @@ class ApiTest {
 
   @Test
   void work_onASmallJob_tellsHelixGlancePlanAndSizes() throws Exception {
-    String id = client.work("small", Jobs.small());
+    String id = client.work("small", Jobs.narrow());
 
-    List<WorkEvents.Event> events = client.events(id, "done"::equals);
+    // The sizes are told before it is known how far the choice holds, which takes longest.
+    List<WorkEvents.Event> events = client.events(id, "sizes"::equals);
+    assertThat(client.post("/api/work/" + id + "/enough", "{}").statusCode()).isEqualTo(204);
+    List<WorkEvents.Event> all = client.events(id, "done"::equals);
 
     List<String> names = events.stream().map(WorkEvents.Event::name).distinct().toList();
-    assertThat(names).contains("helix", "glance", "plan", "looks", "sizes", "done");
+    assertThat(names).contains("helix", "glance", "plan", "looks", "sizes");
     assertThat(names.indexOf("helix")).isLessThan(names.indexOf("plan"));
+    assertThat(all.get(all.size() - 1).name()).isEqualTo("done");
+    assertThat(last(all, "sizes").get("rows")).hasSizeGreaterThan(3);
     JsonNode plan = last(events, "plan");
     int placed = 0;
     for (JsonNode sheet : plan.get("sheets")) {
@@ -124,9 +134,7 @@ class ApiTest {
     client.work("busy", Jobs.pieces());
 
     List<WorkEvents.Event> events = client.events(former, name -> false);
-    if (!events.isEmpty()) {
-      assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
-    }
+    assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
     assertThat(client.get("/api/work/" + former + "/chart.svg").statusCode()).isEqualTo(404);
   }
 
@@ -139,6 +147,54 @@ class ApiTest {
     List<WorkEvents.Event> events = client.events(id, name -> false);
     assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
     assertThat(events).extracting(WorkEvents.Event::name).doesNotContain("done");
+  }
+
+  @Test
+  void firstWords_whileAllPlacesAreTaken_waitForNoSearch() throws Exception {
+    JsonNode long1 = Json.own(client.get("/api/start").body()).get("job");
+    List<String> busy = List.of(client.work("busy 1", long1), client.work("busy 2", long1));
+    String id = client.work("third", Jobs.small());
+
+    List<WorkEvents.Event> events = client.events(id, "glance"::equals);
+
+    assertThat(last(events, "glance").get("cost").textValue()).startsWith("$");
+    assertThat(events).extracting(WorkEvents.Event::name).contains("helix").doesNotContain("plan");
+    busy.forEach(each -> client.delete("/api/work/" + each));
+    client.delete("/api/work/" + id);
+  }
+
+  /** Keeps packings and counts them. */
+  private static final class Counting implements PackedStore {
+    private final Map<String, String> texts = new ConcurrentHashMap<>();
+
+    @Override
+    public Optional<String> find(String key) {
+      return Optional.ofNullable(texts.get(key));
+    }
+
+    @Override
+    public void keep(String key, String text) {
+      texts.put(key, text);
+    }
+  }
+
+  @Test
+  void plan_afterAnotherPrice_packsNothingAnew() throws Exception {
+    Counting counting = new Counting();
+    try (PageServer other = PageServer.start(Binding.loopback(0), new Packers(counting))) {
+      Client asker = new Client(other);
+      JsonNode before = last(asker.events(asker.work("p", Jobs.pieces()), "done"::equals), "plan");
+      int packed = counting.texts.size();
+      ObjectNode dearer = (ObjectNode) Jobs.pieces();
+      ((ObjectNode) dearer.get("sheets").get(0)).put("price", "99.00");
+
+      JsonNode after = last(asker.events(asker.work("p", dearer), "done"::equals), "plan");
+
+      assertThat(packed).isPositive();
+      assertThat(counting.texts).hasSize(packed);
+      assertThat(after.get("sheets")).isEqualTo(before.get("sheets"));
+      assertThat(after.get("cost").textValue()).isEqualTo("99.00");
+    }
   }
 
   @Test

@@ -35,6 +35,9 @@ final class Jobs {
         effort: quick
       """;
 
+  /** Narrow sheets, on which half a turn finds no room: quick to compare sizes for. */
+  static final String NARROW = SMALL.replace("4x8 ft", "2x8 ft");
+
   /** Pieces alone: nothing to compare, so the answer is complete as soon as they are packed. */
   static final String PIECES =
       """
@@ -52,6 +55,10 @@ final class Jobs {
 
   static JsonNode pieces() {
     return Json.tree(JobText.tree(PIECES, "pieces.yaml"));
+  }
+
+  static JsonNode narrow() {
+    return Json.tree(JobText.tree(NARROW, "narrow.yaml"));
   }
 
   static JsonNode small() {

@@ -7,12 +7,15 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import curvestock.packing.Packers;
 import java.io.IOException;
 import java.net.http.HttpResponse;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -39,7 +42,7 @@ class OpenApiTest {
   @Test
   void paths_described_areThoseServed() {
     Set<String> served = new TreeSet<>();
-    new Api(new Works(), Optional.empty())
+    new Api(new Works(Packers.FORGETFUL), Optional.empty())
         .routes()
         .forEach(route -> served.add(route.method() + " " + route.path()));
     served.add("GET /api/work/{id}/events");
@@ -110,6 +113,26 @@ class OpenApiTest {
     assertAsDescribed("post", "/api/work", client.post("/api/work", work.toString()));
     assertAsDescribed(
         "get", "/api/work/{id}/chart.svg", client.get("/api/work/" + id + "/chart.svg"));
+  }
+
+  /** The events that the page listens to are those that are described. */
+  @Test
+  void events_ofAComputation_areAllDescribed() {
+    String told =
+        described.at("/paths/~1api~1work~1{id}~1events/get").toString()
+            + described.get("components");
+    Matcher names =
+        Pattern.compile("\"([a-z]+)\"")
+            .matcher(
+                PageFiles.text("server.js")
+                    .replaceAll("(?s).*const NAMES|export function listen.*", ""));
+    int count = 0;
+    while (names.find()) {
+      assertThat(told).contains(names.group(1));
+      count++;
+    }
+
+    assertThat(count).isGreaterThan(10);
   }
 
   @Test

@@ -62,7 +62,10 @@ final class PagePictures {
   }
 
   private void section(String name, String css) throws IOException {
+    // The answer in one line lies over whatever part is in the window.
+    browser.js("document.querySelector('.peek').hidden = true");
     browser.js("document.querySelector(arguments[0]).scrollIntoView()", css);
     Files.write(folder.resolve(name + ".png"), browser.find(css).getScreenshotAs(OutputType.BYTES));
+    browser.js("document.querySelector('.peek').hidden = false");
   }
 }

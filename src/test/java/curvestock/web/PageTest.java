@@ -20,6 +20,7 @@ import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
@@ -46,6 +47,15 @@ class PageTest {
     }
     if (server != null) {
       server.close();
+    }
+  }
+
+  @BeforeEach
+  void downloadsAreEmpty() throws IOException {
+    try (Stream<Path> files = Files.list(browser.downloads())) {
+      for (Path file : files.toList()) {
+        Files.delete(file);
+      }
     }
   }
 
@@ -245,6 +255,7 @@ class PageTest {
     untilPlanned();
     String input = field("helix.climb") + "input";
 
+    assertThat(browser.text(field("helix.climb") + ".unit")).isEqualTo("in");
     browser.choose("#unit", "mm");
     browser.until(
         "millimetres", () -> "152.4 mm".equals(browser.find(input).getDomProperty("value")));
@@ -333,7 +344,76 @@ class PageTest {
     browser.press("#packet");
 
     assertThat(downloaded("my-helix-in-n-packet.zip")).isNotEmptyFile();
-    assertThat(browser.text("#verdict-line")).contains("work");
+    assertThat(browser.text("#verdict-line")).contains("works").doesNotContain("fail");
+  }
+
+  /** Presses Tab until it stands on the element; gives how often. */
+  private static int tabTo(String css) {
+    for (int tabs = 1; tabs <= 120; tabs++) {
+      browser.hands().sendKeys(Keys.TAB).perform();
+      if (Boolean.TRUE.equals(
+          browser.js("return document.activeElement.matches(arguments[0])", css))) {
+        return tabs;
+      }
+    }
+    throw new AssertionError("no way with the Tab key to " + css);
+  }
+
+  @Test
+  void keysAlone_fromTheTopOfThePage_leadToTheAnswerAndThePacket() throws IOException {
+    visit(Jobs.SMALL);
+    untilPlanned();
+    browser.js("document.querySelector('.skip').focus()");
+
+    tabTo("#f-second");
+    browser.hands().sendKeys(Keys.ARROW_DOWN).perform();
+    browser.until("it is asked", () -> browser.find(field("helix.rise-per-turn")).isDisplayed());
+    // The choice was made anew from the answer; the keyboard has not lost its place.
+    tabTo(field("helix.rise-per-turn") + "input");
+    // Who comes by Tab finds the old text selected.
+    browser.hands().sendKeys("4 1/4", Keys.TAB).perform();
+    browser.until("his rise", () -> browser.text("#facts").contains("4 1/4 in"));
+    untilPlanned();
+
+    // By the link for those who do not want to pass all the questions.
+    browser.js("document.querySelector('.skip').focus()");
+    browser.hands().sendKeys(Keys.ENTER).perform();
+    tabTo("#packet");
+    browser.hands().sendKeys(Keys.ENTER).perform();
+
+    browser.until("the packet", () -> browser.text("#packet-words").contains("downloads"));
+    tabTo("#sheets .piece");
+    browser.hands().sendKeys(Keys.ARROW_RIGHT, Keys.ENTER).perform();
+    assertThat(browser.text("#piece-card")).contains("turn 1");
+  }
+
+  @Test
+  void answer_whileItIsAskedAnew_isDrawnPale() {
+    visit(Jobs.SMALL);
+    untilPlanned();
+    browser.js(
+        """
+        window.seen = [];
+        new MutationObserver(() => seen.push(document.body.dataset.fresh))
+          .observe(document.body, {attributes: true, attributeFilter: ['data-fresh']});
+        """);
+
+    browser.type(field("sheets[1].price") + "input", "70.10");
+
+    browser.until("the new price", () -> browser.text("#cost").contains("$70.10"));
+    assertThat(browser.js("return seen.join()")).asString().contains("no,yes");
+  }
+
+  @Test
+  void problem_thatNamesAnotherField_isShownBesideThatField() {
+    visit(Jobs.SMALL.replace("scale: HO", "scale: O").replace("turns:", "tracks: 2\n  turns:"));
+
+    browser.until(
+        "the error beside the field that mends it",
+        () -> browser.text(field("helix.track-spacing") + ".error").contains("distance of two"));
+    browser.press(field("helix.track-spacing") + ".take");
+    browser.until(
+        "no error", () -> browser.text(field("helix.track-spacing") + ".error").isEmpty());
   }
 
   private static Path downloaded(String ending) {

@@ -213,6 +213,6 @@ public final class Roadbed {
   private String extent(Edge edge) {
     return edge instanceof Arc arc
         ? Angle.ofRadians(Math.abs(arc.sweep())).toString()
-        : style.format(Length.ofMillimetres(edge.length()));
+        : style.formatMade(Length.ofMillimetres(edge.length()));
   }
 }

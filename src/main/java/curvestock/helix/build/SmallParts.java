@@ -58,7 +58,7 @@ public final class SmallParts {
   private void addBlocks(Riser.WoodBlocks wood, BlockPlan plan) {
     for (BlockPlan.Block block : plan.blocks()) {
       Strip strip = new Strip(block.stockLength(), wood.along());
-      String name = "riser block of " + style.format(block.height());
+      String name = "riser block of " + style.formatMade(block.height());
       demands.add(new Demand(Piece.of(block.id(), name, strip), block.count()));
     }
   }

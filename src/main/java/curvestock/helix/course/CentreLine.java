@@ -28,6 +28,7 @@ public final class CentreLine {
   private final double runPerTurn;
   private final double ringLength;
   private final boolean oval;
+  private final double entry;
 
   public CentreLine(HelixSpec spec, Climb climb) {
     GroundPlan ground = spec.ground();
@@ -35,6 +36,7 @@ public final class CentreLine {
     runPerTurn = climb.runPerTurn().millimetres();
     ringLength = climb.ringLength();
     oval = ground.isOval();
+    entry = ground.entry().radians();
     double before = spec.bottom().easement().millimetres();
     double after = spec.top().easement().millimetres();
     double radius = ground.bedRadius().millimetres();
@@ -159,7 +161,12 @@ public final class CentreLine {
   private double radians(double s) {
     Waypoint here = at(s);
     boolean onRing = !oval && s >= 0 && s <= ringLength;
-    return onRing ? here.point().angle() : here.heading() - direction.sign() * Math.PI / 2;
+    return onRing ? along(s) : here.heading() - direction.sign() * Math.PI / 2;
+  }
+
+  /** By the share of the turn: an easement leaves the circle there by a hair of an angle. */
+  private double along(double s) {
+    return entry + direction.sign() * s / runPerTurn * 2 * Math.PI;
   }
 
   /** Number of the turn, from 1; the approach counts to the first turn, the end to the last. */

@@ -88,6 +88,28 @@ public record HelixSpec(
         woodDensity);
   }
 
+  /** The same on another ground plan. */
+  public HelixSpec with(GroundPlan other) {
+    return with(other, ascent, supports);
+  }
+
+  /** The same joined in another way. */
+  public HelixSpec with(Construction other) {
+    return new HelixSpec(
+        scale,
+        ground,
+        ascent,
+        bottom,
+        top,
+        stack,
+        other,
+        segmentation,
+        supports,
+        traffic,
+        prices,
+        woodDensity);
+  }
+
   /** All plywood between two turns: every layer. */
   public Length plywood() {
     return stack.plywood().times(construction.layers());

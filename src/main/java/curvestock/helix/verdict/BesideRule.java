@@ -44,7 +44,7 @@ final class BesideRule {
                   + " apart, the radius is "
                   + wording.length(ground.innerTrack()),
               "no vehicle turns so sharply: widen the radius to three times its length, "
-                  + wording.length(vehicle.length().times(3))));
+                  + wording.atLeast(vehicle.length().times(3))));
     }
     Overhang inner = new Overhang(vehicle, ground.innerTrack());
     Overhang outer = new Overhang(vehicle, ground.outerTrack());
@@ -97,7 +97,7 @@ final class BesideRule {
                 Result.TIGHT,
                 finding,
                 "make the side margin "
-                    + wording.length(wanted.minus(room))
+                    + wording.atLeast(wanted.minus(room))
                     + " wider, or state the longest vehicle to see what it needs"));
   }
 
@@ -125,7 +125,7 @@ final class BesideRule {
         "make the plates no higher than the plywood ("
             + wording.length(spec.plywood())
             + ") and longer, or the side margin "
-            + wording.length(reach.plus(spec.traffic().spare()).minus(ground.sideMargin()))
+            + wording.atLeast(reach.plus(spec.traffic().spare()).minus(ground.sideMargin()))
             + " wider");
   }
 
@@ -145,7 +145,7 @@ final class BesideRule {
         "make the "
             + what
             + " "
-            + wording.length(wanted.minus(room))
+            + wording.atLeast(wanted.minus(room))
             + " wider, or set the supports as much further out (ears)";
     Result result = room.compareTo(reach) >= 0 ? Result.TIGHT : Result.FAILS;
     return new Verdict(rule, result, finding, mend);
@@ -184,6 +184,6 @@ final class BesideRule {
         "room between the tracks",
         result,
         finding,
-        "set the tracks " + wording.length(wanted) + " apart");
+        "set the tracks " + wording.atLeast(wanted) + " apart");
   }
 }

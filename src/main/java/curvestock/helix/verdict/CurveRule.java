@@ -73,7 +73,7 @@ final class CurveRule {
             + ": a foot in HO, or the longest car, per 1 %, common practice)";
     return plan.verticalCurve().compareTo(wanted) >= 0
         ? Verdict.ok(rule, finding)
-        : new Verdict(rule, Result.TIGHT, finding, "lengthen it to " + wording.length(wanted));
+        : new Verdict(rule, Result.TIGHT, finding, "lengthen it to " + wording.atLeast(wanted));
   }
 
   private Verdict lead(String rule, EndPlan plan) {
@@ -94,7 +94,7 @@ final class CurveRule {
             Result.TIGHT,
             finding,
             "cut at least "
-                + wording.length(plan.climbLead())
+                + wording.atLeast(plan.climbLead())
                 + " of straight in one with the end piece, so that no joint falls where the slope"
                 + " changes");
   }
@@ -116,7 +116,7 @@ final class CurveRule {
     Angle missing = Angle.ofDegrees(360 - pattern.anglePerTurn().degrees());
     String finding =
         "the slope asks for a flat radius "
-            + wording.length(pattern.growth())
+            + wording.small(pattern.growth())
             + " larger and "
             + missing
             + " less in a turn";

@@ -15,11 +15,13 @@ import java.util.List;
 final class EndRule {
 
   private final HelixSpec spec;
+  private final Length risePerTurn;
   private final Wording wording;
   private final HeightNeed need;
 
-  EndRule(HelixSpec spec, Wording wording) {
+  EndRule(HelixSpec spec, Length risePerTurn, Wording wording) {
     this.spec = spec;
+    this.risePerTurn = risePerTurn;
     this.wording = wording;
     this.need = HeightNeed.of(spec);
   }
@@ -58,12 +60,13 @@ final class EndRule {
     Length lead = clearance.leadFor(wanted, hanging);
     String act =
         end == End.BOTTOM
-            ? "start the climb " + wording.length(lead) + " before the ring"
-            : "go on climbing until " + wording.length(lead) + " beyond the ring";
+            ? "start the climb " + wording.atLeast(lead) + " before the ring"
+            : "go on climbing until " + wording.atLeast(lead) + " beyond the ring";
     String now =
         " (now "
             + wording.length(end == End.BOTTOM ? spec.bottom().climbLead() : spec.top().climbLead())
-            + "), the rise per turn unchanged";
+            + "), with the rise per turn kept at "
+            + wording.length(risePerTurn);
     return best.compareTo(wanted) >= 0
         ? act + now
         : act + now + ": that gives " + wording.length(best) + ", and the rest takes more rise";

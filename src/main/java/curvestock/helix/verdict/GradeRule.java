@@ -75,7 +75,7 @@ final class GradeRule {
     double mendedRise = climb.turns() * climb.risePerTurn().millimetres() / turns;
     HeightNeed need = HeightNeed.of(spec);
     Length leastRise = HeightBudget.inTheOpen(spec, climb.risePerTurn()).riseFor(need.least());
-    String wider = wording.length(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling));
+    String wider = wording.atLeast(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling));
     if (mendedRise >= leastRise.millimetres()) {
       return "take at least "
           + wording.number(turns)
@@ -84,11 +84,11 @@ final class GradeRule {
           + " with the turns as they are";
     }
     return "more turns will not do: trains need "
-        + wording.length(leastRise)
+        + wording.atLeast(leastRise)
         + " a turn, and at "
         + ceiling
         + " that takes a radius of at least "
-        + wording.length(Feasible.smallestRadius(spec, leastRise, ceiling))
+        + wording.atLeast(Feasible.smallestRadius(spec, leastRise, ceiling))
         + ", or "
         + wider
         + " with the turns as they are";

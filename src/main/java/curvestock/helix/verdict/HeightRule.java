@@ -67,7 +67,7 @@ final class HeightRule {
     Length hanging = budget.taken().minus(open.taken());
     if (hanging.millimetres() > 0 && open.free().compareTo(wanted) >= 0) {
       mend.append("; or let nothing hang below by more than ")
-          .append(wording.length(open.free().minus(wanted)))
+          .append(wording.atMost(open.free().minus(wanted)))
           .append(" (half-laps or two layers hang below by nothing)");
     }
     return mend.toString();
@@ -89,13 +89,17 @@ final class HeightRule {
   private String rise(Length least) {
     double climbed = climb.turns() * climb.risePerTurn().millimetres();
     double turns = Feasible.turnsAtMost(spec, climb, climbed / least.millimetres());
+    if (!spec.ground().isOval() && spec.ascent().exit().isEmpty()) {
+      // As printed, so that whoever takes that figure has the rise.
+      turns = Math.floor(turns * 100) / 100;
+    }
     boolean fixedClimb = spec.ascent().climb().isPresent() && turns > 0;
     Length rise = fixedClimb ? Length.ofMillimetres(climbed / turns) : least;
     Grade grade = Feasible.gradeFor(spec, rise);
     Optional<Grade> limit =
         spec.ascent().steepest().filter(most -> grade.ratio() > most.ratio() * (1 + 1e-9));
     return "take a rise of at least "
-        + wording.length(least)
+        + wording.atLeast(least)
         + " a turn ("
         + Feasible.gradeFor(spec, least)
         + ")"
@@ -112,7 +116,7 @@ final class HeightRule {
                     ", which the limit of "
                         + most
                         + " allows from a radius of "
-                        + wording.length(Feasible.smallestRadius(spec, rise, most)))
+                        + wording.atLeast(Feasible.smallestRadius(spec, rise, most)))
             .orElse("");
   }
 }

@@ -83,7 +83,7 @@ final class LeadRule {
   private static String mend(boolean entry) {
     return entry
         ? "put a support of your own between, or take more supports a turn"
-        : "stiffen the lead with a strip on edge under each side where it leaves the turn below, or"
-            + " lay its end on the benchwork that it joins";
+        : "stiffen the lead with a strip on edge along each side, above its underside so that nothing"
+            + " hangs over the turn below, or lay its end on the benchwork that it joins";
   }
 }

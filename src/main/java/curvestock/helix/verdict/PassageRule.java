@@ -50,7 +50,7 @@ final class PassageRule {
             Result.FAILS,
             finding,
             "widen the radius by "
-                + wording.length(wanted.minus(width).times(0.5))
+                + wording.atLeast(wanted.minus(width).times(0.5))
                 + ", narrow the roadbed, or plan access from outside");
   }
 
@@ -67,7 +67,7 @@ final class PassageRule {
         Result.TIGHT,
         finding + "; above 0.75 it can pull itself inwards (common practice)",
         "run trains up to "
-            + wording.length(run.times(TRAIN_SHARE))
+            + wording.atMost(run.times(TRAIN_SHARE))
             + ", or put the heavy cars in front");
   }
 }

@@ -71,7 +71,7 @@ final class RadiusRule {
             rule,
             Result.TIGHT,
             finding,
-            "try the longest vehicles on a mock-up, or widen to " + wording.length(wanted));
+            "try the longest vehicles on a mock-up, or widen to " + wording.atLeast(wanted));
   }
 
   private Verdict easement(Length radius) {
@@ -87,7 +87,7 @@ final class RadiusRule {
             .map(
                 shift ->
                     "one of "
-                        + wording.length(EasementLength.of(shift.value(), radius))
+                        + wording.atLeast(EasementLength.of(shift.value(), radius))
                         + " by "
                         + shift.citation()
                         + " eases the ends")

@@ -58,7 +58,8 @@ public final class Verdicts {
     for (End end : End.values()) {
       EndClearance clearance = new EndClearance(spec, climb, end);
       verdicts.addAll(
-          new EndRule(spec, wording).verdicts(end, clearance, hangingAt(end, clearance)));
+          new EndRule(spec, climb.risePerTurn(), wording)
+              .verdicts(end, clearance, hangingAt(end, clearance)));
     }
     verdicts.addAll(new RadiusRule(spec, wording).verdicts());
     verdicts.addAll(new BesideRule(spec, wording).verdicts());

@@ -8,7 +8,24 @@ import java.util.Locale;
 record Wording(LengthStyle style) {
 
   String length(Length length) {
-    return style.format(length);
+    return style.formatMade(length);
+  }
+
+  /** What is needed at least, rounded up, so that doing just that is enough. */
+  String atLeast(Length length) {
+    return style.formatUp(length);
+  }
+
+  /** What may be had at most, rounded down. */
+  String atMost(Length length) {
+    return style.formatDown(length);
+  }
+
+  /** A length that may be too small to print: {@code less than 1/32 in}. */
+  String small(Length length) {
+    return style.formatMade(length).startsWith("0 ")
+        ? "less than " + style.formatUp(Length.ofMillimetres(1e-3))
+        : style.formatMade(length);
   }
 
   /** Two decimals, with a point whatever the locale. */

@@ -24,10 +24,10 @@ class SpecValidationTest {
     return Stream.of(
         mistake(
             () -> GroundPlan.circle(mm(100), mm(220)),
-            "side margin must be less than the inner track's radius (100 mm), but was 110 mm"),
+            "side margin must be less than the inner track's radius (100 mm (3.937 in)), but was 110 mm (4.331 in)"),
         mistake(
             () -> GroundPlan.marginOfWidth(mm(50), Optional.of(mm(60))),
-            "roadbed width must be more than the track spacing (60 mm), but was 50 mm"),
+            "roadbed width must be more than the track spacing (60 mm (2.362 in)), but was 50 mm (1.969 in)"),
         mistake(
             () ->
                 new Ascent(
@@ -45,8 +45,8 @@ class SpecValidationTest {
             "steepest grade must be above 0 %, but was 0 %"),
         mistake(
             () -> EndPlan.level(mm(300), mm(100)).withEasement(mm(300)),
-            "lead-in must be at least half the easement (150 mm), so that the easement is cut in"
-                + " one with its piece, but was 100 mm"),
+            "lead-in must be at least half the easement (150 mm (5.906 in)), so that the easement is cut in"
+                + " one with its piece, but was 100 mm (3.937 in)"),
         mistake(
             () -> Segmentation.of(Angle.ofDegrees(310)),
             "segment angle must be 5° to 300°, but was 310°"),
@@ -55,10 +55,10 @@ class SpecValidationTest {
             "starter angle must be at most the segment angle (60°), but was 61°"),
         mistake(
             () -> new RoadbedStack(Length.ZERO, mm(3), mm(2), mm(2)),
-            "plywood thickness must be above zero, but was 0 mm"),
+            "plywood thickness must be above zero, but was 0 mm (0 in)"),
         mistake(
             () -> new Vehicle(mm(50), mm(200), mm(30), mm(201)),
-            "truck centres must be at most the vehicle's length (200 mm), but was 201 mm"),
+            "truck centres must be at most the vehicle's length (200 mm (7.874 in)), but was 201 mm (7.913 in)"),
         mistake(
             () -> RodThread.named("M7"),
             "thread must be one of [1/4-20, 5/16-18, 3/8-16, M8, M10], but was M7"),
