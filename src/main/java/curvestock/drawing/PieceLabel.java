@@ -123,7 +123,8 @@ final class PieceLabel {
     boolean fits = both.size() >= SMALLEST && !name.isBlank();
     List<Text> texts = new ArrayList<>();
     Text text = fits ? both : fit(outline, middle, number, LARGEST_NAME, true);
-    boolean onLine = placement.piece().shape().blank() instanceof FreeShape free && !free.course().isEmpty();
+    boolean onLine =
+        placement.piece().shape().blank() instanceof FreeShape free && !free.course().isEmpty();
     texts.add(onLine ? text.onLine() : text);
     addMarks(texts, outline, marks);
     return texts;

@@ -151,6 +151,7 @@ class MachineResultTest {
     assertThat(JobReader.read(comb, "job.yaml").demands()).hasSize(2);
     assertThatThrownBy(() -> JobReader.read(comb + "machine: {outlines: offset}\n", "job.yaml"))
         .isInstanceOf(JobException.class)
-        .hasMessageContaining("machine: piece B has a hole or a hollow that a cut 3 mm (0.118 in) wide");
+        .hasMessageContaining(
+            "machine: piece B has a hole or a hollow that a cut 3 mm (0.118 in) wide");
   }
 }
