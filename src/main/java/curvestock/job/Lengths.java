@@ -2,6 +2,7 @@ package curvestock.job;
 
 import curvestock.units.Length;
 import curvestock.units.LengthFormatException;
+import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import java.util.Optional;
 
@@ -91,7 +92,7 @@ enum Lengths {
         + " has no unit; write a number with a unit such as \""
         + text
         + " in\" or \""
-        + Length.ofMillimetres(millimetres)
+        + LengthStyle.METRIC.format(Length.ofMillimetres(millimetres))
         + "\", or set `units: in` at the top";
   }
 }

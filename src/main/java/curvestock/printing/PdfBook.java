@@ -7,6 +7,9 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDFormContentStream;
@@ -34,6 +37,7 @@ final class PdfBook implements AutoCloseable {
   private static final float BOTH_SIDES = 2;
 
   private final PDDocument document = new PDDocument();
+  private final TrueTypeFont letters;
   private final PDFont font;
 
   PdfBook(String title) {
@@ -45,7 +49,10 @@ final class PdfBook implements AutoCloseable {
     document.setDocumentId(0L);
     document.getDocumentCatalog().setLanguage("en");
     try (InputStream stream = PDDocument.class.getResourceAsStream(FONT)) {
-      font = PDType0Font.load(document, stream);
+      letters = new TTFParser().parse(new RandomAccessReadBuffer(stream));
+      // Ligatures would be sought in each text, which takes longer than all the rest.
+      letters.setEnableGsub(false);
+      font = PDType0Font.load(document, letters, true);
     } catch (IOException e) {
       throw new UncheckedIOException("the font inside the program cannot be read", e);
     }
@@ -173,6 +180,7 @@ final class PdfBook implements AutoCloseable {
   public void close() {
     try {
       document.close();
+      letters.close();
     } catch (IOException e) {
       throw impossible(e);
     }

@@ -121,7 +121,11 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         seen("turns: 5 1/4", "turns: 1001", "14:10", "but was \"1001\""),
         seen("turns: 5 1/4", "turns: 1:30", "14:10", "but was \"1:30\""),
         seen("turns: 5 1/4", "turns: NaN", "14:10", "but was \"NaN\""),
-        unseen("turns: 5 1/4", "turns: 5.001", "14:3", "a last piece of 0.36°, only 4.15 mm long"),
+        unseen(
+            "turns: 5 1/4",
+            "turns: 5.001",
+            "14:3",
+            "a last piece of 0.36°, only 4.15 mm (0.163 in) long"),
         unseen("turns: 5 1/4", "turns: 5 1/0", "14:10", "but was \"5 1/0\""),
         seen("turns: 5 1/4", "turns: five", "14:10", "such as 5.25 or 5 1/4"),
         unseen(

@@ -56,8 +56,8 @@ class VerdictsTest {
         .contains("the limit is 2.5 %");
     assertThat(grade.mend())
         .isEqualTo(
-            "more turns will not do: trains need 3.746 in a turn, and at 2.5 % that takes a radius of"
-                + " at least 23.845 in, or 38.197 in with the turns as they are");
+            "more turns will not do: trains need 3.75 in a turn, and at 2.5 % that takes a radius of"
+                + " at least 23.85 in, or 38.2 in with the turns as they are");
   }
 
   /** Following the advice makes it work. */
@@ -102,7 +102,7 @@ class VerdictsTest {
     assertThat(plate.finding()).startsWith("64.1 mm");
     assertThat(plate.mend())
         .startsWith(
-            "take a rise of at least 93.9 mm a turn (2.67 %): the climb in 4.31 turns of 93.9 mm")
+            "take a rise of at least 93.9 mm a turn (2.67 %): the climb in 4.31 turns of 94 mm")
         .endsWith(
             "or let nothing hang below by more than 2.5 mm (half-laps or two layers hang below by"
                 + " nothing)");
@@ -133,7 +133,7 @@ class VerdictsTest {
         .isEqualTo(
             "the longest vehicle reaches 1.042 in from the track's middle (overhang 0.353 in),"
                 + " there are 0.713 in");
-    assertThat(inside.mend()).startsWith("make the side margin 0.454 in wider");
+    assertThat(inside.mend()).startsWith("make the side margin 0.46 in wider");
   }
 
   @Test
@@ -174,7 +174,7 @@ class VerdictsTest {
 
     assertThat(before.result()).isEqualTo(Result.FAILS);
     assertThat(before.finding()).startsWith("2.593 in");
-    assertThat(before.mend()).startsWith("start the climb 8.239 in");
+    assertThat(before.mend()).startsWith("start the climb 8.24 in");
     assertThat(verdict(mended, "free height at the entry").result()).isEqualTo(Result.TIGHT);
   }
 
@@ -314,7 +314,7 @@ class VerdictsTest {
             .plan();
 
     assertThat(find(plan, "room to the supports").finding())
-        .startsWith("40.95 mm from the track's middle (wanted 31 mm: NEM 102 (second hand)");
+        .startsWith("41 mm from the track's middle (wanted 31 mm: NEM 102 (second hand)");
   }
 
   /** By hand: 409.5 mm at 91 mm and more a turn, ending a quarter ahead: 4.25 turns of 96.353. */
@@ -331,7 +331,7 @@ class VerdictsTest {
 
     assertThat(find(plan, "free height in the open").mend())
         .isEqualTo(
-            "take a rise of at least 91 mm a turn (2.07 %): the climb in 4.25 turns of 96.35 mm");
+            "take a rise of at least 91 mm a turn (2.07 %): the climb in 4.25 turns of 96.4 mm");
   }
 
   /** Verdicts print the same in any locale and at any time. */
