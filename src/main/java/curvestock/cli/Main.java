@@ -1,5 +1,7 @@
 package curvestock.cli;
 
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
@@ -53,9 +55,13 @@ public final class Main {
       "There is too little memory for this job; nothing was written. Give more, for example by"
           + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
 
+  /** Counts of a library's runs, of which it complains where several run; held, or it is lost. */
+  private static final Logger LIBRARY = Logger.getLogger("io.micrometer");
+
   private Main() {}
 
   public static void main(String[] args) {
+    LIBRARY.setLevel(Level.OFF);
     int code = runOrSayThatMemoryIsShort(args);
     // After Ctrl-C the machine is already shutting down and waits for this thread: just return.
     if (code != 0) {
