@@ -211,12 +211,6 @@ public final class HelixPlanDrawing {
     double wide = 0.94 * letters * TextWidth.boldEms(text);
     double left = away.x() > 0.35 ? 0 : away.x() < -0.35 ? -wide : -wide / 2;
     double y = at.y() + away.y() * letters * 0.6;
-    List<Point> box =
-        List.of(
-            new Point(at.x() + left, y - letters * 0.5),
-            new Point(at.x() + left + wide, y - letters * 0.5),
-            new Point(at.x() + left + wide, y + letters * 0.5),
-            new Point(at.x() + left, y + letters * 0.5));
     double ring = plan.climb().ringLength();
     List<Edge> leads = new ArrayList<>();
     leads.addAll(plan.line().portion(-plan.spec().bottom().leadIn().millimetres(), 0));
@@ -226,9 +220,11 @@ public final class HelixPlanDrawing {
             .mapToObj(i -> new Point(at.x() + left + wide * i / 8, y))
             .anyMatch(p -> leads.stream().anyMatch(lead -> lead.distanceTo(p) < half));
     if (onLead) {
-      List<Point> closed = new ArrayList<>(box);
-      closed.add(box.get(0));
-      paper.polygon(closed, Ink.PIECE, Pen.of(Ink.PIECE, 0.1));
+      Point low = new Point(at.x() + left, y - letters * 0.5);
+      Point high = new Point(low.x() + wide, y + letters * 0.5);
+      List<Point> box =
+          List.of(low, new Point(high.x(), low.y()), high, new Point(low.x(), high.y()), low);
+      paper.polygon(box, Ink.PIECE, Pen.of(Ink.PIECE, 0.1));
     }
   }
 

@@ -93,7 +93,7 @@ public final class SheetDrawing {
         "#ffffff");
     drawSheet(canvas, "2", "#ffffff");
     drawPieces(canvas, "1.2", Ink.PIECE);
-    drawMarks(canvas, title, "0.7", "18 5 3 5");
+    drawMarks(canvas, title);
     Element labels =
         canvas.add(
             canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
@@ -167,7 +167,7 @@ public final class SheetDrawing {
     }
   }
 
-  private void drawMarks(SvgCanvas canvas, SheetTitle title, String stroke, String dashes) {
+  private void drawMarks(SvgCanvas canvas, SheetTitle title) {
     Element group =
         canvas.add(
             canvas.root(),
@@ -179,13 +179,13 @@ public final class SheetDrawing {
             "stroke",
             Ink.MARK,
             "stroke-width",
-            stroke);
+            "0.7");
     for (Placement placement : layout.placements()) {
       for (List<Edge> mark : Marks.of(placement)) {
         Element path = canvas.add(group, "path", "d", paths.open(mark));
         boolean tick = mark.size() == 1 && mark.get(0) instanceof Segment;
-        if (!dashes.equals("none") && !tick) {
-          path.setAttributeNS(null, "stroke-dasharray", dashes);
+        if (!tick) {
+          path.setAttributeNS(null, "stroke-dasharray", "18 5 3 5");
         }
       }
     }

@@ -104,7 +104,8 @@ public record Outline(Loop outer, List<Loop> holes) {
     return best;
   }
 
-  private double depth(Point point) {
+  /** Distance to the nearest edge, for a point on either side of it. */
+  public double depth(Point point) {
     return edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
   }
 }

@@ -31,6 +31,12 @@ public record Pose(double x, double y, double rotation) {
     return new Pose(origin.x(), origin.y(), rotation + next.rotation);
   }
 
+  /** The motion back: {@code then(inverse())} is {@link #HOME} up to rounding. */
+  public Pose inverse() {
+    Point origin = new Pose(0, 0, -rotation).apply(new Point(-x, -y));
+    return new Pose(origin.x(), origin.y(), -rotation);
+  }
+
   public Pose movedBy(double dx, double dy) {
     return new Pose(x + dx, y + dy, rotation);
   }

@@ -111,30 +111,17 @@ public final class Remedies {
 
   /** The smallest radius that will do with any number of turns. */
   private Optional<HelixPlan> smallest(Predicate<HelixPlan> wanted) {
-    Optional<HelixPlan> best = Optional.empty();
-    int enough = MOST_STEPS;
+    Optional<Found> best = Optional.empty();
     for (double other : otherTurns(freeExit ? QUARTER : wholeStep())) {
       IntFunction<Optional<HelixPlan>> attempt = steps -> attempt(other, steps, 0).filter(wanted);
       // Worth halving only if it does better than the best so far.
-      int below = best.isPresent() ? enough - 1 : enough;
+      int below = best.map(found -> found.steps() - 1).orElse(MOST_STEPS);
       Optional<HelixPlan> tried = below < 1 ? Optional.empty() : attempt.apply(below);
-      int tooFew = 0;
-      while (tried.isPresent() && below - tooFew > 1) {
-        int middle = (tooFew + below) / 2;
-        Optional<HelixPlan> nearer = attempt.apply(middle);
-        if (nearer.isPresent()) {
-          tried = nearer;
-          below = middle;
-        } else {
-          tooFew = middle;
-        }
-      }
       if (tried.isPresent()) {
-        best = tried;
-        enough = below;
+        best = Optional.of(halved(0, new Found(below, tried.get()), attempt));
       }
     }
-    return best;
+    return best.map(Found::plan);
   }
 
   /** Whether no grade is beyond the ceiling, be it the usual one. */
@@ -173,16 +160,26 @@ public final class Remedies {
     while (enough < MOST_STEPS && attempt.apply(enough).isEmpty()) {
       enough *= 2;
     }
-    int tooFew = enough / 2;
-    Optional<HelixPlan> best = attempt.apply(enough);
-    while (best.isPresent() && enough - tooFew > 1) {
-      int middle = (tooFew + enough) / 2;
+    int reached = enough;
+    return attempt
+        .apply(reached)
+        .map(plan -> halved(reached / 2, new Found(reached, plan), attempt).plan());
+  }
+
+  /** A helix that works, and by how many steps it was found. */
+  private record Found(int steps, HelixPlan plan) {}
+
+  /** The fewest steps that work, between so many that do not and so many that do. */
+  private static Found halved(int tooFew, Found enough, IntFunction<Optional<HelixPlan>> attempt) {
+    int low = tooFew;
+    Found best = enough;
+    while (best.steps() - low > 1) {
+      int middle = (low + best.steps()) / 2;
       Optional<HelixPlan> tried = attempt.apply(middle);
       if (tried.isPresent()) {
-        best = tried;
-        enough = middle;
+        best = new Found(middle, tried.get());
       } else {
-        tooFew = middle;
+        low = middle;
       }
     }
     return best;

@@ -43,11 +43,7 @@ public record Bend(AnnularSector sector, Pose pose) {
   }
 
   private static Bend along(Arc arc, FreeShape free) {
-    double half =
-        free.outline().edges().stream()
-            .mapToDouble(edge -> edge.distanceTo(arc.middle()))
-            .min()
-            .orElseThrow();
+    double half = free.outline().depth(arc.middle());
     AnnularSector sector =
         new AnnularSector(
             Length.ofMillimetres(arc.radius()),

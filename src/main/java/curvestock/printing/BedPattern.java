@@ -27,7 +27,6 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * The pattern of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
@@ -240,13 +239,12 @@ final class BedPattern {
     }
     for (int i = 0; i < places.size(); i++) {
       int index = i;
-      String names =
+      List<String> names =
           pieces.stream()
               .map(each -> each.stations().get(index).station().name())
               .distinct()
-              .limit(MOST_NAMES + 1L)
-              .collect(Collectors.joining(" "));
-      if (names.split(" ").length <= MOST_NAMES) {
+              .toList();
+      if (names.size() <= MOST_NAMES) {
         double past = lapLength() > 0 ? lapLength() + 16 : 0;
         double at =
             Math.max(
@@ -255,7 +253,7 @@ final class BedPattern {
                     piece.cutTo() - (piece.upper().isPresent() ? past : 0),
                     piece.cutFrom() + places.get(i)));
         Point stand = beside(at, -half * 0.42);
-        paper.text(names, stand, LETTERS * 0.8, Anchor.MIDDLE, false);
+        paper.text(String.join(" ", names), stand, LETTERS * 0.8, Anchor.MIDDLE, false);
       }
     }
   }

@@ -54,7 +54,6 @@ public final class MachineNotes {
 
   /** In one sentence what the files for machines are, for title blocks. */
   public static String size(Job job) {
-    Length kerf = job.cutting().kerf();
     String lines =
         job.machine()
             .linesWithin()
@@ -64,7 +63,7 @@ public final class MachineNotes {
                         + both(job.style(), within)
                         + ".")
             .orElse("");
-    return outlines(job, kerf) + lines;
+    return outlines(job) + lines;
   }
 
   /** A caution where a cut along the margin would leave the sheet; empty if none would. */
@@ -83,7 +82,8 @@ public final class MachineNotes {
                 + " or more if your tool must stay on the sheet.");
   }
 
-  private static String outlines(Job job, Length kerf) {
+  private static String outlines(Job job) {
+    Length kerf = job.cutting().kerf();
     return job.machine().isOffset()
         ? "The files for machines are not this size: their outlines are grown by half the kerf, "
             + both(job.style(), kerf.times(0.5))

@@ -2,6 +2,7 @@ package curvestock.units;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.function.DoubleUnaryOperator;
 
 /**
  * How lengths are printed: the unit, and for inches the finest fraction (for example 64 prints
@@ -62,11 +63,7 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    * hundredth of an inch or a tenth of a millimetre. For wood that is left over.
    */
   public String formatDown(Length length) {
-    boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
-    double steps = denominator > 0 ? denominator : inches ? 100 : 10;
-    double value = inches ? length.inches() : length.millimetres();
-    double whole = Math.floor(value * steps + WHOLE_STEP) / steps;
-    return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
+    return stepped(length, steps -> Math.floor(steps + WHOLE_STEP));
   }
 
   /**
@@ -84,10 +81,15 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    * hundredth of an inch or a tenth of a millimetre. For what is needed at least.
    */
   public String formatUp(Length length) {
+    return stepped(length, steps -> Math.ceil(steps - WHOLE_STEP));
+  }
+
+  /** In whole steps of the style's fraction, a hundredth of an inch or a tenth of a millimetre. */
+  private String stepped(Length length, DoubleUnaryOperator rounded) {
     boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
     double steps = denominator > 0 ? denominator : inches ? 100 : 10;
     double value = inches ? length.inches() : length.millimetres();
-    double whole = Math.ceil(value * steps - WHOLE_STEP) / steps;
+    double whole = rounded.applyAsDouble(value * steps) / steps;
     return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
   }
 

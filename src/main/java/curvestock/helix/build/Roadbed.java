@@ -148,7 +148,7 @@ public final class Roadbed {
       RoadbedOutline outline = new RoadbedOutline(part, width.millimetres());
       Outline inPlace =
           ear.map(e -> outline.withEars(distances(under, cutFrom), e)).orElseGet(outline::plain);
-      Pose home = inverse(pose(part, cutFrom));
+      Pose home = pose(part, cutFrom).inverse();
       return new FreeShape(
           inPlace.at(home), part.stream().<Edge>map(edge -> edge.at(home)).toList());
     }
@@ -181,13 +181,6 @@ public final class Roadbed {
     }
     Waypoint begin = line.at(cutFrom);
     return new Pose(begin.point().x(), begin.point().y(), begin.heading());
-  }
-
-  private static Pose inverse(Pose pose) {
-    double cos = Math.cos(pose.rotation());
-    double sin = Math.sin(pose.rotation());
-    return new Pose(
-        -(pose.x() * cos + pose.y() * sin), pose.x() * sin - pose.y() * cos, -pose.rotation());
   }
 
   /**

@@ -34,9 +34,7 @@ public record RoadbedMark(Sort sort, List<Segment> lines, String words, List<Poi
   public RoadbedMark at(Pose pose) {
     return new RoadbedMark(
         sort,
-        lines.stream()
-            .map(line -> new Segment(pose.apply(line.start()), pose.apply(line.end())))
-            .toList(),
+        lines.stream().map(line -> line.at(pose)).toList(),
         words,
         wordsAt.stream().map(pose::apply).toList());
   }

@@ -57,7 +57,7 @@ public final class RoadbedMarks {
       piece.lower().ifPresent(at -> marks.addAll(screws(plates, at, 1)));
       piece.upper().ifPresent(at -> marks.addAll(screws(plates, at, -1)));
     }
-    Pose home = inverse(piece.pose());
+    Pose home = piece.pose().inverse();
     return marks.stream().map(mark -> mark.at(home)).toList();
   }
 
@@ -130,11 +130,5 @@ public final class RoadbedMarks {
   /** So far outwards of the centre line, in plan. */
   private Point beside(double at, double outwards) {
     return line.at(at).toLeft(-line.inwards() * outwards);
-  }
-
-  /** From plan back to the piece's frame. */
-  private static Pose inverse(Pose pose) {
-    Point origin = new Pose(0, 0, -pose.rotation()).apply(new Point(-pose.x(), -pose.y()));
-    return new Pose(origin.x(), origin.y(), -pose.rotation());
   }
 }

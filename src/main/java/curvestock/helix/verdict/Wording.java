@@ -23,9 +23,8 @@ record Wording(LengthStyle style) {
 
   /** A length that may be too small to print: {@code less than 1/32 in}. */
   String small(Length length) {
-    return style.formatMade(length).startsWith("0 ")
-        ? "less than " + style.formatUp(Length.ofMillimetres(1e-3))
-        : style.formatMade(length);
+    String words = length(length);
+    return words.startsWith("0 ") ? "less than " + atLeast(Length.ofMillimetres(1e-3)) : words;
   }
 
   /** Two decimals, with a point whatever the locale. */
