@@ -55,7 +55,7 @@ public final class BatchComparer {
       } else {
         Plan plan = new Planner(quick(member.job()), listener, packers).planRoughly();
         sheets += plan.purchase().sheets();
-        cost = cost.plus(plan.purchase().sheetCost());
+        cost = cost.plus(plan.cost().paid());
       }
       apart.add(alone);
     }

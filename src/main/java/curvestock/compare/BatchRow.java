@@ -1,7 +1,7 @@
 package curvestock.compare;
 
 import curvestock.plan.BatchPlan;
-import curvestock.purchase.CostBound;
+import curvestock.purchase.Cost;
 import curvestock.units.Money;
 import java.util.List;
 import java.util.Optional;
@@ -30,11 +30,13 @@ public record BatchRow(
     return batch.plan().purchase().sheets() + small.extraSheets();
   }
 
-  public Money sheetCost() {
-    return batch.plan().purchase().sheetCost().plus(small.extraCost());
+  /** What all sheets cost, and what no layouts can go below. */
+  public Cost cost() {
+    return batch.plan().cost().plus(small.extraCost());
   }
 
-  public CostBound bound() {
-    return batch.plan().purchase().bound();
+  /** What is paid for all sheets. */
+  public Money sheetCost() {
+    return cost().paid();
   }
 }

@@ -19,7 +19,7 @@ final class Deepening {
     Comparator<Standing> order = Recommendation.order(eachJoint);
     Standing best = options.stream().map(SegmentOption::standing).min(order).orElseThrow();
     return options.stream()
-        .filter(option -> option.sheets() > option.bound().sheets())
+        .filter(option -> option.sheets() > option.cost().leastSheets())
         .filter(option -> gain(option) <= MOST_GAIN)
         .filter(option -> order.compare(oneSheetLess(option), best) <= 0)
         .sorted(Comparator.comparingDouble(Deepening::gain))
@@ -41,9 +41,9 @@ final class Deepening {
     return Math.max(0, (double) needed / option.perSheet() - 1);
   }
 
-  /** Price of a sheet of the kind bought first. */
+  /** What a sheet of the kind bought first costs, tax and all. */
   static Money eachSheet(SegmentOption option) {
-    return option.plan().purchase().lines().get(0).each();
+    return option.plan().job().terms().tax().gross(option.plan().purchase().lines().get(0).each());
   }
 
   private static Standing oneSheetLess(SegmentOption option) {

@@ -52,7 +52,7 @@ final class Mixing {
     Comparator<Standing> order = Recommendation.order(joint.each());
     return options.stream()
         .filter(option -> !option.division().isMixed() && option.perSheet() > 0)
-        .filter(option -> option.sheets() > Math.max(1, option.bound().sheets()))
+        .filter(option -> option.sheets() > Math.max(1, option.cost().leastSheets()))
         .flatMap(option -> best(option).stream())
         .sorted(Comparator.comparing(Candidate::hoped, order))
         .toList();

@@ -7,7 +7,7 @@ import curvestock.packing.Effort;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.plan.Plan;
-import curvestock.purchase.CostBound;
+import curvestock.purchase.Cost;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
@@ -72,19 +72,14 @@ public record SegmentOption(
     return plan.purchase().sheets() + small.extraSheets();
   }
 
-  /** Price of all sheets. */
+  /** What all sheets cost, those for small parts too, and what no layouts can go below. */
+  public Cost cost() {
+    return plan.cost().plus(small.extraCost());
+  }
+
+  /** What is paid for all sheets. */
   public Money sheetCost() {
-    return plan.purchase().sheetCost().plus(small.extraCost());
-  }
-
-  /** What no purchase for these segments can go below, whatever its layouts. */
-  public CostBound bound() {
-    return plan.purchase().bound();
-  }
-
-  /** Most money that any other layouts could save. */
-  public Money gap() {
-    return sheetCost().minus(bound().money());
+    return cost().paid();
   }
 
   /** Joints between the pieces of the helix; those to the tracks outside not. */

@@ -30,7 +30,7 @@ public record BatchPlan(Batch batch, Plan plan) {
    * @param area of its pieces in square millimetres, half the spacing around each: what it takes of
    *     the sheets
    * @param part of all pieces' areas, 0 to 1
-   * @param cost its part of the sheets' cost; the parts add up to the cent
+   * @param cost its part of what is paid for the sheets; the parts add up to the cent
    * @param sheets numbers, from 1, of the sheets that its pieces lie on
    */
   public record Share(
@@ -71,7 +71,7 @@ public record BatchPlan(Batch batch, Plan plan) {
     List<Batch.Member> members = batch.members();
     double[] areas = members.stream().mapToDouble(BatchPlan::area).toArray();
     double all = DoubleStream.of(areas).sum();
-    long[] costs = split(plan.purchase().sheetCost().minorUnits(), areas);
+    long[] costs = split(plan.cost().paid().minorUnits(), areas);
     List<Share> shares = new ArrayList<>();
     for (int i = 0; i < areas.length; i++) {
       Batch.Member member = members.get(i);

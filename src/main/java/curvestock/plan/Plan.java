@@ -3,6 +3,7 @@ package curvestock.plan;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.purchase.Cost;
 import curvestock.purchase.Purchase;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
@@ -86,6 +87,11 @@ public record Plan(
       }
     }
     return Map.copyOf(sheets);
+  }
+
+  /** What its sheets cost, with the job's tax, and what of that is proven. */
+  public Cost cost() {
+    return Cost.of(purchase.sheetCost(), purchase.bound(), job.terms().tax());
   }
 
   /** What is left once all is cut, as sheets on hand for the next job. */

@@ -62,7 +62,7 @@ public final class BatchWords {
               Integer.toString(row.batch().plan().pieces()),
               Integer.toString(row.sheets()),
               row.sheetCost().format(currency),
-              row.sheetCost().minus(row.bound().money()).format(currency),
+              row.cost().couldStillSave().format(currency),
               Integer.toString(row.joints()),
               String.format(Locale.ROOT, "%.0f %%", 100 * row.batch().plan().areaYield())));
     }

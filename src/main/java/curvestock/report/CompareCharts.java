@@ -56,7 +56,7 @@ public final class CompareCharts {
         bars(
             "sheets (proven least)",
             SegmentOption::sheets,
-            option -> option.sheets() + " (" + option.bound().sheets() + ")"));
+            option -> option.sheets() + " (" + option.cost().leastSheets() + ")"));
     plot.add(
         bars(
             "their cost (proven least)",
@@ -64,7 +64,7 @@ public final class CompareCharts {
             option ->
                 brief(option.sheetCost().format(comparison.job().currency()))
                     + " ("
-                    + brief(option.bound().money().plain())
+                    + brief(option.cost().leastPaid().plain())
                     + ")"));
     plot.add(bars("joints", SegmentOption::joints, option -> Integer.toString(option.joints())));
     JFreeChart chart = ChartStyle.chart("Which segment size? " + comparison.job().title(), plot);

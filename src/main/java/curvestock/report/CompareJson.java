@@ -110,10 +110,10 @@ public final class CompareJson {
     node.put("pieces", option.pieces());
     option.fill().ifPresent(fill -> fill(node, option, fill));
     node.put("sheets", option.sheets());
-    node.put("sheetsBound", option.bound().sheets());
+    node.put("sheetsBound", option.cost().leastSheets());
     node.put("sheetCost", option.sheetCost().minorUnits());
-    node.put("sheetCostBound", option.bound().money().minorUnits());
-    node.put("boundProof", option.bound().proof());
+    node.put("sheetCostBound", option.cost().leastPaid().minorUnits());
+    node.put("boundProof", option.cost().proof());
     node.put("joints", option.joints());
     node.put("jointsPerTurn", decimal(option.jointsPerTurn()));
     node.put("jointsFall", words(option.fall().line()));

@@ -122,7 +122,7 @@ public final class CompareSummary {
               option.fill().isPresent() ? decimal(option.turnsPerSheet(), 2) : "",
               Integer.toString(option.sheets()),
               money(option.sheetCost()),
-              money(option.gap()),
+              money(option.cost().couldStillSave()),
               decimal(100 * option.areaYield(), 0) + " %",
               option.effort().name().toLowerCase(Locale.ROOT)));
     }

@@ -212,7 +212,7 @@ public final class ShopReport {
               option.fill().isPresent() ? decimal(option.turnsPerSheet(), 2) : "",
               Integer.toString(option.sheets()),
               money(option.sheetCost()),
-              money(option.gap()),
+              money(option.cost().couldStillSave()),
               Integer.toString(option.joints()),
               style.format(option.chord()) + " × " + style.format(option.depth())));
     }

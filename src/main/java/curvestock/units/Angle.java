@@ -7,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** An angle, held in degrees as people write it; always finite. */
-public record Angle(double degrees) implements Comparable<Angle> {
+public record Angle(double degrees) implements Quantity, Comparable<Angle> {
 
   public static final Angle FULL_TURN = new Angle(360);
 

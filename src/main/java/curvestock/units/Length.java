@@ -6,7 +6,7 @@ import java.util.Optional;
  * A length, held in millimetres. Always finite; may be negative only where the user of it allows
  * that (see {@link #requirePositive} and {@link #requireNotNegative}).
  */
-public record Length(double millimetres) implements Comparable<Length> {
+public record Length(double millimetres) implements Quantity, Comparable<Length> {
 
   public static final Length ZERO = new Length(0);
 

@@ -7,7 +7,7 @@ import java.math.RoundingMode;
  * An amount of money in minor units (cents); which currency is the job's business. Sums are exact
  * and refuse to overflow.
  */
-public record Money(long minorUnits) implements Comparable<Money> {
+public record Money(long minorUnits) implements Quantity, Comparable<Money> {
 
   public static final Money ZERO = new Money(0);
 

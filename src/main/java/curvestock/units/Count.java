@@ -1,0 +1,4 @@
+package curvestock.units;
+
+/** So many whole things. */
+public record Count(long number) implements Quantity {}
