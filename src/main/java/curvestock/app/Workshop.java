@@ -1,5 +1,8 @@
 package curvestock.app;
 
+import curvestock.answer.Answer;
+import curvestock.answer.Building;
+import curvestock.answer.Choices;
 import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
@@ -45,24 +48,23 @@ import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
 import curvestock.purchase.Purchase;
-import curvestock.report.BatchWords;
+import curvestock.report.BatchPaper;
 import curvestock.report.CompareCharts;
 import curvestock.report.CompareJson;
-import curvestock.report.CompareSummary;
+import curvestock.report.ComparePaper;
 import curvestock.report.HelixJson;
-import curvestock.report.HelixReport;
-import curvestock.report.HelixSummary;
-import curvestock.report.HelixTables;
+import curvestock.report.HelixPaper;
 import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
 import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
-import curvestock.report.PlanSummary;
+import curvestock.report.PlanPaper;
 import curvestock.report.ReportHtml;
 import curvestock.report.ReportPart;
 import curvestock.report.SheetFiles;
-import curvestock.report.ShopReport;
+import curvestock.report.ShopPaper;
 import curvestock.report.StockYaml;
+import curvestock.report.TableCsv;
 import curvestock.sheet.SheetStock;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -213,17 +215,23 @@ public final class Workshop {
    * @throws WrongLayoutException if a drawing fails its check
    */
   public static ResultFolder result(Plan plan, PlanListener listener) {
+    return result(plan, Answer.of(plan), listener);
+  }
+
+  private static ResultFolder result(Plan plan, Answer answer, PlanListener listener) {
     ResultFolder folder = new ResultFolder();
-    folder.add("plan.json", PlanJson.of(plan));
-    folder.add("summary.txt", String.join("\n", PlanSummary.of(plan)) + "\n");
+    folder.add("plan.json", PlanJson.of(plan, answer));
+    folder.add("summary.txt", text(PlanPaper.text(plan.job(), answer)));
     folder.add("remnants.yaml", StockYaml.of(plan));
-    plan.job()
-        .structure()
-        .ifPresent(
-            order ->
-                addHelix(folder, "", new HelixReport(plan.job(), order, Optional.of(plan), false)));
+    if (answer.building().isPresent()) {
+      addHelix(folder, "", answer);
+    }
     addSheets(folder, plan, plan.labels(), listener);
     return folder;
+  }
+
+  private static String text(List<String> lines) {
+    return String.join("\n", lines) + "\n";
   }
 
   /**
@@ -245,7 +253,7 @@ public final class Workshop {
   public static ResultFolder result(BatchPlan batch, PlanListener listener) {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(batch));
-    folder.add("summary.txt", String.join("\n", BatchWords.summary(batch)) + "\n");
+    folder.add("summary.txt", text(BatchPaper.text(batch)));
     for (Batch.Member member : batch.batch().members()) {
       Job job = member.job();
       job.structure()
@@ -254,7 +262,7 @@ public final class Workshop {
                   addHelix(
                       folder,
                       "job-" + member.tag() + "/",
-                      new HelixReport(job, order, Optional.empty(), false)));
+                      Answer.ofHelix(job, order, Optional.empty(), false)));
     }
     addSheets(folder, batch.plan(), batch.labels(), listener);
     return folder;
@@ -282,41 +290,42 @@ public final class Workshop {
    *     cannot be planned are left out
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
-  public static HelixReport helix(Job job, boolean withSheets, PlanListener listener) {
+  public static Answer helix(Job job, boolean withSheets, PlanListener listener) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
     if (!withSheets) {
-      return new HelixReport(job, order, Optional.empty(), true);
+      return Answer.ofHelix(job, order, Optional.empty(), true);
     }
     try {
-      return new HelixReport(job, order, Optional.of(plan(job, listener)), true);
+      return Answer.ofHelix(job, order, Optional.of(plan(job, listener)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
-      return new HelixReport(job, order, Optional.empty(), true);
+      return Answer.ofHelix(job, order, Optional.empty(), true);
     }
   }
 
   /** The files of a helix: summary, tables, data, drawings. */
-  public static ResultFolder helixResult(HelixReport report) {
+  public static ResultFolder helixResult(Answer answer) {
     ResultFolder folder = new ResultFolder();
-    addHelix(folder, "", report);
+    addHelix(folder, "", answer);
     return folder;
   }
 
-  private static void addHelix(ResultFolder folder, String in, HelixReport report) {
-    HelixTables tables = new HelixTables(report);
-    folder.add(in + "helix.txt", String.join("\n", HelixSummary.withLists(report)) + "\n");
-    folder.add(in + "helix.json", HelixJson.of(report));
-    folder.add(in + "schedule.csv", tables.schedule());
-    folder.add(in + "supports.csv", tables.supports());
-    folder.add(in + "shopping.csv", tables.shopping());
-    folder.add(in + "joints.csv", tables.joints());
-    folder.add(in + "cutting-list.csv", tables.cuttingList());
-    Job job = report.job();
-    HelixTitle title = new HelixTitle(job.title(), job.style(), job.invented());
-    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(report.order(), title), PICTURE_WIDTH);
-    draw(folder, in + "helix-side", HelixSideDrawing.svg(report.plan(), title), PICTURE_WIDTH);
+  private static void addHelix(ResultFolder folder, String in, Answer answer) {
+    Building helix = answer.building().orElseThrow();
+    folder.add(in + "helix.txt", text(HelixPaper.withLists(answer)));
+    folder.add(in + "helix.json", HelixJson.of(answer));
+    folder.add(in + "schedule.csv", TableCsv.of(helix.schedule(), answer.figures()));
+    folder.add(in + "supports.csv", TableCsv.of(helix.supports(), answer.figures()));
+    folder.add(in + "shopping.csv", TableCsv.of(answer.shopping(), answer.figures()));
+    folder.add(in + "joints.csv", TableCsv.of(helix.joints(), answer.figures()));
+    folder.add(in + "cutting-list.csv", TableCsv.of(helix.cuttingList(), answer.figures()));
+    HelixTitle title =
+        new HelixTitle(
+            answer.heading().title(), answer.figures().style(), answer.heading().invented());
+    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(helix.order(), title), PICTURE_WIDTH);
+    draw(folder, in + "helix-side", HelixSideDrawing.svg(helix.plan(), title), PICTURE_WIDTH);
   }
 
   private static void draw(ResultFolder folder, String name, String svg, int width) {
@@ -391,10 +400,10 @@ public final class Workshop {
   /** The comparison of several jobs as text, and the data of each job compared by itself. */
   public static ResultFolder result(BatchComparison found) {
     ResultFolder folder = new ResultFolder();
-    folder.add("compare.txt", String.join("\n", BatchWords.of(found)) + "\n");
+    folder.add("compare.txt", text(BatchPaper.text(found)));
     for (int i = 0; i < found.apart().size(); i++) {
       String name = "job-" + found.batch().members().get(i).tag() + "/compare.json";
-      found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(alone)));
+      found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(Choices.of(alone))));
     }
     folder.add("plan.json", PlanJson.of(found.rows().get(found.best()).batch()));
     return folder;
@@ -403,13 +412,14 @@ public final class Workshop {
   /** The comparison as text, data and charts. */
   public static ResultFolder result(Comparison comparison) {
     ResultFolder folder = new ResultFolder();
-    addComparison(folder, comparison);
+    addComparison(folder, Choices.of(comparison));
     return folder;
   }
 
-  private static void addComparison(ResultFolder folder, Comparison comparison) {
-    folder.add("compare.txt", String.join("\n", CompareSummary.of(comparison)) + "\n");
-    folder.add("compare.json", CompareJson.of(comparison));
+  private static void addComparison(ResultFolder folder, Choices choices) {
+    Comparison comparison = choices.comparison();
+    folder.add("compare.txt", text(ComparePaper.text(choices)));
+    folder.add("compare.json", CompareJson.of(choices));
     draw(folder, "charts/choices", CompareCharts.choices(comparison), CHART_WIDTH);
     comparison
         .scan()
@@ -432,17 +442,17 @@ public final class Workshop {
    */
   public static ResultFolder packet(
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
-    ResultFolder folder = result(plan, listener);
-    comparison.ifPresent(compared -> addComparison(folder, compared));
-    addPapers(folder, plan, listener);
-    addReport(folder, plan, comparison);
+    Answer answer = Answer.of(plan, comparison);
+    ResultFolder folder = result(plan, answer, listener);
+    answer.choices().ifPresent(choices -> addComparison(folder, choices));
+    addPapers(folder, plan, answer, listener);
+    addReport(folder, plan.job(), answer);
     folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
     return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
   }
 
-  private static void addReport(ResultFolder folder, Plan plan, Optional<Comparison> comparison) {
-    List<ReportPart> parts = ShopReport.of(plan, comparison);
-    String title = plan.job().title();
+  private static void addReport(ResultFolder folder, Job job, Answer answer) {
+    List<ReportPart> parts = ShopPaper.of(job, answer);
     Map<String, String> drawings = new TreeMap<>();
     Map<String, byte[]> pictures = new TreeMap<>();
     folder
@@ -456,15 +466,16 @@ public final class Workshop {
                 pictures.put(stem(path, PNG), bytes);
               }
             });
-    folder.add("report.html", ReportHtml.of(title, parts, drawings));
-    folder.add("report.pdf", ReportPdf.of(title, parts, pictures, plan.job().paper()));
+    folder.add("report.html", ReportHtml.of(answer.heading(), parts, drawings));
+    folder.add("report.pdf", ReportPdf.of(answer.heading(), parts, pictures, job.paper()));
   }
 
   private static String stem(String path, String ending) {
     return path.substring(0, path.length() - ending.length());
   }
 
-  private static void addPapers(ResultFolder folder, Plan plan, PlanListener listener) {
+  private static void addPapers(
+      ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
     Job job = plan.job();
     listener.step("drawing full-size patterns");
     Patterns.of(job, job.paper()).forEach(folder::add);
@@ -472,7 +483,7 @@ public final class Workshop {
         .ifPresent(
             order -> {
               folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper()));
-              folder.add("support-table.pdf", SupportSheet.pdf(job, order));
+              folder.add("support-table.pdf", SupportSheet.pdf(answer, job.paper()));
             });
     TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
     folder.add("marking-out.pdf", MarkingSheets.pdf(plan));

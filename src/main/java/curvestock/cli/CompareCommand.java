@@ -1,5 +1,7 @@
 package curvestock.cli;
 
+import curvestock.answer.Choices;
+import curvestock.answer.Figures;
 import curvestock.app.Workshop;
 import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
@@ -10,9 +12,10 @@ import curvestock.files.FileProblem;
 import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.plan.Infeasible;
-import curvestock.report.BatchWords;
-import curvestock.report.CompareSummary;
+import curvestock.report.BatchPaper;
+import curvestock.report.ComparePaper;
 import curvestock.units.Angle;
+import curvestock.units.LengthStyle;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.OptionalInt;
@@ -40,6 +43,9 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
   private static final Pattern FRACTION = Pattern.compile("\\s*(\\d{1,3})/(\\d{1,3})\\s*");
+
+  /** First looks hold no lengths and no money. */
+  private static final Figures FIRST = new Figures(LengthStyle.METRIC, "");
 
   @Spec private CommandSpec spec;
 
@@ -88,9 +94,9 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     List<Job> jobs = options.jobs();
     if (jobs.size() == 1) {
       Comparison comparison = work(jobs.get(0), question);
-      print(CompareSummary.of(comparison), "charts/choices.png");
+      print(ComparePaper.text(Choices.of(comparison)), "charts/choices.png");
     } else {
-      print(BatchWords.of(work(Batch.of(jobs), question)), "compare.txt");
+      print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt");
     }
     return 0;
   }
@@ -191,7 +197,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();
         printer.println();
-        CompareSummary.firstLook(looks).forEach(printer::println);
+        ComparePaper.firstLook(looks, FIRST).forEach(printer::println);
         printer.println();
         printer.flush();
       }

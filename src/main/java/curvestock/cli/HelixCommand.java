@@ -1,11 +1,11 @@
 package curvestock.cli;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.files.FileProblem;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
-import curvestock.report.HelixReport;
-import curvestock.report.HelixSummary;
+import curvestock.report.HelixPaper;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -50,24 +50,24 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
       err.flush();
       return Main.WRONG_INPUT;
     }
-    HelixReport report = work(job);
+    Answer report = work(job);
     print(report);
-    return report.works() ? 0 : Main.ANSWER_IS_NO;
+    return report.building().orElseThrow().works() ? 0 : Main.ANSWER_IS_NO;
   }
 
-  private HelixReport work(Job job) throws FileProblem {
+  private Answer work(Job job) throws FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
       // Sheets are here for their price: planned in haste unless more is asked for.
       Job planned = options.effortIsGiven() ? job : job.with(job.search().at(Effort.QUICK));
-      HelixReport report = Workshop.helix(planned, !noSheets, terminal);
+      Answer report = Workshop.helix(planned, !noSheets, terminal);
       options.publish(() -> Workshop.helixResult(report));
       return report;
     }
   }
 
-  private void print(HelixReport report) {
+  private void print(Answer report) {
     PrintWriter printer = spec.commandLine().getOut();
-    HelixSummary.of(report).forEach(printer::println);
+    HelixPaper.text(report).forEach(printer::println);
     printer.println();
     printer.println(
         options

@@ -1,5 +1,6 @@
 package curvestock.cli;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
@@ -11,7 +12,7 @@ import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
-import curvestock.report.PlanSummary;
+import curvestock.report.PlanPaper;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -113,7 +114,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   private void print(Plan plan) {
     PrintWriter printer = spec.commandLine().getOut();
-    PlanSummary.of(plan).forEach(printer::println);
+    PlanPaper.text(plan.job(), Answer.of(plan)).forEach(printer::println);
     printer.println();
     printer.println("Written and checked: " + out + " (read README.txt first)");
     printer.flush();

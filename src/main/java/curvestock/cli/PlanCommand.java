@@ -1,5 +1,6 @@
 package curvestock.cli;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
@@ -8,8 +9,8 @@ import curvestock.job.Job;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
-import curvestock.report.BatchWords;
-import curvestock.report.PlanSummary;
+import curvestock.report.BatchPaper;
+import curvestock.report.PlanPaper;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -42,9 +43,10 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
   public Integer call() throws Exception {
     List<Job> jobs = options.jobs();
     if (jobs.size() == 1) {
-      print(PlanSummary.of(work(jobs.get(0))));
+      Plan plan = work(jobs.get(0));
+      print(PlanPaper.text(plan.job(), Answer.of(plan)));
     } else {
-      print(BatchWords.summary(work(Batch.of(jobs))));
+      print(BatchPaper.text(work(Batch.of(jobs))));
     }
     return 0;
   }

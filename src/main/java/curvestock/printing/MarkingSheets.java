@@ -164,7 +164,7 @@ public final class MarkingSheets {
               radii,
               place(mark, arc.place(), labels)));
     }
-    flow.table(head, rows);
+    flow.grid(head, rows);
   }
 
   private String place(PieceMarks mark, PivotPlace place, List<String> labels) {
@@ -208,7 +208,7 @@ public final class MarkingSheets {
       }
       rows.add(row);
     }
-    flow.table(head, rows);
+    flow.grid(head, rows);
   }
 
   /** The outer edge. */
@@ -236,7 +236,7 @@ public final class MarkingSheets {
         mark.holes().subList(from, to).forEach(hole -> add(row, hole));
         rows.add(row);
       }
-      flow.table(head, rows);
+      flow.grid(head, rows);
     }
   }
 
@@ -300,7 +300,7 @@ public final class MarkingSheets {
         head.add(ruler.number(offset.station()));
         row.add(ruler.number(offset.height()));
       }
-      flow.table(head, List.of(row));
+      flow.grid(head, List.of(row));
     }
   }
 

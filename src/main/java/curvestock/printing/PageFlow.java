@@ -1,5 +1,9 @@
 package curvestock.printing;
 
+import curvestock.answer.Column;
+import curvestock.answer.Figures;
+import curvestock.answer.Measure;
+import curvestock.answer.Table;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -8,7 +12,7 @@ import curvestock.drawing.PaperSize;
 import curvestock.drawing.TextWidth;
 import curvestock.geometry.Box;
 import curvestock.geometry.Point;
-import curvestock.report.ReportPart;
+import curvestock.units.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -40,6 +44,9 @@ final class PageFlow {
 
   /** A cell of a table that prints an empty box to tick. */
   static final String TICK_BOX = "\u2610";
+
+  /** Keeps a number with its unit. */
+  private static final char NO_BREAK = '\u00A0';
 
   private static final Pen BAR = Pen.of(Ink.CUT, 1.2);
 
@@ -200,11 +207,41 @@ final class PageFlow {
     blank = false;
   }
 
+  /** A table of figures. */
+  void table(Table table, Figures figures) {
+    List<List<String>> rows = new ArrayList<>();
+    for (List<Quantity> row : table.rows()) {
+      List<String> cells = new ArrayList<>();
+      for (int c = 0; c < row.size(); c++) {
+        Measure measure = table.columns().get(c).measure();
+        String text = figures.of(row.get(c), measure);
+        cells.add(measure.isNumber() ? text.replace(' ', NO_BREAK) : text);
+      }
+      rows.add(cells);
+    }
+    table(
+        table.columns().stream().map(Column::title).toList(),
+        table.columns().stream().map(column -> column.measure().isNumber()).toList(),
+        rows);
+  }
+
+  /**
+   * Marks for the hand, already written; columns whose every cell begins with a digit are numbers.
+   */
+  void grid(List<String> head, List<List<String>> rows) {
+    List<Boolean> numbers = new ArrayList<>();
+    for (int c = 0; c < head.size(); c++) {
+      int column = c;
+      numbers.add(rows.stream().allMatch(row -> row.get(column).matches("-?\\d[^,]{0,24}")));
+    }
+    table(head, numbers, rows);
+  }
+
   /**
    * A table; its head is printed again on each page. Columns of numbers are flush right; text that
    * is too wide is wrapped.
    */
-  void table(List<String> head, List<List<String>> rows) {
+  private void table(List<String> head, List<Boolean> numbers, List<List<String>> rows) {
     if (rows.isEmpty()) {
       return;
     }
@@ -217,7 +254,7 @@ final class PageFlow {
         ems[c] = Math.max(ems[c], TextWidth.ems(row.get(c)) / TABLE);
       }
       heads[c] = Math.max(ems[c], TextWidth.ems(head.get(c)) * 1.12);
-      numeric[c] = ReportPart.isNumeric(rows, c);
+      numeric[c] = numbers.get(c);
     }
     double room = textWidth() - GAP * ems.length;
     if (Arrays.stream(heads).sum() * TEXT * 0.95 <= room) {

@@ -1,5 +1,7 @@
 package curvestock.printing;
 
+import curvestock.answer.Figures;
+import curvestock.answer.Heading;
 import curvestock.drawing.PaperSize;
 import curvestock.report.ReportPart;
 import java.util.List;
@@ -10,10 +12,12 @@ import java.util.Optional;
 public final class ReportPdf {
 
   private final PageFlow flow;
+  private final Figures figures;
   private final Map<String, byte[]> pictures;
 
-  private ReportPdf(PageFlow flow, Map<String, byte[]> pictures) {
+  private ReportPdf(PageFlow flow, Figures figures, Map<String, byte[]> pictures) {
     this.flow = flow;
+    this.figures = figures;
     this.pictures = pictures;
   }
 
@@ -23,11 +27,12 @@ public final class ReportPdf {
    * @param pictures PNG files by the names that the parts give them; parts without one are left out
    */
   public static byte[] of(
-      String title, List<ReportPart> parts, Map<String, byte[]> pictures, PaperSize size) {
+      Heading heading, List<ReportPart> parts, Map<String, byte[]> pictures, PaperSize size) {
+    String title = heading.title();
     try (PdfBook book = new PdfBook(title)) {
       PageFlow flow = new PageFlow(book, size, false, title);
       flow.title(title);
-      ReportPdf pdf = new ReportPdf(flow, pictures);
+      ReportPdf pdf = new ReportPdf(flow, heading.figures(), pictures);
       parts.forEach(pdf::write);
       flow.finish();
       return book.bytes();
@@ -45,9 +50,9 @@ public final class ReportPdf {
       flow.notice(notice.text());
     } else if (part instanceof ReportPart.Bullets bullets) {
       bullets.items().forEach(item -> flow.paragraph("•  " + item));
-    } else if (part instanceof ReportPart.Table table) {
-      flow.subheading(table.caption());
-      flow.table(table.head(), table.rows());
+    } else if (part instanceof ReportPart.Figures shown) {
+      flow.subheading(shown.table().caption());
+      flow.table(shown.table(), figures);
     } else if (part instanceof ReportPart.Picture picture) {
       Optional.ofNullable(pictures.get(picture.file()))
           .ifPresent(

@@ -1,77 +1,68 @@
 package curvestock.printing;
 
-import curvestock.drawing.SvgNumber;
-import curvestock.helix.HelixOrder;
+import curvestock.answer.Answer;
+import curvestock.answer.Building;
+import curvestock.answer.Column;
+import curvestock.answer.Figures;
+import curvestock.answer.Measure;
+import curvestock.answer.Table;
+import curvestock.drawing.PaperSize;
 import curvestock.helix.build.Station;
-import curvestock.helix.build.SupportRow;
-import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.spec.Riser;
-import curvestock.job.Job;
-import java.util.ArrayList;
-import java.util.List;
+import curvestock.units.Text;
 
 /** The support table to tick, post by post. */
 public final class SupportSheet {
 
+  private static final Column CHECKED = new Column("checked", "Checked", Measure.TEXT);
+
   private SupportSheet() {}
 
   /** The table as a PDF. */
-  public static byte[] pdf(Job job, HelixOrder order) {
-    try (PdfBook book = new PdfBook(job.title() + ": support table")) {
-      PageFlow flow = new PageFlow(book, job.paper(), false, job.title() + " · support table");
-      write(job, order, flow);
+  public static byte[] pdf(Answer answer, PaperSize paper) {
+    String title = answer.heading().title();
+    try (PdfBook book = new PdfBook(title + ": support table")) {
+      PageFlow flow = new PageFlow(book, paper, false, title + " · support table");
+      write(answer, flow);
       flow.finish();
       return book.bytes();
     }
   }
 
-  private static void write(Job job, HelixOrder order, PageFlow flow) {
-    Ruler ruler = new Ruler(job.style());
-    Riser riser = order.plan().spec().supports().riser();
-    boolean blocks = riser instanceof Riser.WoodBlocks;
-    flow.title(job.title() + ": support table");
-    if (job.invented()) {
+  private static void write(Answer answer, PageFlow flow) {
+    Building helix = answer.building().orElseThrow();
+    Figures figures = answer.figures();
+    flow.title(answer.heading().title() + ": support table");
+    if (answer.heading().invented()) {
       flow.paragraph("The figures of this job are invented, for demonstration only.");
     }
     flow.paragraph(
         "Stations S1, S2 ... are those of the footprint and of the plan of the helix. Heights are"
             + " measured from the base that the supports stand on. Set the supports of a turn, measure"
             + " the rail's height there, and tick; go on to the next turn when all are ticked.");
-    if (blocks) {
+    if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
-          "A block is cut to the height stated; its upper end slopes with the track. 'Middle' means one"
-              + " block under the middle of the roadbed, 'edges' one under each edge.");
+          "Cut each block to its height at the middle; its upper end slopes with the track. 'Middle'"
+              + " is one block under the middle of the roadbed, 'edges' one under each edge.");
     }
-    for (Station station : order.plan().stations().all()) {
-      List<List<String>> rows = new ArrayList<>();
-      for (SupportRow row : order.plan().supports().rows()) {
-        if (row.station().equals(station)) {
-          rows.add(
-              List.of(
-                  Integer.toString(row.turn()),
-                  row.edges() == Edges.MIDDLE ? "middle" : "edges",
-                  ruler.of(row.underside()),
-                  ruler.of(row.railTop()),
-                  ruler.of(row.gap().minus(riser.crossPiece())),
-                  SvgNumber.of(row.slope() * 100, 2) + "\u00A0%",
-                  PageFlow.TICK_BOX));
-        }
-      }
+    for (Station station : helix.plan().stations().all()) {
+      Table rows = helix.supports().where("station", station.name());
       if (!rows.isEmpty()) {
-        double at = station.places().get(0);
-        String bearing = SvgNumber.of(order.plan().line().bearing(at).degrees() % 359.95, 1) + "°";
-        flow.heading(station.name() + ", bearing " + bearing);
+        flow.heading(
+            station.name() + ", bearing " + figures.of(rows.at(0, "bearing"), Measure.ANGLE));
         flow.table(
-            List.of(
-                "Turn",
-                "supports",
-                "underside of plywood",
-                "rail top",
-                blocks ? "block height" : "gap below",
-                "slope",
-                "checked"),
-            rows);
+            rows.only("turn", "under", "underside", "railTop", "gap", "slope", "block")
+                .with(CHECKED, new Text(PageFlow.TICK_BOX)),
+            figures);
       }
+    }
+    if (!helix.blocks().isEmpty()) {
+      flow.heading(helix.blocks().caption());
+      flow.table(helix.blocks(), figures);
+    }
+    if (!helix.cuttingList().isEmpty()) {
+      flow.heading(helix.cuttingList().caption());
+      flow.table(helix.cuttingList(), figures);
     }
   }
 }

@@ -143,7 +143,7 @@ public final class TrammelSheet {
               offBy(hole.radius()),
               hole.keep() == Keep.BOTH ? "not cut" : ruler.of(hole.bitMiddle(bit))));
     }
-    flow.table(head, rows);
+    flow.grid(head, rows);
   }
 
   private String exact(Length radius) {

@@ -85,18 +85,6 @@ public record Purchase(
     return sheetCost().minus(bound.money());
   }
 
-  /** The gap as a sentence for the reader. */
-  public String gapSentence(String currency) {
-    return gapSentence(gap(), currency);
-  }
-
-  /** The sentence for a gap that was worked out apart, such as with tax. */
-  public static String gapSentence(Money gap, String currency) {
-    return gap.equals(Money.ZERO)
-        ? "proven cheapest: no layout at all could save money"
-        : "at most " + gap.format(currency) + " could be saved by any layout";
-  }
-
   /** The layouts with exactly the wanted pieces; see {@link Trimming}. */
   public List<Layout> trimmed() {
     return new Trimming(problem, layouts).trimmed();

@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.answer.SegmentName;
 import curvestock.compare.AngleScan;
 import curvestock.compare.Comparison;
 import curvestock.compare.SegmentOption;

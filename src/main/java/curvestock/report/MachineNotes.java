@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.answer.Cautions;
 import curvestock.geometry.Edge;
 import curvestock.job.Job;
 import curvestock.machine.InsideCorners;
@@ -22,15 +23,6 @@ import java.util.stream.Collectors;
 
 /** What whoever runs the machine must know of the files, in plain words: {@code machine.txt}. */
 public final class MachineNotes {
-
-  private static final List<String> CAUTIONS =
-      List.of(
-          "- Cut test-cut first and measure it. Then air-cut the first sheet.",
-          "- Clamps and screws must lie outside every line. A piece that comes loose can jam or fly:",
-          "  hold it by tabs, screws in the waste, or vacuum.",
-          "- Never leave a running router or laser alone. A laser needs fume extraction and a means to",
-          "  put out a fire at hand; cut only sheet that is known to suit it.",
-          "- Eye and hearing protection, dust extraction. Follow the machine's manual and local rules.");
 
   private final Job job;
   private final MachineSetup setup;
@@ -106,7 +98,10 @@ public final class MachineNotes {
     corners();
     lines.add("");
     lines.add("Cautions");
-    lines.addAll(CAUTIONS);
+    lines.addAll(
+        TextPaper.wrapped(
+            "- ", "Cut test-cut first and measure it. Then air-cut the first sheet."));
+    Cautions.ofMachines().forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
     return lines;
   }
 
@@ -117,7 +112,7 @@ public final class MachineNotes {
     int number = 0;
     for (String words : testCut.words(size)) {
       number++;
-      lines.addAll(Paragraph.lines(number + ". ", words));
+      lines.addAll(TextPaper.wrapped(number + ". ", words));
     }
   }
 
@@ -148,7 +143,7 @@ public final class MachineNotes {
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
     lines.add("- Kerf of this job: " + both(style, job.cutting().kerf()) + ".");
-    overTheEdge(job).ifPresent(words -> lines.addAll(Paragraph.lines("- ", "CAUTION: " + words)));
+    overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));
   }
 
   private void operations() {
@@ -205,7 +200,7 @@ public final class MachineNotes {
       double twice = SharedCuts.length(sheet);
       if (twice > 0) {
         lines.addAll(
-            Paragraph.lines(
+            TextPaper.wrapped(
                 "  ",
                 "CAUTION: pieces lie just one kerf apart, so "
                     + both(style, Length.ofMillimetres(twice))

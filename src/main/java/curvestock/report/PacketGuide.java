@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.answer.Cautions;
 import curvestock.job.Job;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -72,15 +73,6 @@ public final class PacketGuide {
           Entry.of(DATA, ".*\\.json", "everything as numbers"),
           Entry.of(DATA, ".*", "more"));
 
-  private static final List<String> CAUTIONS =
-      List.of(
-          "These figures are planning aids. Measure your sheets, measure the scale bars, cut one",
-          "test piece and try it with your own trains before you cut a stack.",
-          "Wear eye and hearing protection and a dust mask, use extraction, clamp the work,",
-          "and unplug a tool before changing its blade or bit. A full sheet takes two people.",
-          "Follow your tools' manuals and local codes. Leave mains wiring, and structures over",
-          "people's heads, to licensed people.");
-
   private PacketGuide() {}
 
   /**
@@ -105,7 +97,7 @@ public final class PacketGuide {
         });
     lines.add("");
     lines.add("Cautions");
-    CAUTIONS.forEach(line -> lines.add("  " + line));
+    Cautions.ofPacket().forEach(words -> lines.addAll(TextPaper.wrapped("  ", words)));
     return String.join("\n", lines).replace("\n\n\n", "\n\n") + "\n";
   }
 

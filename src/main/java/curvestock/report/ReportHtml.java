@@ -1,5 +1,10 @@
 package curvestock.report;
 
+import curvestock.answer.Column;
+import curvestock.answer.Figures;
+import curvestock.answer.Heading;
+import curvestock.answer.Table;
+import curvestock.units.Quantity;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -43,10 +48,12 @@ public final class ReportHtml {
       }
       """;
 
+  private final Figures figures;
   private final Map<String, String> pictures;
   private final StringBuilder out = new StringBuilder();
 
-  private ReportHtml(Map<String, String> pictures) {
+  private ReportHtml(Figures figures, Map<String, String> pictures) {
+    this.figures = figures;
     this.pictures = Map.copyOf(pictures);
   }
 
@@ -55,9 +62,9 @@ public final class ReportHtml {
    *
    * @param pictures data URIs by the names that the parts give them; parts without one are left out
    */
-  public static String of(String title, List<ReportPart> parts, Map<String, String> pictures) {
-    ReportHtml html = new ReportHtml(pictures);
-    html.write(title, parts);
+  public static String of(Heading heading, List<ReportPart> parts, Map<String, String> pictures) {
+    ReportHtml html = new ReportHtml(heading.figures(), pictures);
+    html.write(heading.title(), parts);
     return html.out.toString();
   }
 
@@ -110,8 +117,8 @@ public final class ReportHtml {
       line("<ul>");
       bullets.items().forEach(item -> line("<li>" + escaped(item) + "</li>"));
       line("</ul>");
-    } else if (part instanceof ReportPart.Table table) {
-      write(table);
+    } else if (part instanceof ReportPart.Figures shown) {
+      write(shown.table());
     } else if (part instanceof ReportPart.Picture picture) {
       Optional.ofNullable(pictures.get(picture.file())).ifPresent(uri -> write(picture, uri));
     }
@@ -122,23 +129,27 @@ public final class ReportHtml {
     line("<figcaption>" + escaped(picture.caption()) + "</figcaption></figure>");
   }
 
-  private void write(ReportPart.Table table) {
+  private void write(Table table) {
     line("<div class=\"wide\"><table><caption>" + escaped(table.caption()) + "</caption>");
     out.append("<thead><tr>");
-    for (int c = 0; c < table.head().size(); c++) {
-      String kind = ReportPart.isNumeric(table.rows(), c) ? " class=\"n\"" : "";
-      out.append("<th scope=\"col\"" + kind + ">" + escaped(table.head().get(c)) + "</th>");
+    for (Column column : table.columns()) {
+      out.append("<th scope=\"col\"" + kind(column) + ">" + escaped(column.title()) + "</th>");
     }
     line("</tr></thead><tbody>");
-    for (List<String> row : table.rows()) {
+    for (List<Quantity> row : table.rows()) {
       out.append("<tr>");
       for (int c = 0; c < row.size(); c++) {
-        String kind = ReportPart.isNumeric(table.rows(), c) ? " class=\"n\"" : "";
-        out.append("<td" + kind + ">" + escaped(row.get(c)) + "</td>");
+        Column column = table.columns().get(c);
+        String text = figures.of(row.get(c), column.measure());
+        out.append("<td" + kind(column) + ">" + escaped(text) + "</td>");
       }
       line("</tr>");
     }
     line("</tbody></table></div>");
+  }
+
+  private static String kind(Column column) {
+    return column.measure().isNumber() ? " class=\"n\"" : "";
   }
 
   private void line(String text) {

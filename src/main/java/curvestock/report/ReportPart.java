@@ -1,8 +1,9 @@
 package curvestock.report;
 
+import curvestock.answer.Table;
 import java.util.List;
 
-/** A part of a report that is to be read on a screen as well as on paper. */
+/** A part of a paper, before it is known whether it is read on a terminal, a screen or in print. */
 public sealed interface ReportPart {
 
   /** Begins a chapter. */
@@ -22,17 +23,8 @@ public sealed interface ReportPart {
     }
   }
 
-  /**
-   * A table whose every row has as many cells as its head.
-   *
-   * @param caption what it shows
-   */
-  record Table(String caption, List<String> head, List<List<String>> rows) implements ReportPart {
-    public Table {
-      head = List.copyOf(head);
-      rows = rows.stream().map(List::copyOf).toList();
-    }
-  }
+  /** Figures; a table without rows is left out. */
+  record Figures(Table table) implements ReportPart {}
 
   /**
    * A picture.
@@ -42,11 +34,4 @@ public sealed interface ReportPart {
    * @param caption printed below
    */
   record Picture(String file, String alternative, String caption) implements ReportPart {}
-
-  /** Whether all cells of a column are numbers, which stand flush right. */
-  static boolean isNumeric(List<List<String>> rows, int column) {
-    return rows.stream()
-        .map(row -> row.get(column))
-        .allMatch(cell -> cell.isEmpty() || cell.matches("[^\\p{L}]{0,4}\\d[^,]{0,24}|\\u2610"));
-  }
 }

@@ -19,7 +19,7 @@ final class Gain {
       String number = sheets < NUMBERS.length ? NUMBERS[sheets] : Integer.toString(sheets);
       gains.add(number + (sheets == 1 ? " sheet less" : " sheets less"));
     }
-    Money saved = before.purchase().sheetCost().minus(after.purchase().sheetCost());
+    Money saved = before.cost().paid().minus(after.cost().paid());
     if (saved.minorUnits() > 0) {
       gains.add(saved.format(currency) + " saved");
     }

@@ -2,25 +2,20 @@ package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.answer.Answer;
 import curvestock.geometry.Point;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.course.Waypoint;
-import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.Riser;
-import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
-import curvestock.report.HelixJson;
-import curvestock.report.HelixReport;
-import curvestock.units.Length;
+import curvestock.report.AnswerJson;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /**
- * A whole helix as the page shows it: verdicts in words, and every piece of roadbed as cross
+ * A whole helix as the page shows it: its part of the answer, and every piece of roadbed as cross
  * sections along the line (left and right edge in plan, height of the underside), in millimetres.
  */
 final class HelixView {
@@ -30,47 +25,22 @@ final class HelixView {
 
   private static final double LONGEST_STEP = 60;
 
-  private final HelixReport report;
+  private final Answer answer;
   private final HelixPlan plan;
   private final double foot;
 
-  private HelixView(HelixReport report) {
-    this.report = report;
-    this.plan = report.plan();
+  private HelixView(Answer answer) {
+    this.answer = answer;
+    this.plan = answer.building().orElseThrow().plan();
     this.foot = plan.spec().supports().footHeight().millimetres();
   }
 
-  static ObjectNode of(HelixReport report) {
-    return new HelixView(report).root();
+  static ObjectNode of(Answer answer) {
+    return new HelixView(answer).root();
   }
 
   private ObjectNode root() {
-    ObjectNode root = Json.object();
-    root.put("works", report.works());
-    root.put("headline", headline());
-    facts(root.putArray("facts"));
-    ArrayNode verdicts = root.putArray("verdicts");
-    for (Verdict verdict : report.verdicts()) {
-      verdicts
-          .addObject()
-          .put("rule", verdict.rule())
-          .put("result", verdict.result().word())
-          .put("finding", verdict.finding())
-          .put("mend", verdict.mend());
-    }
-    HelixJson.assumed(root.putArray("assumed"), report);
-    ArrayNode shopping = root.putArray("shopping");
-    plan.shopping()
-        .items()
-        .forEach(
-            item -> {
-              ObjectNode node = shopping.addObject();
-              node.put("item", item.name());
-              node.put("quantity", item.quantity() + " " + item.unit());
-              item.price()
-                  .ifPresent(price -> node.put("price", price.format(report.job().currency())));
-              node.put("note", item.note());
-            });
+    ObjectNode root = AnswerJson.building(answer);
     root.put("run", decimal(plan.climb().runPerTurn().millimetres()));
     root.put("plywood", decimal(plan.spec().plywood().millimetres()));
     root.put("rail", decimal(plan.spec().railAboveUnderside().millimetres()));
@@ -81,48 +51,8 @@ final class HelixView {
     return root;
   }
 
-  private String headline() {
-    long all = report.verdicts().size();
-    long tight = count(Result.TIGHT);
-    long fails = count(Result.FAILS);
-    if (fails > 0) {
-      return fails
-          + (fails == 1 ? " rule fails" : " rules fail")
-          + " of "
-          + all
-          + ": it cannot work as stated";
-    }
-    return tight == 0
-        ? "All " + all + " rules are met"
-        : "It works; " + tight + (tight == 1 ? " rule is" : " rules are") + " tight of " + all;
-  }
-
-  private long count(Result result) {
-    return report.verdicts().stream().filter(verdict -> verdict.result() == result).count();
-  }
-
-  private void facts(ArrayNode facts) {
-    Length rise = Length.ofMillimetres(plan.climb().grade().ratio() * runPerTurn());
-    fact(facts, "Grade", percent(plan.climb().grade()));
-    fact(facts, "Turns", decimal(plan.climb().turns(), 3).toPlainString());
-    fact(facts, "Climb", format(Length.ofMillimetres(plan.profile().climb())));
-    fact(facts, "Rise in a turn", format(rise));
-    fact(facts, "Free height", format(plan.budgets().get(0).free()));
-    Length across = plan.spec().ground().outerEdge().times(2);
-    fact(facts, "Across", format(across));
-    fact(facts, "Opening inside", format(plan.spec().ground().innerEdge().times(2)));
-    fact(
-        facts,
-        "Track to lay",
-        format(plan.trackLengths().stream().reduce(Length.ZERO, Length::plus)));
-  }
-
   private double runPerTurn() {
     return plan.climb().runPerTurn().millimetres();
-  }
-
-  private static void fact(ArrayNode facts, String name, String value) {
-    facts.addObject().put("name", name).put("value", value);
   }
 
   private void piece(ObjectNode node, ScheduleRow row) {
@@ -131,12 +61,6 @@ final class HelixView {
     node.put("kind", piece.kindId());
     node.put("layer", piece.layer());
     node.put("turn", row.turn());
-    node.put("from", row.bearingFrom().toString());
-    node.put("to", row.bearingTo().toString());
-    node.put("low", format(row.undersideFrom()));
-    node.put("high", format(row.undersideTo()));
-    piece.lower().ifPresent(joint -> node.put("lowerJoint", joint.name()));
-    piece.upper().ifPresent(joint -> node.put("upperJoint", joint.name()));
     node.put("begins", decimal(piece.from()));
     node.put("ends", decimal(piece.to()));
     double step = Math.min(LONGEST_STEP, runPerTurn() * STEP_DEGREES / 360);
@@ -177,20 +101,8 @@ final class HelixView {
     node.put("wide", decimal(wide));
   }
 
-  private String format(Length length) {
-    return report.job().style().format(length);
-  }
-
-  private static String percent(Grade grade) {
-    return String.format(Locale.ROOT, "%.2f %%", grade.percent());
-  }
-
   private static BigDecimal decimal(double value) {
-    return decimal(value, 2);
-  }
-
-  private static BigDecimal decimal(double value, int places) {
-    BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? BigDecimal.ZERO : rounded;
   }
 }

@@ -1,12 +1,11 @@
 package curvestock.web;
 
+import curvestock.answer.Answer;
 import curvestock.compare.Comparison;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
-import curvestock.job.Job;
 import curvestock.report.CompareCharts;
-import curvestock.report.HelixReport;
 
 /** The drawings that the page shows as pictures; the same as in a result folder. */
 final class Pictures {
@@ -17,15 +16,16 @@ final class Pictures {
     return CompareCharts.choices(comparison);
   }
 
-  static String helixPlan(HelixReport report) {
-    return HelixPlanDrawing.svg(report.plan(), title(report.job()));
+  static String helixPlan(Answer report) {
+    return HelixPlanDrawing.svg(report.building().orElseThrow().plan(), title(report));
   }
 
-  static String helixSide(HelixReport report) {
-    return HelixSideDrawing.svg(report.plan(), title(report.job()));
+  static String helixSide(Answer report) {
+    return HelixSideDrawing.svg(report.building().orElseThrow().plan(), title(report));
   }
 
-  private static HelixTitle title(Job job) {
-    return new HelixTitle(job.title(), job.style(), job.invented());
+  private static HelixTitle title(Answer answer) {
+    return new HelixTitle(
+        answer.heading().title(), answer.figures().style(), answer.heading().invented());
   }
 }

@@ -2,6 +2,7 @@ package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.answer.Answer;
 import curvestock.drawing.PieceFigure;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -10,10 +11,9 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.plan.Capacity;
 import curvestock.plan.Glance;
 import curvestock.plan.Plan;
-import curvestock.purchase.PurchaseLine;
+import curvestock.report.AnswerJson;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.Money;
@@ -45,8 +45,7 @@ final class PlanView {
     PlanView view = new PlanView(plan.job());
     view.root.put("stage", stage);
     view.root.put("gained", gained);
-    view.root.put("stopped", plan.stopped());
-    view.money(plan);
+    view.root.set("answer", AnswerJson.buying(Answer.of(plan)));
     List<List<String>> labels = plan.labels();
     view.kinds(plan.layouts(), labels);
     ArrayNode sheets = view.root.putArray("sheets");
@@ -60,7 +59,7 @@ final class PlanView {
   static ObjectNode of(Job job, Glance glance) {
     ObjectNode root = of(job, glance.layout());
     int sheets = glance.sheets();
-    Money each = glance.layout().sheet().price();
+    Money each = job.terms().tax().gross(glance.layout().sheet().price());
     root.put("about", sheets);
     root.put(
         "cost", each.equals(Money.ZERO) ? "on hand" : each.times(sheets).format(job.currency()));
@@ -84,57 +83,6 @@ final class PlanView {
     view.kinds(List.of(layout), List.of(labels));
     view.sheet(view.root.putArray("sheets").addObject(), layout, labels);
     return view.root;
-  }
-
-  private void money(Plan plan) {
-    String currency = job.currency();
-    root.put("pieces", plan.pieces());
-    root.put("sheetCount", plan.purchase().sheets());
-    root.put("cost", plan.purchase().sheetCost().format(currency));
-    root.put("minorUnits", plan.purchase().sheetCost().minorUnits());
-    root.put("bound", boundWords(plan));
-    root.put("yield", percent(plan.areaYield()));
-    ArrayNode lines = root.putArray("buy");
-    for (PurchaseLine line : plan.purchase().lines()) {
-      SheetStock stock = line.product().stock();
-      lines
-          .addObject()
-          .put("count", line.bought())
-          .put("name", stock.name())
-          .put("size", length(stock.length()) + " x " + length(stock.width()))
-          .put("cost", line.cost().minorUnits() == 0 ? "on hand" : line.cost().format(currency));
-    }
-    ArrayNode capacities = root.putArray("capacities");
-    for (Capacity capacity : plan.capacities()) {
-      capacities
-          .addObject()
-          .put("piece", capacity.piece().id())
-          .put("name", capacity.piece().name())
-          .put("sheet", capacity.sheet().name())
-          .put("found", capacity.found())
-          .put("words", capacityWords(capacity));
-    }
-  }
-
-  private String boundWords(Plan plan) {
-    int fewest = plan.purchase().bound().sheets();
-    int used = plan.purchase().sheets();
-    String sheets =
-        fewest >= used
-            ? "It is proven that no layout whatever needs fewer sheets. "
-            : fewest <= 1
-                ? ""
-                : "It is proven that no layout whatever needs fewer than " + fewest + " sheets. ";
-    String sentence = plan.purchase().gapSentence(job.currency());
-    return sheets + sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1) + ".";
-  }
-
-  private static String capacityWords(Capacity capacity) {
-    if (capacity.isProvenBest()) {
-      return "proven best possible";
-    }
-    String limit = "no layout holds more than " + capacity.bound().count();
-    return capacity.isEnough() ? "all that are wanted; " + limit : limit;
   }
 
   private void kinds(List<Layout> layouts, List<List<String>> labels) {

@@ -1,5 +1,7 @@
 package curvestock.web;
 
+import curvestock.answer.Answer;
+import curvestock.answer.Choices;
 import curvestock.app.Workshop;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
@@ -10,8 +12,7 @@ import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
-import curvestock.report.HelixReport;
-import curvestock.units.Money;
+import curvestock.report.AnswerJson;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -62,7 +63,7 @@ final class PlanWork extends Work {
 
   private void tellHelix() {
     if (job().structure().isPresent()) {
-      HelixReport report = Workshop.helix(job(), false, PlanListener.NONE);
+      Answer report = Workshop.helix(job(), false, PlanListener.NONE);
       keep(report);
       events().tell("helix", Json.text(HelixView.of(report)));
     }
@@ -100,7 +101,7 @@ final class PlanWork extends Work {
 
   private void tellSizes(Comparison found) {
     keep(found);
-    events().tell("sizes", Json.text(SizesView.of(found)));
+    events().tell("sizes", Json.text(AnswerJson.choices(Choices.of(found))));
   }
 
   private void deepen(Plan quick) {
@@ -126,13 +127,12 @@ final class PlanWork extends Work {
   }
 
   private static boolean isProvenBest(Plan plan) {
-    return plan.purchase().gap().equals(Money.ZERO)
-        && plan.purchase().bound().sheets() >= plan.purchase().sheets();
+    return plan.cost().isProvenLeast() && plan.cost().leastSheets() >= plan.purchase().sheets();
   }
 
   /** A search that was stopped early may end with less than the quick one. */
   private static boolean isWorse(Plan after, Plan before) {
-    int byMoney = after.purchase().sheetCost().compareTo(before.purchase().sheetCost());
+    int byMoney = after.cost().paid().compareTo(before.cost().paid());
     return byMoney > 0 || (byMoney == 0 && after.layouts().size() > before.layouts().size());
   }
 }

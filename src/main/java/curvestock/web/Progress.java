@@ -1,9 +1,13 @@
 package curvestock.web;
 
+import curvestock.answer.Choices;
+import curvestock.answer.Figures;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.layout.Layout;
+import curvestock.report.TableJson;
+import curvestock.units.LengthStyle;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -14,6 +18,9 @@ import java.util.function.Consumer;
  * far is asked to stop.
  */
 final class Progress implements CompareListener {
+
+  /** First looks hold no lengths and no money. */
+  private static final Figures FIRST = new Figures(LengthStyle.METRIC, "");
 
   private static final long PAUSE_NANOS = 250_000_000;
 
@@ -111,7 +118,7 @@ final class Progress implements CompareListener {
 
   @Override
   public void firstLook(List<FirstLook> looks) {
-    events.tell("looks", Json.text(SizesView.of(looks)));
+    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), FIRST)));
   }
 
   @Override

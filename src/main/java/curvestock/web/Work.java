@@ -1,12 +1,12 @@
 package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.answer.Answer;
 import curvestock.compare.Comparison;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
-import curvestock.report.HelixReport;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 
@@ -29,7 +29,7 @@ abstract class Work implements Runnable {
   private final Progress progress;
   private boolean begun;
 
-  private volatile HelixReport helix;
+  private volatile Answer helix;
   private volatile Plan plan;
   private volatile Comparison comparison;
 
@@ -71,7 +71,7 @@ abstract class Work implements Runnable {
     return Optional.ofNullable(plan);
   }
 
-  final Optional<HelixReport> helix() {
+  final Optional<Answer> helix() {
     return Optional.ofNullable(helix);
   }
 
@@ -79,7 +79,7 @@ abstract class Work implements Runnable {
     return Optional.ofNullable(comparison);
   }
 
-  final void keep(HelixReport report) {
+  final void keep(Answer report) {
     helix = report;
   }
 

@@ -3,7 +3,7 @@
 import { byId, h, say, show } from "./elements.js";
 import * as server from "./server.js";
 import { job, setHand, state } from "./state.js";
-import { learnFacts, showProblems } from "./questions.js";
+import { learnFigures, showProblems } from "./questions.js";
 import { drawHelix } from "./helix.js";
 import { handHolds, onImprove, redraw, showPlan } from "./hand.js";
 import { showLooks, showSizes } from "./sizes.js";
@@ -119,7 +119,7 @@ function hear(name, news, told) {
   switch (name) {
     case "helix":
       helix = news;
-      learnFacts(news.facts);
+      learnFigures(news.figures.rows[0]);
       showVerdicts(news);
       drawHelix(news);
       showTurning(news);
@@ -208,17 +208,17 @@ function showHelix(is) {
 }
 
 function showAnswer(found) {
-  const count = found.sheetCount;
-  headline(`${count} ${count === 1 ? "sheet" : "sheets"}, ${found.cost}`);
-  byId("bound").textContent = found.bound;
+  const { answer } = found;
+  headline(`${answer.sheets} ${answer.sheets === 1 ? "sheet" : "sheets"}, ${answer.money}`);
+  byId("bound").textContent = [answer.sheetsProof, answer.proof].filter(Boolean).join(" ");
   byId("gained").textContent = found.gained;
   if (state().hand && !["hand", "basis", "improved"].includes(found.stage)) {
     byId("gained").append(" Your own layout is kept; “Back to the layout as found” takes the new one.");
   }
-  show(byId("buy"), found.buy.map((line) =>
-    h("tr", {}, h("td", {}, `${line.count} ×`), h("th", { scope: "row" }, line.name), h("td", {}, line.size), h("td", {}, line.cost))));
-  show(byId("capacities"), found.capacities.map((each) =>
-    h("li", {}, h("b", {}, `${each.found} × ${each.piece}`), ` on ${each.sheet} (${each.name}): ${each.words}`)));
+  show(byId("buy"), answer.purchase.rows.map(({ words }) =>
+    h("tr", {}, h("td", {}, `${words.bought} ×`), h("th", { scope: "row" }, words.sheet), h("td", {}, `${words.length} x ${words.width}`), h("td", {}, words.cost))));
+  show(byId("capacities"), answer.perSheet.rows.map(({ words }) =>
+    h("li", {}, h("b", {}, `${words.kind}: ${words.found}`), ` to a sheet of ${words.sheet}, ${words.standing} (limit ${words.limit})`)));
   byId("buy-part").hidden = false;
   showPlan(found);
   if (helix) drawHelix(helix);

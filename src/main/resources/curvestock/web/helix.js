@@ -104,9 +104,12 @@ export function drawHelix(found) {
   show(byId("piece-list"), helix.pieces.map((piece) =>
     h("tr", { data: { label: piece.number } },
       h("th", { scope: "row" }, h("button", { type: "button", class: "link", onclick: () => choosePiece(piece.number) }, piece.number)),
-      h("td", {}, String(piece.turn)), h("td", {}, piece.from), h("td", {}, piece.to), h("td", {}, piece.low), h("td", {}, piece.high))));
+      ["turn", "bearingFrom", "bearingTo", "undersideFrom", "undersideTo"].map((key) => h("td", {}, wordsOf(piece.number)[key])))));
   draw();
 }
+
+/** The row of the schedule, as written. */
+const wordsOf = (number) => helix.schedule.rows.find((row) => row.words.piece === number).words;
 
 /** What is known of the piece that is looked at. */
 function tell(label) {
@@ -114,15 +117,16 @@ function tell(label) {
   const piece = helix?.pieces.find((each) => each.number === label);
   card.hidden = label === null;
   if (label === null) return;
+  const words = piece ? wordsOf(label) : {};
   const group = document.querySelector(`#sheets .piece[data-label="${CSS.escape(label)}"]`);
   const sheet = group?.closest(".sheet")?.dataset.sheet;
   const facts = [
     ["Piece", label],
     ["What", group?.getAttribute("aria-label").replace(/^piece [^,]+, /, "")],
     ["Cut from", sheet ? "sheet " + sheet : undefined],
-    ["In the helix", piece ? `turn ${piece.turn}, from ${piece.from} to ${piece.to}` : undefined],
-    ["Its underside", piece ? `from ${piece.low} to ${piece.high} above the base` : undefined],
-    ["Joined at", piece ? [piece.lowerJoint, piece.upperJoint].filter(Boolean).join(" and ") : undefined],
+    ["In the helix", piece ? `turn ${words.turn}, from ${words.bearingFrom} to ${words.bearingTo}` : undefined],
+    ["Its underside", piece ? `from ${words.undersideFrom} to ${words.undersideTo} above the base` : undefined],
+    ["Joined at", piece ? [words.lowerJoint, words.upperJoint].join(" and ") : undefined],
   ];
   show(card, 
     h("dl", {}, facts.filter(([, value]) => value).map(([name, value]) => h("div", {}, h("dt", {}, name), h("dd", {}, value)))),

@@ -8,7 +8,7 @@ import { sketch } from "./sketches.js";
 import { renderPlywood } from "./plywood.js";
 
 let usual = null;
-let facts = {};
+let figures = { figures: {}, words: {} };
 const fields = [];
 
 const which = (inch, metric) => (shownUnit() === "in" ? inch : metric);
@@ -215,7 +215,7 @@ function secondKnown(id) {
   const options = [["turns", "how many turns"], ["rise-per-turn", "the rise in a turn"], ["steepest-grade", "the steepest grade"]];
   return choose(id, options, second(job()), (event) => {
     const to = event.target.value;
-    const guess = { turns: facts.Turns, "rise-per-turn": facts["Rise in a turn"], "steepest-grade": facts.Grade?.replace(/[\s%]/g, "") };
+    const guess = { turns: figures.words.turns, "rise-per-turn": figures.words.risePerTurn, "steepest-grade": figures.figures.grade?.toFixed(2) };
     alter((tree) => {
       for (const [name] of options) set(tree, helix(name), "");
       set(tree, helix(to), guess[to] ?? { turns: "4", "rise-per-turn": which("4 in", "100 mm"), "steepest-grade": "2.5" }[to]);
@@ -416,8 +416,8 @@ function forget() {
 }
 
 /** What the last answer found out, for fields that are filled from it. */
-export function learnFacts(list) {
-  facts = Object.fromEntries(list.map((fact) => [fact.name, fact.value]));
+export function learnFigures(row) {
+  figures = row;
 }
 
 /** Shows each problem beside its field, the others above the questions. */

@@ -25,32 +25,34 @@ function table(columns, rows) {
 
 /** The first counts, by regular patterns. */
 export function showLooks(looks) {
+  const shown = ["segment", "pieces", "perSheet", "turnsPerSheet"];
   show(byId("sizes"), 
-    h("p", { class: "hint" }, "First counts, by regular patterns. The purchase for each size follows."),
-    table([["Pieces of a turn", (row) => nameOf(row.angle)], ["Pieces", (row) => String(row.pieces)], ["On a sheet", (row) => (row.perSheet ? String(row.perSheet) : "none")], ["Turns from a sheet", (row) => row.turns]], looks.rows));
+    h("p", { class: "hint" }, looks.caption),
+    table(looks.columns.filter((column) => shown.includes(column.key)).map((column) => [column.title, (row) => row.words[column.key]]), looks.rows));
 }
 
 /** The comparison with its chart. */
 export function showSizes(sizes, work, segment) {
-  const rows = sizes.rows.map((row) => ({ ...row, best: row.angle === sizes.best, now: Math.abs(row.angle - segment) < 0.01 }));
+  const rows = sizes.options.rows.map((row) => ({
+    ...row,
+    best: row.words.best !== "",
+    mixed: row.figures.lowerCount !== undefined,
+    now: Math.abs(row.figures.angle - segment) < 0.01,
+  }));
   const columns = [
-    ["Pieces of a turn", (row) => [nameOf(row.angle), row.best ? " ★" : ""].join("")],
-    ["Sheets", (row) => String(row.sheets)],
-    ["Their cost", (row) => row.cost],
-    ["Joints", (row) => String(row.joints)],
-    ["On a sheet", (row) => `${row.perSheet}`],
-    ["Proven limit", (row) => String(row.noMoreThan)],
-    ["Largest piece", (row) => row.largest],
-    ["", (row) => (row.now ? "as now" : h("button", { type: "button", "aria-label": `Cut ${nameOf(row.angle)}`, onclick: () => take(row.angle) }, "Cut these"))],
+    ["Segment", (row) => [row.words.segment, row.best ? " ★" : ""].join("")],
+    ...["sheets", "cost", "joints", "perSheet", "limit"].map((key) => [titleOf(sizes.options, key), (row) => row.words[key]]),
+    ["Largest piece", (row) => `${row.words.largestLength} x ${row.words.largestWidth}`],
+    ["", (row) => (row.mixed ? "" : row.now ? "as now" : h("button", { type: "button", "aria-label": `Cut ${nameOf(row.figures.angle)}`, onclick: () => take(row.figures.angle) }, "Cut these"))],
   ];
-  const headings = ["Recommended", "How far that holds"];
-  const [reason, ...more] = sizes.advice.filter((line) => line !== headings[0]);
-  const advice = more.map((line) => h(headings.includes(line) ? "h4" : "p", {}, line.trim()));
   show(byId("sizes"), 
-    h("p", { class: "hint" }, `Every size planned with all that the helix takes, on ${sizes.sheet}, by a quick search. ★ is recommended.`),
-    reason ? h("p", { class: "reason" }, reason.trim()) : null,
+    h("p", { class: "hint" }, `Every size planned with everything the helix needs, on ${sizes.sheet}, by a quick search. ★ is recommended.`),
+    sizes.decision ? h("p", { class: "reason" }, sizes.decision) : null,
+    sizes.reasons.map((line) => h("p", {}, line)),
     table(columns, rows),
     h("img", { class: "chart", src: `/api/work/${work}/chart.svg`, alt: "Chart of the table: sheets and joints for each segment size" }),
-    sizes.refused.length ? h("p", { class: "hint" }, sizes.refused.map((each) => `${nameOf(each.angle)}: ${each.reason} `)) : null,
-    advice.length ? h("details", {}, h("summary", {}, "More on that, and how far it holds"), advice) : null);
+    sizes.remarks.map((line) => h("p", { class: "hint" }, line)),
+    sizes.sensitivity.length ? h("details", {}, h("summary", {}, "How sensitive this is"), sizes.sensitivity.map((line) => h("p", {}, line))) : null);
 }
+
+const titleOf = (shown, key) => shown.columns.find((column) => column.key === key).title;

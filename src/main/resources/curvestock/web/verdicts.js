@@ -2,30 +2,36 @@
 
 import { byId, h, show } from "./elements.js";
 
-const SIGNS = { ok: "✓", tight: "≈", fails: "✗" };
-const WORDS = { ok: "met", tight: "tight", fails: "fails" };
+const SIGNS = { ok: "✓", marginal: "≈", fail: "✗" };
+
+/** The rows of a table of the answer: figures by key, and how each is written. */
+const wordsOf = (table) => table.rows.map((row) => row.words);
 
 function verdict(each) {
   return h("li", { class: each.result },
     h("span", { class: "sign", "aria-hidden": "true" }, SIGNS[each.result]),
-    h("div", {}, h("b", {}, each.rule), ` — ${WORDS[each.result]}. `, each.finding, each.mend ? h("p", { class: "mend" }, each.mend) : null));
+    h("div", {}, h("b", {}, each.rule), ` — ${each.result}. `, each.finding, each.fix ? h("p", { class: "fix" }, "Fix: " + each.fix) : null));
 }
 
-/** Shows the verdicts; those that fail or are tight first, the others folded away. */
+/** Shows the verdicts; those that fail or are marginal first, the others folded away. */
 export function showVerdicts(helix) {
-  const open = helix.verdicts.filter((each) => each.result !== "ok").sort((a, b) => (a.result > b.result ? 1 : -1));
-  const met = helix.verdicts.filter((each) => each.result === "ok");
-  byId("verdict-line").textContent = helix.headline;
-  byId("verdict-line").className = helix.works ? (open.length ? "tight" : "ok") : "fails";
-  show(byId("facts"), helix.facts.map((fact) => h("div", {}, h("dt", {}, fact.name), h("dd", {}, fact.value))));
+  const all = wordsOf(helix.verdicts);
+  const open = [...all.filter((each) => each.result === "fail"), ...all.filter((each) => each.result === "marginal")];
+  const met = all.filter((each) => each.result === "ok");
+  byId("verdict-line").textContent = helix.decision;
+  byId("verdict-line").className = helix.works ? (open.length ? "marginal" : "ok") : "fail";
+  const [figures] = wordsOf(helix.figures);
+  show(byId("facts"), helix.figures.columns.map((column) => h("div", {}, h("dt", {}, column.title), h("dd", {}, figures[column.key]))));
+  const assumed = wordsOf(helix.assumed);
   show(byId("verdicts"), 
     open.length ? h("ul", { class: "verdicts" }, open.map(verdict)) : "",
-    h("details", {}, h("summary", {}, `${met.length} rules are met`), h("ul", { class: "verdicts" }, met.map(verdict))),
-    helix.assumed.length
-      ? h("details", {}, h("summary", {}, `${helix.assumed.length} things taken as usual, since you did not say`),
-        h("ul", {}, helix.assumed.map((each) => h("li", {}, h("b", {}, each.field), `: ${each.value}. ${each.reason}`))))
+    h("details", {}, h("summary", {}, `${met.length} checks pass`), h("ul", { class: "verdicts" }, met.map(verdict))),
+    assumed.length
+      ? h("details", {}, h("summary", {}, `${assumed.length} values assumed, since you did not say`),
+        h("ul", {}, assumed.map((each) => h("li", {}, h("b", {}, each.field), `: ${each.value}. ${each.reason}`))))
       : "");
-  show(byId("shopping"), helix.shopping.map((item) =>
-    h("tr", {}, h("th", { scope: "row" }, item.item), h("td", {}, item.quantity), h("td", {}, item.price ?? ""), h("td", {}, item.note))));
-  byId("shopping-part").hidden = helix.shopping.length === 0;
+  const items = wordsOf(helix.shopping);
+  show(byId("shopping"), items.map((item) =>
+    h("tr", {}, h("th", { scope: "row" }, item.item), h("td", {}, [item.quantity, item.unit].filter(Boolean).join(" ")), h("td", {}, item.price), h("td", {}, item.note))));
+  byId("shopping-part").hidden = items.length === 0;
 }

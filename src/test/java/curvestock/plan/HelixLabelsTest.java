@@ -3,6 +3,7 @@ package curvestock.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
@@ -16,8 +17,7 @@ import curvestock.job.HelixJob;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Drilled;
-import curvestock.report.HelixReport;
-import curvestock.report.HelixTables;
+import curvestock.report.TableCsv;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -113,9 +113,12 @@ class HelixLabelsTest {
 
   @Test
   void sheetsOfTheSchedule_areThoseOfTheLayouts() {
-    HelixReport report =
-        new HelixReport(plan.job(), plan.job().structure().orElseThrow(), Optional.of(plan), false);
-    List<String> lines = new HelixTables(report).schedule().lines().skip(1).toList();
+    Answer answer = Answer.of(plan);
+    List<String> lines =
+        TableCsv.of(answer.building().orElseThrow().schedule(), answer.figures())
+            .lines()
+            .skip(1)
+            .toList();
 
     assertThat(lines).hasSize(helix.schedule().rows().size());
     for (String line : lines) {

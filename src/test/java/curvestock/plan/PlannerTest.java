@@ -3,6 +3,7 @@ package curvestock.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.geometry.Box;
 import curvestock.job.Job;
@@ -12,7 +13,7 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.purchase.PurchaseLine;
-import curvestock.report.PlanSummary;
+import curvestock.report.PlanPaper;
 import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
@@ -39,7 +40,7 @@ class PlannerTest {
   }
 
   private static String text(Plan plan) {
-    return String.join("\n", PlanSummary.of(plan));
+    return String.join(" ", PlanPaper.text(plan.job(), Answer.of(plan)));
   }
 
   @Test
@@ -54,7 +55,7 @@ class PlannerTest {
     assertThat(plan.purchase().lines())
         .extracting(line -> line.product().stock().name())
         .containsExactly("old");
-    assertThat(text(plan)).contains("nothing to buy; proven cheapest");
+    assertThat(text(plan)).contains("Nothing to buy", "Proven cheapest");
   }
 
   @Test
@@ -97,7 +98,7 @@ class PlannerTest {
                 + STRIPS);
 
     assertThat(plan.purchase().sheetCost()).isEqualTo(new Money(3000));
-    assertThat(text(plan)).contains("Not used: thin is 1/4 in thick, and no piece asks for that.");
+    assertThat(text(plan)).contains("Not used: thin is 1/4 in thick, and no piece needs that.");
   }
 
   /** Two panels of 47.8 in hold 15 strips of 30 in each; money by hand. */
@@ -117,9 +118,9 @@ class PlannerTest {
     assertThat(plan.purchase().lines()).extracting(PurchaseLine::cuts).containsExactly(1);
     // 60 and a cut of 2, and a tenth of it.
     assertThat(text(plan))
-        .contains("the store rips one into 2 x panel A")
+        .contains("Have the store rip 1 sheet into 2 x panel A")
         .contains("1 cut, $2.00")
-        .contains("Cost $62.00 + 10 % tax $6.20 = $68.20: ")
+        .contains("$68.20 ($62.00 + 10 % tax $6.20)")
         .contains("Carried whole it would be 1 sheet for $66.00: ripping costs $2.20 in all");
   }
 

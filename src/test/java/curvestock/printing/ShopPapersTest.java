@@ -3,6 +3,7 @@ package curvestock.printing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.drawing.PaperSize;
 import curvestock.geometry.Box;
@@ -17,14 +18,15 @@ import curvestock.plan.PlanListener;
 import curvestock.printing.PdfLines.Line;
 import curvestock.report.ReportHtml;
 import curvestock.report.ReportPart;
-import curvestock.report.ShopReport;
+import curvestock.report.ShopPaper;
+import curvestock.report.TextPaper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -129,7 +131,7 @@ class ShopPapersTest {
 
   @Test
   void supportTable_ofEveryStation_hasABoxForEachTurn() throws IOException {
-    byte[] pdf = SupportSheet.pdf(job, order());
+    byte[] pdf = SupportSheet.pdf(Answer.of(plan), job.paper());
     String text = text(pdf);
     int boxes = 0;
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -218,10 +220,12 @@ class ShopPapersTest {
 
   @Test
   void report_asHtml_isWellFormedSelfContainedAndNamed() throws Exception {
-    List<ReportPart> parts = ShopReport.of(plan, Optional.empty());
+    List<ReportPart> parts = ShopPaper.of(job, Answer.of(plan));
     String html =
         ReportHtml.of(
-            job.title(), parts, Map.of("helix-plan", "data:image/svg+xml;base64,PHN2Zy8+"));
+            Answer.of(plan).heading(),
+            parts,
+            Map.of("helix-plan", "data:image/svg+xml;base64,PHN2Zy8+"));
     Document document =
         DocumentBuilderFactory.newInstance()
             .newDocumentBuilder()
@@ -248,19 +252,21 @@ class ShopPapersTest {
 
   @Test
   void report_ofAMetricJob_speaksNoInches() {
-    ShopReport.of(plan, Optional.empty()).stream()
-        .filter(ReportPart.Table.class::isInstance)
-        .map(ReportPart.Table.class::cast)
-        .filter(table -> !table.caption().startsWith("One verdict"))
-        .flatMap(table -> table.rows().stream())
-        .forEach(row -> assertThat(String.join(" ", row)).doesNotContainPattern("\\d in\\b"));
+    ShopPaper.of(job, Answer.of(plan)).stream()
+        .filter(ReportPart.Figures.class::isInstance)
+        .map(part -> ((ReportPart.Figures) part).table())
+        // Sources may quote the unit of their table.
+        .filter(table -> !Set.of("assumed", "verdicts").contains(table.key()))
+        .flatMap(table -> TextPaper.of(table, Answer.of(plan).figures()).stream())
+        .forEach(line -> assertThat(line).doesNotContainPattern("\\d (in|lb|ft)\\b"));
   }
 
   @Test
   void report_asPdf_saysWhatTheHtmlSays() throws IOException {
-    List<ReportPart> parts = ShopReport.of(plan, Optional.empty());
+    List<ReportPart> parts = ShopPaper.of(job, Answer.of(plan));
     String text =
-        text(ReportPdf.of(job.title(), parts, Map.of(), job.paper())).replaceAll("\\s+", " ");
+        text(ReportPdf.of(Answer.of(plan).heading(), parts, Map.of(), job.paper()))
+            .replaceAll("\\s+", " ");
 
     for (ReportPart part : parts) {
       if (part instanceof ReportPart.Chapter chapter) {

@@ -226,12 +226,12 @@ class CheapestPurchaseTest {
   }
 
   @Test
-  void gapSentence_provenAndUnproven_saysSo() {
+  void gap_provenAndUnproven_isWhatCouldBeSaved() {
     Layout poor = Shop.layout(WHOLE, A, 6);
     Purchase purchase = choose(A, wanted(12), List.of(Product.of(WHOLE)), poor);
-    assertThat(purchase.gapSentence("$")).startsWith("proven cheapest");
+    assertThat(purchase.gap()).isEqualTo(Money.ZERO);
     Purchase loose = choose(A, wanted(18), List.of(Product.of(WHOLE)), poor);
     // 18 pieces of a tenth of a sheet: the area allows two sheets, the layout needs three.
-    assertThat(loose.gapSentence("$")).isEqualTo("at most $50.00 could be saved by any layout");
+    assertThat(loose.gap()).isEqualTo(new Money(5000));
   }
 }

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.Result;
 import curvestock.job.Job;
 import curvestock.plan.PlanListener;
-import curvestock.report.HelixReport;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -61,10 +61,9 @@ class UsualSizesTest {
     JsonNode sizes = usual().get("scales").get(scale);
     for (boolean inches : new boolean[] {true, false}) {
       for (boolean two : new boolean[] {true, false}) {
-        HelixReport report =
-            Workshop.helix(job(sizes, scale, inches, two), false, PlanListener.NONE);
+        Answer report = Workshop.helix(job(sizes, scale, inches, two), false, PlanListener.NONE);
 
-        assertThat(report.verdicts())
+        assertThat(report.building().orElseThrow().verdicts())
             .as("%s, inches %s, two tracks %s", scale, inches, two)
             .filteredOn(verdict -> verdict.result() == Result.FAILS)
             .extracting(Verdict::finding)

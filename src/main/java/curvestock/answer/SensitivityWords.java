@@ -1,4 +1,4 @@
-package curvestock.report;
+package curvestock.answer;
 
 import curvestock.compare.Dimension;
 import curvestock.compare.Sensitivity;
@@ -38,19 +38,18 @@ final class SensitivityWords {
     }
     if (!minor.isEmpty()) {
       sentences.add(
-          "Other pieces on a sheet than "
+          "Changes pieces per sheet (now "
               + base
-              + ", but no sheet more or less: "
+              + "), not the number of sheets: "
               + String.join("; ", minor)
               + ".");
     }
     sentences.add(
         found.steps().isEmpty()
-            ? "None of the changes tried (radius, width, kerf, margin, size of the sheet) made a"
-                + " difference."
-            : "Each was tried by laying the pieces out anew, "
+            ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
+            : "Each was tried with a new layout, "
                 + (found.byPattern() ? "in regular patterns." : "with a quick search.")
-                + " Smaller changes that were tried made no difference.");
+                + " Smaller changes make no difference.");
     return sentences;
   }
 
@@ -58,9 +57,9 @@ final class SensitivityWords {
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
     String facts =
-        "This fit of "
+        "The layout of "
             + base
-            + " on a sheet has "
+            + " to a sheet has "
             + spare(fill.spareAlong())
             + " to spare along the sheet and "
             + spare(fill.spareAcross())
@@ -116,7 +115,7 @@ final class SensitivityWords {
     String count =
         step.perSheet() >= base
             ? step.perSheet() + " fit a sheet instead of " + base
-            : "only " + step.perSheet() + " were found to fit a sheet instead of " + base;
+            : "only " + step.perSheet() + " fit a sheet instead of " + base;
     if (step.sheets() == Sensitivity.Step.NONE) {
       return "the job can no longer be cut from its sheets (" + count + ")";
     }

@@ -1,10 +1,10 @@
-package curvestock.report;
+package curvestock.answer;
 
 import curvestock.compare.Division;
 import curvestock.units.Angle;
 
 /** What people call a segment: {@code quarters (90°)}, or by its angle alone. */
-final class SegmentName {
+public final class SegmentName {
 
   private static final String[] FRACTIONS = {
     "whole rings",
@@ -24,7 +24,7 @@ final class SegmentName {
   private SegmentName() {}
 
   /** For a sentence: {@code 17 quarters (90°) with sixths (60°) above them}. */
-  static String plural(Division division) {
+  public static String plural(Division division) {
     return division
         .lower()
         .map(
@@ -39,12 +39,12 @@ final class SegmentName {
   }
 
   /** For a table: {@code 17 x 1/4 + 1/6}. */
-  static String brief(Division division) {
+  public static String brief(Division division) {
     return division.isMixed() ? tick(division) : brief(division.segment());
   }
 
   /** For a chart's axis. */
-  static String tick(Division division) {
+  public static String tick(Division division) {
     return division
         .lower()
         .map(run -> run.count() + " x " + tick(run.segment()) + " + " + tick(division.segment()))
@@ -52,7 +52,7 @@ final class SegmentName {
   }
 
   /** For a sentence. */
-  static String plural(Angle angle) {
+  public static String plural(Angle angle) {
     int parts = parts(angle);
     return parts > 0 && parts <= FRACTIONS.length
         ? FRACTIONS[parts - 1] + " (" + angle + ")"
@@ -60,13 +60,13 @@ final class SegmentName {
   }
 
   /** For a table or a chart. */
-  static String brief(Angle angle) {
+  public static String brief(Angle angle) {
     int parts = parts(angle);
     return parts > 1 ? "1/" + parts + " (" + angle + ")" : angle.toString();
   }
 
   /** For a chart's axis: the fraction alone where there is one. */
-  static String tick(Angle angle) {
+  public static String tick(Angle angle) {
     int parts = parts(angle);
     return parts > 1 ? "1/" + parts : angle.toString();
   }

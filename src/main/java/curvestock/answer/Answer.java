@@ -1,0 +1,83 @@
+package curvestock.answer;
+
+import curvestock.compare.Comparison;
+import curvestock.helix.HelixOrder;
+import curvestock.helix.build.ShoppingItem;
+import curvestock.job.Job;
+import curvestock.plan.Plan;
+import curvestock.units.Money;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The one answer to a job: every figure that any output shows, worked out once.
+ *
+ * @param heading whose answer
+ * @param buying sheets, money and layouts, if they are planned
+ * @param building the whole helix, if the job asks for one
+ * @param choices the segment sizes side by side, if they were compared
+ * @param shopping sheets and everything else to buy
+ * @param priced what everything on the shopping list comes to, as far as it has a price; sheets
+ *     with their tax
+ * @param unpriced how many lines of the shopping list have none
+ */
+public record Answer(
+    Heading heading,
+    Optional<Buying> buying,
+    Optional<Building> building,
+    Optional<Choices> choices,
+    Table shopping,
+    Money priced,
+    int unpriced) {
+
+  /** The answer of a plan, and of the comparison made beside it. */
+  public static Answer of(Plan plan, Optional<Comparison> comparison) {
+    return of(
+        plan.job(), plan.job().structure(), Optional.of(plan), false, comparison.map(Choices::of));
+  }
+
+  public static Answer of(Plan plan) {
+    return of(plan, Optional.empty());
+  }
+
+  /**
+   * The answer of a whole helix.
+   *
+   * @param sheets how its pieces are cut, if that is planned
+   * @param rough whether the sheets were planned quickly, only to know about how many are needed;
+   *     nothing then refers to the cut layouts
+   */
+  public static Answer ofHelix(Job job, HelixOrder order, Optional<Plan> sheets, boolean rough) {
+    return of(job, Optional.of(order), sheets, rough, Optional.empty());
+  }
+
+  private static Answer of(
+      Job job,
+      Optional<HelixOrder> order,
+      Optional<Plan> plan,
+      boolean rough,
+      Optional<Choices> choices) {
+    Optional<Buying> buying = plan.map(found -> Buying.of(found, rough));
+    Optional<Building> building =
+        order.map(each -> Building.of(job, each, rough ? Optional.empty() : plan));
+    List<ShoppingItem> items = order.map(each -> each.plan().shopping().items()).orElse(List.of());
+    ShoppingLines lines = new ShoppingLines(items, buying);
+    return new Answer(
+        Heading.of(job),
+        buying,
+        building,
+        choices,
+        lines.table(),
+        lines.priced(),
+        lines.unpriced());
+  }
+
+  public Figures figures() {
+    return heading.figures();
+  }
+
+  /** The plan's part; there must be one. */
+  public Buying bought() {
+    return buying.orElseThrow();
+  }
+}

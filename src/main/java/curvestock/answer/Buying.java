@@ -1,0 +1,120 @@
+package curvestock.answer;
+
+import curvestock.plan.Plan;
+import curvestock.purchase.BrokenSheets;
+import curvestock.purchase.Cost;
+import curvestock.purchase.Panel;
+import curvestock.purchase.PurchaseLine;
+import curvestock.units.Length;
+import curvestock.units.Share;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What to buy and what is cut from it.
+ *
+ * @param cost of all sheets, tax and proven least
+ * @param sheets that are cut; one that is ripped counts once
+ * @param layouts sheets and panels with a layout of their own
+ * @param pieces on all of them
+ * @param yield share of the sheets that becomes pieces
+ * @param purchase a row for each kind of sheet bought
+ * @param kinds a row for each kind of piece
+ * @param perSheet how many of each kind a sheet holds
+ * @param cuts a row for each sheet or panel that is cut
+ * @param remnants what is kept for the next job
+ * @param rips how the store, or the builder for his machine's bed, rips sheets
+ * @param carriedWhole what it would be without ripping
+ * @param unused sheets of a thickness that no piece asks for
+ * @param rough whether it was planned quickly, only to know about how many sheets are needed
+ * @param stopped whether planning was stopped early
+ */
+public record Buying(
+    Cost cost,
+    int sheets,
+    int layouts,
+    int pieces,
+    Share yield,
+    Table purchase,
+    Table kinds,
+    Table perSheet,
+    Table cuts,
+    Table remnants,
+    List<Rip> rips,
+    Optional<CarriedWhole> carriedWhole,
+    List<Unused> unused,
+    boolean rough,
+    boolean stopped) {
+
+  /**
+   * Sheets that are ripped alike.
+   *
+   * @param forBed for the reach of a machine, at home, not for carrying
+   */
+  public record Rip(BrokenSheets way, boolean forBed) {
+    public List<Panel> panels() {
+      return way.breakdown().panels();
+    }
+  }
+
+  /** The purchase if no sheet had to be ripped, and what ripping adds to it. */
+  public record CarriedWhole(int sheets, Cost cost, int moreSheets, boolean forBed) {}
+
+  /** A kind of sheet that nothing is cut from. */
+  public record Unused(String sheet, Length thickness) {}
+
+  public Buying {
+    rips = List.copyOf(rips);
+    unused = List.copyOf(unused);
+  }
+
+  static Buying of(Plan plan, boolean rough) {
+    BuyingTables tables = new BuyingTables(plan);
+    boolean forBed = plan.job().machine().bed().isPresent();
+    return new Buying(
+        plan.cost(),
+        plan.purchase().sheets(),
+        plan.layouts().size(),
+        plan.pieces(),
+        new Share(plan.areaYield()),
+        tables.purchase(),
+        tables.kinds(),
+        tables.perSheet(),
+        tables.cuts(),
+        tables.remnants(),
+        rips(plan, forBed),
+        plan.carriedWhole()
+            .map(
+                whole ->
+                    new CarriedWhole(
+                        whole.sheets(),
+                        Cost.of(whole.sheetCost(), whole.bound(), plan.job().terms().tax()),
+                        plan.purchase().sheets() - whole.sheets(),
+                        forBed)),
+        unused(plan),
+        rough,
+        plan.stopped());
+  }
+
+  private static List<Rip> rips(Plan plan, boolean forBed) {
+    List<Rip> rips = new ArrayList<>();
+    for (PurchaseLine line : plan.purchase().lines()) {
+      line.broken().stream()
+          .filter(way -> way.breakdown().isRipped())
+          .forEach(way -> rips.add(new Rip(way, forBed)));
+    }
+    return rips;
+  }
+
+  private static List<Unused> unused(Plan plan) {
+    return plan.job().wholeProducts().stream()
+        .map(product -> product.stock())
+        .filter(
+            stock ->
+                plan.job().demands().stream()
+                    .noneMatch(demand -> plan.job().suits(demand.piece(), stock)))
+        .map(stock -> new Unused(stock.name(), stock.thickness()))
+        .toList();
+  }
+}

@@ -1,0 +1,131 @@
+package curvestock.answer;
+
+import curvestock.units.Angle;
+import curvestock.units.Count;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
+import curvestock.units.Mass;
+import curvestock.units.Money;
+import curvestock.units.Quantity;
+import curvestock.units.Share;
+import curvestock.units.Text;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/**
+ * Writes figures for people, in the job's units: whoever measures in inches weighs in pounds.
+ *
+ * @param style of lengths
+ * @param currency put before money
+ */
+public record Figures(LengthStyle style, String currency) {
+
+  private static final int MINUTES_PER_HOUR = 60;
+
+  /** Bearings from here on are nothing, rounded to a tenth. */
+  private static final double NEARLY_ROUND = 359.95;
+
+  /** A cell of a table. */
+  public String of(Quantity figure, Measure measure) {
+    if (figure instanceof Text text) {
+      return text.words();
+    }
+    if (figure instanceof Length length) {
+      return switch (measure) {
+        case GIVEN_LENGTH -> given(length);
+        case OFFCUT -> style.formatDown(length);
+        case RUN -> run(length);
+        default -> length(length);
+      };
+    }
+    if (figure instanceof Angle angle) {
+      return measure == Measure.TURNS ? turns(angle) : bearing(angle);
+    }
+    if (figure instanceof Money money) {
+      return money(money);
+    }
+    if (figure instanceof Mass mass) {
+      return weight(mass);
+    }
+    if (figure instanceof Share share) {
+      return percent(share);
+    }
+    long number = ((Count) figure).number();
+    return measure == Measure.MINUTES ? time(number) : Long.toString(number);
+  }
+
+  /** A length that was worked out. */
+  public String length(Length length) {
+    return style.formatMade(length);
+  }
+
+  /** A length that somebody measured or chose. */
+  public String given(Length length) {
+    return style.formatGiven(length);
+  }
+
+  /** Two sides: {@code 96 x 48 in}. */
+  public String sides(Length first, Length second) {
+    return style.number(first) + " x " + style.format(second);
+  }
+
+  /** A long way in feet or metres, to a tenth. */
+  public String run(Length length) {
+    LengthUnit unit = isImperial() ? LengthUnit.FOOT : LengthUnit.METRE;
+    return decimal(length.in(unit), 1) + " " + unit.symbol();
+  }
+
+  public String money(Money money) {
+    return money.format(currency);
+  }
+
+  /** Pounds or kilograms. */
+  public String weight(Mass mass) {
+    double value = isImperial() ? mass.pounds() : mass.kilograms();
+    String format = value < 1 ? "%.2f %s" : "%.1f %s";
+    return String.format(Locale.ROOT, format, value, isImperial() ? "lb" : "kg");
+  }
+
+  /** Degrees to a tenth; a full turn is 0. */
+  public String bearing(Angle angle) {
+    return decimal(Math.abs(angle.degrees()) > NEARLY_ROUND ? 0 : angle.degrees(), 1) + "°";
+  }
+
+  /** So many turns, to a hundredth. */
+  public String turns(Angle angle) {
+    return decimal(angle.degrees() / Angle.FULL_TURN.degrees(), 2);
+  }
+
+  /** Per cent, to a tenth. */
+  public String percent(Share share) {
+    return String.format(Locale.ROOT, "%.1f %%", share.percent());
+  }
+
+  /** Hours and minutes. */
+  public String time(long minutes) {
+    return String.format(
+        Locale.ROOT, "%d:%02d h", minutes / MINUTES_PER_HOUR, minutes % MINUTES_PER_HOUR);
+  }
+
+  public boolean isImperial() {
+    return style.unit().isImperial();
+  }
+
+  /** Rounded half up, without needless zeros. */
+  public static String decimal(double value, int places) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** {@code 1 sheet}, {@code 2 sheets}. */
+  public static String count(long number, String one, String more) {
+    return number + " " + (number == 1 ? one : more);
+  }
+
+  /** {@code 1 sheet}, {@code 2 sheets}: for nouns that take an s. */
+  public static String count(long number, String one) {
+    return count(number, one, one + "s");
+  }
+}

@@ -1,0 +1,93 @@
+package curvestock.answer;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.Remedies;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.Result;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whole helixes that would work where one does not, with what they change. */
+public final class RemedyWords {
+
+  private final HelixPlan plan;
+  private final HelixSpec spec;
+  private final Figures figures;
+
+  public RemedyWords(Building helix, Figures figures) {
+    this.plan = helix.plan();
+    this.spec = plan.spec();
+    this.figures = figures;
+  }
+
+  /** A line for each, or one that says that there is none. */
+  public List<String> lines() {
+    List<HelixPlan> others = Remedies.of(plan);
+    if (others.isEmpty()) {
+      return List.of(
+          "No other number of turns, radius or width makes it work with all else as stated, nor with"
+              + " tracks and plates changed too; fix the checks one by one.");
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "With all else as stated and the same climb of "
+            + figures.length(plan.climb().climb())
+            + ":");
+    others.forEach(other -> lines.add(remedy(other)));
+    return lines;
+  }
+
+  private String remedy(HelixPlan other) {
+    List<String> changes = new ArrayList<>();
+    if (Math.abs(other.climb().turns() - plan.climb().turns()) > 1e-9) {
+      changes.add(
+          Figures.decimal(other.climb().turns(), 3)
+              + " turns (now "
+              + Figures.decimal(plan.climb().turns(), 3)
+              + ")");
+    }
+    GroundPlan ground = other.spec().ground();
+    change(changes, "radius", ground.bedRadius(), spec.ground().bedRadius());
+    change(changes, "roadbed width", ground.width(), spec.ground().width());
+    if (ground.trackSpacing().isPresent()) {
+      Length before = spec.ground().trackSpacing().orElseThrow();
+      change(changes, "track spacing", ground.trackSpacing().get(), before);
+    }
+    if (other.spec().construction() instanceof Construction.ButtWithPlate now
+        && spec.construction() instanceof Construction.ButtWithPlate before) {
+      change(changes, "inset of the splice plates", now.plate().inset(), before.plate().inset());
+    }
+    if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
+      changes.add(other.spec().supports().perTurn() + " supports a turn");
+    }
+    return String.join(", ", changes)
+        + ": "
+        + figures.length(other.climb().risePerTurn())
+        + " a turn, grade "
+        + other.trackGrades().get(0)
+        + ", clearance "
+        + figures.length(other.budgets().get(0).free())
+        + "; leaves at "
+        + figures.bearing(other.line().bearing(other.climb().ringLength()))
+        + marginal(other);
+  }
+
+  private String marginal(HelixPlan other) {
+    List<String> rules =
+        other.verdicts(figures.style()).stream()
+            .filter(verdict -> verdict.result() == Result.TIGHT)
+            .map(Verdict::rule)
+            .toList();
+    return rules.isEmpty() ? "" : "; marginal: " + String.join(", ", rules);
+  }
+
+  private void change(List<String> changes, String what, Length now, Length before) {
+    if (Math.abs(now.minus(before).millimetres()) > 1e-9) {
+      changes.add(what + " " + figures.length(now) + " (now " + figures.length(before) + ")");
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package curvestock.answer;
+
+import curvestock.units.Quantity;
+import curvestock.units.Text;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Figures in rows, before anybody has chosen units, rounding or a medium for them.
+ *
+ * @param key its name in data
+ * @param caption what it shows, for people
+ * @param columns from left to right
+ * @param rows each with a cell for every column; a {@link Text} may stand in any column, where
+ *     there is no figure
+ */
+public record Table(String key, String caption, List<Column> columns, List<List<Quantity>> rows) {
+
+  /**
+   * @throws IllegalArgumentException if a row has more or fewer cells than there are columns
+   */
+  public Table {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+    for (List<Quantity> row : rows) {
+      if (row.size() != columns.size()) {
+        throw new IllegalArgumentException(
+            "a row of %s must have %s cells, but had %s"
+                .formatted(key, columns.size(), row.size()));
+      }
+    }
+  }
+
+  public boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  /** The figure in a row (from 0) of the column with the key. */
+  public Quantity at(int row, String column) {
+    return rows.get(row).get(index(column));
+  }
+
+  private int index(String column) {
+    for (int c = 0; c < columns.size(); c++) {
+      if (columns.get(c).key().equals(column)) {
+        return c;
+      }
+    }
+    throw new IllegalArgumentException("%s has no column %s".formatted(key, column));
+  }
+
+  /** The columns with these keys alone, in this order. */
+  public Table only(String... keys) {
+    int[] kept = Arrays.stream(keys).mapToInt(this::index).toArray();
+    return new Table(
+        key,
+        caption,
+        Arrays.stream(kept).mapToObj(columns::get).toList(),
+        rows.stream().map(row -> Arrays.stream(kept).mapToObj(row::get).toList()).toList());
+  }
+
+  /** The rows in whose column a text stands, in order. */
+  public Table where(String column, String text) {
+    int c = index(column);
+    return new Table(
+        key,
+        caption,
+        columns,
+        rows.stream().filter(row -> row.get(c).equals(new Text(text))).toList());
+  }
+
+  /** One more column at the right, with the same cell in every row. */
+  public Table with(Column column, Quantity cell) {
+    List<Column> more = new ArrayList<>(columns);
+    more.add(column);
+    return new Table(
+        key,
+        caption,
+        more,
+        rows.stream()
+            .map(
+                row -> {
+                  List<Quantity> cells = new ArrayList<>(row);
+                  cells.add(cell);
+                  return cells;
+                })
+            .toList());
+  }
+
+  /** The same under another caption. */
+  public Table captioned(String other) {
+    return new Table(key, other, columns, rows);
+  }
+
+  /** Collects a table. */
+  static final class Rows {
+
+    private final String key;
+    private final String caption;
+    private final List<Column> columns = new ArrayList<>();
+    private final List<List<Quantity>> rows = new ArrayList<>();
+
+    Rows(String key, String caption) {
+      this.key = key;
+      this.caption = caption;
+    }
+
+    Rows column(String name, String title, Measure measure) {
+      columns.add(new Column(name, title, measure));
+      return this;
+    }
+
+    Rows text(String name, String title) {
+      return column(name, title, Measure.TEXT);
+    }
+
+    Rows count(String name, String title) {
+      return column(name, title, Measure.COUNT);
+    }
+
+    Rows length(String name, String title) {
+      return column(name, title, Measure.LENGTH);
+    }
+
+    Rows money(String name, String title) {
+      return column(name, title, Measure.MONEY);
+    }
+
+    void add(Quantity... cells) {
+      rows.add(List.of(cells));
+    }
+
+    void add(List<Quantity> cells) {
+      rows.add(cells);
+    }
+
+    Table done() {
+      return new Table(key, caption, columns, rows);
+    }
+  }
+
+  /** The figure, or an empty cell. */
+  static Quantity orNone(Optional<? extends Quantity> figure) {
+    return figure.isPresent() ? figure.get() : Text.NONE;
+  }
+}

@@ -1,0 +1,100 @@
+package curvestock.report;
+
+import curvestock.answer.Choices;
+import curvestock.answer.CompareWords;
+import curvestock.answer.Figures;
+import curvestock.answer.Table;
+import curvestock.compare.FirstLook;
+import curvestock.job.Rates;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Segment sizes side by side: the recommendation, one table to decide by, then what it takes. */
+public final class ComparePaper {
+
+  private ComparePaper() {}
+
+  public static List<String> text(Choices choices) {
+    return TextPaper.of(choices.heading(), parts(choices).done());
+  }
+
+  /** The first numbers, a line a choice. */
+  public static List<String> firstLook(List<FirstLook> looks, Figures figures) {
+    Table table = Choices.firstLook(looks);
+    List<String> lines = new ArrayList<>(List.of(table.caption()));
+    lines.addAll(
+        TextPaper.of(table.only("segment", "pieces", "perSheet", "turnsPerSheet"), figures));
+    return lines;
+  }
+
+  static Parts parts(Choices choices) {
+    CompareWords words = new CompareWords(choices);
+    Parts parts = new Parts().say(words.decision()).say(words.reasons());
+    if (choices.comparison().stopped()) {
+      parts.notice("Stopped early: this is what was compared until then.");
+    }
+    parts.table(decisive(choices.options()));
+    parts.table(joints(choices.options()));
+    parts.table(work(choices));
+    parts.bullets(words.remarks());
+    words.mixed().forEach(plan -> listed(parts, plan));
+    if (!words.sensitivity().isEmpty()) {
+      parts.section("How sensitive this is").bullets(words.sensitivity());
+    }
+    if (!words.scan().isEmpty()) {
+      parts.section("All angles from 30° to 180°, in regular patterns").bullets(words.scan());
+      parts.table(choices.fewestPieces());
+    }
+    if (!words.reach().isEmpty()) {
+      listed(parts, words.reach());
+    }
+    return parts;
+  }
+
+  private static void listed(Parts parts, List<String> lines) {
+    parts.section(lines.get(0)).bullets(lines.subList(1, lines.size()));
+  }
+
+  private static Table decisive(Table options) {
+    return options.only(
+        "segment",
+        "best",
+        "pieces",
+        "perSheet",
+        "sheets",
+        "cost",
+        "joints",
+        "largestLength",
+        "largestWidth",
+        "used",
+        "search");
+  }
+
+  private static Table joints(Table options) {
+    return options
+        .only(
+            "segment",
+            "limit",
+            "couldStillSave",
+            "turnsPerSheet",
+            "jointsPerTurn",
+            "jointsFall",
+            "smallParts",
+            "smallPartsInOffcuts",
+            "extraSheets")
+        .captioned("Limits, joints, and plates cut from offcuts");
+  }
+
+  private static Table work(Choices choices) {
+    List<String> keys =
+        new ArrayList<>(List.of("segment", "screws", "glue", "cutLength", "weight"));
+    Rates rates = choices.job().rates();
+    if (rates.feedPerMinute().isPresent()) {
+      keys.add("cutMinutes");
+    }
+    if (choices.priced()) {
+      keys.addAll(List.of("cuttingCost", "jointsCost", "total"));
+    }
+    return choices.options().only(keys.toArray(String[]::new)).captioned("Work");
+  }
+}

@@ -1,0 +1,85 @@
+package curvestock.report;
+
+import curvestock.answer.Answer;
+import curvestock.answer.Building;
+import curvestock.answer.Cautions;
+import curvestock.answer.HelixWords;
+import curvestock.answer.RemedyWords;
+import java.util.List;
+
+/** A whole helix: whether it works, why, and what it takes to build it. */
+public final class HelixPaper {
+
+  private final Answer answer;
+  private final Building helix;
+  private final HelixWords words;
+  private final Parts parts = new Parts();
+
+  private HelixPaper(Answer answer) {
+    this.answer = answer;
+    this.helix = answer.building().orElseThrow();
+    this.words = new HelixWords(helix, answer.figures());
+  }
+
+  /** What to read first. */
+  public static List<String> text(Answer answer) {
+    HelixPaper paper = new HelixPaper(answer);
+    paper.write(false);
+    return TextPaper.of(answer.heading(), paper.parts.done());
+  }
+
+  /** The same with all that is taken to the bench: cutting lists, assembly, heights to check. */
+  public static List<String> withLists(Answer answer) {
+    HelixPaper paper = new HelixPaper(answer);
+    paper.write(true);
+    return TextPaper.of(answer.heading(), paper.parts.done());
+  }
+
+  private void write(boolean lists) {
+    parts.say(words.decision());
+    if (!helix.works()) {
+      parts.section("What would work").bullets(new RemedyWords(helix, answer.figures()).lines());
+    }
+    parts.section("Helix").bullets(words.course());
+    parts.table(helix.checks().only("result", "rule", "finding", "fix"));
+    parts.section("Height from rail top to rail top").bullets(words.budgets());
+    parts.section("Entry and exit").bullets(words.ends());
+    parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(words.joints());
+    parts.table(helix.kinds());
+    parts.section("Supports").bullets(words.risers());
+    if (!lists) {
+      parts.bullets(List.of("Every height: helix.txt and supports.csv of a written result."));
+    }
+    parts.table(answer.shopping());
+    parts.bullets(List.of(HelixWords.total(answer)));
+    if (lists) {
+      benchLists();
+    }
+    parts.table(helix.assumed());
+    parts.section("Cautions").bullets(Cautions.ofBuilding());
+  }
+
+  private void benchLists() {
+    parts.say(words.base());
+    parts.table(helix.blocks()).bullets(words.blockRemarks());
+    if (!helix.cuttingList().isEmpty()) {
+      parts.section(words.boardsTitle()).bullets(words.boards());
+    }
+    parts.table(
+        helix
+            .schedule()
+            .only(
+                "piece",
+                "kind",
+                "sheet",
+                "turn",
+                "bearingFrom",
+                "bearingTo",
+                "undersideFrom",
+                "undersideTo",
+                "lowerJoint",
+                "upperJoint",
+                "stations"));
+    parts.table(helix.heights());
+  }
+}

@@ -1,0 +1,50 @@
+package curvestock.report;
+
+import curvestock.answer.Answer;
+import curvestock.answer.Buying;
+import curvestock.answer.BuyingWords;
+import curvestock.answer.HelixWords;
+import curvestock.answer.Table;
+import curvestock.job.Job;
+import java.util.List;
+
+/** The short summary of a plan: the decision, then its figures. */
+public final class PlanPaper {
+
+  private PlanPaper() {}
+
+  public static List<String> text(Job job, Answer answer) {
+    return TextPaper.of(answer.heading(), parts(job, answer).done());
+  }
+
+  static Parts parts(Job job, Answer answer) {
+    Buying buying = answer.bought();
+    BuyingWords words = new BuyingWords(answer);
+    Parts parts = new Parts().say(words.decision() + " " + words.proof());
+    answer
+        .building()
+        .ifPresent(helix -> parts.say(new HelixWords(helix, answer.figures()).warnings()));
+    parts.say(MachineNotes.overTheEdge(job));
+    parts.say(words.reservations());
+    parts.table(kinds(buying));
+    parts.table(purchase(buying));
+    parts.bullets(words.remarks());
+    parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
+    parts.bullets(words.limitProofs());
+    parts.table(
+        buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
+    parts.bullets(List.of(words.used()));
+    return parts.table(buying.remnants());
+  }
+
+  private static Table kinds(Buying buying) {
+    return buying.kinds().only("kind", "count", "name", "onSheets");
+  }
+
+  /** What is bought, without columns for what nobody asked. */
+  static Table purchase(Buying buying) {
+    return buying
+        .purchase()
+        .only("sheet", "length", "width", "thickness", "bought", "used", "each", "cost");
+  }
+}
