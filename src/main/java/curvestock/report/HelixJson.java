@@ -17,6 +17,7 @@ import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Length;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -113,11 +114,11 @@ public final class HelixJson {
     }
   }
 
-  private static void verdict(ObjectNode node, Verdict verdict) {
-    node.put("rule", verdict.rule());
-    node.put("result", verdict.result().word());
-    node.put("finding", verdict.finding());
-    node.put("mend", verdict.mend());
+  private void verdict(ObjectNode node, Verdict verdict) {
+    node.put("rule", VerdictWords.title(verdict));
+    node.put("result", verdict.state().word());
+    node.put("finding", report.words().finding(verdict));
+    node.put("fix", report.words().fix(verdict));
   }
 
   private static void budget(ObjectNode node, HeightBudget budget) {

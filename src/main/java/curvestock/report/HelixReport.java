@@ -3,7 +3,7 @@ package curvestock.report;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.job.Job;
 import curvestock.plan.Plan;
 import java.util.List;
@@ -26,11 +26,16 @@ public record HelixReport(Job job, HelixOrder order, Optional<Plan> sheets, bool
 
   /** One verdict a rule. */
   public List<Verdict> verdicts() {
-    return plan().verdicts(job.style());
+    return plan().verdicts();
+  }
+
+  /** How to tell them. */
+  public VerdictWords words() {
+    return new VerdictWords(job.style());
   }
 
   /** Whether no rule fails. */
   public boolean works() {
-    return verdicts().stream().noneMatch(verdict -> verdict.result() == Result.FAILS);
+    return plan().works();
   }
 }

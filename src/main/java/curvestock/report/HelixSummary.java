@@ -21,7 +21,8 @@ import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.plan.Plan;
 import curvestock.purchase.PurchaseLine;
 import curvestock.sheet.SheetStock;
@@ -80,24 +81,20 @@ public final class HelixSummary {
     return List.copyOf(summary.lines);
   }
 
-  /** For the summary of a cutting plan: what fails, in full, and what is tight, by name. */
+  /** For the summary of a cutting plan: what fails, in full, and what is marginal, by name. */
   public static List<String> warnings(HelixReport report) {
     List<String> warnings = new ArrayList<>();
-    List<String> tight = new ArrayList<>();
+    List<String> marginal = new ArrayList<>();
     for (Verdict verdict : report.verdicts()) {
-      if (verdict.result() == Result.FAILS) {
-        warnings.add(
-            "This helix does not work: "
-                + verdict.rule()
-                + ": "
-                + verdict.finding()
-                + (verdict.mend().isEmpty() ? "" : "; to mend it, " + verdict.mend()));
-      } else if (verdict.result() == Result.TIGHT) {
-        tight.add(verdict.rule());
+      if (verdict.state() == State.FAIL) {
+        warnings.add("This helix fails: " + report.words().line(verdict));
+      } else if (verdict.state() == State.MARGINAL) {
+        marginal.add(VerdictWords.title(verdict));
       }
     }
-    if (!tight.isEmpty()) {
-      warnings.add("Tight: " + String.join(", ", tight) + "; `curvestock helix` says more.");
+    if (!marginal.isEmpty()) {
+      warnings.add(
+          "Marginal: " + String.join(", ", marginal) + "; `curvestock helix` has the details.");
     }
     return warnings;
   }
@@ -122,34 +119,36 @@ public final class HelixSummary {
 
   private void answer() {
     List<Verdict> verdicts = report.verdicts();
-    long fails = count(verdicts, Result.FAILS);
-    long tight = count(verdicts, Result.TIGHT);
-    String all = verdicts.size() + " rules";
+    long fail = count(verdicts, State.FAIL);
+    long marginal = count(verdicts, State.MARGINAL);
+    int all = verdicts.size();
     lines.add(
-        fails > 0
-            ? "This helix does not work: "
-                + fails
+        fail > 0
+            ? "Does not work: "
+                + fail
                 + " of "
                 + all
-                + (fails == 1 ? " fails." : " fail.")
-            : tight > 0
-                ? "This helix works, but "
-                    + tight
+                + (fail == 1 ? " checks fails." : " checks fail.")
+            : marginal > 0
+                ? "Works: "
+                    + (all - marginal)
                     + " of "
                     + all
-                    + (tight == 1 ? " is" : " are")
-                    + " tight."
-                : "This helix works: all of " + all + " are met.");
-    verdicts.stream().filter(verdict -> verdict.result() == Result.FAILS).forEach(this::failure);
-    if (fails > 0) {
+                    + " checks pass, "
+                    + marginal
+                    + " marginal."
+                : "Works: all " + all + " checks pass.");
+    verdicts.stream().filter(verdict -> verdict.state() == State.FAIL).forEach(this::failure);
+    if (fail > 0) {
       remedies();
     }
   }
 
   private void failure(Verdict verdict) {
-    item(verdict.rule() + ": fails: " + verdict.finding());
-    if (!verdict.mend().isEmpty()) {
-      item("    mend: " + verdict.mend());
+    item(VerdictWords.title(verdict) + ": fail: " + report.words().finding(verdict));
+    String fix = report.words().fix(verdict);
+    if (!fix.isEmpty()) {
+      item("    fix: " + fix);
     }
   }
 
@@ -160,7 +159,7 @@ public final class HelixSummary {
       lines.add("");
       lines.add(
           "No other turns, radius or width make it work with all else as stated, nor with tracks"
-              + " and plates mended; mend the rules above one by one.");
+              + " and plates fixed; fix the points above one by one.");
       return;
     }
     heading(
@@ -200,16 +199,16 @@ public final class HelixSummary {
             + style.formatMade(other.budgets().get(0).free())
             + " free; leaves at "
             + bearing(other.line().bearing(other.climb().ringLength()))
-            + tight(other));
+            + marginal(other));
   }
 
-  private String tight(HelixPlan other) {
+  private static String marginal(HelixPlan other) {
     List<String> rules =
-        other.verdicts(style).stream()
-            .filter(verdict -> verdict.result() == Result.TIGHT)
-            .map(Verdict::rule)
+        other.verdicts().stream()
+            .filter(verdict -> verdict.state() == State.MARGINAL)
+            .map(VerdictWords::title)
             .toList();
-    return rules.isEmpty() ? "" : "; tight: " + String.join(", ", rules);
+    return rules.isEmpty() ? "" : "; marginal: " + String.join(", ", rules);
   }
 
   private void change(List<String> changes, String what, Length now, Length before) {
@@ -218,8 +217,8 @@ public final class HelixSummary {
     }
   }
 
-  private static long count(List<Verdict> verdicts, Result result) {
-    return verdicts.stream().filter(verdict -> verdict.result() == result).count();
+  private static long count(List<Verdict> verdicts, State state) {
+    return verdicts.stream().filter(verdict -> verdict.state() == state).count();
   }
 
   private void figures() {
@@ -315,9 +314,14 @@ public final class HelixSummary {
     heading("Does it work?");
     for (Verdict verdict : report.verdicts()) {
       lines.add(
-          "  %-5s  %s: %s".formatted(verdict.result().word(), verdict.rule(), verdict.finding()));
-      if (!verdict.mend().isEmpty()) {
-        lines.add("         mend: " + verdict.mend());
+          "  %-8s  %s: %s"
+              .formatted(
+                  verdict.state().word(),
+                  VerdictWords.title(verdict),
+                  report.words().finding(verdict)));
+      String fix = report.words().fix(verdict);
+      if (!fix.isEmpty()) {
+        lines.add("            fix: " + fix);
       }
     }
   }

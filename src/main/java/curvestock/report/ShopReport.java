@@ -12,6 +12,7 @@ import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.AnnularSector;
@@ -354,13 +355,14 @@ public final class ShopReport {
   private void verdicts(HelixReport report) {
     chapter("Does the helix work?");
     List<List<String>> rows = new ArrayList<>();
+    VerdictWords words = report.words();
     for (Verdict verdict : report.verdicts()) {
+      String fix = words.fix(verdict);
       rows.add(
           List.of(
-              verdict.result().word(),
-              verdict.rule(),
-              verdict.finding()
-                  + (verdict.mend().isEmpty() ? "" : ". To mend: " + verdict.mend())));
+              verdict.state().word(),
+              VerdictWords.title(verdict),
+              words.finding(verdict) + (fix.isEmpty() ? "" : ". Fix: " + fix)));
     }
     table("One verdict for each rule", List.of("Verdict", "Rule", "Finding"), rows);
   }

@@ -11,7 +11,8 @@ import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.report.HelixJson;
 import curvestock.report.HelixReport;
 import curvestock.units.Length;
@@ -53,10 +54,10 @@ final class HelixView {
     for (Verdict verdict : report.verdicts()) {
       verdicts
           .addObject()
-          .put("rule", verdict.rule())
-          .put("result", verdict.result().word())
-          .put("finding", verdict.finding())
-          .put("mend", verdict.mend());
+          .put("rule", VerdictWords.title(verdict))
+          .put("result", verdict.state().word())
+          .put("finding", report.words().finding(verdict))
+          .put("fix", report.words().fix(verdict));
     }
     HelixJson.assumed(root.putArray("assumed"), report);
     ArrayNode shopping = root.putArray("shopping");
@@ -83,22 +84,22 @@ final class HelixView {
 
   private String headline() {
     long all = report.verdicts().size();
-    long tight = count(Result.TIGHT);
-    long fails = count(Result.FAILS);
-    if (fails > 0) {
-      return fails
-          + (fails == 1 ? " rule fails" : " rules fail")
+    long marginal = count(State.MARGINAL);
+    long fail = count(State.FAIL);
+    if (fail > 0) {
+      return "Does not work: "
+          + fail
           + " of "
           + all
-          + ": it cannot work as stated";
+          + (fail == 1 ? " checks fails" : " checks fail");
     }
-    return tight == 0
-        ? "All " + all + " rules are met"
-        : "It works; " + tight + (tight == 1 ? " rule is" : " rules are") + " tight of " + all;
+    return marginal == 0
+        ? "Works: all " + all + " checks pass"
+        : "Works: " + (all - marginal) + " of " + all + " checks pass, " + marginal + " marginal";
   }
 
-  private long count(Result result) {
-    return report.verdicts().stream().filter(verdict -> verdict.result() == result).count();
+  private long count(State state) {
+    return report.verdicts().stream().filter(verdict -> verdict.state() == state).count();
   }
 
   private void facts(ArrayNode facts) {

@@ -6,7 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.Workshop;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.job.Job;
 import curvestock.plan.PlanListener;
 import curvestock.report.HelixReport;
@@ -66,8 +66,8 @@ class UsualSizesTest {
 
         assertThat(report.verdicts())
             .as("%s, inches %s, two tracks %s", scale, inches, two)
-            .filteredOn(verdict -> verdict.result() == Result.FAILS)
-            .extracting(Verdict::finding)
+            .filteredOn(verdict -> verdict.state() == State.FAIL)
+            .extracting(Verdict::rule)
             .isEmpty();
       }
     }
