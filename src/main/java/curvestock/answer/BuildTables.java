@@ -1,5 +1,10 @@
 package curvestock.answer;
 
+import static curvestock.answer.Field.angle;
+import static curvestock.answer.Field.count;
+import static curvestock.answer.Field.length;
+import static curvestock.answer.Field.text;
+
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
@@ -8,7 +13,6 @@ import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.ScheduleRow;
-import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.build.SupportRow.Part;
@@ -20,7 +24,6 @@ import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
-import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -52,41 +55,32 @@ final class BuildTables {
   }
 
   Table schedule() {
-    Table.Rows rows =
-        new Table.Rows("schedule", "Assembly, from the bottom up; heights above the base")
-            .text("piece", "Piece")
-            .text("kind", "Kind")
-            .count("sheet", "Sheet")
-            .count("layer", "Layer")
-            .count("turn", "Turn")
-            .column("bearingFrom", "Bearing from", Measure.ANGLE)
-            .column("bearingTo", "Bearing to", Measure.ANGLE)
-            .length("undersideFrom", "Underside from")
-            .length("undersideTo", "Underside to")
-            .length("railFrom", "Rail top from")
-            .length("railTo", "Rail top to")
-            .text("lowerJoint", "Lower joint")
-            .text("upperJoint", "Upper joint")
-            .text("stations", "Stations");
-    for (ScheduleRow row : plan.schedule().rows()) {
-      BedPiece piece = row.piece();
-      rows.add(
-          new Text(piece.number()),
-          new Text(piece.kindId()),
-          Table.orNone(Optional.ofNullable(sheets.get(piece.number())).map(Count::new)),
-          new Count(piece.layer()),
-          new Count(row.turn()),
-          row.bearingFrom(),
-          row.bearingTo(),
-          row.undersideFrom(),
-          row.undersideTo(),
-          row.railFrom(),
-          row.railTo(),
-          new Text(piece.lower().map(Joint::name).orElse("entry")),
-          new Text(piece.upper().map(Joint::name).orElse("exit")),
-          new Text(stations(piece)));
-    }
-    return rows.done();
+    return Table.of(
+        "schedule",
+        "Assembly, from the bottom up; heights above the base",
+        plan.schedule().rows(),
+        text("piece", "Piece", row -> row.piece().number()),
+        text("kind", "Kind", row -> row.piece().kindId()),
+        Field.of("sheet", "Sheet", Measure.COUNT, this::sheet),
+        count("layer", "Layer", row -> row.piece().layer()),
+        count("turn", "Turn", ScheduleRow::turn),
+        angle("bearingFrom", "Bearing from", ScheduleRow::bearingFrom),
+        angle("bearingTo", "Bearing to", ScheduleRow::bearingTo),
+        length("undersideFrom", "Underside from", ScheduleRow::undersideFrom),
+        length("undersideTo", "Underside to", ScheduleRow::undersideTo),
+        length("railFrom", "Rail top from", ScheduleRow::railFrom),
+        length("railTo", "Rail top to", ScheduleRow::railTo),
+        text("lowerJoint", "Lower joint", row -> joint(row.piece().lower(), "entry")),
+        text("upperJoint", "Upper joint", row -> joint(row.piece().upper(), "exit")),
+        text("stations", "Stations", row -> stations(row.piece())));
+  }
+
+  private Quantity sheet(ScheduleRow row) {
+    return Field.orNone(Optional.ofNullable(sheets.get(row.piece().number())).map(Count::new));
+  }
+
+  private static String joint(Optional<Joint> joint, String end) {
+    return joint.map(Joint::name).orElse(end);
   }
 
   private static String stations(BedPiece piece) {
@@ -96,33 +90,24 @@ final class BuildTables {
   }
 
   Table supports() {
-    Table.Rows rows =
-        new Table.Rows("supports", "Every turn at every station, heights above the base")
-            .text("station", "Station")
-            .text("turn", "Turn")
-            .column("bearing", "Bearing", Measure.ANGLE)
-            .count("supports", "Supports")
-            .text("under", "Under")
-            .length("underside", "Underside")
-            .length("railTop", "Rail top")
-            .length("gap", blockPlan.isPresent() ? "Block height" : "Gap below")
-            .column("slope", "Slope", Measure.SHARE)
-            .text("block", "Block");
     Length cross = plan.spec().supports().riser().crossPiece();
-    for (SupportRow row : plan.supports().rows()) {
-      rows.add(
-          new Text(row.station().name()),
-          new Text(turn(row)),
-          row.bearing(),
-          new Count(row.edges().supports()),
-          new Text(row.edges() == Edges.MIDDLE ? "middle" : "edges"),
-          row.underside(),
-          row.railTop(),
-          row.gap().minus(cross),
-          new Share(row.slope()),
-          new Text(block(row)));
-    }
-    return rows.done();
+    return Table.of(
+        "supports",
+        "Every turn at every station, heights above the base",
+        plan.supports().rows(),
+        text("station", "Station", row -> row.station().name()),
+        text("turn", "Turn", BuildTables::turn),
+        angle("bearing", "Bearing", SupportRow::bearing),
+        count("supports", "Supports", row -> row.edges().supports()),
+        text("under", "Under", row -> row.edges() == Edges.MIDDLE ? "middle" : "edges"),
+        length("underside", "Underside", SupportRow::underside),
+        length("railTop", "Rail top", SupportRow::railTop),
+        length(
+            "gap",
+            blockPlan.isPresent() ? "Block height" : "Gap below",
+            row -> row.gap().minus(cross)),
+        Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
+        text("block", "Block", this::block));
   }
 
   /** The turn's number, or which lead. */
@@ -142,50 +127,37 @@ final class BuildTables {
 
   Table heights() {
     int turns = (int) Math.ceil(plan.climb().turns() - 1e-9);
-    Table.Rows rows =
-        new Table.Rows("heights", "Heights to check: underside of the plywood above the base")
-            .text("station", "Station")
-            .column("bearing", "Bearing", Measure.ANGLE)
-            .length("lead", "Lead");
-    for (int turn = 1; turn <= turns; turn++) {
-      rows.length("turn" + turn, "Turn " + turn);
+    Map<String, List<SupportRow>> here =
+        plan.supports().rows().stream().collect(Collectors.groupingBy(r -> r.station().name()));
+    List<List<SupportRow>> stations =
+        plan.stations().all().stream()
+            .map(station -> here.getOrDefault(station.name(), List.of()))
+            .filter(rows -> !rows.isEmpty())
+            .toList();
+    List<Field<List<SupportRow>>> fields = new ArrayList<>();
+    fields.add(text("station", "Station", rows -> rows.get(0).station().name()));
+    fields.add(angle("bearing", "Bearing", rows -> rows.get(rows.size() - 1).bearing()));
+    fields.add(height("lead", "Lead", row -> row.part() != Part.RING));
+    for (int t = 1; t <= turns; t++) {
+      int turn = t;
+      fields.add(
+          height(
+              "turn" + turn, "Turn " + turn, row -> row.part() == Part.RING && row.turn() == turn));
     }
-    for (Station station : plan.stations().all()) {
-      List<SupportRow> here =
-          plan.supports().rows().stream().filter(row -> row.station().equals(station)).toList();
-      if (!here.isEmpty()) {
-        List<Quantity> cells = new ArrayList<>();
-        cells.add(new Text(station.name()));
-        cells.add(here.get(here.size() - 1).bearing());
-        cells.add(height(here, row -> row.part() != Part.RING));
-        for (int turn = 1; turn <= turns; turn++) {
-          int wanted = turn;
-          cells.add(height(here, row -> row.part() == Part.RING && row.turn() == wanted));
-        }
-        rows.add(cells);
-      }
-    }
-    return rows.done();
+    return Table.of(
+        "heights", "Heights to check: underside of the plywood above the base", stations, fields);
   }
 
-  private static Quantity height(List<SupportRow> rows, Predicate<SupportRow> wanted) {
-    return Table.orNone(rows.stream().filter(wanted).findFirst().map(SupportRow::underside));
+  private static Field<List<SupportRow>> height(
+      String key, String title, Predicate<SupportRow> wanted) {
+    return Field.of(
+        key,
+        title,
+        Measure.LENGTH,
+        rows -> Field.orNone(rows.stream().filter(wanted).findFirst().map(SupportRow::underside)));
   }
 
   Table joints() {
-    Table.Rows rows =
-        new Table.Rows("joints", "Joints")
-            .text("joint", "Joint")
-            .count("layer", "Layer")
-            .count("turn", "Turn")
-            .column("bearing", "Bearing", Measure.ANGLE)
-            .length("underside", "Underside")
-            .text("lowerPiece", "Lower piece")
-            .text("upperPiece", "Upper piece")
-            .count("plates", "Plates")
-            .count("screws", "Screws")
-            .text("lowerCutAway", "Lower piece cut away")
-            .text("upperCutAway", "Upper piece cut away");
     Map<Joint, ScheduleRow> below = new HashMap<>();
     Map<Joint, ScheduleRow> above = new HashMap<>();
     for (ScheduleRow row : plan.schedule().rows()) {
@@ -194,24 +166,27 @@ final class BuildTables {
     }
     Construction construction = plan.spec().construction();
     boolean halved = construction instanceof Construction.HalfLap;
-    for (Joint joint : plan.joints().all()) {
-      rows.add(
-          new Text(joint.name()),
-          new Count(joint.layer()),
-          new Count(above.get(joint).turn()),
-          above.get(joint).bearingFrom(),
-          above.get(joint).undersideFrom(),
-          new Text(below.get(joint).piece().number()),
-          new Text(above.get(joint).piece().number()),
-          new Count(plates(construction)),
-          new Count(
-              construction instanceof Construction.ButtWithPlate butt
-                  ? 2L * butt.plate().screwsEachSide()
-                  : 0),
-          halved ? new Text(LapEnd.UPPER.side()) : Text.NONE,
-          halved ? new Text(LapEnd.LOWER.side()) : Text.NONE);
-    }
-    return rows.done();
+    return Table.of(
+        "joints",
+        "Joints",
+        plan.joints().all(),
+        text("joint", "Joint", Joint::name),
+        count("layer", "Layer", Joint::layer),
+        count("turn", "Turn", joint -> above.get(joint).turn()),
+        angle("bearing", "Bearing", joint -> above.get(joint).bearingFrom()),
+        length("underside", "Underside", joint -> above.get(joint).undersideFrom()),
+        text("lowerPiece", "Lower piece", joint -> below.get(joint).piece().number()),
+        text("upperPiece", "Upper piece", joint -> above.get(joint).piece().number()),
+        count("plates", "Plates", joint -> plates(construction)),
+        count("screws", "Screws", joint -> screws(construction)),
+        text("lowerCutAway", "Lower piece cut away", j -> halved ? LapEnd.UPPER.side() : ""),
+        text("upperCutAway", "Upper piece cut away", j -> halved ? LapEnd.LOWER.side() : ""));
+  }
+
+  private static int screws(Construction construction) {
+    return construction instanceof Construction.ButtWithPlate butt
+        ? 2 * butt.plate().screwsEachSide()
+        : 0;
   }
 
   private static int plates(Construction construction) {
@@ -220,27 +195,27 @@ final class BuildTables {
         : construction instanceof Construction.PlatesBeside ? 2 : 0;
   }
 
-  Table blocks(Figures figures) {
-    Table.Rows rows =
-        new Table.Rows("blocks", "Riser blocks; heights at the middle")
-            .text("block", "Block")
-            .count("count", "Count")
-            .length("height", "Height")
-            .length("longSide", "Long side")
-            .column("sawTilt", "Saw tilt", Measure.ANGLE)
-            .text("where", "Where");
-    for (BlockPlan.Block block : blockPlan.map(BlockPlan::blocks).orElse(List.of())) {
-      rows.add(
-          new Text(block.id()),
-          new Count(block.count()),
-          block.height(),
-          block.onBase() ? block.height().plus(block.slopeCut().times(0.5)) : block.height(),
-          Angle.ofRadians(Math.atan(block.slope())),
-          new Text(
-              (block.onBase() ? "on the base, lower end square: " : "between turns: ")
-                  + where(block.rows())));
-    }
-    return rows.done();
+  Table blocks() {
+    return Table.of(
+        "blocks",
+        "Riser blocks; heights at the middle",
+        blockPlan.map(BlockPlan::blocks).orElse(List.of()),
+        text("block", "Block", BlockPlan.Block::id),
+        count("count", "Count", BlockPlan.Block::count),
+        length("height", "Height", BlockPlan.Block::height),
+        length("longSide", "Long side", BuildTables::longSide),
+        angle("sawTilt", "Saw tilt", block -> Angle.ofRadians(Math.atan(block.slope()))),
+        text("where", "Where", BuildTables::where));
+  }
+
+  /** Of a block on the base, uphill; between turns the ends are parallel. */
+  private static Length longSide(BlockPlan.Block block) {
+    return block.onBase() ? block.height().plus(block.slopeCut().times(0.5)) : block.height();
+  }
+
+  private static String where(BlockPlan.Block block) {
+    return (block.onBase() ? "on the base, lower end square: " : "between turns: ")
+        + where(block.rows());
   }
 
   private static String where(List<SupportRow> rows) {
@@ -254,23 +229,30 @@ final class BuildTables {
     return row.station().name() + (once ? "" : " turn " + row.turn());
   }
 
+  /** A length to saw from the board of that number. */
+  private record Sawn(int board, String stock, BoardCutting.Cut cut) {}
+
   Table cuttingList() {
-    Table.Rows rows =
-        new Table.Rows("cuttingList", "Cutting list")
-            .count("board", "Board")
-            .text("stock", "Stock")
-            .text("part", "Part")
-            .length("length", "Length");
-    plan.shopping().riserCutting().ifPresent(cutting -> add(rows, cutting));
-    return rows.done();
+    List<Sawn> cuts = new ArrayList<>();
+    plan.shopping().riserCutting().ifPresent(cutting -> add(cuts, cutting));
+    return Table.of(
+        "cuttingList",
+        "Cutting list",
+        cuts,
+        count("board", "Board", Sawn::board),
+        text("stock", "Stock", Sawn::stock),
+        text("part", "Part", sawn -> sawn.cut().part()),
+        length("length", "Length", sawn -> sawn.cut().length()));
   }
 
-  private static void add(Table.Rows rows, BoardCutting cutting) {
+  private static void add(List<Sawn> cuts, BoardCutting cutting) {
     for (int i = 0; i < cutting.boards().size(); i++) {
-      for (BoardCutting.Cut cut : cutting.boards().get(i).cuts()) {
-        rows.add(
-            new Count(i + 1), new Text(cutting.stock().name()), new Text(cut.part()), cut.length());
-      }
+      int board = i + 1;
+      cutting
+          .boards()
+          .get(i)
+          .cuts()
+          .forEach(cut -> cuts.add(new Sawn(board, cutting.stock().name(), cut)));
     }
   }
 }

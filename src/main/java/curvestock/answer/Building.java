@@ -3,7 +3,7 @@ package curvestock.answer;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.job.Job;
 import curvestock.plan.Plan;
 import java.util.List;
@@ -44,7 +44,7 @@ public record Building(
     Table assumed) {
 
   static Building of(Job job, HelixOrder order, Optional<Plan> cut) {
-    List<Verdict> verdicts = order.plan().verdicts(job.style());
+    List<Verdict> verdicts = order.plan().verdicts();
     Figures figures = Heading.of(job).figures();
     HelixTables tables = new HelixTables(order, figures);
     BuildTables build = new BuildTables(order, cut);
@@ -60,7 +60,7 @@ public record Building(
         build.supports(),
         build.heights(),
         build.joints(),
-        build.blocks(figures),
+        build.blocks(),
         build.cuttingList(),
         tables.assumed());
   }
@@ -71,11 +71,11 @@ public record Building(
 
   /** Whether no check fails. */
   public boolean works() {
-    return count(Result.FAILS) == 0;
+    return count(State.FAIL) == 0;
   }
 
   /** How many checks came out so. */
-  public int count(Result result) {
-    return (int) verdicts.stream().filter(verdict -> verdict.result() == result).count();
+  public int count(State state) {
+    return (int) verdicts.stream().filter(verdict -> verdict.state() == state).count();
   }
 }

@@ -1,5 +1,10 @@
 package curvestock.answer;
 
+import static curvestock.answer.Field.count;
+import static curvestock.answer.Field.given;
+import static curvestock.answer.Field.money;
+import static curvestock.answer.Field.text;
+
 import curvestock.geometry.Box;
 import curvestock.helix.build.PieceKind;
 import curvestock.job.Job;
@@ -13,7 +18,6 @@ import curvestock.plan.Plan;
 import curvestock.plan.Remnant;
 import curvestock.purchase.PurchaseLine;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
@@ -21,8 +25,10 @@ import curvestock.units.Share;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
+import java.util.function.DoubleBinaryOperator;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** The tables of a plan. */
 final class BuyingTables {
@@ -38,61 +44,45 @@ final class BuyingTables {
   }
 
   Table purchase() {
-    Table.Rows rows =
-        new Table.Rows("purchase", "Sheets to buy")
-            .text("sheet", "Sheet")
-            .column("length", "Length", Measure.GIVEN_LENGTH)
-            .column("width", "Width", Measure.GIVEN_LENGTH)
-            .column("thickness", "Thickness", Measure.GIVEN_LENGTH)
-            .count("bought", "Buy")
-            .count("used", "Cut")
-            .money("each", "Each")
-            .count("storeCuts", "Store cuts")
-            .money("storeCutting", "Store cutting")
-            .money("cost", "Cost");
-    for (PurchaseLine line : plan.purchase().lines()) {
-      SheetStock stock = line.product().stock();
-      rows.add(
-          new Text(stock.name()),
-          stock.length(),
-          stock.width(),
-          stock.nominalThickness(),
-          new Count(line.bought()),
-          new Count(line.used()),
-          line.each(),
-          new Count(line.cuts()),
-          line.cutting(),
-          line.cost().equals(Money.ZERO) ? new Text("on hand") : line.cost());
-    }
-    return rows.done();
+    return Table.of(
+        "purchase",
+        "Sheets to buy",
+        plan.purchase().lines(),
+        text("sheet", "Sheet", line -> line.product().stock().name()),
+        given("length", "Length", line -> line.product().stock().length()),
+        given("width", "Width", line -> line.product().stock().width()),
+        given("thickness", "Thickness", line -> line.product().stock().nominalThickness()),
+        count("bought", "Buy", PurchaseLine::bought),
+        count("used", "Cut", PurchaseLine::used),
+        money("each", "Each", PurchaseLine::each),
+        count("storeCuts", "Store cuts", PurchaseLine::cuts),
+        money("storeCutting", "Store cutting", PurchaseLine::cutting),
+        Field.of("cost", "Cost", Measure.MONEY, BuyingTables::cost));
+  }
+
+  private static Quantity cost(PurchaseLine line) {
+    return line.cost().equals(Money.ZERO) ? new Text("on hand") : line.cost();
   }
 
   Table kinds() {
-    Table.Rows rows =
-        new Table.Rows("pieces", "Pieces to cut")
-            .text("kind", "Kind")
-            .count("count", "Count")
-            .count("spares", "Spares")
-            .text("name", "What it is")
-            .text("size", "Size")
-            .column("thickness", "Thickness", Measure.GIVEN_LENGTH)
-            .text("numbers", "Numbers")
-            .text("onSheets", "On sheets");
-    List<Demand> wanted = job.wanted();
-    List<Demand> demands = job.demands();
-    for (int i = 0; i < demands.size(); i++) {
-      Demand demand = demands.get(i);
-      rows.add(
-          new Text(demand.piece().id()),
-          new Count(demand.count()),
-          new Count(demand.count() - wanted.get(i).count()),
-          new Text(demand.piece().name()),
-          new Text(size(demand.piece().shape())),
-          Table.orNone(demand.piece().thickness()),
-          new Text(numbers(demand.piece().id())),
-          new Text(onSheets(demand)));
-    }
-    return rows.done();
+    Map<String, Integer> wanted =
+        job.wanted().stream().collect(Collectors.toMap(d -> d.piece().id(), Demand::count));
+    return Table.of(
+        "pieces",
+        "Pieces to cut",
+        job.demands(),
+        text("kind", "Kind", demand -> demand.piece().id()),
+        count("count", "Count", Demand::count),
+        count("spares", "Spares", demand -> demand.count() - wanted.get(demand.piece().id())),
+        text("name", "What it is", demand -> demand.piece().name()),
+        text("size", "Size", demand -> size(demand.piece().shape())),
+        Field.of(
+            "thickness",
+            "Thickness",
+            Measure.GIVEN_LENGTH,
+            demand -> Field.orNone(demand.piece().thickness())),
+        text("numbers", "Numbers", demand -> numbers(demand.piece().id())),
+        text("onSheets", "On sheets", this::onSheets));
   }
 
   private String size(Shape shape) {
@@ -144,63 +134,55 @@ final class BuyingTables {
   }
 
   Table perSheet() {
-    Table.Rows rows =
-        new Table.Rows("piecesPerSheet", "Pieces per sheet")
-            .text("kind", "Kind")
-            .text("sheet", "Sheet")
-            .count("found", "Per sheet")
-            .count("soughtUpTo", "Looked for")
-            .count("limit", "Limit")
-            .text("standing", "Standing")
-            .text("limitProof", "Proof of the limit")
-            .text("how", "How");
-    for (Capacity capacity : plan.capacities()) {
-      rows.add(
-          new Text(capacity.piece().id()),
-          new Text(capacity.sheet().name()),
-          new Count(capacity.found()),
-          new Count(capacity.sought()),
-          new Count(capacity.bound().count()),
-          new Text(
-              capacity.isProvenBest()
-                  ? "proven best"
-                  : capacity.isEnough() ? "all you need" : "best found"),
-          new Text(capacity.bound().proof()),
-          new Text(capacity.how()));
-    }
-    return rows.done();
+    return Table.of(
+        "piecesPerSheet",
+        "Pieces per sheet",
+        plan.capacities(),
+        text("kind", "Kind", capacity -> capacity.piece().id()),
+        text("sheet", "Sheet", capacity -> capacity.sheet().name()),
+        count("found", "Per sheet", Capacity::found),
+        count("soughtUpTo", "Looked for", Capacity::sought),
+        count("limit", "Limit", capacity -> capacity.bound().count()),
+        text("standing", "Standing", BuyingTables::standing),
+        text("limitProof", "Proof of the limit", capacity -> capacity.bound().proof()),
+        text("how", "How", Capacity::how));
+  }
+
+  private static String standing(Capacity capacity) {
+    return capacity.isProvenBest()
+        ? "proven best"
+        : capacity.isEnough() ? "all you need" : "best found";
   }
 
   Table cuts() {
-    Table.Rows rows =
-        new Table.Rows("cuts", "Layouts")
-            .count("number", "Sheet")
-            .text("sheet", "Cut from")
-            .count("pieces", "Pieces")
-            .text("kinds", "Kinds")
-            .column("used", "Used", Measure.SHARE)
-            .column("offcutLength", "Offcut length", Measure.OFFCUT)
-            .column("offcutWidth", "Offcut width", Measure.OFFCUT)
-            .text("numbers", "Numbers");
     List<List<String>> labels = plan.labels();
-    for (int i = 0; i < plan.layouts().size(); i++) {
-      Layout layout = plan.layouts().get(i);
-      Optional<Box> offcut = Remnant.of(layout).map(Remnant::where);
-      rows.add(
-          new Count(i + 1),
-          new Text(layout.sheet().name()),
-          new Count(layout.placements().size()),
-          new Text(content(layout)),
-          new Share(layout.areaYield()),
-          side(offcut.map(box -> Math.max(box.width(), box.height()))),
-          side(offcut.map(box -> Math.min(box.width(), box.height()))),
-          new Text(String.join(", ", labels.get(i))));
-    }
-    return rows.done();
+    List<Layout> layouts = plan.layouts();
+    return Table.of(
+        "cuts",
+        "Layouts",
+        IntStream.range(0, layouts.size()).boxed().toList(),
+        count("number", "Sheet", i -> i + 1),
+        text("sheet", "Cut from", i -> layouts.get(i).sheet().name()),
+        count("pieces", "Pieces", i -> layouts.get(i).placements().size()),
+        text("kinds", "Kinds", i -> content(layouts.get(i))),
+        Field.of("used", "Used", Measure.SHARE, i -> new Share(layouts.get(i).areaYield())),
+        offcut("offcutLength", "Offcut length", layouts, Math::max),
+        offcut("offcutWidth", "Offcut width", layouts, Math::min),
+        text("numbers", "Numbers", i -> String.join(", ", labels.get(i))));
   }
 
-  private static Quantity side(Optional<Double> millimetres) {
-    return Table.orNone(millimetres.map(Length::ofMillimetres));
+  private static Field<Integer> offcut(
+      String key, String title, List<Layout> layouts, DoubleBinaryOperator side) {
+    return Field.of(
+        key,
+        title,
+        Measure.OFFCUT,
+        i ->
+            Field.orNone(
+                Remnant.of(layouts.get(i))
+                    .map(Remnant::where)
+                    .map(box -> side.applyAsDouble(box.width(), box.height()))
+                    .map(Length::ofMillimetres)));
   }
 
   private String content(Layout layout) {
@@ -211,19 +193,13 @@ final class BuyingTables {
   }
 
   Table remnants() {
-    Table.Rows rows =
-        new Table.Rows("remnants", "Offcuts kept in remnants.yaml for the next job")
-            .count("count", "Count")
-            .column("length", "Length", Measure.OFFCUT)
-            .column("width", "Width", Measure.OFFCUT)
-            .text("name", "What it is");
-    for (SheetStock sheet : plan.stockAfter()) {
-      rows.add(
-          new Count(sheet.available().orElse(1)),
-          sheet.length(),
-          sheet.width(),
-          new Text(sheet.name()));
-    }
-    return rows.done();
+    return Table.of(
+        "remnants",
+        "Offcuts kept in remnants.yaml for the next job",
+        plan.stockAfter(),
+        count("count", "Count", sheet -> sheet.available().orElse(1)),
+        Field.of("length", "Length", Measure.OFFCUT, SheetStock::length),
+        Field.of("width", "Width", Measure.OFFCUT, SheetStock::width),
+        text("name", "What it is", SheetStock::name));
   }
 }

@@ -1,10 +1,19 @@
 package curvestock.answer;
 
+import static curvestock.answer.Field.angle;
+import static curvestock.answer.Field.count;
+import static curvestock.answer.Field.length;
+import static curvestock.answer.Field.money;
+import static curvestock.answer.Field.text;
+
 import curvestock.compare.AngleScan;
 import curvestock.compare.BatchComparison;
+import curvestock.compare.BatchRow;
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.compare.JointFall;
+import curvestock.compare.Reach;
+import curvestock.compare.Refusal;
 import curvestock.compare.SegmentOption;
 import curvestock.compare.Sensitivity;
 import curvestock.compare.SheetFill;
@@ -21,8 +30,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -45,10 +54,6 @@ public record Choices(
 
   private static final double GRAMS = 1000;
 
-  /** A row's figure under its heading. */
-  private record Cell(
-      String key, String title, Measure measure, Function<SegmentOption, Quantity> figure) {}
-
   public static Choices of(Comparison comparison) {
     return new Choices(
         comparison,
@@ -69,125 +74,102 @@ public record Choices(
   }
 
   private static Table options(Comparison comparison) {
-    List<Cell> cells = new ArrayList<>(decisive(comparison));
-    cells.addAll(joints());
-    cells.addAll(work(comparison.job().rates()));
-    Table.Rows rows =
-        new Table.Rows("choices", "Segment sizes, counted on " + comparison.mainSheet().name());
-    cells.forEach(cell -> rows.column(cell.key(), cell.title(), cell.measure()));
-    for (SegmentOption option : comparison.options()) {
-      rows.add(cells.stream().map(cell -> cell.figure().apply(option)).toList());
-    }
-    return rows.done();
+    List<Field<SegmentOption>> fields = new ArrayList<>(decisive(comparison));
+    fields.addAll(joints());
+    fields.addAll(work(comparison.job().rates()));
+    String caption = "Segment sizes, counted on " + comparison.mainSheet().name();
+    return Table.of("choices", caption, comparison.options(), fields);
   }
 
-  private static Cell cell(
-      String key, String title, Measure measure, Function<SegmentOption, Quantity> figure) {
-    return new Cell(key, title, measure, figure);
+  private static Field<SegmentOption> ofFill(
+      String key, String title, Function<SheetFill, Integer> number) {
+    return Field.of(
+        key,
+        title,
+        Measure.COUNT,
+        option -> Field.orNone(option.fill().map(number).map(Count::new)));
   }
 
-  private static Cell count(String key, String title, Function<SegmentOption, Integer> number) {
-    return cell(key, title, Measure.COUNT, option -> new Count(number.apply(option)));
-  }
-
-  private static Cell ofFill(String key, String title, Function<SheetFill, Quantity> figure) {
-    return cell(key, title, Measure.COUNT, option -> Table.orNone(option.fill().map(figure)));
-  }
-
-  private static List<Cell> decisive(Comparison comparison) {
+  private static List<Field<SegmentOption>> decisive(Comparison comparison) {
     Optional<SegmentOption> best = comparison.best();
     return List.of(
-        cell("segment", "Segment", Measure.TEXT, o -> new Text(SegmentName.brief(o.division()))),
-        cell("best", "Best", Measure.TEXT, o -> new Text(best.equals(Optional.of(o)) ? "*" : "")),
-        cell("angle", "Angle", Measure.ANGLE, SegmentOption::angle),
-        cell(
+        text("segment", "Segment", o -> SegmentName.brief(o.division())),
+        text("best", "Best", o -> best.equals(Optional.of(o)) ? "*" : ""),
+        angle("angle", "Angle", SegmentOption::angle),
+        Field.of(
             "lowerCount",
             "Lower pieces",
             Measure.COUNT,
-            o -> Table.orNone(o.division().lower().map(run -> new Count(run.count())))),
-        cell("upperAngle", "Upper angle", Measure.ANGLE, o -> o.division().segment()),
+            o -> Field.orNone(o.division().lower().map(run -> new Count(run.count())))),
+        angle("upperAngle", "Upper angle", o -> o.division().segment()),
         count("pieces", "Pieces", SegmentOption::pieces),
-        ofFill("perSheet", "Per sheet", fill -> new Count(fill.count())),
-        ofFill("limit", "Limit", fill -> new Count(fill.bound().count())),
-        ofFill("limitProof", "Proof", fill -> new Text(fill.bound().proof())),
-        ofFill("perSheetByPattern", "By pattern", fill -> new Count(fill.byPattern())),
-        cell("turnsPerSheet", "Turns per sheet", Measure.TURNS, Choices::turns),
+        ofFill("perSheet", "Per sheet", SheetFill::count),
+        ofFill("limit", "Limit", fill -> fill.bound().count()),
+        text("limitProof", "Proof", o -> o.fill().map(fill -> fill.bound().proof()).orElse("")),
+        ofFill("perSheetByPattern", "By pattern", SheetFill::byPattern),
+        Field.of("turnsPerSheet", "Turns per sheet", Measure.TURNS, Choices::turns),
         count("sheets", "Sheets", SegmentOption::sheets),
         count("leastSheets", "Least sheets", o -> o.cost().leastSheets()),
-        cell("cost", "Cost", Measure.MONEY, SegmentOption::sheetCost),
-        cell("leastCost", "Least cost", Measure.MONEY, o -> o.cost().leastPaid()),
-        cell("couldStillSave", "Could still save", Measure.MONEY, o -> o.cost().couldStillSave()),
-        cell("costProof", "Proof of the least", Measure.TEXT, o -> new Text(o.cost().proof())),
-        cell("used", "Used", Measure.SHARE, o -> new Share(o.areaYield())),
-        cell(
-            "search",
-            "Search",
-            Measure.TEXT,
-            o -> new Text(o.effort().name().toLowerCase(Locale.ROOT))),
-        cell("largestLength", "Largest piece", Measure.LENGTH, o -> o.largest().length()),
-        cell("largestWidth", "by", Measure.LENGTH, o -> o.largest().width()),
-        cell("tooLargeFor", "Too large for", Measure.TEXT, Choices::tooLarge));
+        money("cost", "Cost", SegmentOption::sheetCost),
+        money("leastCost", "Least cost", o -> o.cost().leastPaid()),
+        money("couldStillSave", "Could still save", o -> o.cost().couldStillSave()),
+        text("costProof", "Proof of the least", o -> o.cost().proof()),
+        Field.of("used", "Used", Measure.SHARE, o -> new Share(o.areaYield())),
+        text("search", "Search", o -> words(o.effort())),
+        length("largestLength", "Largest piece", o -> o.largest().length()),
+        length("largestWidth", "by", o -> o.largest().width()),
+        text("tooLargeFor", "Too large for", Choices::tooLarge));
   }
 
   private static Quantity turns(SegmentOption option) {
-    return option.fill().isEmpty()
-        ? Text.NONE
-        : Angle.ofDegrees(option.turnsPerSheet() * Angle.FULL_TURN.degrees());
+    return option.fill().isEmpty() ? Text.NONE : Field.turned(option.turnsPerSheet());
   }
 
-  private static Quantity tooLarge(SegmentOption option) {
-    return new Text(
-        option.tooLargeFor().stream().map(Rates.Opening::name).collect(Collectors.joining(", ")));
+  private static String tooLarge(SegmentOption option) {
+    return option.tooLargeFor().stream().map(Rates.Opening::name).collect(Collectors.joining(", "));
   }
 
-  private static List<Cell> joints() {
+  private static List<Field<SegmentOption>> joints() {
     return List.of(
         count("joints", "Joints", SegmentOption::joints),
-        cell(
-            "jointsPerTurn",
-            "A turn",
-            Measure.TEXT,
-            o ->
-                new Text(o.division().isMixed() ? "mixed" : Figures.decimal(o.jointsPerTurn(), 1))),
-        cell("jointsFall", "Turn over turn", Measure.TEXT, o -> new Text(fall(o.fall()))),
-        cell(
-            "jointsLeastApart",
-            "Least apart",
-            Measure.ANGLE,
-            o -> Angle.ofDegrees(o.fall().leastDegrees())),
+        text("jointsPerTurn", "A turn", Choices::perTurn),
+        text("jointsFall", "Turn over turn", o -> fall(o.fall())),
+        angle("jointsLeastApart", "Least apart", o -> Angle.ofDegrees(o.fall().leastDegrees())),
         count("plates", "Plates", o -> o.parts().plates()),
         count("smallParts", "Plates, blocks", o -> o.small().wanted()),
         count("smallPartsInOffcuts", "Cut from offcuts", o -> o.small().nested()),
         count("extraSheets", "Extra sheets", o -> o.small().extraSheets()),
-        cell(
-            "smallPartsComplete",
-            "All cut",
-            Measure.TEXT,
-            o -> new Text(o.small().complete() ? "yes" : "no")),
+        text("smallPartsComplete", "All cut", o -> o.small().complete() ? "yes" : "no"),
         count("screws", "Screws", o -> o.parts().screws()),
-        cell("glue", "Glue", Measure.WEIGHT, o -> new Mass(o.parts().glueGrams() / GRAMS)));
+        weight("glue", "Glue", o -> o.parts().glueGrams() / GRAMS));
   }
 
-  private static List<Cell> work(Rates rates) {
-    List<Cell> cells =
-        new ArrayList<>(
-            List.of(
-                cell("cutLength", "Length of cut", Measure.RUN, SegmentOption::cutLength),
-                cell("weight", "Weight", Measure.WEIGHT, o -> new Mass(o.weight()))));
+  private static String perTurn(SegmentOption option) {
+    return option.division().isMixed() ? "mixed" : Figures.decimal(option.jointsPerTurn(), 1);
+  }
+
+  private static Field<SegmentOption> weight(
+      String key, String title, ToDoubleFunction<SegmentOption> kilograms) {
+    return Field.of(key, title, Measure.WEIGHT, o -> new Mass(kilograms.applyAsDouble(o)));
+  }
+
+  private static List<Field<SegmentOption>> work(Rates rates) {
+    List<Field<SegmentOption>> fields = new ArrayList<>();
+    fields.add(Field.of("cutLength", "Length of cut", Measure.RUN, SegmentOption::cutLength));
+    fields.add(weight("weight", "Weight", SegmentOption::weight));
     if (rates.feedPerMinute().isPresent()) {
-      cells.add(
-          cell("cutMinutes", "Time to cut", Measure.MINUTES, o -> minutes(o.work().cutMinutes())));
+      fields.add(Field.of("cutMinutes", "Time to cut", Measure.MINUTES, Choices::minutes));
     }
     if (rates.costSomething()) {
-      cells.add(cell("cuttingCost", "Cutting", Measure.MONEY, o -> o.work().cutting()));
-      cells.add(cell("jointsCost", "Joints cost", Measure.MONEY, Choices::jointsCost));
-      cells.add(cell("total", "All", Measure.MONEY, SegmentOption::total));
+      fields.add(money("cuttingCost", "Cutting", o -> o.work().cutting()));
+      fields.add(money("jointsCost", "Joints cost", Choices::jointsCost));
+      fields.add(money("total", "All", SegmentOption::total));
     }
-    return cells;
+    return fields;
   }
 
-  private static Quantity minutes(OptionalDouble minutes) {
-    return new Count(Math.round(minutes.orElse(0)));
+  private static Quantity minutes(SegmentOption option) {
+    return new Count(Math.round(option.work().cutMinutes().orElse(0)));
   }
 
   private static Money jointsCost(SegmentOption option) {
@@ -205,136 +187,99 @@ public record Choices(
   }
 
   private static Table refused(Comparison comparison) {
-    Table.Rows rows =
-        new Table.Rows("refused", "Sizes that cannot be cut")
-            .column("angle", "Angle", Measure.ANGLE)
-            .text("reason", "Why");
-    comparison
-        .refused()
-        .forEach(
-            each -> rows.add(each.angle(), new Text(each.reason().lines().findFirst().orElse(""))));
-    return rows.done();
+    return Table.of(
+        "refused",
+        "Sizes that cannot be cut",
+        comparison.refused(),
+        angle("angle", "Angle", Refusal::angle),
+        text("reason", "Why", each -> each.reason().lines().findFirst().orElse("")));
   }
 
   private static Table reach(Comparison comparison) {
-    Table.Rows rows =
-        new Table.Rows("withSheets", "What the sheets at hand reach for")
-            .text("segment", "Segment")
-            .column("angle", "Angle", Measure.ANGLE)
-            .count("pieces", "Pieces")
-            .count("onRemnants", "From what is on hand")
-            .column("turns", "Turns", Measure.TURNS);
-    comparison
-        .reach()
-        .forEach(
-            each ->
-                rows.add(
-                    new Text(SegmentName.brief(each.division())),
-                    each.division().largest(),
-                    new Count(each.pieces()),
-                    new Count(each.onRemnants()),
-                    Angle.ofDegrees(each.turns() * Angle.FULL_TURN.degrees())));
-    return rows.done();
+    return Table.of(
+        "withSheets",
+        "What the sheets at hand reach for",
+        comparison.reach(),
+        text("segment", "Segment", each -> SegmentName.brief(each.division())),
+        angle("angle", "Angle", each -> each.division().largest()),
+        count("pieces", "Pieces", Reach::pieces),
+        count("onRemnants", "From what is on hand", Reach::onRemnants),
+        Field.turns("turns", "Turns", Reach::turns));
   }
 
   private static Table steps(Comparison comparison) {
-    Table.Rows rows =
-        new Table.Rows("steps", "What a change would change")
-            .text("what", "Length")
-            .length("change", "Change")
-            .count("perSheet", "Per sheet")
-            .count("sheets", "Sheets");
-    comparison
-        .sensitivity()
-        .ifPresent(
-            found ->
-                found
-                    .steps()
-                    .forEach(
-                        step ->
-                            rows.add(
-                                new Text(words(step.dimension())),
-                                step.change(),
-                                new Count(step.perSheet()),
-                                step.sheets() == Sensitivity.Step.NONE
-                                    ? new Text("cannot be cut")
-                                    : new Count(step.sheets()))));
-    return rows.done();
+    return Table.of(
+        "steps",
+        "What a change would change",
+        comparison.sensitivity().map(Sensitivity::steps).orElse(List.of()),
+        text("what", "Length", step -> words(step.dimension())),
+        length("change", "Change", Sensitivity.Step::change),
+        count("perSheet", "Per sheet", Sensitivity.Step::perSheet),
+        Field.of("sheets", "Sheets", Measure.COUNT, Choices::sheets));
+  }
+
+  private static Quantity sheets(Sensitivity.Step step) {
+    return step.sheets() == Sensitivity.Step.NONE
+        ? new Text("cannot be cut")
+        : new Count(step.sheets());
   }
 
   private static Table fewestPieces(Comparison comparison) {
-    Table.Rows rows =
-        new Table.Rows("fewestPieces", "Fewest pieces of one size for this helix")
-            .count("sheets", "Sheets")
-            .column("angle", "Angle", Measure.ANGLE)
-            .count("pieces", "Pieces")
-            .text("best", "Best");
-    comparison.scan().ifPresent(scan -> fewestPieces(rows, scan));
-    return rows.done();
-  }
-
-  private static void fewestPieces(Table.Rows rows, AngleScan scan) {
-    for (AngleScan.ForJob choice : scan.front()) {
-      rows.add(
-          new Count(choice.sheets()),
-          choice.sample().angle(),
-          new Count(choice.pieces()),
-          new Text(choice.equals(scan.bestForJob()) ? "cheapest, joints included" : ""));
-    }
+    Optional<AngleScan.ForJob> best = comparison.scan().map(AngleScan::bestForJob);
+    return Table.of(
+        "fewestPieces",
+        "Fewest pieces of one size for this helix",
+        comparison.scan().map(AngleScan::front).orElse(List.of()),
+        count("sheets", "Sheets", AngleScan.ForJob::sheets),
+        angle("angle", "Angle", choice -> choice.sample().angle()),
+        count("pieces", "Pieces", AngleScan.ForJob::pieces),
+        text(
+            "best",
+            "Best",
+            choice -> best.equals(Optional.of(choice)) ? "cheapest, joints included" : ""));
   }
 
   /** Names of enums as data and people read them. */
-  static String words(Enum<?> value) {
+  private static String words(Enum<?> value) {
     return value.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
   /** First counts, by regular patterns. */
   public static Table firstLook(List<FirstLook> looks) {
-    Table.Rows rows =
-        new Table.Rows("firstLook", "Regular patterns; fuller layouts and the purchase follow")
-            .text("segment", "Segment")
-            .column("angle", "Angle", Measure.ANGLE)
-            .count("pieces", "Pieces")
-            .count("perSheet", "Per sheet")
-            .column("turnsPerSheet", "Turns per sheet", Measure.TURNS);
-    for (FirstLook look : looks) {
-      rows.add(
-          new Text(SegmentName.brief(look.angle())),
-          look.angle(),
-          new Count(look.pieces()),
-          look.perSheet() == 0 ? new Text("none") : new Count(look.perSheet()),
-          Angle.ofDegrees(look.turnsPerSheet() * Angle.FULL_TURN.degrees()));
-    }
-    return rows.done();
+    return Table.of(
+        "firstLook",
+        "Regular patterns; fuller layouts and the purchase follow",
+        looks,
+        text("segment", "Segment", look -> SegmentName.brief(look.angle())),
+        angle("angle", "Angle", FirstLook::angle),
+        count("pieces", "Pieces", FirstLook::pieces),
+        Field.of("perSheet", "Per sheet", Measure.COUNT, Choices::perSheet),
+        Field.turns("turnsPerSheet", "Turns per sheet", FirstLook::turnsPerSheet));
+  }
+
+  private static Quantity perSheet(FirstLook look) {
+    return look.perSheet() == 0 ? new Text("none") : new Count(look.perSheet());
   }
 
   /** Several jobs together in each size. */
   public static Table ofBatch(BatchComparison found) {
-    Table.Rows rows =
-        new Table.Rows("together", "All jobs together")
-            .text("segment", "All in")
-            .count("pieces", "Pieces")
-            .count("sheets", "Sheets")
-            .money("cost", "Cost")
-            .money("couldStillSave", "Could still save")
-            .count("joints", "Joints")
-            .column("used", "Used", Measure.SHARE);
-    found
-        .rows()
-        .forEach(
-            row ->
-                rows.add(
-                    new Text(row.common().map(SegmentName::brief).orElse("each its own best")),
-                    new Count(row.batch().plan().pieces()),
-                    new Count(row.sheets()),
-                    row.sheetCost(),
-                    row.cost().couldStillSave(),
-                    new Count(row.joints()),
-                    new Share(row.batch().plan().areaYield())));
-    return rows.done();
+    return Table.of(
+        "together",
+        "All jobs together",
+        found.rows(),
+        text("segment", "All in", Choices::together),
+        count("pieces", "Pieces", row -> row.batch().plan().pieces()),
+        count("sheets", "Sheets", BatchRow::sheets),
+        money("cost", "Cost", BatchRow::sheetCost),
+        money("couldStillSave", "Could still save", row -> row.cost().couldStillSave()),
+        count("joints", "Joints", BatchRow::joints),
+        Field.of("used", "Used", Measure.SHARE, r -> new Share(r.batch().plan().areaYield())));
   }
 
-  /** The job's own name of what was compared. */
+  private static String together(BatchRow row) {
+    return row.common().map(SegmentName::brief).orElse("each its own best");
+  }
+
   public Job job() {
     return comparison.job();
   }

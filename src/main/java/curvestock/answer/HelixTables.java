@@ -1,17 +1,26 @@
 package curvestock.answer;
 
+import static curvestock.answer.Field.count;
+import static curvestock.answer.Field.given;
+import static curvestock.answer.Field.length;
+import static curvestock.answer.Field.text;
+import static curvestock.answer.Field.turns;
+
+import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.clearance.HeightBudget;
+import curvestock.helix.spec.Grade;
+import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Verdict;
-import curvestock.units.Angle;
-import curvestock.units.Count;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Length;
 import curvestock.units.Mass;
 import curvestock.units.Share;
-import curvestock.units.Text;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** The tables that tell whether a helix works and what it is like. */
 final class HelixTables {
@@ -27,50 +36,40 @@ final class HelixTables {
   }
 
   Table checks(List<Verdict> verdicts) {
-    Table.Rows rows =
-        new Table.Rows("verdicts", "Does the helix work?")
-            .text("result", "Check")
-            .text("rule", "Rule")
-            .text("finding", "Finding")
-            .text("fix", "Fix");
-    for (Verdict verdict : verdicts) {
-      rows.add(
-          new Text(verdict.result().word()),
-          new Text(verdict.rule()),
-          new Text(verdict.finding()),
-          new Text(verdict.mend()));
-    }
-    return rows.done();
+    VerdictWords words = new VerdictWords(figures.style());
+    return Table.of(
+        "verdicts",
+        "Does the helix work?",
+        verdicts,
+        text("state", "Check", verdict -> verdict.state().word()),
+        text("code", "Code", verdict -> verdict.rule().key()),
+        text("place", "Place", verdict -> verdict.place().map(Place::key).orElse("")),
+        text("title", "Rule", VerdictWords::title),
+        text("finding", "Finding", words::finding),
+        text("fix", "Fix", words::fix));
   }
 
   Table figures() {
-    Table.Rows rows =
-        new Table.Rows("figures", "The helix at a glance")
-            .text("scale", "Scale")
-            .column("grade", "Grade", Measure.SHARE)
-            .column("turns", "Turns", Measure.TURNS)
-            .length("climb", "Climb")
-            .length("risePerTurn", "Rise per turn")
-            .column("runPerTurn", "Run per turn", Measure.LENGTH)
-            .length("freeHeight", "Clearance")
-            .length("across", "Diameter")
-            .length("opening", "Opening inside")
-            .column("track", "Track to lay", Measure.RUN)
-            .column("weight", "Weight without track", Measure.WEIGHT);
     Length beyond = plan.spec().beyondEdges();
-    rows.add(
-        new Text(plan.spec().scale().name()),
-        new Share(plan.climb().grade().ratio()),
-        Angle.ofDegrees(plan.climb().turns() * Angle.FULL_TURN.degrees()),
-        plan.climb().climb(),
-        plan.climb().risePerTurn(),
-        plan.climb().runPerTurn(),
-        plan.budgets().get(0).free(),
-        plan.spec().ground().outerEdge().plus(beyond).times(2),
-        plan.spec().ground().innerEdge().minus(beyond).times(2),
-        plan.trackLengths().stream().reduce(Length.ZERO, Length::plus),
-        wood().plus(base()).plus(risers()));
-    return rows.done();
+    return Table.of(
+        "figures",
+        "The helix at a glance",
+        List.of(plan),
+        text("scale", "Scale", p -> p.spec().scale().name()),
+        Field.of("grade", "Grade", Measure.SHARE, p -> new Share(p.climb().grade().ratio())),
+        turns("turns", "Turns", p -> p.climb().turns()),
+        length("climb", "Climb", p -> p.climb().climb()),
+        length("risePerTurn", "Rise per turn", p -> p.climb().risePerTurn()),
+        length("runPerTurn", "Run per turn", p -> p.climb().runPerTurn()),
+        length("freeHeight", "Clearance", p -> p.budgets().get(0).free()),
+        length("across", "Diameter", p -> p.spec().ground().outerEdge().plus(beyond).times(2)),
+        length("opening", "Inside", p -> p.spec().ground().innerEdge().minus(beyond).times(2)),
+        Field.of("track", "Track to lay", Measure.RUN, HelixTables::track),
+        Field.of("weight", "Weight", Measure.WEIGHT, p -> wood().plus(base()).plus(risers())));
+  }
+
+  private static Length track(HelixPlan plan) {
+    return plan.trackLengths().stream().reduce(Length.ZERO, Length::plus);
   }
 
   private Mass wood() {
@@ -90,72 +89,66 @@ final class HelixTables {
   }
 
   Table tracks() {
-    Table.Rows rows =
-        new Table.Rows("tracks", "Tracks")
-            .length("radius", "Radius")
-            .column("gradePercent", "Grade", Measure.SHARE)
-            .column("withCurveDragPercent", "Pulls like", Measure.SHARE)
-            .column("length", "On the ring", Measure.RUN);
-    for (int i = 0; i < plan.trackGrades().size(); i++) {
-      rows.add(
-          plan.spec().ground().trackRadii().get(i),
-          new Share(plan.trackGrades().get(i).ratio()),
-          new Share(plan.equivalentGrades().get(i).ratio()),
-          plan.trackLengths().get(i));
-    }
-    return rows.done();
+    return Table.of(
+        "tracks",
+        "Tracks",
+        IntStream.range(0, plan.trackGrades().size()).boxed().toList(),
+        length("radius", "Radius", i -> plan.spec().ground().trackRadii().get(i)),
+        grade("gradePercent", "Grade", plan.trackGrades()),
+        grade("withCurveDragPercent", "Pulls like", plan.equivalentGrades()),
+        Field.of("length", "On the ring", Measure.RUN, i -> plan.trackLengths().get(i)));
   }
 
+  private static Field<Integer> grade(String key, String title, List<Grade> grades) {
+    return Field.of(key, title, Measure.SHARE, i -> new Share(grades.get(i).ratio()));
+  }
+
+  /** An item of a budget. */
+  private record Taken(int budget, String item, Length height) {}
+
   Table budgets() {
-    Table.Rows rows =
-        new Table.Rows("heightBudgets", "Height from rail top to rail top")
-            .count("budget", "Budget")
-            .text("item", "Item")
-            .column("height", "Height", Measure.GIVEN_LENGTH);
+    List<Taken> rows = new ArrayList<>();
     int number = 0;
     for (HeightBudget budget : plan.budgets()) {
-      number++;
-      Count of = new Count(number);
-      rows.add(of, new Text("rise per turn"), budget.risePerTurn());
-      budget.items().forEach(item -> rows.add(of, new Text(item.name()), item.height()));
-      rows.add(of, new Text("free"), budget.free());
+      int of = ++number;
+      rows.add(new Taken(of, "rise per turn", budget.risePerTurn()));
+      budget.items().forEach(item -> rows.add(new Taken(of, item.name(), item.height())));
+      rows.add(new Taken(of, "free", budget.free()));
     }
-    return rows.done();
+    return Table.of(
+        "heightBudgets",
+        "Height from rail top to rail top",
+        rows,
+        count("budget", "Budget", Taken::budget),
+        text("item", "Item", Taken::item),
+        given("height", "Height", Taken::height));
   }
 
   Table kinds() {
-    Table.Rows rows =
-        new Table.Rows("kinds", "Pieces of roadbed (numbers as on the cut layouts)")
-            .text("kind", "Kind")
-            .count("count", "Count")
-            .text("name", "What it is")
-            .count("holes", "Holes")
-            .column("weight", "Each", Measure.WEIGHT)
-            .text("numbers", "Numbers");
-    for (PieceKind kind : plan.roadbed().kinds()) {
-      rows.add(
-          new Text(kind.id()),
-          new Count(kind.count()),
-          new Text(kind.name()),
-          new Count(kind.holes().size()),
-          new Mass(plan.weightOf(kind.demand().piece())),
-          new Text(String.join(" ", plan.roadbed().numbersOf(kind))));
-    }
-    return rows.done();
+    return Table.of(
+        "kinds",
+        "Pieces of roadbed (numbers as on the cut layouts)",
+        plan.roadbed().kinds(),
+        text("kind", "Kind", PieceKind::id),
+        count("count", "Count", PieceKind::count),
+        text("name", "What it is", PieceKind::name),
+        count("holes", "Holes", kind -> kind.holes().size()),
+        Field.of("weight", "Each", Measure.WEIGHT, this::weight),
+        text("numbers", "Numbers", kind -> String.join(" ", plan.roadbed().numbersOf(kind))));
+  }
+
+  private Mass weight(PieceKind kind) {
+    return new Mass(plan.weightOf(kind.demand().piece()));
   }
 
   Table assumed() {
-    Table.Rows rows =
-        new Table.Rows("assumed", "Assumed, since the job does not say; check these")
-            .text("field", "Field")
-            .text("value", "Taken as")
-            .text("reason", "Why");
-    order
-        .assumed()
-        .forEach(
-            each ->
-                rows.add(new Text(each.field()), new Text(each.value()), new Text(each.reason())));
-    return rows.done();
+    return Table.of(
+        "assumed",
+        "Assumed, since the job does not say; check these",
+        order.assumed(),
+        text("field", "Field", Assumption::field),
+        text("value", "Taken as", Assumption::value),
+        text("reason", "Why", Assumption::reason));
   }
 
   /** {@code 12.3 lb of pieces from the sheets, 4 lb of blocks}. */

@@ -17,7 +17,8 @@ import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -53,8 +54,8 @@ public final class HelixWords {
   /** Whether it works, in a line. */
   public String decision() {
     int all = helix.verdicts().size();
-    int fails = helix.count(Result.FAILS);
-    int marginal = helix.count(Result.TIGHT);
+    int fails = helix.count(State.FAIL);
+    int marginal = helix.count(State.MARGINAL);
     if (fails > 0) {
       return "Does not work as stated: "
           + fails
@@ -72,12 +73,12 @@ public final class HelixWords {
   public List<String> warnings() {
     List<String> lines = new ArrayList<>();
     helix.verdicts().stream()
-        .filter(verdict -> verdict.result() == Result.FAILS)
+        .filter(verdict -> verdict.state() == State.FAIL)
         .forEach(verdict -> lines.add("This helix fails: " + line(verdict)));
     String marginal =
         helix.verdicts().stream()
-            .filter(verdict -> verdict.result() == Result.TIGHT)
-            .map(Verdict::rule)
+            .filter(verdict -> verdict.state() == State.MARGINAL)
+            .map(VerdictWords::title)
             .collect(Collectors.joining(", "));
     if (lines.isEmpty()) {
       lines.add(
@@ -89,11 +90,13 @@ public final class HelixWords {
     return lines;
   }
 
-  private static String line(Verdict verdict) {
-    return verdict.rule()
+  private String line(Verdict verdict) {
+    VerdictWords words = new VerdictWords(style);
+    String fix = words.fix(verdict);
+    return VerdictWords.title(verdict)
         + ": "
-        + verdict.finding()
-        + (verdict.mend().isEmpty() ? "." : ". Fix: " + verdict.mend() + ".");
+        + words.finding(verdict)
+        + (fix.isEmpty() ? "." : ". Fix: " + fix + ".");
   }
 
   /** Where it goes and how it climbs. */

@@ -5,8 +5,8 @@ import curvestock.helix.Remedies;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,11 +76,11 @@ public final class RemedyWords {
         + marginal(other);
   }
 
-  private String marginal(HelixPlan other) {
+  private static String marginal(HelixPlan other) {
     List<String> rules =
-        other.verdicts(figures.style()).stream()
-            .filter(verdict -> verdict.result() == Result.TIGHT)
-            .map(Verdict::rule)
+        other.verdicts().stream()
+            .filter(verdict -> verdict.state() == State.MARGINAL)
+            .map(VerdictWords::title)
             .toList();
     return rules.isEmpty() ? "" : "; marginal: " + String.join(", ", rules);
   }

@@ -1,16 +1,22 @@
 package curvestock.answer;
 
+import static curvestock.answer.Field.count;
+import static curvestock.answer.Field.money;
+import static curvestock.answer.Field.text;
+
 import curvestock.compare.BatchComparison;
+import curvestock.compare.BatchRow;
 import curvestock.compare.Comparison;
+import curvestock.compare.Division;
 import curvestock.compare.SegmentOption;
 import curvestock.plan.BatchPlan;
 import curvestock.units.Count;
 import curvestock.units.Share;
-import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What falls to each of several jobs that share sheets. */
 public final class Shares {
@@ -19,49 +25,45 @@ public final class Shares {
 
   /** Of a plan. */
   public static Table of(BatchPlan batch) {
-    Table.Rows rows =
-        new Table.Rows("jobs", "Jobs, their letters before the numbers of their pieces")
-            .text("letter", "Job")
-            .text("title", "Title")
-            .count("pieces", "Pieces")
-            .column("partOfArea", "Of the area", Measure.SHARE)
-            .money("cost", "Of the cost")
-            .text("sheets", "On sheets");
-    for (BatchPlan.Share share : batch.shares()) {
-      rows.add(
-          new Text(share.member().tag()),
-          new Text(share.member().job().title()),
-          new Count(share.pieces()),
-          new Share(share.part()),
-          share.cost(),
-          new Text(ranges(share.sheets())));
-    }
-    return rows.done();
+    return Table.of(
+        "jobs",
+        "Jobs, their letters before the numbers of their pieces",
+        batch.shares(),
+        text("letter", "Job", share -> share.member().tag()),
+        text("title", "Title", share -> share.member().job().title()),
+        count("pieces", "Pieces", BatchPlan.Share::pieces),
+        Field.of("partOfArea", "Of the area", Measure.SHARE, share -> new Share(share.part())),
+        money("cost", "Of the cost", BatchPlan.Share::cost),
+        text("sheets", "On sheets", share -> ranges(share.sheets())));
   }
 
   /** Of a comparison. */
   public static Table of(BatchComparison found) {
-    Table.Rows rows =
-        new Table.Rows("jobs", "Job by job")
-            .text("letter", "Job")
-            .text("title", "Title")
-            .text("apart", "Apart: best")
-            .count("sheetsApart", "Sheets")
-            .text("together", "Together")
-            .money("cost", "Of the cost");
-    List<BatchPlan.Share> shares = found.rows().get(found.best()).batch().shares();
-    for (int i = 0; i < shares.size(); i++) {
-      Optional<SegmentOption> alone = found.apart().get(i).flatMap(Comparison::best);
-      rows.add(
-          new Text(shares.get(i).member().tag()),
-          new Text(shares.get(i).member().job().title()),
-          new Text(alone.map(o -> SegmentName.brief(o.division())).orElse("no helix")),
-          Table.orNone(alone.map(option -> new Count(option.sheets()))),
-          new Text(
-              found.rows().get(found.best()).divisions().get(i).map(SegmentName::brief).orElse("")),
-          shares.get(i).cost());
-    }
-    return rows.done();
+    BatchRow best = found.rows().get(found.best());
+    List<BatchPlan.Share> shares = best.batch().shares();
+    List<Optional<SegmentOption>> alone =
+        found.apart().stream().map(each -> each.flatMap(Comparison::best)).toList();
+    return Table.of(
+        "jobs",
+        "Job by job",
+        IntStream.range(0, shares.size()).boxed().toList(),
+        text("letter", "Job", i -> shares.get(i).member().tag()),
+        text("title", "Title", i -> shares.get(i).member().job().title()),
+        text(
+            "apart",
+            "Apart: best",
+            i -> brief(alone.get(i).map(SegmentOption::division), "no helix")),
+        Field.of(
+            "sheetsApart",
+            "Sheets",
+            Measure.COUNT,
+            i -> Field.orNone(alone.get(i).map(option -> new Count(option.sheets())))),
+        text("together", "Together", i -> brief(best.divisions().get(i), "")),
+        money("cost", "Of the cost", i -> shares.get(i).cost()));
+  }
+
+  private static String brief(Optional<Division> division, String none) {
+    return division.map(SegmentName::brief).orElse(none);
   }
 
   /** {@code 1-3, 5}. */

@@ -6,6 +6,7 @@ import curvestock.units.Mass;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
 import curvestock.units.Text;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -22,47 +23,54 @@ final class ShoppingLines {
     this.buying = buying;
   }
 
+  /** One line, sheets and hardware alike. */
+  private record Line(Text item, Quantity quantity, String unit, Quantity price, Text note) {}
+
   Table table() {
-    Table.Rows rows =
-        new Table.Rows("shopping", "What to buy")
-            .text("item", "Item")
-            .count("quantity", "Quantity")
-            .text("unit", "Unit")
-            .money("price", "Price")
-            .text("note", "Note");
-    buying.ifPresent(sheets -> sheets(rows, sheets));
-    for (ShoppingItem item : items) {
-      boolean weighed = item.unit().equals("g");
-      rows.add(
-          new Text(item.name()),
-          weighed ? new Mass(item.quantity() / GRAMS) : new Count(item.quantity()),
-          new Text(weighed ? "" : item.quantity() == 1 ? "piece" : item.unit()),
-          price(item),
-          new Text(item.note()));
-    }
-    return rows.done();
+    List<Line> lines = new ArrayList<>();
+    buying.ifPresent(sheets -> lines.addAll(lines(sheets)));
+    items.forEach(item -> lines.add(line(item)));
+    return Table.of(
+        "shopping",
+        "What to buy",
+        lines,
+        Field.of("item", "Item", Measure.TEXT, Line::item),
+        Field.of("quantity", "Quantity", Measure.COUNT, Line::quantity),
+        Field.text("unit", "Unit", Line::unit),
+        Field.of("price", "Price", Measure.MONEY, Line::price),
+        Field.of("note", "Note", Measure.TEXT, Line::note));
   }
 
-  private static Quantity price(ShoppingItem item) {
-    return item.price().isPresent() ? item.price().get() : new Text("no price given");
+  private static Line line(ShoppingItem item) {
+    boolean weighed = item.unit().equals("g");
+    return new Line(
+        new Text(item.name()),
+        weighed ? new Mass(item.quantity() / GRAMS) : new Count(item.quantity()),
+        weighed ? "" : item.quantity() == 1 ? "piece" : item.unit(),
+        item.price().isPresent() ? item.price().get() : new Text("no price given"),
+        new Text(item.note()));
   }
 
-  private static void sheets(Table.Rows rows, Buying sheets) {
-    Table lines = sheets.purchase();
-    for (int i = 0; i < lines.rows().size(); i++) {
-      Count bought = (Count) lines.at(i, "bought");
-      rows.add(
-          lines.at(i, "sheet"),
-          bought,
-          new Text(bought.number() == 1 ? "sheet" : "sheets"),
-          lines.at(i, "cost"),
-          new Text(sheets.rough() ? "quick layout; `plan` may need fewer" : ""));
+  private static List<Line> lines(Buying sheets) {
+    String rough = sheets.rough() ? "quick layout; `plan` may need fewer" : "";
+    List<Line> lines = new ArrayList<>();
+    Table bought = sheets.purchase();
+    for (int i = 0; i < bought.rows().size(); i++) {
+      Count count = (Count) bought.at(i, "bought");
+      lines.add(
+          new Line(
+              (Text) bought.at(i, "sheet"),
+              count,
+              count.number() == 1 ? "sheet" : "sheets",
+              bought.at(i, "cost"),
+              new Text(rough)));
     }
     Money tax = sheets.cost().onTop();
     if (!tax.equals(Money.ZERO)) {
-      rows.add(
-          new Text("tax on sheets, " + sheets.cost().tax()), Text.NONE, Text.NONE, tax, Text.NONE);
+      Text item = new Text("tax on sheets, " + sheets.cost().tax());
+      lines.add(new Line(item, Text.NONE, "", tax, Text.NONE));
     }
+    return lines;
   }
 
   /** All that has a price, the sheets with their tax. */

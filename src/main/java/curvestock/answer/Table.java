@@ -5,7 +5,6 @@ import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Figures in rows, before anybody has chosen units, rounding or a medium for them.
@@ -94,55 +93,23 @@ public record Table(String key, String caption, List<Column> columns, List<List<
     return new Table(key, other, columns, rows);
   }
 
-  /** Collects a table. */
-  static final class Rows {
-
-    private final String key;
-    private final String caption;
-    private final List<Column> columns = new ArrayList<>();
-    private final List<List<Quantity>> rows = new ArrayList<>();
-
-    Rows(String key, String caption) {
-      this.key = key;
-      this.caption = caption;
-    }
-
-    Rows column(String name, String title, Measure measure) {
-      columns.add(new Column(name, title, measure));
-      return this;
-    }
-
-    Rows text(String name, String title) {
-      return column(name, title, Measure.TEXT);
-    }
-
-    Rows count(String name, String title) {
-      return column(name, title, Measure.COUNT);
-    }
-
-    Rows length(String name, String title) {
-      return column(name, title, Measure.LENGTH);
-    }
-
-    Rows money(String name, String title) {
-      return column(name, title, Measure.MONEY);
-    }
-
-    void add(Quantity... cells) {
-      rows.add(List.of(cells));
-    }
-
-    void add(List<Quantity> cells) {
-      rows.add(cells);
-    }
-
-    Table done() {
-      return new Table(key, caption, columns, rows);
-    }
+  /** A row for each of the things, in their order. */
+  @SafeVarargs
+  @SuppressWarnings("varargs") // read only
+  static <R> Table of(String key, String caption, List<R> things, Field<R>... fields) {
+    return of(key, caption, things, List.of(fields));
   }
 
-  /** The figure, or an empty cell. */
-  static Quantity orNone(Optional<? extends Quantity> figure) {
-    return figure.isPresent() ? figure.get() : Text.NONE;
+  /** The same. */
+  static <R> Table of(String key, String caption, List<R> things, List<Field<R>> fields) {
+    return new Table(
+        key,
+        caption,
+        fields.stream().map(Field::column).toList(),
+        things.stream().map(thing -> row(fields, thing)).toList());
+  }
+
+  private static <R> List<Quantity> row(List<Field<R>> fields, R thing) {
+    return fields.stream().map(field -> field.figure().apply(thing)).toList();
   }
 }

@@ -26,6 +26,7 @@ import curvestock.helix.standard.CurveDrag;
 import curvestock.helix.standard.WoodDensity;
 import curvestock.helix.standard.WoodDensity.Wood;
 import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.Verdicts;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -53,7 +54,8 @@ public final class HelixPlan {
   private final SupportTable supports;
   private final AssemblySchedule schedule;
   private final ShoppingList shopping;
-  private final Verdicts verdicts;
+  private final List<Verdict> verdicts;
+  private final List<HeightBudget> budgets;
 
   private HelixPlan(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
@@ -67,14 +69,16 @@ public final class HelixPlan {
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
     shopping = new ShoppingList(spec, joints, roadbed, supports, style);
-    verdicts = new Verdicts(spec, climb, line, profile, joints, stations);
+    Verdicts rules = new Verdicts(spec, climb, line, profile, joints, stations);
+    verdicts = rules.all(style);
+    budgets = rules.budgets();
   }
 
   /**
    * Works the plan out; whether it works is for {@link #verdicts} to say.
    *
-   * @throws IllegalArgumentException if what is stated contradicts itself or makes no helix; the
-   *     message says what would
+   * @throws IllegalArgumentException if what is stated contradicts itself or makes no helix, or the
+   *     height to keep free is unknown; the message says what would do
    */
   public static HelixPlan of(HelixSpec spec) {
     return of(spec, LengthStyle.METRIC);
@@ -153,14 +157,19 @@ public final class HelixPlan {
     return shopping;
   }
 
-  /** One verdict for each rule, lengths in the given style. */
-  public List<Verdict> verdicts(LengthStyle style) {
-    return verdicts.all(style);
+  /** One verdict for each rule; remedies in round figures of this plan's style. */
+  public List<Verdict> verdicts() {
+    return verdicts;
+  }
+
+  /** Whether no rule fails. */
+  public boolean works() {
+    return verdicts.stream().noneMatch(verdict -> verdict.state() == State.FAIL);
   }
 
   /** The height budget in the open, then under each thing that hangs below. */
   public List<HeightBudget> budgets() {
-    return verdicts.budgets();
+    return budgets;
   }
 
   /** The room where the approach runs under the ring or the exit over it. */

@@ -4,7 +4,8 @@ import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.SupportPlan;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -51,19 +52,13 @@ public final class Remedies {
     marginStep = imperial ? Length.ofInches(0.125) : Length.ofMillimetres(2);
   }
 
-  /** Whether no rule fails. */
-  public static boolean works(HelixPlan plan) {
-    return plan.verdicts(plan.style()).stream()
-        .noneMatch(verdict -> verdict.result() == Result.FAILS);
-  }
-
   /**
    * Helixes that work, each with as little changed as possible: other turns, a wider radius, or a
    * wider margin alone; where none of these is enough, two of them together. Empty if the helix
    * works or nothing of this kind makes it work.
    */
   public static List<HelixPlan> of(HelixPlan plan) {
-    if (works(plan)) {
+    if (plan.works()) {
       return List.of();
     }
     Remedies plain = new Remedies(plan);
@@ -79,7 +74,7 @@ public final class Remedies {
         return List.of();
       }
       HelixPlan plan = HelixPlan.of(mended.get(), style);
-      return works(plan) ? List.of(plan) : new Remedies(plan).find();
+      return plan.works() ? List.of(plan) : new Remedies(plan).find();
     } catch (IllegalArgumentException cannotBePlanned) {
       return List.of();
     }
@@ -97,14 +92,14 @@ public final class Remedies {
     least(steps -> attempt(turns, steps, 0)).ifPresent(found::add);
     least(steps -> attempt(turns, 0, steps)).ifPresent(found::add);
     if (found.isEmpty()) {
-      smallest(Remedies::works).ifPresent(found::add);
+      smallest(HelixPlan::works).ifPresent(found::add);
       for (int wider = 1; wider <= MOST_STEPS && found.isEmpty(); wider *= 2) {
         int margin = wider;
         least(steps -> attempt(turns, steps, margin)).ifPresent(found::add);
       }
     }
     if (!found.isEmpty() && found.stream().noneMatch(Remedies::isGentle)) {
-      smallest(plan -> works(plan) && isGentle(plan)).ifPresent(found::add);
+      smallest(plan -> plan.works() && isGentle(plan)).ifPresent(found::add);
     }
     return found;
   }
@@ -126,9 +121,9 @@ public final class Remedies {
 
   /** Whether no grade is beyond the ceiling, be it the usual one. */
   private static boolean isGentle(HelixPlan plan) {
-    return plan.verdicts(plan.style()).stream()
-        .filter(verdict -> verdict.rule().startsWith("grade"))
-        .allMatch(verdict -> verdict.result() == Result.OK);
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.rule() == Rule.GRADE)
+        .allMatch(verdict -> verdict.state() == State.OK);
   }
 
   private double wholeStep() {
@@ -189,7 +184,7 @@ public final class Remedies {
   private Optional<HelixPlan> attempt(double otherTurns, int radiusSteps, int marginSteps) {
     try {
       HelixPlan plan = HelixPlan.of(changed(otherTurns, radiusSteps, marginSteps), style);
-      return works(plan) ? Optional.of(plan) : Optional.empty();
+      return plan.works() ? Optional.of(plan) : Optional.empty();
     } catch (IllegalArgumentException cannotBePlanned) {
       return Optional.empty();
     }

@@ -12,7 +12,7 @@ import java.util.function.Function;
 final class Assumed {
 
   /** For figures of the trade for which nobody can name a source. */
-  static final String PRACTICE = "common practice, no source";
+  static final String PRACTICE = "rule of thumb";
 
   private final LengthStyle style;
   private final List<Assumption> all = new ArrayList<>();

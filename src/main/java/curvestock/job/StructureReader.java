@@ -139,8 +139,6 @@ final class StructureReader {
                       prices,
                       density),
                   style);
-          // Fails here rather than later where a height to keep free is unknown.
-          plan.verdicts(style);
           return new HelixOrder(plan, assumed.all(), base);
         });
   }

@@ -10,7 +10,7 @@ import curvestock.answer.Choices;
 import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.purchase.Cost;
 import java.util.List;
 
@@ -63,7 +63,7 @@ public final class AnswerJson {
     ObjectNode root = TableJson.MAPPER.createObjectNode();
     root.put("works", helix.works());
     root.put("decision", new HelixWords(helix, figures).decision());
-    root.put("marginal", helix.count(Result.TIGHT));
+    root.put("marginal", helix.count(State.MARGINAL));
     root.set("figures", TableJson.shown(helix.figures(), figures));
     root.set("verdicts", TableJson.shown(helix.checks(), figures));
     root.set("assumed", TableJson.shown(helix.assumed(), figures));

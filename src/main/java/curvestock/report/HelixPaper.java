@@ -41,7 +41,7 @@ public final class HelixPaper {
       parts.section("What would work").bullets(new RemedyWords(helix, answer.figures()).lines());
     }
     parts.section("Helix").bullets(words.course());
-    parts.table(helix.checks().only("result", "rule", "finding", "fix"));
+    parts.table(helix.checks().only("state", "title", "finding", "fix"));
     parts.section("Height from rail top to rail top").bullets(words.budgets());
     parts.section("Entry and exit").bullets(words.ends());
     parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(words.joints());

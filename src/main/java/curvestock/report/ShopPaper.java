@@ -182,7 +182,7 @@ public final class ShopPaper {
     parts
         .chapter("Does the helix work?")
         .say(new HelixWords(helix, figures).decision())
-        .table(helix.checks().only("result", "rule", "finding", "fix"))
+        .table(helix.checks().only("state", "title", "finding", "fix"))
         .chapter("Assembly schedule")
         .table(helix.schedule())
         .say(

@@ -63,6 +63,11 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    * hundredth of an inch or a tenth of a millimetre. For wood that is left over.
    */
   public String formatDown(Length length) {
+    return format(roundDown(length));
+  }
+
+  /** The length that {@link #formatDown} prints. */
+  public Length roundDown(Length length) {
     return stepped(length, steps -> Math.floor(steps + WHOLE_STEP));
   }
 
@@ -81,16 +86,21 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    * hundredth of an inch or a tenth of a millimetre. For what is needed at least.
    */
   public String formatUp(Length length) {
+    return format(roundUp(length));
+  }
+
+  /** The length that {@link #formatUp} prints. */
+  public Length roundUp(Length length) {
     return stepped(length, steps -> Math.ceil(steps - WHOLE_STEP));
   }
 
   /** In whole steps of the style's fraction, a hundredth of an inch or a tenth of a millimetre. */
-  private String stepped(Length length, DoubleUnaryOperator rounded) {
+  private Length stepped(Length length, DoubleUnaryOperator rounded) {
     boolean inches = unit == LengthUnit.INCH || unit == LengthUnit.FOOT;
     double steps = denominator > 0 ? denominator : inches ? 100 : 10;
     double value = inches ? length.inches() : length.millimetres();
     double whole = rounded.applyAsDouble(value * steps) / steps;
-    return format(inches ? Length.ofInches(whole) : Length.ofMillimetres(whole));
+    return inches ? Length.ofInches(whole) : Length.ofMillimetres(whole);
   }
 
   /** As {@link #format}, without the unit. */

@@ -8,16 +8,16 @@ const SIGNS = { ok: "✓", marginal: "≈", fail: "✗" };
 const wordsOf = (table) => table.rows.map((row) => row.words);
 
 function verdict(each) {
-  return h("li", { class: each.result },
-    h("span", { class: "sign", "aria-hidden": "true" }, SIGNS[each.result]),
-    h("div", {}, h("b", {}, each.rule), ` — ${each.result}. `, each.finding, each.fix ? h("p", { class: "fix" }, "Fix: " + each.fix) : null));
+  return h("li", { class: each.state },
+    h("span", { class: "sign", "aria-hidden": "true" }, SIGNS[each.state]),
+    h("div", {}, h("b", {}, each.title), ` — ${each.state}. `, each.finding, each.fix ? h("p", { class: "fix" }, "Fix: " + each.fix) : null));
 }
 
 /** Shows the verdicts; those that fail or are marginal first, the others folded away. */
 export function showVerdicts(helix) {
   const all = wordsOf(helix.verdicts);
-  const open = [...all.filter((each) => each.result === "fail"), ...all.filter((each) => each.result === "marginal")];
-  const met = all.filter((each) => each.result === "ok");
+  const open = [...all.filter((each) => each.state === "fail"), ...all.filter((each) => each.state === "marginal")];
+  const met = all.filter((each) => each.state === "ok");
   byId("verdict-line").textContent = helix.decision;
   byId("verdict-line").className = helix.works ? (open.length ? "marginal" : "ok") : "fail";
   const [figures] = wordsOf(helix.figures);

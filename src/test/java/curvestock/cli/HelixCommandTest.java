@@ -29,8 +29,7 @@ class HelixCommandTest {
     CommandRun run = CommandRun.of("helix", "--quiet", "--no-sheets");
 
     assertThat(run.code()).isZero();
-    assertThat(run.out())
-        .contains("[invented data]", "This helix works", "Shopping list", "Cautions");
+    assertThat(run.out()).contains("[invented data]", "Works: ", "Shopping list", "Cautions");
     assertThat(run.err()).isEmpty();
   }
 
@@ -106,22 +105,23 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("This helix does not work")
-        .contains("free height in the open: fails: 20.8 mm")
+        .contains("Does not work: ")
+        .contains("free height in the open: fail: 20.8 mm")
         // 30 + 2 spare, and what lies between: 32 + 6.2 + 3.
         .contains("41.2 mm");
   }
 
-  /** 60 mm in 2π·330 mm is 2.89 %: over a limit of 2 %, which takes a radius of 477.5 mm. */
+  /** 60 mm in 2π·330 mm is 2.89 %: over a limit of 2 %, which allows 41.47 mm a turn. */
   @Test
-  void helix_tooSteep_namesTheRadiusThatWouldDo() throws IOException {
+  void helix_tooSteep_namesTheRiseThatWouldDo() throws IOException {
     CommandRun run =
         run(
             HelixJob.with("rise-per-turn: 60", "rise-per-turn: 60\n  steepest-grade: 2"),
             "--no-sheets");
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
-    assertThat(run.out()).contains("grade: fails: 2.89 %", "the limit is 2 %", "477.5 mm");
+    assertThat(run.out())
+        .contains("grade: fail: 2.89 %", "your limit is 2 %", "rise per turn at most 41.4 mm");
   }
 
   /** A body of 90 mm on trucks 85 mm apart sweeps more than 23 mm are left for at the rods. */
@@ -136,8 +136,8 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("room to the inner supports: fails")
-        .contains("make the side margin");
+        .contains("room to the supports inside the curve: fail")
+        .contains("make the roadbed width at least");
   }
 
   /**
@@ -159,7 +159,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("free height in the open: fails", "mend: take a rise of at least 41.2 mm a turn")
+        .contains("free height in the open: fail", "fix: climb in at most 3.24 turns (now 5.25)")
         .contains("What would work, all else as stated and the same climb")
         .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
   }
@@ -176,7 +176,7 @@ class HelixCommandTest {
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     // 60 mm at 1.5 % are 4000 mm round: 636.7 mm; the leads climb less there, so a little more.
     assertThat(run.out())
-        .contains("grade: fails: 2.89 %", "or 636.7 mm with the turns as they are")
+        .contains("grade: fail: 2.89 %", "fix: make the radius at least 636.7 mm (now 330 mm)")
         .containsPattern(
             "radius to the roadbed's middle 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
   }
@@ -193,7 +193,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("room to the inner supports: fails", "mend: make the side margin")
+        .contains("room to the supports inside the curve: fail", "fix: make the roadbed width")
         .containsPattern("roadbed as wide as \\d+ mm \\(now 70 mm\\): 60 mm a turn");
   }
 

@@ -11,7 +11,11 @@ import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.HeightStandard;
+import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -34,7 +38,7 @@ class RemediesTest {
 
   private static List<HelixPlan> remedies(SpecBuilder builder) {
     HelixPlan plan = HelixPlan.of(builder.spec(), LengthStyle.INCH_FRACTIONS);
-    assertThat(Remedies.works(plan)).isFalse();
+    assertThat(plan.works()).isFalse();
     return Remedies.of(plan);
   }
 
@@ -52,7 +56,7 @@ class RemediesTest {
   void tooManyTurns_namesTheMostThatWork() {
     List<HelixPlan> remedies = remedies(helix().ascent(Ascent.ofTurnsAndClimb(8, inches(24))));
 
-    assertThat(remedies).allMatch(Remedies::works);
+    assertThat(remedies).allMatch(HelixPlan::works);
     assertThat(remedies.stream().map(plan -> plan.climb().turns())).containsExactly(6.0, 6.25);
     assertThat(remedies)
         .allSatisfy(plan -> assertThat(plan.climb().climb().inches()).isCloseTo(24, within(1e-9)));
@@ -70,7 +74,7 @@ class RemediesTest {
                         .atMost(Grade.ofPercent(2))
                         .leavingAt(Angle.ofDegrees(0))));
 
-    assertThat(remedies).allMatch(Remedies::works);
+    assertThat(remedies).allMatch(HelixPlan::works);
     assertThat(remedies)
         .anySatisfy(plan -> assertThat(plan.spec().ground().innerTrack().inches()).isEqualTo(32));
   }
@@ -81,7 +85,7 @@ class RemediesTest {
     Vehicle vehicle = new Vehicle(inches(2.4), inches(11.7), inches(1.4), inches(8.2));
     List<HelixPlan> remedies = remedies(helix().circle(28, 3).longest(vehicle, inches(0.1)));
 
-    assertThat(remedies).allMatch(Remedies::works);
+    assertThat(remedies).allMatch(HelixPlan::works);
     assertThat(remedies)
         .anySatisfy(
             plan ->
@@ -116,7 +120,7 @@ class RemediesTest {
 
     List<HelixPlan> remedies = Remedies.of(helix);
 
-    assertThat(remedies).isNotEmpty().allMatch(Remedies::works);
+    assertThat(remedies).isNotEmpty().allMatch(HelixPlan::works);
     GroundPlan ground = remedies.get(0).spec().ground();
     assertThat(ground.trackSpacing().orElseThrow().inches()).isBetween(2.2, 2.6);
     double eighths = ground.width().inches() * 8;
@@ -160,21 +164,22 @@ class RemediesTest {
   void riseOfTheAdvice_takenLiterally_isEnough(double rise) {
     LengthStyle coarse = new LengthStyle(LengthUnit.INCH, 8);
     SpecBuilder low = helix().ascent(Ascent.ofTurnsAndRise(4, inches(rise)));
-    Verdict verdict = openHeight(HelixPlan.of(low.spec(), coarse), coarse);
-    assertThat(verdict.result()).isEqualTo(Verdict.Result.FAILS);
+    Verdict verdict = openHeight(HelixPlan.of(low.spec(), coarse));
+    assertThat(verdict.state()).isEqualTo(State.FAIL);
 
-    Matcher advice =
-        Pattern.compile("rise of at least ([0-9 /]+ in) a turn").matcher(verdict.mend());
-    assertThat(advice.find()).isTrue();
-    Length told = Length.parse(advice.group(1));
-    HelixPlan mended = HelixPlan.of(low.ascent(Ascent.ofTurnsAndRise(4, told)).spec(), coarse);
+    String advice = new VerdictWords(coarse).fix(verdict);
+    Matcher told =
+        Pattern.compile("make the rise per turn at least ([0-9 /]+ in) \\(now").matcher(advice);
+    assertThat(told.find()).as(advice).isTrue();
+    Length printed = Length.parse(told.group(1));
+    HelixPlan fixed = HelixPlan.of(low.ascent(Ascent.ofTurnsAndRise(4, printed)).spec(), coarse);
 
-    assertThat(openHeight(mended, coarse).result()).isNotEqualTo(Verdict.Result.FAILS);
+    assertThat(openHeight(fixed).state()).isNotEqualTo(State.FAIL);
   }
 
-  private static Verdict openHeight(HelixPlan plan, LengthStyle style) {
-    return plan.verdicts(style).stream()
-        .filter(verdict -> verdict.rule().equals("free height in the open"))
+  private static Verdict openHeight(HelixPlan plan) {
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.is(Rule.FREE_HEIGHT, Place.OPEN))
         .findFirst()
         .orElseThrow();
   }
@@ -187,7 +192,7 @@ class RemediesTest {
                 .circle(18, 4.5)
                 .ascent(Ascent.ofTurnsAndClimb(9, inches(24)).atMost(Grade.ofPercent(2))));
 
-    assertThat(remedies).hasSize(1).allMatch(Remedies::works);
+    assertThat(remedies).hasSize(1).allMatch(HelixPlan::works);
     assertThat(remedies.get(0).climb().turns()).isLessThan(9);
     assertThat(remedies.get(0).spec().ground().innerTrack()).isGreaterThan(inches(18));
   }

@@ -97,7 +97,7 @@ class PageTest {
 
     assertThat(browser.text("#cost")).contains("sheets, $");
     assertThat(browser.text("#bound")).contains("any layout");
-    assertThat(browser.text("#verdict-line")).contains("rule");
+    assertThat(browser.text("#verdict-line")).contains("check");
     assertThat(browser.all("#sheets .piece")).hasSize(21);
     assertThat(browser.all("#plan-view .bed")).hasSize(21);
     assertThat(browser.all("#side-view .bed")).hasSizeGreaterThanOrEqualTo(21);
@@ -344,7 +344,7 @@ class PageTest {
     browser.press("#packet");
 
     assertThat(downloaded("my-helix-in-n-packet.zip")).isNotEmptyFile();
-    assertThat(browser.text("#verdict-line")).contains("works").doesNotContain("fail");
+    assertThat(browser.text("#verdict-line")).contains("Works").doesNotContain("fail");
   }
 
   /** Presses Tab until it stands on the element; gives how often. */

@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.job.Job;
 import curvestock.plan.PlanListener;
 import java.util.Map;
@@ -65,8 +65,8 @@ class UsualSizesTest {
 
         assertThat(report.building().orElseThrow().verdicts())
             .as("%s, inches %s, two tracks %s", scale, inches, two)
-            .filteredOn(verdict -> verdict.result() == Result.FAILS)
-            .extracting(Verdict::finding)
+            .filteredOn(verdict -> verdict.state() == State.FAIL)
+            .extracting(Verdict::rule)
             .isEmpty();
       }
     }

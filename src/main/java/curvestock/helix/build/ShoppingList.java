@@ -113,7 +113,7 @@ public final class ShoppingList {
           spec.prices()
               .glueKilogram()
               .map(kilogram -> Money.of(BigDecimal.valueOf(kilogram.minorUnits() * grams, 5)));
-      String note = "200 g per square metre, common practice, no source";
+      String note = "200 g per square metre, rule of thumb";
       items.add(new ShoppingItem("glue", grams, "g", price, note));
     }
   }

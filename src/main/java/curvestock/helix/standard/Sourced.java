@@ -17,11 +17,13 @@ public record Sourced<T>(T value, String source, Certainty certainty) {
     return new Sourced<>(value, "common practice, no source", Certainty.PRACTICE);
   }
 
-  /** The source as it is printed beside the figure, for example {@code NEM 112 (second hand)}. */
+  /** The source as it is printed beside the figure: {@code NEM 112, as quoted elsewhere}. */
   public String citation() {
     return switch (certainty) {
-      case READ, PRACTICE -> source;
-      case SECOND_HAND, DERIVED, MEMORY -> source + " (" + certainty.tag() + ")";
+      case READ, DERIVED -> source;
+      case PRACTICE -> "rule of thumb";
+      case SECOND_HAND -> source + ", as quoted elsewhere";
+      case MEMORY -> source + ", unverified";
     };
   }
 }

@@ -9,8 +9,9 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Vehicle;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -61,23 +62,10 @@ final class ApproachRule {
   }
 
   private static Verdict verdict(String blocking, String touching) {
-    String rule = "supports in the approach";
-    if (blocking.isEmpty() && touching.isEmpty()) {
-      return Verdict.ok(rule, "none stands in the way of the entry");
-    }
-    List<String> findings = new ArrayList<>();
-    List<String> mends = new ArrayList<>();
-    if (!blocking.isEmpty()) {
-      findings.add("outer supports in the way of the entry: " + blocking);
-      mends.add("shift " + blocking + " outside the approach, or leave out and bridge");
-    }
-    if (!touching.isEmpty()) {
-      findings.add(
-          "outer supports of the lowest turn that meet the lead's roadbed beside its track: "
-              + touching);
-      mends.add("drill or notch the lead for " + touching);
-    }
-    return new Verdict(rule, Result.TIGHT, String.join("; ", findings), String.join("; ", mends));
+    boolean ok = blocking.isEmpty() && touching.isEmpty();
+    return Verdict.of(Rule.APPROACH_SUPPORTS, ok ? State.OK : State.MARGINAL)
+        .with(Fact.BLOCKING, new Text(blocking))
+        .with(Fact.TOUCHING, new Text(touching));
   }
 
   /**

@@ -4,14 +4,17 @@ import curvestock.helix.clearance.Overhang;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.CurveWidening;
 import curvestock.helix.standard.CurveWidening.VehicleGroup;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.TrackSpacing;
 import curvestock.helix.standard.TrackSpacing.EquipmentClass;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,12 +24,12 @@ final class BesideRule {
 
   private final HelixSpec spec;
   private final GroundPlan ground;
-  private final Wording wording;
+  private final LengthStyle style;
 
-  BesideRule(HelixSpec spec, Wording wording) {
+  BesideRule(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
     this.ground = spec.ground();
-    this.wording = wording;
+    this.style = style;
   }
 
   List<Verdict> verdicts() {
@@ -35,31 +38,19 @@ final class BesideRule {
     }
     Vehicle vehicle = spec.traffic().longest().get();
     if (vehicle.truckCentres().compareTo(ground.innerTrack()) >= 0) {
+      Length wanted = vehicle.length().times(3).plus(ground.bedRadius()).minus(ground.innerTrack());
       return List.of(
-          new Verdict(
-              "longest vehicle",
-              Result.FAILS,
-              "its trucks are "
-                  + wording.length(vehicle.truckCentres())
-                  + " apart, the radius is "
-                  + wording.length(ground.innerTrack()),
-              "no vehicle turns so sharply: widen the radius to three times its length, "
-                  + wording.atLeast(vehicle.length().times(3))));
+          Verdict.of(Rule.LONGEST_VEHICLE, State.FAIL)
+              .measuring(vehicle.truckCentres())
+              .against(ground.innerTrack())
+              .fixedBy(new Change(Setting.RADIUS, ground.bedRadius(), style.roundUp(wanted))));
     }
     Overhang inner = new Overhang(vehicle, ground.innerTrack());
     Overhang outer = new Overhang(vehicle, ground.outerTrack());
     Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
     List<Verdict> verdicts = new ArrayList<>();
-    verdicts.add(
-        judge(
-            "room to the inner supports", inner.innerReach(), inner.inside(), room, "side margin"));
-    verdicts.add(
-        judge(
-            "room to the outer supports",
-            outer.outerReach(),
-            outer.outside(),
-            room,
-            "side margin"));
+    verdicts.add(judge(inner.innerReach(), inner.inside(), room).at(Place.INSIDE));
+    verdicts.add(judge(outer.outerReach(), outer.outside(), room).at(Place.OUTSIDE));
     ground.trackSpacing().ifPresent(spacing -> verdicts.add(between(inner, outer, spacing)));
     if (spec.construction() instanceof Construction.PlatesBeside beside) {
       verdicts.add(plates(beside, inner.innerReach(), outer.outerReach()));
@@ -79,76 +70,50 @@ final class BesideRule {
     }
     Length wanted = half.get().value().plus(more.get().value());
     Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
-    String finding =
-        wording.length(room)
-            + " from the track's middle (wanted "
-            + wording.length(wanted)
-            + ": "
-            + half.get().citation()
-            + ", "
-            + more.get().citation()
-            + ")";
-    String rule = "room to the supports";
+    boolean ok = room.compareTo(wanted) >= 0;
     return List.of(
-        room.compareTo(wanted) >= 0
-            ? Verdict.ok(rule, finding)
-            : new Verdict(
-                rule,
-                Result.TIGHT,
-                finding,
-                "make the side margin "
-                    + wording.atLeast(wanted.minus(room))
-                    + " wider, or state the longest vehicle to see what it needs"));
+        Verdict.of(Rule.SUPPORT_ROOM, ok ? State.OK : State.MARGINAL)
+            .measuring(room)
+            .against(wanted)
+            .with(Fact.SOURCE, new Text(half.get().citation() + "; " + more.get().citation()))
+            .fixedBy(ok ? List.of() : List.of(wider(wanted.minus(room)))));
+  }
+
+  /** The roadbed wider by so much on each side. */
+  private Change wider(Length eachSide) {
+    Length then = style.roundUp(ground.width().plus(eachSide.times(2)));
+    return new Change(Setting.WIDTH, ground.width(), then);
   }
 
   /** Plates stand outside the edges, and up beside the track by what they have over the plywood. */
   private Verdict plates(Construction.PlatesBeside beside, Length inside, Length outside) {
     Length reach = inside.compareTo(outside) > 0 ? inside : outside;
     Length up = beside.height().minus(spec.plywood());
-    String finding =
-        "they stand "
-            + wording.length(beside.thickness())
-            + " out from the edges and "
-            + (up.millimetres() > 0 ? wording.length(up) : "no higher")
-            + " up beside the track; the edges are "
-            + wording.length(ground.sideMargin())
-            + " from the track's middle, the longest vehicle reaches "
-            + wording.length(reach);
-    if (up.millimetres() <= 0
-        || ground.sideMargin().compareTo(reach.plus(spec.traffic().spare())) >= 0) {
-      return Verdict.ok("side plates", finding);
-    }
-    return new Verdict(
-        "side plates",
-        ground.sideMargin().compareTo(reach) >= 0 ? Result.TIGHT : Result.FAILS,
-        finding,
-        "make the plates no higher than the plywood ("
-            + wording.length(spec.plywood())
-            + ") and longer, or the side margin "
-            + wording.atLeast(reach.plus(spec.traffic().spare()).minus(ground.sideMargin()))
-            + " wider");
+    Length wanted = reach.plus(spec.traffic().spare());
+    boolean ok = up.millimetres() <= 0 || ground.sideMargin().compareTo(wanted) >= 0;
+    boolean fails = !ok && ground.sideMargin().compareTo(reach) < 0;
+    return Verdict.of(Rule.SIDE_PLATES, ok ? State.OK : fails ? State.FAIL : State.MARGINAL)
+        .measuring(ground.sideMargin())
+        .against(wanted)
+        .with(Fact.THICKNESS, beside.thickness())
+        .with(Fact.UP, up)
+        .with(Fact.REACH, reach)
+        .fixedBy(
+            ok
+                ? List.of()
+                : List.of(new Change(Setting.SIDE_PLATE_HEIGHT, beside.height(), spec.plywood())));
   }
 
-  private Verdict judge(String rule, Length reach, Length overhang, Length room, String what) {
+  private Verdict judge(Length reach, Length overhang, Length room) {
     Length wanted = reach.plus(spec.traffic().spare());
-    String finding =
-        "the longest vehicle reaches "
-            + wording.length(reach)
-            + " from the track's middle (overhang "
-            + wording.length(overhang)
-            + "), there are "
-            + wording.length(room);
-    if (room.compareTo(wanted) >= 0) {
-      return Verdict.ok(rule, finding);
-    }
-    String mend =
-        "make the "
-            + what
-            + " "
-            + wording.atLeast(wanted.minus(room))
-            + " wider, or set the supports as much further out (ears)";
-    Result result = room.compareTo(reach) >= 0 ? Result.TIGHT : Result.FAILS;
-    return new Verdict(rule, result, finding, mend);
+    boolean ok = room.compareTo(wanted) >= 0;
+    boolean fails = room.compareTo(reach) < 0;
+    return Verdict.of(Rule.SUPPORT_ROOM, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
+        .measuring(room)
+        .against(wanted)
+        .with(Fact.REACH, reach)
+        .with(Fact.OVERHANG, overhang)
+        .fixedBy(ok ? List.of() : List.of(wider(wanted.minus(room))));
   }
 
   /** From the family of standards that the user chose for heights, or else from the other. */
@@ -167,23 +132,23 @@ final class BesideRule {
     Length wanted = reach.plus(spec.traffic().spare());
     Optional<Sourced<Length>> published =
         publishedSpacing().filter(figure -> figure.certainty().isPrintable());
-    String finding =
-        "two longest vehicles side by side need "
-            + wording.length(reach)
-            + ", the tracks are "
-            + wording.length(spacing)
-            + " apart"
-            + published
-                .map(f -> " (published: " + wording.length(f.value()) + ", " + f.citation() + ")")
-                .orElse("");
-    if (spacing.compareTo(wanted) >= 0) {
-      return Verdict.ok("room between the tracks", finding);
-    }
-    Result result = spacing.compareTo(reach) >= 0 ? Result.TIGHT : Result.FAILS;
-    return new Verdict(
-        "room between the tracks",
-        result,
-        finding,
-        "set the tracks " + wording.atLeast(wanted) + " apart");
+    boolean ok = spacing.compareTo(wanted) >= 0;
+    boolean fails = spacing.compareTo(reach) < 0;
+    Verdict verdict =
+        Verdict.of(Rule.TRACK_ROOM, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
+            .measuring(spacing)
+            .against(wanted)
+            .with(Fact.REACH, reach)
+            .fixedBy(
+                ok
+                    ? List.of()
+                    : List.of(new Change(Setting.TRACK_SPACING, spacing, style.roundUp(wanted))));
+    return published
+        .map(
+            figure ->
+                verdict
+                    .with(Fact.PUBLISHED, figure.value())
+                    .with(Fact.SOURCE, new Text(figure.citation())))
+        .orElse(verdict);
   }
 }

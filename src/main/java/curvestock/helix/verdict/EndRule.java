@@ -4,8 +4,10 @@ import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightNeed;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.spec.Setting;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.List;
 
 /**
@@ -15,14 +17,12 @@ import java.util.List;
 final class EndRule {
 
   private final HelixSpec spec;
-  private final Length risePerTurn;
-  private final Wording wording;
+  private final LengthStyle style;
   private final HeightNeed need;
 
-  EndRule(HelixSpec spec, Length risePerTurn, Wording wording) {
+  EndRule(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
-    this.risePerTurn = risePerTurn;
-    this.wording = wording;
+    this.style = style;
     this.need = HeightNeed.of(spec);
   }
 
@@ -30,45 +30,28 @@ final class EndRule {
     if (!clearance.applies()) {
       return List.of();
     }
-    String rule = end == End.BOTTOM ? "free height at the entry" : "free height at the exit";
     Length free = clearance.free(hanging);
-    String finding =
-        wording.length(free)
-            + " where the tangent is "
-            + (end == End.BOTTOM ? "under" : "over")
-            + " the ring for "
-            + wording.length(clearance.overlapLength())
-            + " (needed "
-            + wording.length(need.least())
-            + ", comfortable "
-            + wording.length(need.comfortable())
-            + ")";
-    if (free.compareTo(need.comfortable()) >= 0) {
-      return List.of(Verdict.ok(rule, finding));
-    }
     boolean fails = free.compareTo(need.least()) < 0;
+    boolean ok = free.compareTo(need.comfortable()) >= 0;
+    Length wanted = fails ? need.least() : need.comfortable();
+    Length best = clearance.free(clearance.fullLead(), hanging);
     return List.of(
-        new Verdict(
-            rule,
-            fails ? Result.FAILS : Result.TIGHT,
-            finding,
-            mend(end, clearance, hanging, fails ? need.least() : need.comfortable())));
+        Verdict.of(Rule.FREE_HEIGHT, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
+            .at(end == End.BOTTOM ? Place.ENTRY : Place.EXIT)
+            .measuring(free)
+            .against(need.least())
+            .with(Fact.COMFORTABLE, need.comfortable())
+            .with(Fact.OVERLAP, clearance.overlapLength())
+            .with(Fact.BEST, best)
+            .fixedBy(
+                ok || best.compareTo(wanted) < 0
+                    ? List.of()
+                    : List.of(lead(end, clearance.leadFor(wanted, hanging)))));
   }
 
-  private String mend(End end, EndClearance clearance, Length hanging, Length wanted) {
-    Length best = clearance.free(clearance.fullLead(), hanging);
-    Length lead = clearance.leadFor(wanted, hanging);
-    String act =
-        end == End.BOTTOM
-            ? "start the climb " + wording.atLeast(lead) + " before the ring"
-            : "go on climbing until " + wording.atLeast(lead) + " beyond the ring";
-    String now =
-        " (now "
-            + wording.length(end == End.BOTTOM ? spec.bottom().climbLead() : spec.top().climbLead())
-            + "), with the rise per turn kept at "
-            + wording.length(risePerTurn);
-    return best.compareTo(wanted) >= 0
-        ? act + now
-        : act + now + ": that gives " + wording.length(best) + ", and the rest takes more rise";
+  private Change lead(End end, Length lead) {
+    return end == End.BOTTOM
+        ? new Change(Setting.ENTRY_CLIMB_LEAD, spec.bottom().climbLead(), style.roundUp(lead))
+        : new Change(Setting.EXIT_CLIMB_LEAD, spec.top().climbLead(), style.roundUp(lead));
   }
 }

@@ -4,12 +4,11 @@ import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.clearance.HeightNeed;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Grade;
-import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.standard.CurveDrag;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
-import java.util.ArrayList;
+import curvestock.units.LengthStyle;
 import java.util.List;
 
 /**
@@ -22,75 +21,57 @@ final class GradeRule {
 
   private final HelixSpec spec;
   private final Climb climb;
-  private final Wording wording;
+  private final LengthStyle style;
 
-  GradeRule(HelixSpec spec, Climb climb, Wording wording) {
+  GradeRule(HelixSpec spec, Climb climb, LengthStyle style) {
     this.spec = spec;
     this.climb = climb;
-    this.wording = wording;
+    this.style = style;
   }
 
   List<Verdict> verdicts() {
-    List<Verdict> verdicts = new ArrayList<>();
-    GroundPlan ground = spec.ground();
-    List<Length> radii = ground.trackRadii();
-    for (int i = 0; i < radii.size(); i++) {
-      String rule =
-          radii.size() == 1 ? "grade" : i == 0 ? "grade, inner track" : "grade, outer track";
-      verdicts.add(judge(rule, radii.get(i)));
+    List<Length> radii = spec.ground().trackRadii();
+    if (radii.size() == 1) {
+      return List.of(judge(radii.get(0)));
     }
-    return verdicts;
+    return List.of(
+        judge(radii.get(0)).at(Place.INNER_TRACK), judge(radii.get(1)).at(Place.OUTER_TRACK));
   }
 
-  private Verdict judge(String rule, Length radius) {
-    Grade grade = climb.gradeOver(spec.ground().runPerTurn(radius));
-    Grade ceiling = spec.ascent().steepest().orElse(USUAL_CEILING);
-    double drag = CurveDrag.percent(spec.scale(), radius);
-    String finding =
-        grade
-            + " ("
-            + wording.length(climb.risePerTurn())
-            + " in "
-            + wording.length(spec.ground().runPerTurn(radius))
-            + "); with the curve's drag about "
-            + Grade.ofPercent(grade.percent() + drag)
-            + ", an estimate after the prototype's 0.04 % per degree of curve";
-    if (grade.ratio() <= ceiling.ratio() * (1 + 1e-9)) {
-      return Verdict.ok(rule, finding);
-    }
-    boolean stated = spec.ascent().steepest().isPresent();
-    String against = stated ? "the limit is " : "the usual ceiling (common practice) is ";
-    return new Verdict(
-        rule,
-        stated ? Result.FAILS : Result.TIGHT,
-        finding + "; " + against + ceiling,
-        mend(radius, ceiling));
-  }
-
-  private String mend(Length radius, Grade ceiling) {
+  private Verdict judge(Length radius) {
     Length run = spec.ground().runPerTurn(radius);
-    double rise = ceiling.ratio() * run.millimetres();
-    double fewest = climb.turns() * climb.risePerTurn().millimetres() / rise;
-    double turns = Feasible.turnsAtLeast(spec, climb, fewest);
-    double mendedRise = climb.turns() * climb.risePerTurn().millimetres() / turns;
-    HeightNeed need = HeightNeed.of(spec);
-    Length leastRise = HeightBudget.inTheOpen(spec, climb.risePerTurn()).riseFor(need.least());
-    String wider = wording.atLeast(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling));
-    if (mendedRise >= leastRise.millimetres()) {
-      return "take at least "
-          + wording.number(turns)
-          + " turns, or a radius of at least "
-          + wider
-          + " with the turns as they are";
-    }
-    return "more turns will not do: trains need "
-        + wording.atLeast(leastRise)
-        + " a turn, and at "
-        + ceiling
-        + " that takes a radius of at least "
-        + wording.atLeast(Feasible.smallestRadius(spec, leastRise, ceiling))
-        + ", or "
-        + wider
-        + " with the turns as they are";
+    Grade grade = climb.gradeOver(run);
+    Grade ceiling = spec.ascent().steepest().orElse(USUAL_CEILING);
+    Grade withDrag = Grade.ofPercent(grade.percent() + CurveDrag.percent(spec.scale(), radius));
+    boolean ok = grade.ratio() <= ceiling.ratio() * (1 + 1e-9);
+    State steep = spec.ascent().steepest().isPresent() ? State.FAIL : State.MARGINAL;
+    return Verdict.of(Rule.GRADE, ok ? State.OK : steep)
+        .measuring(Rises.share(grade))
+        .against(Rises.share(ceiling))
+        .with(Fact.RISE, climb.risePerTurn())
+        .with(Fact.RUN, run)
+        .with(Fact.WITH_DRAG, Rises.share(withDrag))
+        .fixedBy(ok ? List.of() : fix(run, ceiling));
+  }
+
+  /** Fewer inches a turn where trains still pass, or else a wider curve. */
+  private List<Change> fix(Length run, Grade ceiling) {
+    Rises rises = new Rises(spec, climb, style);
+    Length rise = run.times(ceiling.ratio());
+    Length least =
+        HeightBudget.inTheOpen(spec, climb.risePerTurn()).riseFor(HeightNeed.of(spec).least());
+    Length made =
+        rises.followFromTurns()
+            ? Length.ofMillimetres(
+                climb.turns()
+                    * climb.risePerTurn().millimetres()
+                    / Feasible.turnsAtLeast(
+                        spec,
+                        climb,
+                        climb.turns() * climb.risePerTurn().millimetres() / rise.millimetres()))
+            : rise;
+    return made.compareTo(least) >= 0
+        ? rises.atMost(rise)
+        : List.of(rises.radius(Feasible.smallestRadius(spec, climb.risePerTurn(), ceiling)));
   }
 }

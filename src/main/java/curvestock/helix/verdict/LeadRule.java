@@ -5,8 +5,9 @@ import curvestock.helix.build.Stations;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.standard.SupportSpacing;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -21,13 +22,11 @@ final class LeadRule {
   private final HelixSpec spec;
   private final Climb climb;
   private final Stations stations;
-  private final Wording wording;
 
-  LeadRule(HelixSpec spec, Climb climb, Stations stations, Wording wording) {
+  LeadRule(HelixSpec spec, Climb climb, Stations stations) {
     this.spec = spec;
     this.climb = climb;
     this.stations = stations;
-    this.wording = wording;
   }
 
   List<Verdict> verdicts() {
@@ -35,17 +34,17 @@ final class LeadRule {
     double entry = spec.bottom().leadIn().millimetres();
     double exit = spec.top().leadIn().millimetres();
     if (entry > 0) {
-      verdicts.add(judge("supports of the entry's lead", -entry, 0, -entry));
+      verdicts.add(judge(-entry, 0, -entry).at(Place.ENTRY));
     }
     if (exit > 0) {
       double ring = climb.ringLength();
-      verdicts.add(judge("supports of the exit's lead", ring, ring + exit, ring + exit));
+      verdicts.add(judge(ring, ring + exit, ring + exit).at(Place.EXIT));
     }
     return verdicts;
   }
 
   /** From the nearest station on the ring's side to the outer end. */
-  private Verdict judge(String rule, double from, double to, double outerEnd) {
+  private Verdict judge(double from, double to, double outerEnd) {
     List<Double> places =
         stations.all().stream().flatMap(station -> station.places().stream()).sorted().toList();
     double widest = 0;
@@ -64,26 +63,12 @@ final class LeadRule {
             ", ",
             (outerEnd < 0 ? stations.entry() : stations.exit())
                 .stream().map(Station::name).toList());
-    String finding =
-        (names.isEmpty() ? "the ring's stations hold it" : names + " hold it")
-            + ", "
-            + (widest >= 2 * nearest
-                ? "at most " + wording.length(Length.ofMillimetres(widest)) + " apart"
-                : "its end reaches "
-                    + wording.length(Length.ofMillimetres(nearest))
-                    + " beyond the last")
-            + " (plywood of this thickness spans up to about "
-            + wording.length(allowed)
-            + ", common practice)";
-    return span <= allowed.millimetres() * ABOUT
-        ? Verdict.ok(rule, finding)
-        : new Verdict(rule, Result.TIGHT, finding, mend(outerEnd < 0));
-  }
-
-  private static String mend(boolean entry) {
-    return entry
-        ? "put a support of your own between, or take more supports a turn"
-        : "stiffen the lead with a strip on edge along each side, above its underside so that nothing"
-            + " hangs over the turn below, or lay its end on the benchwork that it joins";
+    boolean ok = span <= allowed.millimetres() * ABOUT;
+    return Verdict.of(Rule.LEAD_SUPPORTS, ok ? State.OK : State.MARGINAL)
+        .measuring(Length.ofMillimetres(span))
+        .against(allowed)
+        .with(Fact.SUPPORTS, new Text(names))
+        .with(Fact.SPAN, Length.ofMillimetres(widest))
+        .with(Fact.BEYOND, Length.ofMillimetres(nearest));
   }
 }

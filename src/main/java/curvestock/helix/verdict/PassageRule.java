@@ -2,8 +2,9 @@ package curvestock.helix.verdict;
 
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,12 +16,12 @@ final class PassageRule {
 
   private final HelixSpec spec;
   private final Climb climb;
-  private final Wording wording;
+  private final LengthStyle style;
 
-  PassageRule(HelixSpec spec, Climb climb, Wording wording) {
+  PassageRule(HelixSpec spec, Climb climb, LengthStyle style) {
     this.spec = spec;
     this.climb = climb;
-    this.wording = wording;
+    this.style = style;
   }
 
   List<Verdict> verdicts() {
@@ -38,36 +39,23 @@ final class PassageRule {
   private Verdict opening() {
     Length width = openingWidth(spec);
     Length wanted = spec.traffic().opening();
-    String finding =
-        wording.length(width)
-            + " across for whoever gets in (wanted "
-            + wording.length(wanted)
-            + ")";
-    return width.compareTo(wanted) >= 0
-        ? Verdict.ok("opening", finding)
-        : new Verdict(
-            "opening",
-            Result.FAILS,
-            finding,
-            "widen the radius by "
-                + wording.atLeast(wanted.minus(width).times(0.5))
-                + ", narrow the roadbed, or plan access from outside");
+    Verdict verdict =
+        Verdict.of(Rule.OPENING, width.compareTo(wanted) >= 0 ? State.OK : State.FAIL)
+            .measuring(width)
+            .against(wanted);
+    Length wider = spec.ground().innerTrack().plus(wanted.minus(width).times(0.5));
+    return verdict.state() == State.OK
+        ? verdict
+        : verdict.fixedBy(new Rises(spec, climb, style).radius(wider));
   }
 
   private Verdict train(Length length) {
     Length run = spec.ground().runPerTurn(spec.ground().innerTrack());
     double share = length.millimetres() / run.millimetres();
-    String finding =
-        "the longest train spans " + wording.number(share) + " turns of the inner track";
-    if (share <= TRAIN_SHARE || climb.turns() < TRAIN_SHARE) {
-      return Verdict.ok("train", finding);
-    }
-    return new Verdict(
-        "train",
-        Result.TIGHT,
-        finding + "; above 0.75 it can pull itself inwards (common practice)",
-        "run trains up to "
-            + wording.atMost(run.times(TRAIN_SHARE))
-            + ", or put the heavy cars in front");
+    boolean ok = share <= TRAIN_SHARE || climb.turns() < TRAIN_SHARE;
+    return Verdict.of(Rule.TRAIN, ok ? State.OK : State.MARGINAL)
+        .measuring(Verdict.turns(share))
+        .against(Verdict.turns(TRAIN_SHARE))
+        .with(Fact.LIMIT, run.times(TRAIN_SHARE));
   }
 }

@@ -1,13 +1,16 @@
 package curvestock.helix.verdict;
 
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.CurveWidening.VehicleGroup;
 import curvestock.helix.standard.EasementLength;
 import curvestock.helix.standard.SmallestRadius;
 import curvestock.helix.standard.Sourced;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,11 +26,11 @@ final class RadiusRule {
   private static final double GROUP_B = 24_200;
 
   private final HelixSpec spec;
-  private final Wording wording;
+  private final LengthStyle style;
 
-  RadiusRule(HelixSpec spec, Wording wording) {
+  RadiusRule(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
-    this.wording = wording;
+    this.style = style;
   }
 
   List<Verdict> verdicts() {
@@ -36,22 +39,12 @@ final class RadiusRule {
     Sourced<Length> smallest =
         SmallestRadius.nem111(spec.scale(), SmallestRadius.Use.PERMITTED, group());
     verdicts.add(
-        judge(
-            "radius against the standard",
-            radius,
-            smallest.value(),
-            "smallest permitted for group " + group() + " by " + smallest.citation()));
+        judge(Rule.RADIUS_BY_STANDARD, radius, smallest.value())
+            .with(Fact.SOURCE, new Text(smallest.citation() + ", group " + group())));
     spec.traffic()
         .longest()
         .map(vehicle -> vehicle.length().times(TIMES_LONGEST))
-        .ifPresent(
-            wanted ->
-                verdicts.add(
-                    judge(
-                        "radius against the longest vehicle",
-                        radius,
-                        wanted,
-                        "three times the longest vehicle, common practice")));
+        .ifPresent(wanted -> verdicts.add(judge(Rule.RADIUS_BY_VEHICLE, radius, wanted)));
     verdicts.add(easement(radius));
     return verdicts;
   }
@@ -63,35 +56,51 @@ final class RadiusRule {
     return body <= GROUP_A ? VehicleGroup.A : body <= GROUP_B ? VehicleGroup.B : VehicleGroup.C;
   }
 
-  private Verdict judge(String rule, Length radius, Length wanted, String why) {
-    String finding = wording.length(radius) + " (" + why + ": " + wording.length(wanted) + ")";
-    return radius.compareTo(wanted) >= 0
-        ? Verdict.ok(rule, finding)
-        : new Verdict(
-            rule,
-            Result.TIGHT,
-            finding,
-            "try the longest vehicles on a mock-up, or widen to " + wording.atLeast(wanted));
+  private static Verdict judge(Rule rule, Length radius, Length wanted) {
+    return Verdict.of(rule, radius.compareTo(wanted) >= 0 ? State.OK : State.MARGINAL)
+        .measuring(radius)
+        .against(wanted);
   }
 
   private Verdict easement(Length radius) {
-    String rule = "easement";
-    boolean has =
-        spec.bottom().easement().millimetres() > 0 && spec.top().easement().millimetres() > 0;
-    if (has || spec.ground().isOval() || !EasementLength.isAskedFor(spec.scale(), radius)) {
-      return Verdict.ok(
-          rule, has ? "planned at both ends" : "none asked for: straights, or more than 60 gauges");
+    Length has = shorter(spec.bottom().easement(), spec.top().easement());
+    if (has.millimetres() > 0) {
+      return Verdict.ok(Rule.EASEMENT).measuring(has);
     }
-    String length =
-        EasementLength.shift(spec.scale())
-            .map(
-                shift ->
-                    "one of "
-                        + wording.atLeast(EasementLength.of(shift.value(), radius))
-                        + " by "
-                        + shift.citation()
-                        + " eases the ends")
-            .orElse("an easement eases the ends");
-    return new Verdict(rule, Result.TIGHT, "radius below 60 gauges without an easement", length);
+    if (spec.ground().isOval() || !EasementLength.isAskedFor(spec.scale(), radius)) {
+      return Verdict.ok(Rule.EASEMENT);
+    }
+    Verdict missing = Verdict.of(Rule.EASEMENT, State.MARGINAL).measuring(has);
+    return EasementLength.shift(spec.scale())
+        .map(
+            shift -> {
+              Length wanted = style.roundUp(EasementLength.of(shift.value(), radius));
+              return missing
+                  .against(wanted)
+                  .with(Fact.SOURCE, new Text(shift.citation()))
+                  .fixedBy(easements(wanted));
+            })
+        .orElse(missing);
+  }
+
+  /** An easement is cut in one with the lead-in, which must hold its half. */
+  private List<Change> easements(Length wanted) {
+    Length half = style.roundUp(wanted.times(0.5));
+    Length entry = spec.bottom().leadIn();
+    Length exit = spec.top().leadIn();
+    List<Change> changes = new ArrayList<>();
+    changes.add(new Change(Setting.ENTRY_EASEMENT, spec.bottom().easement(), wanted));
+    changes.add(new Change(Setting.EXIT_EASEMENT, spec.top().easement(), wanted));
+    if (entry.compareTo(half) < 0) {
+      changes.add(new Change(Setting.ENTRY_LEAD_IN, entry, half));
+    }
+    if (exit.compareTo(half) < 0) {
+      changes.add(new Change(Setting.EXIT_LEAD_IN, exit, half));
+    }
+    return changes;
+  }
+
+  private static Length shorter(Length a, Length b) {
+    return a.compareTo(b) <= 0 ? a : b;
   }
 }

@@ -10,10 +10,12 @@ import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
-import curvestock.helix.standard.Sourced;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.standard.SupportSpacing;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Count;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,7 +37,7 @@ final class SupportRule {
   private final CentreLine line;
   private final Joints joints;
   private final Stations stations;
-  private final Wording wording;
+  private final LengthStyle style;
 
   SupportRule(
       HelixSpec spec,
@@ -43,13 +45,13 @@ final class SupportRule {
       CentreLine line,
       Joints joints,
       Stations stations,
-      Wording wording) {
+      LengthStyle style) {
     this.line = line;
     this.spec = spec;
     this.climb = climb;
     this.joints = joints;
     this.stations = stations;
-    this.wording = wording;
+    this.style = style;
   }
 
   List<Verdict> verdicts() {
@@ -71,81 +73,67 @@ final class SupportRule {
   }
 
   private Verdict spacing() {
-    Sourced<SupportSpacing.Range> range = SupportSpacing.forThickness(spec.plywood());
-    Length widest = range.value().widest();
-    String finding =
-        wording.length(stations.spacing())
-            + " apart (plywood of this thickness wants "
-            + wording.length(range.value().careful())
-            + " to "
-            + wording.length(widest)
-            + ", common practice)";
-    if (stations.spacing().compareTo(widest) <= 0) {
-      return Verdict.ok("support spacing", finding);
-    }
-    int wanted = (int) Math.ceil(climb.runPerTurn().millimetres() / widest.millimetres() - 1e-9);
-    Result result =
-        stations.spacing().compareTo(widest.times(TOO_WIDE)) > 0 ? Result.FAILS : Result.TIGHT;
-    return new Verdict(
-        "support spacing", result, finding, "take at least " + wanted + " supports a turn");
+    SupportSpacing.Range range = SupportSpacing.forThickness(spec.plywood()).value();
+    boolean ok = stations.spacing().compareTo(range.widest()) <= 0;
+    boolean tooWide = stations.spacing().compareTo(range.widest().times(TOO_WIDE)) > 0;
+    int wanted =
+        (int) Math.ceil(climb.runPerTurn().millimetres() / range.widest().millimetres() - 1e-9);
+    return Verdict.of(Rule.SUPPORT_SPACING, ok ? State.OK : tooWide ? State.FAIL : State.MARGINAL)
+        .measuring(stations.spacing())
+        .against(range.widest())
+        .with(Fact.CAREFUL, range.careful())
+        .fixedBy(ok ? List.of() : List.of(perTurn(wanted)));
+  }
+
+  /** At least so many, and a multiple of the pieces of a turn where one is wanted. */
+  private Change perTurn(int least) {
+    int now = spec.supports().perTurn();
+    int pieces = piecesPerTurn();
+    boolean multiple =
+        pieces > 0 && (spec.supports().riser() instanceof Riser.ThreadedRods || now % pieces == 0);
+    int then = multiple ? (least + pieces - 1) / pieces * pieces : least;
+    return new Change(Setting.SUPPORTS_PER_TURN, new Count(now), new Count(then));
+  }
+
+  /** Zero where a turn is no whole number of pieces. */
+  private int piecesPerTurn() {
+    double pieces = 360 / spec.segmentation().segment().degrees();
+    int whole = (int) Math.rint(pieces);
+    return Math.abs(pieces - whole) > 1e-6 ? 0 : whole;
   }
 
   private Verdict bulge() {
     SupportBulge bulge = SupportBulge.of(spec.ground(), spec.supports());
-    return Verdict.ok(
-        "support edges",
-        "between supports the centre line bulges "
-            + wording.length(bulge.bulge())
-            + ": "
-            + (bulge.needsBothEdges() || spec.supports().riser() instanceof Riser.ThreadedRods
-                ? "hold both edges at every station"
-                : "one support in the middle will do where no turn stands above, two at the edges"
-                    + " elsewhere"));
+    boolean both = bulge.needsBothEdges() || spec.supports().riser() instanceof Riser.ThreadedRods;
+    return Verdict.ok(Rule.SUPPORT_EDGES)
+        .measuring(bulge.bulge())
+        .with(Fact.EDGES, new Count(both ? 2 : 1));
   }
 
   private Verdict holes(Riser.ThreadedRods rods) {
     HoleRule rule = new HoleRule(spec, climb);
     Length diameter = rule.diameter(rods);
-    double away = stations.leastDistanceToAvoid(joints);
+    Length away = Length.ofMillimetres(stations.leastDistanceToAvoid(joints));
     Length wanted = diameter.times(0.5).plus(HoleRule.WOOD_AT_END);
-    String finding =
-        "holes of "
-            + wording.length(diameter)
-            + " (slope's share "
-            + wording.length(rule.slop())
-            + "), nearest joint or end "
-            + wording.length(Length.ofMillimetres(away))
-            + " away";
-    return away >= wanted.millimetres()
-        ? Verdict.ok("rod holes", finding)
-        : new Verdict(
-            "rod holes",
-            Result.FAILS,
-            finding,
-            "holes must keep "
-                + wording.length(wanted)
-                + " from joints and ends: let the plan place the first support, make the supports a multiple"
-                + " of the pieces per turn, or take another segment angle");
+    return Verdict.of(Rule.ROD_HOLES, away.compareTo(wanted) >= 0 ? State.OK : State.FAIL)
+        .measuring(away)
+        .against(wanted)
+        .with(Fact.HOLE, diameter)
+        .with(Fact.SLOPE_SHARE, rule.slop());
   }
 
   /** Rods that are no multiple of the pieces of a turn give pieces of several hole patterns. */
   private Optional<Verdict> patterns() {
-    double pieces = 360 / spec.segmentation().segment().degrees();
-    int whole = (int) Math.rint(pieces);
+    int pieces = piecesPerTurn();
     int perTurn = spec.supports().perTurn();
-    if (Math.abs(pieces - whole) > 1e-6 || perTurn % whole == 0) {
+    if (pieces == 0 || perTurn % pieces == 0) {
       return Optional.empty();
     }
-    int below = perTurn / whole * whole;
     return Optional.of(
-        new Verdict(
-            "hole patterns",
-            Result.TIGHT,
-            perTurn + " supports a turn on " + whole + " pieces: pieces differ by their holes",
-            "take "
-                + (below >= 3 ? below + " or " : "")
-                + (below + whole)
-                + " supports a turn, and whole pieces are all alike"));
+        Verdict.of(Rule.HOLE_PATTERNS, State.MARGINAL)
+            .measuring(new Count(perTurn))
+            .with(Fact.ALL, new Count(pieces))
+            .fixedBy(perTurn(perTurn)));
   }
 
   /** An ear cannot be where a plate lies against the edge. */
@@ -161,76 +149,45 @@ final class SupportRule {
             .mapToDouble(joint -> stations.distanceToStation(joint.at()))
             .min()
             .orElse(Double.POSITIVE_INFINITY);
-    String finding =
-        "ears and side plates need "
-            + wording.length(wanted)
-            + " from joint to rod, the nearest are "
-            + wording.length(Length.ofMillimetres(nearest))
-            + " apart";
+    boolean ok = nearest >= wanted.millimetres();
+    Verdict verdict = Verdict.of(Rule.EARS, ok ? State.OK : State.FAIL).against(wanted);
     return Optional.of(
-        nearest >= wanted.millimetres()
-            ? Verdict.ok("ears beside plates", finding)
-            : new Verdict(
-                "ears beside plates",
-                Result.FAILS,
-                finding,
-                "take shorter plates, narrower ears, or supports further from the joints"));
+        Double.isInfinite(nearest) ? verdict : verdict.measuring(Length.ofMillimetres(nearest)));
   }
 
   private Verdict onRisers() {
-    int all = joints.all().size();
-    int on = stations.jointsOnStations(joints, 1).size();
-    return Verdict.ok(
-        "joints on risers",
-        on
-            + " of "
-            + all
-            + " joints stand on a riser"
-            + (on < all ? " (all do where supports are a multiple of the pieces per turn)" : ""));
+    return Verdict.ok(Rule.JOINTS_ON_RISERS)
+        .measuring(new Count(stations.jointsOnStations(joints, 1).size()))
+        .with(Fact.ALL, new Count(joints.all().size()));
   }
 
   private Verdict stagger() {
     double stagger = joints.stagger();
-    String finding =
-        Double.isInfinite(stagger)
-            ? "no joint lies over another"
-            : stagger == 0
-                ? "joints of one layer stand in line from turn to turn"
-                : "joints of one layer move on by at least "
-                    + wording.length(Length.ofMillimetres(stagger))
-                    + " from turn to turn";
-    return Verdict.ok("joint stagger", finding);
+    Verdict verdict = Verdict.ok(Rule.JOINT_STAGGER);
+    return Double.isInfinite(stagger) ? verdict : verdict.measuring(Length.ofMillimetres(stagger));
   }
 
   private Verdict plate(SplicePlates plates) {
     Length wood = plates.woodBetweenScrews();
-    String finding =
-        wording.length(plates.width())
-            + " wide, the roadbed takes "
-            + wording.length(plates.widestThatFits())
-            + "; "
-            + wording.length(wood)
-            + " of wood beside each screw hole";
-    double room =
-        joints.all().stream()
-            .mapToDouble(joint -> plates.roomAt(line, joint))
-            .min()
-            .orElse(Double.POSITIVE_INFINITY);
-    if (room < -TOUCHING) {
-      return new Verdict(
-          "splice plate",
-          Result.FAILS,
-          finding + "; it stands out by " + wording.length(Length.ofMillimetres(-room)),
-          "make it that narrow, shorter, or (on a circle) curved with the roadbed");
+    Length out =
+        Length.ofMillimetres(
+            -joints.all().stream()
+                .mapToDouble(joint -> plates.roomAt(line, joint))
+                .min()
+                .orElse(0));
+    boolean fails = out.millimetres() > TOUCHING;
+    boolean ok = wood.compareTo(WOOD_AT_SCREW) >= 0;
+    Verdict verdict =
+        Verdict.of(Rule.SPLICE_PLATE, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
+            .measuring(plates.width())
+            .against(plates.widestThatFits())
+            .with(Fact.WOOD, wood)
+            .with(Fact.WOOD_NEEDED, WOOD_AT_SCREW);
+    if (fails) {
+      Length now = spec.ground().width().minus(plates.width());
+      Length then = style.roundUp(now.plus(out.times(2)));
+      return verdict.with(Fact.OUT, out).fixedBy(new Change(Setting.PLATE_INSET, now, then));
     }
-    return wood.compareTo(WOOD_AT_SCREW) >= 0
-        ? Verdict.ok("splice plate", finding)
-        : new Verdict(
-            "splice plate",
-            Result.TIGHT,
-            finding,
-            "take fewer screws each side or a longer plate: less than "
-                + wording.length(WOOD_AT_SCREW)
-                + " can split");
+    return verdict;
   }
 }

@@ -49,27 +49,24 @@ public final class Verdicts {
     this.stations = stations;
   }
 
-  /** One verdict for each rule that applies, lengths in the given style. */
+  /** One verdict for each rule that applies; remedies in round figures of the given style. */
   public List<Verdict> all(LengthStyle style) {
-    Wording wording = new Wording(style);
     List<Verdict> verdicts = new ArrayList<>();
-    verdicts.addAll(new GradeRule(spec, climb, wording).verdicts());
-    verdicts.addAll(new HeightRule(spec, climb, wording).verdicts(budgets(), places()));
+    verdicts.addAll(new GradeRule(spec, climb, style).verdicts());
+    verdicts.addAll(new HeightRule(spec, climb, style).verdicts(obstacles()));
     for (End end : End.values()) {
       EndClearance clearance = new EndClearance(spec, climb, end);
-      verdicts.addAll(
-          new EndRule(spec, climb.risePerTurn(), wording)
-              .verdicts(end, clearance, hangingAt(end, clearance)));
+      verdicts.addAll(new EndRule(spec, style).verdicts(end, clearance, hangingAt(end, clearance)));
     }
-    verdicts.addAll(new RadiusRule(spec, wording).verdicts());
-    verdicts.addAll(new BesideRule(spec, wording).verdicts());
-    verdicts.addAll(new PassageRule(spec, climb, wording).verdicts());
-    verdicts.addAll(new CurveRule(spec, climb, wording).verdicts());
-    verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, wording).verdicts());
-    verdicts.addAll(new LeadRule(spec, climb, stations, wording).verdicts());
+    verdicts.addAll(new RadiusRule(spec, style).verdicts());
+    verdicts.addAll(new BesideRule(spec, style).verdicts());
+    verdicts.addAll(new PassageRule(spec, climb, style).verdicts());
+    verdicts.addAll(new CurveRule(spec, climb, style).verdicts());
+    verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, style).verdicts());
+    verdicts.addAll(new LeadRule(spec, climb, stations).verdicts());
     SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
     verdicts.add(new ApproachRule(spec, line, stations, supports).verdict());
-    return verdicts;
+    return List.copyOf(verdicts);
   }
 
   /** Where a train may pass between turns: in the open, and under whatever hangs below. */
@@ -77,34 +74,24 @@ public final class Verdicts {
     return obstacles().stream().map(Obstacle::budget).toList();
   }
 
-  private List<String> places() {
-    return obstacles().stream().map(Obstacle::place).toList();
-  }
-
-  private record Obstacle(String place, HeightBudget budget) {}
-
   private List<Obstacle> obstacles() {
     HeightBudget open = HeightBudget.inTheOpen(spec, climb.risePerTurn());
-    List<Obstacle> obstacles = new ArrayList<>(List.of(new Obstacle("in the open", open)));
+    List<Obstacle> obstacles = new ArrayList<>(List.of(new Obstacle(Place.OPEN, open)));
     Length joint = spec.construction().hangsBelow();
     Length cross = spec.supports().riser().crossPiece();
     if (joint.millimetres() > 0) {
-      obstacles.add(new Obstacle("under a splice plate", open.less("splice plate", joint)));
+      obstacles.add(new Obstacle(Place.UNDER_PLATE, open.less("splice plate", joint)));
       leastOverJoints()
-          .ifPresent(
-              lap ->
-                  obstacles.add(
-                      new Obstacle(
-                          "under the splice plates near the ends",
-                          HeightBudget.inTheOpen(spec, lap).less("splice plate", joint))));
+          .map(lap -> HeightBudget.inTheOpen(spec, lap).less("splice plate", joint))
+          .ifPresent(budget -> obstacles.add(new Obstacle(Place.UNDER_PLATE_NEAR_END, budget)));
     }
     if (cross.millimetres() > 0) {
-      obstacles.add(new Obstacle("under a riser's cross piece", open.less("cross piece", cross)));
+      obstacles.add(new Obstacle(Place.UNDER_CROSS_PIECE, open.less("cross piece", cross)));
     }
     if (platesLieOnCrossPieces()) {
       obstacles.add(
           new Obstacle(
-              "under a splice plate on a cross piece",
+              Place.UNDER_PLATE_ON_CROSS_PIECE,
               open.less("splice plate", joint).less("cross piece", cross)));
     }
     return obstacles;

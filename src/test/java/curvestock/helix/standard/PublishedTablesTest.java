@@ -55,7 +55,7 @@ class PublishedTablesTest {
         TrackSpacing.nem112(Scale.named("H0"), Length.ofMillimetres(radius)).orElseThrow();
 
     assertThat(figure.value().millimetres()).isEqualTo(spacing);
-    assertThat(figure.citation()).isEqualTo("NEM 112 (second hand)");
+    assertThat(figure.citation()).isEqualTo("NEM 112, as quoted elsewhere");
   }
 
   /** NEM 103 (2016), read. */

@@ -50,6 +50,6 @@ class ScaleTest {
     assertThat(Scale.published())
         .hasSizeGreaterThan(10)
         .allMatch(scale -> scale.certainty().isPrintable())
-        .allMatch(scale -> scale.citation().endsWith("(second hand)"));
+        .allMatch(scale -> scale.citation().endsWith(", as quoted elsewhere"));
   }
 }

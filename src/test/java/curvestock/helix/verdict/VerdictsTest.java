@@ -18,51 +18,61 @@ import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.HeightStandard;
-import curvestock.helix.verdict.Verdict.Result;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.Share;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 
 class VerdictsTest {
 
-  private static Verdict verdict(HelixPlan plan, String rule) {
-    return plan.verdicts(LengthStyle.INCH_DECIMALS).stream()
-        .filter(verdict -> verdict.rule().equals(rule))
-        .findFirst()
-        .orElseThrow(() -> new AssertionError("no verdict on " + rule));
+  private static final VerdictWords INCHES = new VerdictWords(LengthStyle.INCH_DECIMALS);
+  private static final VerdictWords METRIC = new VerdictWords(LengthStyle.METRIC);
+
+  private static HelixPlan inDecimals(SpecBuilder builder) {
+    return HelixPlan.of(builder.spec(), LengthStyle.INCH_DECIMALS);
+  }
+
+  private static Verdict verdict(HelixPlan plan, Rule rule) {
+    return find(plan, verdict -> verdict.rule() == rule);
+  }
+
+  private static Verdict verdict(HelixPlan plan, Rule rule, Place place) {
+    return find(plan, verdict -> verdict.is(rule, place));
+  }
+
+  private static Verdict find(HelixPlan plan, Predicate<Verdict> wanted) {
+    return plan.verdicts().stream().filter(wanted).findFirst().orElseThrow();
   }
 
   /** Impossible no. 1: so small and steep that more turns would leave no room for a train. */
   @Test
   void impossible_tooSmallForItsGrade_asksForRadius() {
     HelixPlan plan =
-        new SpecBuilder()
-            .circle(18, 4)
-            .ascent(Ascent.ofTurnsAndClimb(4, inches(24)).atMost(Grade.ofPercent(2.5)))
-            .ends(EndPlan.level(inches(24), inches(12)))
-            .tallest(inches(2.9), HeightStandard.NMRA_S7)
-            .plan();
+        inDecimals(
+            new SpecBuilder()
+                .circle(18, 4)
+                .ascent(Ascent.ofTurnsAndClimb(4, inches(24)).atMost(Grade.ofPercent(2.5)))
+                .ends(EndPlan.level(inches(24), inches(12)))
+                .tallest(inches(2.9), HeightStandard.NMRA_S7));
 
-    Verdict grade = verdict(plan, "grade");
+    Verdict grade = verdict(plan, Rule.GRADE);
 
     // By hand: 6 in over 113.10 in is 5.31 %; trains need 2.9 + 0.8455 = 3.7455 in, which at 2.5 %
     // is 149.82 in round, R 23.845 in; 6 in at 2.5 % is 240 in round, R 38.197 in.
-    assertThat(grade.result()).isEqualTo(Result.FAILS);
-    assertThat(grade.finding())
-        .startsWith("5.31 % (6 in in 113.097 in)")
-        .contains("the limit is 2.5 %");
-    assertThat(grade.mend())
-        .isEqualTo(
-            "more turns will not do: trains need 3.75 in a turn, and at 2.5 % that takes a radius of"
-                + " at least 23.85 in, or 38.2 in with the turns as they are");
+    assertThat(grade.state()).isEqualTo(State.FAIL);
+    assertThat(INCHES.finding(grade))
+        .startsWith("5.31 %: 6 in up over 113.097 in of track; your limit is 2.5 %");
+    assertThat(INCHES.fix(grade)).isEqualTo("make the radius at least 38.2 in (now 18 in)");
   }
 
   /** Following the advice makes it work. */
   @Test
-  void impossible_mendedAsAdvised_passes() {
+  void impossible_fixedAsAdvised_passes() {
     HelixPlan plan =
         new SpecBuilder()
             .circle(38.2, 4)
@@ -71,14 +81,14 @@ class VerdictsTest {
             .tallest(inches(2.9), HeightStandard.NMRA_S7)
             .plan();
 
-    assertThat(verdict(plan, "grade").result()).isEqualTo(Result.OK);
-    assertThat(verdict(plan, "free height in the open").result()).isEqualTo(Result.OK);
+    assertThat(verdict(plan, Rule.GRADE).state()).isEqualTo(State.OK);
+    assertThat(verdict(plan, Rule.FREE_HEIGHT, Place.OPEN).state()).isEqualTo(State.OK);
   }
 
   /**
    * Impossible no. 2, an invented scenario by hand: R 560/610 mm, rise 90, 12.0 ply, underlay 3,
    * track 4.5, plates 6.4; wanted 68: 70.5 in the open passes, 64.1 under a plate does not; rise ≥
-   * 94 mends it, or joints that do not hang below.
+   * 94 fixes it, or joints that do not hang below.
    */
   @Test
   void impossible_trainsFoulTheSplicePlates_offersRiseOrOtherJoints() {
@@ -93,26 +103,15 @@ class VerdictsTest {
             .ends(EndPlan.level(mm(600), mm(300)))
             .tallest(mm(68), HeightStandard.NEM_102)
             .plan();
-    Verdict open = find(plan, "free height in the open");
-    Verdict plate = find(plan, "free height under a splice plate");
+    Verdict open = verdict(plan, Rule.FREE_HEIGHT, Place.OPEN);
+    Verdict plate = verdict(plan, Rule.FREE_HEIGHT, Place.UNDER_PLATE);
 
-    assertThat(open.result()).isEqualTo(Result.OK);
-    assertThat(open.finding()).startsWith("70.5 mm");
-    assertThat(plate.result()).isEqualTo(Result.FAILS);
-    assertThat(plate.finding()).startsWith("64.1 mm");
-    assertThat(plate.mend())
-        .startsWith(
-            "take a rise of at least 93.9 mm a turn (2.67 %): the climb in 4.31 turns of 94 mm")
-        .endsWith(
-            "or let nothing hang below by more than 2.5 mm (half-laps or two layers hang below by"
-                + " nothing)");
-  }
-
-  private static Verdict find(HelixPlan plan, String rule) {
-    return plan.verdicts(LengthStyle.METRIC).stream()
-        .filter(verdict -> verdict.rule().equals(rule))
-        .findFirst()
-        .orElseThrow();
+    assertThat(open.state()).isEqualTo(State.OK);
+    assertThat(METRIC.finding(open)).startsWith("70.5 mm");
+    assertThat(plate.state()).isEqualTo(State.FAIL);
+    assertThat(METRIC.finding(plate)).startsWith("64.1 mm");
+    // By hand: 405 mm of climb at 68 + 6.4 + 19.5 = 93.9 mm a turn are 4.313 turns.
+    assertThat(METRIC.fix(plate)).isEqualTo("climb in at most 4.31 turns (now 4.5)");
   }
 
   /** Impossible no. 3: a roadbed so narrow that long cars hit the rods. */
@@ -120,20 +119,21 @@ class VerdictsTest {
   void impossible_longCarsHitTheRods_saysHowMuchWider() {
     Vehicle longCar = new Vehicle(inches(2.2), inches(11.71), inches(1.378), inches(8.20));
     HelixPlan plan =
-        new SpecBuilder()
-            .circle(24, 3)
-            .longest(longCar, inches(0.125))
-            .supports(SpecBuilder.rods(8, Optional.empty()))
-            .plan();
-    Verdict inside = verdict(plan, "room to the inner supports");
+        inDecimals(
+            new SpecBuilder()
+                .circle(24, 3)
+                .longest(longCar, inches(0.125))
+                .supports(SpecBuilder.rods(8, Optional.empty())));
+    Verdict inside = verdict(plan, Rule.SUPPORT_ROOM, Place.INSIDE);
 
     // By hand: half width 0.689 + inside 0.353 = 1.042 in; 1.5 − 20 mm = 0.713 in of room.
-    assertThat(inside.result()).isEqualTo(Result.FAILS);
-    assertThat(inside.finding())
+    assertThat(inside.state()).isEqualTo(State.FAIL);
+    assertThat(INCHES.finding(inside))
         .isEqualTo(
-            "the longest vehicle reaches 1.042 in from the track's middle (overhang 0.353 in),"
-                + " there are 0.713 in");
-    assertThat(inside.mend()).startsWith("make the side margin 0.46 in wider");
+            "0.713 in from the middle of the track; the longest vehicle reaches 1.042 in, of which"
+                + " 0.353 in is overhang");
+    // By hand: 3 + 2 (1.042 + 0.125 - 0.7126) = 3.909 in.
+    assertThat(INCHES.fix(inside)).isEqualTo("make the roadbed width at least 3.91 in (now 3 in)");
   }
 
   @Test
@@ -155,27 +155,28 @@ class VerdictsTest {
     Vehicle giant = new Vehicle(inches(2), inches(40), inches(2), inches(30));
 
     Verdict verdict =
-        verdict(new SpecBuilder().longest(giant, Length.ZERO).plan(), "longest vehicle");
+        verdict(new SpecBuilder().longest(giant, Length.ZERO).plan(), Rule.LONGEST_VEHICLE);
 
-    assertThat(verdict.result()).isEqualTo(Result.FAILS);
-    assertThat(verdict.mend()).contains("widen the radius");
+    assertThat(verdict.state()).isEqualTo(State.FAIL);
+    assertThat(INCHES.fix(verdict)).isEqualTo("make the radius at least 120 in (now 28 in)");
   }
 
   /**
    * Invented scenario, by hand: the entry is 2.593 in; each inch of lead gives back 0.02274 in, so
-   * 2.78 in takes 8.24 in; and the mend works.
+   * 2.78 in takes 8.24 in; and the fix works.
    */
   @Test
-  void entry_tight_mendGivesTheHeight() {
+  void entry_marginal_fixGivesTheHeight() {
     SpecBuilder builder = new SpecBuilder().tallest(inches(2.78), HeightStandard.PROTOTYPE_FEET);
-    Verdict before = verdict(builder.plan(), "free height at the entry");
-    HelixPlan mended =
+    Verdict before = verdict(inDecimals(builder), Rule.FREE_HEIGHT, Place.ENTRY);
+    HelixPlan fixed =
         builder.ends(EndPlan.level(inches(24), inches(24)).withClimbLead(inches(9))).plan();
 
-    assertThat(before.result()).isEqualTo(Result.FAILS);
-    assertThat(before.finding()).startsWith("2.593 in");
-    assertThat(before.mend()).startsWith("start the climb 8.24 in");
-    assertThat(verdict(mended, "free height at the entry").result()).isEqualTo(Result.TIGHT);
+    assertThat(before.state()).isEqualTo(State.FAIL);
+    assertThat(INCHES.finding(before)).startsWith("2.593 in");
+    assertThat(INCHES.fix(before))
+        .isEqualTo("make the climb lead at the entry at least 8.24 in (now none)");
+    assertThat(verdict(fixed, Rule.FREE_HEIGHT, Place.ENTRY).state()).isEqualTo(State.MARGINAL);
   }
 
   /** Invented scenario, by hand: 3.095/2.751 %, effective 4.69/4.17 %. */
@@ -198,7 +199,7 @@ class VerdictsTest {
     assertThat(plan.equivalentGrades())
         .extracting(Grade::toString)
         .containsExactly("4.69 %", "4.17 %");
-    assertThat(verdict(plan, "grade, inner track").result()).isEqualTo(Result.TIGHT);
+    assertThat(verdict(plan, Rule.GRADE, Place.INNER_TRACK).state()).isEqualTo(State.MARGINAL);
   }
 
   @Test
@@ -216,16 +217,16 @@ class VerdictsTest {
                     supports.bulgeShare()))
             .plan();
 
-    assertThat(verdict(plan, "rod holes").result()).isEqualTo(Result.FAILS);
+    assertThat(verdict(plan, Rule.ROD_HOLES).state()).isEqualTo(State.FAIL);
   }
 
   @Test
-  void holePatterns_supportsNoMultipleOfPieces_namesTheNeighbours() {
+  void holePatterns_supportsNoMultipleOfPieces_namesTheNextMultiple() {
     HelixPlan plan =
         new SpecBuilder().segment(60).supports(SpecBuilder.rods(16, Optional.empty())).plan();
 
-    assertThat(verdict(plan, "hole patterns").mend())
-        .isEqualTo("take 12 or 18 supports a turn, and whole pieces are all alike");
+    assertThat(METRIC.fix(verdict(plan, Rule.HOLE_PATTERNS)))
+        .isEqualTo("use 18 supports per turn (now 16)");
   }
 
   /** A tangent entry passes where the outer rods of the first turn's end would stand. */
@@ -237,14 +238,40 @@ class VerdictsTest {
             .construction(new Construction.TwoLayers())
             .supports(SpecBuilder.rods(24, Optional.empty()))
             .plan();
-    Verdict verdict = verdict(plan, "supports in the approach");
+    Verdict verdict = verdict(plan, Rule.APPROACH_SUPPORTS);
 
-    assertThat(verdict.result()).isEqualTo(Result.TIGHT);
+    assertThat(verdict.state()).isEqualTo(State.MARGINAL);
     // By hand: S23 at 337.5° stands 0.03 in from the entry's track, S24 at 352.5° 2.02 in.
-    assertThat(verdict.finding())
-        .isEqualTo(
-            "outer supports in the way of the entry: S23; outer supports of the lowest turn that"
-                + " meet the lead's roadbed beside its track: S24");
+    assertThat(INCHES.finding(verdict))
+        .isEqualTo("in the way of trains: S23; through the wood of the lead-in: S24");
+  }
+
+  /** A verdict is data: rule, state, what was measured, what is needed, what to change. */
+  @Test
+  void verdict_ofAGradeTooSteep_isData() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ascent(Ascent.ofTurnsAndRise(4, inches(5)).atMost(Grade.ofPercent(2.5)))
+            .tallest(inches(2.5), HeightStandard.NMRA_S7)
+            .plan();
+    Verdict grade = verdict(plan, Rule.GRADE);
+
+    // By hand: 5 in over 2 pi 28 = 175.93 in is 2.842 %; 2.5 % of that are 4.398 in, 111.7 mm.
+    assertThat(grade.state()).isEqualTo(State.FAIL);
+    assertThat(((Share) grade.measured().orElseThrow()).percent()).isCloseTo(2.842, within(5e-4));
+    assertThat(grade.needed()).contains(new Share(0.025));
+    Change change = grade.remedy().orElseThrow().changes().get(0);
+    assertThat(change.key()).isEqualTo("rise-per-turn");
+    assertThat(change.now()).isEqualTo(inches(5));
+    assertThat(((Length) change.then()).millimetres()).isCloseTo(111.7, within(1e-9));
+  }
+
+  /** Rules are judged once for a plan: the same list, not another like it. */
+  @Test
+  void verdicts_askedTwice_areJudgedOnce() {
+    HelixPlan plan = new SpecBuilder().plan();
+
+    assertThat(plan.verdicts()).isSameAs(plan.verdicts());
   }
 
   /** Worked example, recomputed: 3.5 in a turn at 2 % are 175 in round, 55.70 in across. */
@@ -266,28 +293,30 @@ class VerdictsTest {
     Construction high = new Construction.PlatesBeside(inches(4), inches(1), inches(0.25), false);
     SpecBuilder narrow = new SpecBuilder().circle(28, 1.8).longest(vehicle, inches(0.1));
 
-    assertThat(verdict(narrow.construction(low).plan(), "side plates").result())
-        .isEqualTo(Result.OK);
-    assertThat(verdict(narrow.construction(high).plan(), "side plates").result())
-        .isEqualTo(Result.FAILS);
-    assertThat(verdict(narrow.construction(high).plan(), "opening").finding())
+    assertThat(verdict(narrow.construction(low).plan(), Rule.SIDE_PLATES).state())
+        .isEqualTo(State.OK);
+    assertThat(verdict(narrow.construction(high).plan(), Rule.SIDE_PLATES).state())
+        .isEqualTo(State.FAIL);
+    assertThat(INCHES.finding(verdict(narrow.construction(high).plan(), Rule.OPENING)))
         .startsWith("53.7 in");
   }
 
   @Test
   void opening_tooNarrowForAPerson_fails() {
-    HelixPlan plan = new SpecBuilder().circle(14, 5).train(inches(120), inches(24)).plan();
+    HelixPlan plan = inDecimals(new SpecBuilder().circle(14, 5).train(inches(120), inches(24)));
 
-    assertThat(verdict(plan, "opening").result()).isEqualTo(Result.FAILS);
-    assertThat(verdict(plan, "opening").mend()).startsWith("widen the radius by 0.5 in");
-    assertThat(verdict(plan, "train").finding()).startsWith("the longest train spans 1.36 turns");
+    assertThat(verdict(plan, Rule.OPENING).state()).isEqualTo(State.FAIL);
+    assertThat(INCHES.fix(verdict(plan, Rule.OPENING)))
+        .isEqualTo("make the radius at least 14.5 in (now 14 in)");
+    assertThat(INCHES.finding(verdict(plan, Rule.TRAIN)))
+        .startsWith("it is 1.36 turns of the inner track long");
   }
 
   @Test
   void plate_tooWide_fails() {
     HelixPlan plan = new SpecBuilder().construction(SpecBuilder.plate(6, 0, 0.25)).plan();
 
-    assertThat(verdict(plan, "splice plate").result()).isEqualTo(Result.FAILS);
+    assertThat(verdict(plan, Rule.SPLICE_PLATE).state()).isEqualTo(State.FAIL);
   }
 
   /**
@@ -298,8 +327,9 @@ class VerdictsTest {
   void platesNearTheEnds_curveAtTheRing_haveLessThanElsewhere() {
     HelixPlan plan = new SpecBuilder().construction(SpecBuilder.plate(5, 0.5, 0.25)).plan();
 
-    assertThat(verdict(plan, "free height under a splice plate").finding()).startsWith("2.905 in");
-    assertThat(verdict(plan, "free height under the splice plates near the ends").finding())
+    assertThat(INCHES.finding(verdict(plan, Rule.FREE_HEIGHT, Place.UNDER_PLATE)))
+        .startsWith("2.905 in");
+    assertThat(INCHES.finding(verdict(plan, Rule.FREE_HEIGHT, Place.UNDER_PLATE_NEAR_END)))
         .startsWith("2.632 in");
   }
 
@@ -313,13 +343,14 @@ class VerdictsTest {
             .ground(GroundPlan.circle(mm(700), mm(120)))
             .plan();
 
-    assertThat(find(plan, "room to the supports").finding())
-        .startsWith("41 mm from the track's middle (wanted 31 mm: NEM 102 (second hand)");
+    assertThat(METRIC.finding(verdict(plan, Rule.SUPPORT_ROOM)))
+        .startsWith(
+            "41 mm from the middle of the track (wanted 31 mm: NEM 102, as quoted elsewhere");
   }
 
   /** By hand: 409.5 mm at 91 mm and more a turn, ending a quarter ahead: 4.25 turns of 96.353. */
   @Test
-  void mend_exitFixed_namesTurnsThatEndThere() {
+  void fix_exitFixed_namesTurnsThatEndThere() {
     HelixPlan plan =
         new SpecBuilder()
             .ground(GroundPlan.circle(mm(700), mm(120)))
@@ -329,20 +360,21 @@ class VerdictsTest {
             .ascent(Ascent.ofTurnsAndClimb(5.25, mm(409.5)).leavingAt(Angle.ofDegrees(90)))
             .plan();
 
-    assertThat(find(plan, "free height in the open").mend())
-        .isEqualTo(
-            "take a rise of at least 91 mm a turn (2.07 %): the climb in 4.25 turns of 96.4 mm");
+    assertThat(METRIC.fix(verdict(plan, Rule.FREE_HEIGHT, Place.OPEN)))
+        .isEqualTo("climb in at most 4.25 turns (now 5.25)");
   }
 
   /** Verdicts print the same in any locale and at any time. */
   @Test
   void lines_computedTwice_areTheSame() {
     GroundPlan ground = GroundPlan.circle(mm(700), mm(120));
-    var first = new SpecBuilder().ground(ground).plan().verdicts(LengthStyle.METRIC);
+    var first =
+        new SpecBuilder().ground(ground).plan().verdicts().stream().map(METRIC::line).toList();
     Locale before = Locale.getDefault();
     try {
       Locale.setDefault(Locale.GERMANY);
-      var second = new SpecBuilder().ground(ground).plan().verdicts(LengthStyle.METRIC);
+      var second =
+          new SpecBuilder().ground(ground).plan().verdicts().stream().map(METRIC::line).toList();
       assertThat(second).isEqualTo(first);
     } finally {
       Locale.setDefault(before);

@@ -1,0 +1,62 @@
+package curvestock.helix.verdict;
+
+/** What else a verdict knows, beside what was measured and what is needed. */
+public enum Fact {
+  /** Height gained in a turn. */
+  RISE,
+  /** Length of a turn. */
+  RUN,
+  /** Grade with the curve's drag. */
+  WITH_DRAG,
+  /** More than is needed, as a published standard would have it. */
+  COMFORTABLE,
+  /** Where a figure comes from. */
+  SOURCE,
+  /** How long two levels lie over each other. */
+  OVERLAP,
+  /** What can be had at most in this way. */
+  BEST,
+  /** How far the longest vehicle reaches from the middle of its track. */
+  REACH,
+  /** How much of that the curve adds. */
+  OVERHANG,
+  /** What a standard publishes for this case. */
+  PUBLISHED,
+  THICKNESS,
+  /** How far something stands up. */
+  UP,
+  /** How far something stands out. */
+  OUT,
+  /** Change of the grade. */
+  CHANGE,
+  /** Between the vertical curve and the sharp break. */
+  OFFSET,
+  /** Angle that a turn loses. */
+  MISSING,
+  /** Height that can be taken up. */
+  SLACK,
+  LIMIT,
+  /** The careful end of a range. */
+  CAREFUL,
+  /** Edges to hold at every support, 1 or 2. */
+  EDGES,
+  /** Diameter of a hole. */
+  HOLE,
+  /** What the slope adds. */
+  SLOPE_SHARE,
+  /** How many there are. */
+  ALL,
+  /** Least wood left beside a screw. */
+  WOOD,
+  WOOD_NEEDED,
+  /** Names of supports. */
+  SUPPORTS,
+  /** Supports in the way of trains. */
+  BLOCKING,
+  /** Supports that go through the wood of the lead-in. */
+  TOUCHING,
+  /** The widest span. */
+  SPAN,
+  /** How far an end reaches beyond its last support. */
+  BEYOND
+}

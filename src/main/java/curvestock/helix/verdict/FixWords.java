@@ -1,0 +1,120 @@
+package curvestock.helix.verdict;
+
+import curvestock.helix.spec.Setting;
+import curvestock.units.Angle;
+import curvestock.units.Count;
+import curvestock.units.Length;
+import curvestock.units.Quantity;
+import curvestock.units.Share;
+import java.util.stream.Collectors;
+
+/** What to do where a rule is not met. */
+final class FixWords {
+
+  private final Figures figures;
+
+  FixWords(Figures figures) {
+    this.figures = figures;
+  }
+
+  String of(Verdict v) {
+    return v.remedy().isPresent()
+        ? v.remedy().get().changes().stream()
+            .map(this::change)
+            .collect(Collectors.joining(", and "))
+        : advice(v);
+  }
+
+  /** What no figure of the job can fix. */
+  private String advice(Verdict v) {
+    return switch (v.rule()) {
+      case FREE_HEIGHT -> height(v);
+      case RADIUS_BY_STANDARD, RADIUS_BY_VEHICLE ->
+          "run your longest vehicles round a mock-up of this curve before you cut";
+      case TRAIN ->
+          "run trains up to "
+              + figures.atMost(v.length(Fact.LIMIT))
+              + ", or put the heavy cars in front";
+      case EASEMENT -> "ease the ends with a transition curve";
+      case FLAT_PATTERN -> "cut the pieces to that larger radius";
+      case ROD_HOLES ->
+          "leave `first-at` out so that the plan places the supports, or use another number of"
+              + " supports per turn";
+      case EARS -> "use shorter side plates, narrower ears, or supports further from the joints";
+      case SPLICE_PLATE ->
+          "use fewer screws or a longer plate: less than "
+              + figures.length(v.length(Fact.WOOD_NEEDED))
+              + " of wood can split";
+      case LEAD_SUPPORTS ->
+          v.place().orElseThrow() == Place.ENTRY
+              ? "add a support of your own in the gap, or use more supports per turn"
+              : "stiffen it with a strip on edge along each side, above its underside so that"
+                  + " nothing hangs over the turn below, or rest its end on the benchwork";
+      case APPROACH_SUPPORTS -> approach(v);
+      default -> "";
+    };
+  }
+
+  private String height(Verdict v) {
+    if (!v.facts().containsKey(Fact.BEST)) {
+      return "";
+    }
+    String best = figures.atMost(v.length(Fact.BEST));
+    return v.place().orElseThrow() == Place.ENTRY
+        ? "climb more in each turn: an earlier start of the climb gives at most " + best
+        : "climb more in each turn: climbing on beyond the ring gives at most " + best;
+  }
+
+  private static String approach(Verdict v) {
+    String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
+    String touching = Figures.text(v.facts().get(Fact.TOUCHING));
+    String trains = blocking.isEmpty() ? "" : "move " + blocking + " clear of the track";
+    String wood = touching.isEmpty() ? "" : "drill or notch the lead-in for " + touching;
+    return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
+  }
+
+  /** One change as an instruction, with what stands there now. */
+  String change(Change change) {
+    String then = words(change.setting(), change.then());
+    String now = isNone(change.now()) ? "none" : words(change.setting(), change.now());
+    return switch (change.setting()) {
+      case TURNS -> "climb in " + bound(change) + then + " turns (now " + now + ")";
+      case SUPPORTS_PER_TURN -> "use " + then + " supports per turn (now " + now + ")";
+      case PLATE_SCREWS -> "use " + then + " screws each side of a joint (now " + now + ")";
+      case FIRST_SUPPORT -> "put the first support " + then + " from the ring's entry";
+      default ->
+          "make the "
+              + change.setting().title()
+              + " "
+              + bound(change)
+              + then
+              + " (now "
+              + now
+              + ")";
+    };
+  }
+
+  private String words(Setting setting, Quantity value) {
+    return setting == Setting.STEEPEST_GRADE
+        ? figures.percent(value)
+        : value instanceof Length length ? figures.length(length) : figures.value(setting, value);
+  }
+
+  private static boolean isNone(Quantity now) {
+    return now instanceof Length length && length.millimetres() == 0;
+  }
+
+  private static String bound(Change change) {
+    return size(change.then()) >= size(change.now()) ? "at least " : "at most ";
+  }
+
+  private static double size(Quantity quantity) {
+    if (quantity instanceof Length length) {
+      return length.millimetres();
+    }
+    if (quantity instanceof Angle angle) {
+      return angle.degrees();
+    }
+    return quantity instanceof Count count ? count.number() : ((Share) quantity).part();
+  }
+}
