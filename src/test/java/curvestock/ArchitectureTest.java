@@ -46,6 +46,7 @@ class ArchitectureTest {
           "job",
           "plan",
           "compare",
+          "answer",
           "report",
           "printing",
           "files",
@@ -72,6 +73,7 @@ class ArchitectureTest {
     "curvestock.job..",
     "curvestock.plan..",
     "curvestock.compare..",
+    "curvestock.answer..",
     "curvestock.report..",
     "curvestock.printing.."
   };
@@ -95,6 +97,7 @@ class ArchitectureTest {
     "curvestock.dxf..",
     "curvestock.plan..",
     "curvestock.compare..",
+    "curvestock.answer..",
     "curvestock.report.."
   };
 

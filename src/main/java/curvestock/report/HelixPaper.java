@@ -1,6 +1,7 @@
 package curvestock.report;
 
 import curvestock.answer.Answer;
+import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
 import curvestock.answer.HelixWords;
@@ -13,12 +14,14 @@ public final class HelixPaper {
   private final Answer answer;
   private final Building helix;
   private final HelixWords words;
+  private final BenchWords bench;
   private final Parts parts = new Parts();
 
   private HelixPaper(Answer answer) {
     this.answer = answer;
     this.helix = answer.building().orElseThrow();
     this.words = new HelixWords(helix, answer.figures());
+    this.bench = new BenchWords(helix, answer.figures());
   }
 
   /** What to read first. */
@@ -44,9 +47,9 @@ public final class HelixPaper {
     parts.table(helix.checks().only("state", "title", "finding", "fix"));
     parts.section("Height from rail top to rail top").bullets(words.budgets());
     parts.section("Entry and exit").bullets(words.ends());
-    parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(words.joints());
+    parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(bench.joints());
     parts.table(helix.kinds());
-    parts.section("Supports").bullets(words.risers());
+    parts.section("Supports").bullets(bench.risers());
     if (!lists) {
       parts.bullets(List.of("Every height: helix.txt and supports.csv of a written result."));
     }
@@ -60,10 +63,10 @@ public final class HelixPaper {
   }
 
   private void benchLists() {
-    parts.say(words.base());
-    parts.table(helix.blocks()).bullets(words.blockRemarks());
+    parts.say(bench.base());
+    parts.table(helix.blocks()).bullets(bench.blockRemarks());
     if (!helix.cuttingList().isEmpty()) {
-      parts.section(words.boardsTitle()).bullets(words.boards());
+      parts.section(bench.boardsTitle()).bullets(bench.boards());
     }
     parts.table(
         helix
