@@ -30,14 +30,11 @@ interface Drawing {
   /** What may be the sheet's edge; one of them must be. */
   List<Lines> sheetEdges();
 
-  /** The outlines to be cut, with what cannot be one noted. */
+  /** The outlines to be cut; what cannot be one is noted, and what the file lists but has not. */
   List<Cut> cuts(CutForm form, Findings findings);
 
   /** What is not cut. */
   List<Mark> marks();
-
-  /** Pieces that the file lists, but whose outlines are not among the cuts. */
-  List<Finding> notDrawn(CutForm form);
 
   /** Lines as drawn. */
   interface Lines {

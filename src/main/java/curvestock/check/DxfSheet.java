@@ -4,6 +4,7 @@ import curvestock.check.DxfFile.Note;
 import curvestock.geometry.Point;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -84,6 +85,7 @@ final class DxfSheet implements Drawing {
               piece::chains,
               piece.doubled()));
     }
+    findings.addAll(notDrawn(names.values()));
     return cuts;
   }
 
@@ -119,9 +121,7 @@ final class DxfSheet implements Drawing {
     return marks;
   }
 
-  @Override
-  public List<Finding> notDrawn(CutForm form) {
-    Set<Note> drawn = new HashSet<>(names(DxfPieces.of(file.cuts(), form).pieces()).values());
+  private List<Finding> notDrawn(Collection<Note> drawn) {
     return file.notes().stream()
         .filter(note -> !drawn.contains(note))
         .map(

@@ -79,7 +79,6 @@ public final class LayoutCheck {
         read(cut);
       }
     }
-    findings.addAll(drawing.notDrawn(form));
     checkCounts(cuts);
     List<DrawnPiece> drawn = pieces.stream().map(MarkCheck.Placed::drawn).toList();
     SpacingCheck spacing = new SpacingCheck(expectation, sheet, drawn, findings);

@@ -40,8 +40,8 @@ final class MarkCheck {
   /** Areas of an outline and its copy differ by less than this share. */
   private static final double SAME_AREA = 0.02;
 
-  /** Some seconds of work; a full sheet has a hundredth of it. */
-  private static final long MOST_PAIRS = 30_000_000;
+  /** Some seconds of work; a sheet of a thousand numbered pieces has a tenth of it. */
+  private static final long MOST_PAIRS = 400_000_000;
 
   private final Expectation expectation;
   private final DrawingKind kind;
@@ -57,8 +57,8 @@ final class MarkCheck {
    */
   record Placed(DrawnPiece drawn, List<Congruence.Fit> fits) {}
 
-  /** A mark and what encloses it. */
-  private record Seen(Mark mark, Bounds bounds) {}
+  /** A mark, what encloses it, and points all along it. */
+  private record Seen(Mark mark, Bounds bounds, List<Point> points) {}
 
   MarkCheck(
       Expectation expectation,
@@ -72,7 +72,7 @@ final class MarkCheck {
     this.form = form;
     this.pieces = pieces;
     this.findings = findings;
-    this.marks = marks.stream().map(mark -> new Seen(mark, boundsOf(mark))).toList();
+    this.marks = marks.stream().map(mark -> new Seen(mark, boundsOf(mark), mark.points())).toList();
   }
 
   private static Bounds boundsOf(Mark mark) {
@@ -199,7 +199,7 @@ final class MarkCheck {
         findings.add(
             Kind.MARK,
             (seen.mark().group().equals("label") ? "a number or word" : "a mark")
-                + place(seen.mark().points().get(0))
+                + place(seen.points().get(0))
                 + " lies on no piece: move it back, or write the file anew");
       }
     }
@@ -210,7 +210,7 @@ final class MarkCheck {
     return pieces.stream()
         .filter(
             piece ->
-                seen.mark().points().stream().allMatch(point -> holds(piece.drawn(), point, over)))
+                seen.points().stream().allMatch(point -> holds(piece.drawn(), point, over)))
         .findFirst();
   }
 

@@ -126,9 +126,4 @@ final class SvgSheet implements Drawing {
         .filter(rest -> text.y() >= rest.y() && text.y() <= rest.y() + rest.height())
         .isPresent();
   }
-
-  @Override
-  public List<Finding> notDrawn(CutForm as) {
-    return List.of();
-  }
 }

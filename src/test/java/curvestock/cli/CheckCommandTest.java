@@ -101,7 +101,8 @@ class CheckCommandTest {
     CommandRun run = check(out, sheet("sheet-01-cut-mm.dxf"));
 
     assertThat(run.code()).isEqualTo(1);
-    assertThat(run.out()).contains("is the same drawing as ", "cut files (DXF), 4 files: more than");
+    assertThat(run.out())
+        .contains("is the same drawing as ", "cut files (DXF), 4 files: more than");
   }
 
   @Test
