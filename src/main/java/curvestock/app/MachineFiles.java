@@ -99,10 +99,10 @@ final class MachineFiles {
   }
 
   /**
-   * What a drawing of the job may be: any of its sheets, of the finished size or for its machine.
+   * What a drawing of the job may be: any of its sheets, with any number of the pieces that suit
+   * it.
    */
-  static List<Expectation> expectations(Job job) {
-    CutForm form = job.machine().form(job.cutting());
+  static List<Expectation> sheets(Job job) {
     List<Expectation> expectations = new ArrayList<>();
     for (SheetStock sheet : job.boards()) {
       List<Piece> suiting =
@@ -110,10 +110,18 @@ final class MachineFiles {
               .map(Demand::piece)
               .filter(piece -> job.suits(piece, sheet))
               .toList();
-      expectations.add(Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form));
+      expectations.add(
+          Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form(job)));
     }
-    Layout test = testCut(job).layout();
-    expectations.add(Expectation.of(test).in(CutForm.FINISHED, form));
     return expectations;
+  }
+
+  /** What the job's test cut is. */
+  static Expectation testCutExpected(Job job) {
+    return Expectation.of(testCut(job).layout()).in(CutForm.FINISHED, form(job));
+  }
+
+  private static CutForm form(Job job) {
+    return job.machine().form(job.cutting());
   }
 }

@@ -68,7 +68,6 @@ import curvestock.report.TableCsv;
 import curvestock.sheet.SheetStock;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -80,7 +79,6 @@ import java.util.stream.Collectors;
 public final class Workshop {
 
   private static final int MOST_JOB_BYTES = 1_000_000;
-  private static final int MOST_DRAWING_BYTES = 20_000_000;
   private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
   private static final String SVG = ".svg";
@@ -491,25 +489,20 @@ public final class Workshop {
   }
 
   /**
-   * Judges a drawing, SVG or DXF, by the job: shapes, gaps, margin, defects, grain. The drawing may
-   * be of any sheet of the job; the one that explains it best is taken. Counts are judged against
-   * the whole job: no more of a piece than wanted.
+   * Judges drawings, SVG or DXF, by the job: shapes, gaps, margin, defects, grain, marks, and
+   * whether those of one kind hold exactly the pieces of the job. Each may be of any sheet of the
+   * job, or its test cut.
    *
-   * @throws FileProblem if the drawing cannot be read
-   * @throws CheckException if it is no drawing that can be judged
+   * @param paths of drawings, or of folders that hold them
+   * @param job to judge by; empty for the one that the plan beside them carries
+   * @param partial whether pieces may be missing, because only some sheets are given
+   * @throws FileProblem if no drawing is there, or no job is known
+   * @throws curvestock.job.JobException if the job that lies beside them cannot be read
    */
-  public static CheckReport check(Path drawing, Job job) throws FileProblem, CheckException {
-    String svg = TextFiles.read(drawing, MOST_DRAWING_BYTES);
-    List<CheckReport> reports = new ArrayList<>();
-    for (Expectation expectation : MachineFiles.expectations(job)) {
-      reports.add(LayoutCheck.check(svg, expectation));
-    }
-    CheckReport best = reports.get(0);
-    for (CheckReport report : reports) {
-      if (report.findings().size() < best.findings().size()) {
-        best = report;
-      }
-    }
-    return best;
+  public static CheckedDrawings check(List<Path> paths, Optional<Job> job, boolean partial)
+      throws FileProblem {
+    CheckRun run = new CheckRun(paths);
+    Job judge = job.isPresent() ? job.get() : run.jobBeside();
+    return new CheckedDrawings(judge, run.judge(judge, partial));
   }
 }

@@ -31,4 +31,20 @@ record Bounds(double left, double bottom, double right, double top) {
     double dy = Math.max(0, Math.max(other.bottom - top, bottom - other.top));
     return Math.hypot(dx, dy);
   }
+
+  /** Whether no side is further than that from the other's. */
+  boolean isLike(Bounds other, double within) {
+    return Math.abs(left - other.left) <= within
+        && Math.abs(bottom - other.bottom) <= within
+        && Math.abs(right - other.right) <= within
+        && Math.abs(top - other.top) <= within;
+  }
+
+  /** Whether the point is in the rectangle, or no further off than that. */
+  boolean holds(Point point, double within) {
+    return point.x() >= left - within
+        && point.x() <= right + within
+        && point.y() >= bottom - within
+        && point.y() <= top + within;
+  }
 }

@@ -22,10 +22,12 @@ final class Congruence {
    *
    * @param error the largest distance between the two outlines, in millimetres, from above
    * @param rotation of the nominal shape in radians; empty if any will do, as for a ring
+   * @param move takes a point of the nominal shape to its place on the sheet
    */
-  record Fit(double error, OptionalDouble rotation) {}
+  record Fit(double error, OptionalDouble rotation, Move move) {}
 
-  private record Move(double cos, double sin, double x, double y) {
+  /** A turn, then a shift. */
+  record Move(double cos, double sin, double x, double y) {
 
     Point apply(Point p) {
       return new Point(x + cos * p.x() - sin * p.y(), y + sin * p.x() + cos * p.y());
@@ -76,6 +78,14 @@ final class Congruence {
     return Double.isFinite(error) ? OptionalDouble.of(error) : OptionalDouble.empty();
   }
 
+  /** Whether two closed lines lie on each other, whichever way they run. */
+  static boolean onEachOther(TraceLoop a, TraceLoop b) {
+    TraceShape other = new TraceShape(b.turned(true), List.of());
+    return errorInPlace(new TraceShape(a.turned(true), List.of()), other)
+            .orElse(Double.POSITIVE_INFINITY)
+        <= LayoutCheck.SHAPE_TOLERANCE;
+  }
+
   private List<Fit> fits() {
     List<Fit> fits = new ArrayList<>();
     if (nominal.holes().size() != drawn.holes().size()) {
@@ -87,7 +97,8 @@ final class Congruence {
       double error = Math.max(loopError(fixed, drawn.outer(), move), holesError(move));
       if (Double.isFinite(error)) {
         boolean free = circle && steadyPoints(nominal).isEmpty();
-        fits.add(new Fit(error, free ? OptionalDouble.empty() : OptionalDouble.of(move.angle())));
+        OptionalDouble rotation = free ? OptionalDouble.empty() : OptionalDouble.of(move.angle());
+        fits.add(new Fit(error, rotation, move));
       }
     }
     return fits;

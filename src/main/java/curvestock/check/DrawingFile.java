@@ -13,6 +13,9 @@ import java.util.Optional;
  * @param form how the outlines differ from the finished size, as the group {@code cut} says in
  *     {@code data-form}; empty if it says nothing
  * @param outlines the outlines of the group {@code cut}
+ * @param others all other paths
+ * @param texts the texts of the group {@code label}
+ * @param remnant what is kept of the sheet, if drawn
  * @param oddities things that make the geometry uncertain
  */
 record DrawingFile(
@@ -22,10 +25,15 @@ record DrawingFile(
     Optional<String> sheetEdge,
     String form,
     List<OutlinePath> outlines,
+    List<OtherPath> others,
+    List<Written> texts,
+    Optional<Rectangle> remnant,
     List<Finding> oddities) {
 
   DrawingFile {
     outlines = List.copyOf(outlines);
+    others = List.copyOf(others);
+    texts = List.copyOf(texts);
     oddities = List.copyOf(oddities);
   }
 
@@ -42,4 +50,23 @@ record DrawingFile(
       data = List.copyOf(data);
     }
   }
+
+  /**
+   * A path that is not cut.
+   *
+   * @param group the operation whose group it is in; empty if it is in none
+   */
+  record OtherPath(String group, String data) {}
+
+  /**
+   * A text, in the file's own axes (y down).
+   *
+   * @param size of the font; 0 if it is not given as an attribute
+   * @param centred whether x is its middle
+   * @param bold whether it is in bold letters, as the numbers of pieces are on drawings for people
+   */
+  record Written(double x, double y, double size, boolean centred, boolean bold) {}
+
+  /** A rectangle in the file's own axes. */
+  record Rectangle(double x, double y, double width, double height) {}
 }

@@ -1,11 +1,16 @@
 package curvestock.check;
 
+import curvestock.check.DrawingFile.OtherPath;
 import curvestock.check.DrawingFile.OutlinePath;
+import curvestock.check.DrawingFile.Rectangle;
+import curvestock.check.DrawingFile.Written;
 import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,19 +41,24 @@ final class DrawingReader extends DefaultHandler {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
 
-  /** Attributes that move or hide what the path data says. */
-  private static final List<String> UNCERTAIN =
-      List.of("transform", "style", "class", "clip-path", "mask", "display", "visibility");
-
   private static final Set<String> HARMLESS = Set.of("g", "path", "title", "desc");
 
-  private record Open(String name, String id) {}
+  /** The groups of a drawing, by what is done along their lines. */
+  private static final Set<String> OPERATIONS = Set.of("cut", "mark", "label", "tab", "sheet");
+
+  /** An element around the one that is read, and what it does to all in it. */
+  private record Open(
+      String name, String id, int line, List<String> oddities, Map<String, String> said) {}
 
   private final Deque<Open> open = new ArrayDeque<>();
+  private final Set<Open> told = Collections.newSetFromMap(new IdentityHashMap<>());
   private final List<OutlinePath> outlines = new ArrayList<>();
+  private final List<OtherPath> others = new ArrayList<>();
+  private final List<Written> texts = new ArrayList<>();
   private final List<Finding> oddities = new ArrayList<>();
   private Optional<Locator> locator = Optional.empty();
   private Optional<String> sheetEdge = Optional.empty();
+  private Optional<Rectangle> remnant = Optional.empty();
   private String width = "";
   private String height = "";
   private String viewBox = "";
@@ -95,6 +105,9 @@ final class DrawingReader extends DefaultHandler {
         reader.sheetEdge,
         reader.form,
         reader.outlines,
+        reader.others,
+        reader.texts,
+        reader.remnant,
         reader.oddities);
   }
 
@@ -128,28 +141,125 @@ final class DrawingReader extends DefaultHandler {
     if (open.isEmpty()) {
       startRoot(uri, name, attributes);
     }
-    String id = value(attributes, "id");
-    boolean inCut = isIn("cut");
-    if (name.equals("g") && id.equals("cut")) {
+    Open element =
+        new Open(
+            uri.equals(SVG) ? name : qName,
+            value(attributes, "id"),
+            line(),
+            SvgRules.oddities(attributes),
+            SvgRules.properties(attributes));
+    noteElement(element, uri);
+    boolean isRoot = open.isEmpty();
+    open.push(element);
+    if (!isRoot && uri.equals(SVG)) {
+      noteGroup(element, attributes);
+      read(element, attributes);
+    }
+  }
+
+  /** Elements that have no place in a drawing, wherever they stand. */
+  private void noteElement(Open element, String uri) {
+    String shown = "<" + element.name() + ">";
+    boolean inDefs = open.stream().anyMatch(around -> around.name().equals("defs"));
+    if (isIn("cut") && !(uri.equals(SVG) && HARMLESS.contains(element.name()))) {
+      odd(shown + " in the group 'cut': outlines must be paths", element.id());
+    } else if (!open.isEmpty() && SvgRules.changesTheDrawing(element.name())) {
+      odd(shown + " may change what is drawn", element.id());
+    } else if (inDefs && uri.equals(SVG)) {
+      odd(shown + " in <defs>, where nothing is drawn: take it out", element.id());
+    } else if ((isIn("mark") || isIn("tab"))
+        && !(uri.equals(SVG) && HARMLESS.contains(element.name()))) {
+      odd(shown + " in a group of marks: marks must be paths", element.id());
+    }
+  }
+
+  /** An operation's group, and all in it, is judged with everything around it. */
+  private void noteGroup(Open element, Attributes attributes) {
+    if (OPERATIONS.stream().anyMatch(this::isIn)) {
+      List<Open> inward = new ArrayList<>(open);
+      Collections.reverse(inward);
+      for (Open around : inward) {
+        if (told.add(around)) {
+          around.oddities().forEach(what -> odd(around, what));
+        }
+      }
+    }
+    if (element.name().equals("g") && element.id().equals("cut")) {
+      if (hasCutGroup) {
+        odd("a second group has the id 'cut': keep one", element.id());
+      }
       hasCutGroup = true;
       form = value(attributes, "data-form");
     }
-    if (inCut || open.size() <= 1 || isIn("sheet")) {
-      noteUncertain(name, id, attributes);
+  }
+
+  private void read(Open element, Attributes attributes) throws SAXException {
+    switch (element.name()) {
+      case "path" -> {
+        if (isIn("cut")) {
+          addOutline(element.id(), attributes);
+        } else if (isIn("sheet") && element.id().equals("edge")) {
+          if (sheetEdge.isPresent()) {
+            odd("the sheet's edge is drawn twice", element.id());
+          }
+          sheetEdge = Optional.of(value(attributes, "d"));
+        } else {
+          others.add(new OtherPath(operation(), value(attributes, "d")));
+        }
+      }
+      case "text" -> {
+        if (isIn("label")) {
+          addText(attributes);
+        }
+      }
+      case "rect" -> {
+        if (isIn("label") && element.id().equals("remnant")) {
+          addRemnant(attributes);
+        }
+      }
+      default -> {
+        // Groups, and what has no lines of its own.
+      }
     }
-    if (inCut && !HARMLESS.contains(name)) {
-      odd("<" + name + "> in the group 'cut': outlines must be paths", id);
+  }
+
+  private String operation() {
+    return open.stream()
+        .filter(around -> around.name().equals("g") && OPERATIONS.contains(around.id()))
+        .findFirst()
+        .map(Open::id)
+        .orElse("");
+  }
+
+  private void addRemnant(Attributes attributes) {
+    try {
+      remnant =
+          Optional.of(
+              new Rectangle(
+                  Double.parseDouble(value(attributes, "x")),
+                  Double.parseDouble(value(attributes, "y")),
+                  Double.parseDouble(value(attributes, "width")),
+                  Double.parseDouble(value(attributes, "height"))));
+    } catch (NumberFormatException e) {
+      odd("<rect> has no plain numbers for its place and size", "remnant");
     }
-    if (name.equals("style") || name.equals("script")) {
-      odd("<" + name + "> may change what is drawn", id);
+  }
+
+  private void addText(Attributes attributes) {
+    try {
+      double x = Double.parseDouble(value(attributes, "x"));
+      double y = Double.parseDouble(value(attributes, "y"));
+      String size = value(attributes, "font-size");
+      texts.add(
+          new Written(
+              x,
+              y,
+              size.isEmpty() ? 0 : Double.parseDouble(size),
+              value(attributes, "text-anchor").equals("middle"),
+              value(attributes, "font-weight").equals("bold")));
+    } catch (NumberFormatException e) {
+      odd("<text> has no plain numbers for x, y and font-size", value(attributes, "id"));
     }
-    if (inCut && name.equals("path")) {
-      addOutline(id, attributes);
-    }
-    if (isIn("sheet") && name.equals("path") && id.equals("edge")) {
-      sheetEdge = Optional.of(value(attributes, "d"));
-    }
-    open.push(new Open(name, id));
   }
 
   @Override
@@ -182,6 +292,9 @@ final class DrawingReader extends DefaultHandler {
           where() + "the drawing has more than " + MOST_OUTLINES + " outlines: not checked");
     }
     String name = id.isEmpty() ? "path at line " + line() : id;
+    List<Map<String, String>> inherited = new ArrayList<>();
+    open.descendingIterator().forEachRemaining(around -> inherited.add(around.said()));
+    SvgRules.hiddenLine(inherited).ifPresent(what -> odd("<path> " + what, id));
     String owner = value(attributes, "data-hole-of");
     String data = value(attributes, "d");
     if (owner.isEmpty()) {
@@ -202,23 +315,24 @@ final class DrawingReader extends DefaultHandler {
     holes.keySet().forEach(owner -> odd("a hole belongs to " + owner + ", which is not drawn", ""));
   }
 
-  private void noteUncertain(String name, String id, Attributes attributes) {
-    for (String attribute : UNCERTAIN) {
-      if (!value(attributes, attribute).isEmpty()) {
-        odd("<" + name + "> has the attribute '" + attribute + "', which many importers drop", id);
-      }
-    }
+  private void odd(Open element, String what) {
+    odd("line " + element.line() + ": <" + element.name() + "> " + what, element.id(), "");
   }
 
   private void odd(String what, String id) {
+    odd(what, id, where());
+  }
+
+  private void odd(String what, String id, String where) {
     if (oddities.size() < MOST_ODDITIES) {
       String[] paths = id.isEmpty() ? new String[0] : new String[] {id};
-      oddities.add(Finding.of(Finding.Kind.STRUCTURE, where() + what, paths));
+      oddities.add(Finding.of(Finding.Kind.STRUCTURE, where + what, paths));
     }
   }
 
   private boolean isIn(String group) {
-    return open.stream().anyMatch(element -> element.id().equals(group));
+    return open.stream()
+        .anyMatch(element -> element.name().equals("g") && element.id().equals(group));
   }
 
   private static String value(Attributes attributes, String name) {

@@ -2,9 +2,12 @@ package curvestock.check;
 
 import curvestock.geometry.Point;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
-/** Puts single lines and arcs together that follow on each other in a file. */
+/** Puts single lines and arcs together that follow on each other, in whatever order they stand. */
 final class DxfChains {
 
   /** Ends nearer than this meet, in millimetres; files round to a thousandth of it. */
@@ -14,7 +17,8 @@ final class DxfChains {
 
   /**
    * Whole chains. A line or arc may stand in the file the other way round than it is run: an arc is
-   * always given counter-clockwise.
+   * always given counter-clockwise. What follows in the file is joined first; then, where another
+   * program has changed the order, whatever still meets.
    */
   static List<Chain> of(List<Chain> parts) {
     List<Chain> whole = new ArrayList<>();
@@ -36,7 +40,7 @@ final class DxfChains {
       }
     }
     finish(edges, whole);
-    return whole;
+    return new Ends(whole).joined();
   }
 
   private static boolean isClosed(List<Trace> edges) {
@@ -76,5 +80,84 @@ final class DxfChains {
 
   private static boolean meet(Point a, Point b) {
     return a.distance(b) <= MEET;
+  }
+
+  /** Where open chains end, in squares a little wider than ends may lie apart. */
+  private static final class Ends {
+
+    private static final double SQUARE = 2 * MEET;
+
+    private record Square(long x, long y) {
+      static Square of(Point point) {
+        return new Square(
+            (long) Math.floor(point.x() / SQUARE), (long) Math.floor(point.y() / SQUARE));
+      }
+    }
+
+    private final List<Chain> chains;
+    private final boolean[] used;
+    private final Map<Square, List<Integer>> at = new HashMap<>();
+
+    Ends(List<Chain> chains) {
+      this.chains = chains;
+      used = new boolean[chains.size()];
+      for (int i = 0; i < chains.size(); i++) {
+        if (!chains.get(i).closed()) {
+          int index = i;
+          for (Point end : List.of(chains.get(i).start(), chains.get(i).end())) {
+            at.computeIfAbsent(Square.of(end), key -> new ArrayList<>()).add(index);
+          }
+        }
+      }
+    }
+
+    List<Chain> joined() {
+      List<Chain> whole = new ArrayList<>();
+      for (int i = 0; i < chains.size(); i++) {
+        if (!used[i]) {
+          used[i] = true;
+          whole.add(chains.get(i).closed() ? chains.get(i) : grown(chains.get(i)));
+        }
+      }
+      return whole;
+    }
+
+    /** The chain with all that meets its end, then all that meets its start. */
+    private Chain grown(Chain first) {
+      Chain chain = first;
+      for (int side = 0; side < 2 && !isClosed(chain.edges()); side++) {
+        List<Trace> edges = new ArrayList<>(chain.edges());
+        Optional<Chain> next = next(chain.end());
+        while (next.isPresent()) {
+          edges.addAll(next.get().edges());
+          next = isClosed(edges) ? Optional.empty() : next(next.get().end());
+        }
+        chain = new Chain(edges, isClosed(edges));
+        chain = chain.closed() || side == 1 ? chain : chain.reversed();
+      }
+      return edges(chain) == first.edges().size() ? first : chain;
+    }
+
+    private static int edges(Chain chain) {
+      return chain.edges().size();
+    }
+
+    /** An unused chain that begins at the point, turned round if it ends there. */
+    private Optional<Chain> next(Point point) {
+      Square middle = Square.of(point);
+      for (long x = middle.x() - 1; x <= middle.x() + 1; x++) {
+        for (long y = middle.y() - 1; y <= middle.y() + 1; y++) {
+          for (int index : at.getOrDefault(new Square(x, y), List.of())) {
+            Chain chain = chains.get(index);
+            boolean starts = meet(point, chain.start());
+            if (!used[index] && (starts || meet(point, chain.end()))) {
+              used[index] = true;
+              return Optional.of(starts ? chain : chain.reversed());
+            }
+          }
+        }
+      }
+      return Optional.empty();
+    }
   }
 }

@@ -1,33 +1,56 @@
 package curvestock.check;
 
+import curvestock.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** Sorts the cut lines of a DXF, which know no pieces, into outsides and the holes in them. */
 final class DxfPieces {
 
   private final Bridges bridges;
+  private final CutForm form;
   private final List<Chain> contours = new ArrayList<>();
   private final List<TraceLoop> loops = new ArrayList<>();
+  private final List<Boolean> doubled = new ArrayList<>();
+  private final List<String> faults = new ArrayList<>();
 
   private DxfPieces(CutForm form) {
+    this.form = form;
     this.bridges = new Bridges(form);
   }
 
   /**
-   * For each piece its outside and its holes, closed.
+   * A piece's lines, closed.
    *
-   * @throws CheckException if a line is open without a tab
+   * @param chains its outside, then its holes
+   * @param doubled whether one of them is drawn more than once
    */
-  static List<List<Chain>> of(DxfFile file) throws CheckException {
-    DxfPieces pieces = new DxfPieces(file.form());
-    pieces.close(file.cuts());
-    return pieces.nest();
+  record Drawn(List<Chain> chains, boolean doubled) {
+
+    Drawn {
+      chains = List.copyOf(chains);
+    }
+  }
+
+  /**
+   * What was found.
+   *
+   * @param faults lines that belong to no closed outline, and why
+   */
+  record Sorted(List<Drawn> pieces, List<String> faults) {}
+
+  /** For each piece its outside and its holes, closed. */
+  static Sorted of(List<Chain> cuts, CutForm form) {
+    DxfPieces pieces = new DxfPieces(form);
+    pieces.close(cuts);
+    pieces.keepSingle();
+    return new Sorted(pieces.nest(), List.copyOf(pieces.faults));
   }
 
   /** Open lines that follow on each other over tabs are one outline. */
-  private void close(List<Chain> chains) throws CheckException {
+  private void close(List<Chain> chains) {
     List<Chain> open = new ArrayList<>();
     for (Chain chain : chains) {
       if (chain.closed()) {
@@ -39,15 +62,25 @@ final class DxfPieces {
       }
       Chain next = open.isEmpty() ? chain : inDirection(open.get(open.size() - 1), chain);
       open.add(next);
-      if (bridges.join(next, open.get(0))) {
-        contours.add(bridges.closed(open));
-        open.clear();
+      if (form.tabs() == 0 || bridges.join(next, open.get(0))) {
+        closeTabs(open);
       }
     }
     if (!open.isEmpty()) {
-      contours.add(bridges.closed(open));
+      closeTabs(open);
     }
-    contours.forEach(chain -> loops.add(new TraceLoop(chain.edges())));
+  }
+
+  private void closeTabs(List<Chain> open) {
+    try {
+      contours.add(bridges.closed(open));
+    } catch (CheckException e) {
+      Point at = open.get(0).start();
+      faults.add(
+          String.format(Locale.ROOT, "the line that starts at (%.1f, %.1f) mm: ", at.x(), at.y())
+              + e.getMessage());
+    }
+    open.clear();
   }
 
   private boolean followsEitherWay(Chain before, Chain after) {
@@ -60,9 +93,38 @@ final class DxfPieces {
         : after;
   }
 
-  private List<List<Chain>> nest() {
+  /**
+   * Of lines that lie on each other one is kept, and noted: two would each lie in the other, and
+   * neither be an outside.
+   */
+  private void keepSingle() {
+    List<Chain> single = new ArrayList<>();
+    List<Bounds> bounds = new ArrayList<>();
+    for (Chain contour : contours) {
+      TraceLoop loop = new TraceLoop(contour.edges());
+      Bounds box = Bounds.of(contour.edges());
+      int same = 0;
+      while (same < single.size()
+          && !(box.isLike(bounds.get(same), LayoutCheck.SHAPE_TOLERANCE)
+              && Congruence.onEachOther(loop, loops.get(same)))) {
+        same++;
+      }
+      if (same < single.size()) {
+        doubled.set(same, true);
+      } else {
+        single.add(contour);
+        loops.add(loop);
+        bounds.add(box);
+        doubled.add(false);
+      }
+    }
+    contours.clear();
+    contours.addAll(single);
+  }
+
+  private List<Drawn> nest() {
     List<Bounds> bounds = loops.stream().map(loop -> Bounds.of(loop.edges())).toList();
-    List<List<Chain>> pieces = new ArrayList<>();
+    List<Drawn> pieces = new ArrayList<>();
     int[] depth = new int[loops.size()];
     int[] parent = new int[loops.size()];
     for (int i = 0; i < depth.length; i++) {
@@ -81,11 +143,13 @@ final class DxfPieces {
     for (int i = 0; i < depth.length; i++) {
       if (depth[i] % 2 == 0) {
         int outside = i;
-        List<Chain> piece = new ArrayList<>(List.of(contours.get(i)));
+        List<Integer> own = new ArrayList<>(List.of(i));
         IntStream.range(0, depth.length)
             .filter(j -> depth[j] % 2 == 1 && parent[j] == outside)
-            .forEach(j -> piece.add(contours.get(j)));
-        pieces.add(piece);
+            .forEach(own::add);
+        pieces.add(
+            new Drawn(
+                own.stream().map(contours::get).toList(), own.stream().anyMatch(doubled::get)));
       }
     }
     return pieces;

@@ -52,6 +52,11 @@ public record Expectation(
     return new Expectation(sheet, cutting, pieces, counts, List.of(allowed));
   }
 
+  /** The same with exactly so many of each piece, by id. */
+  public Expectation exactly(Map<String, Integer> wanted) {
+    return new Expectation(sheet, cutting, pieces, Optional.of(wanted), forms);
+  }
+
   /** Exactly the pieces of a layout, wherever they lie. */
   public static Expectation of(Layout layout) {
     Map<String, Integer> counts = new TreeMap<>();
@@ -65,6 +70,19 @@ public record Expectation(
   /** Any number of the given pieces. */
   public static Expectation anyOf(SheetStock sheet, Cutting cutting, List<Piece> pieces) {
     return new Expectation(sheet, cutting, pieces, Optional.empty());
+  }
+
+  /**
+   * The forms in which a drawing of the kind may be: those for people have the finished size, those
+   * for machines the machine's form where both are expected.
+   */
+  List<CutForm> formsOf(DrawingKind kind) {
+    List<CutForm> others =
+        forms.stream().filter(form -> !form.equals(CutForm.FINISHED)).distinct().toList();
+    if (others.isEmpty() || !forms.contains(CutForm.FINISHED)) {
+      return forms.stream().distinct().toList();
+    }
+    return kind == DrawingKind.ANNOTATED ? List.of(CutForm.FINISHED) : others;
   }
 
   Optional<Piece> piece(String id) {

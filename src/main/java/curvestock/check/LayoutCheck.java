@@ -32,214 +32,174 @@ public final class LayoutCheck {
   public static final double ROUNDING = 0.0005;
 
   private final Expectation expectation;
+  private final Drawing drawing;
+  private final CutForm form;
   private final Findings findings = new Findings();
-  private final List<DrawnPiece> pieces = new ArrayList<>();
+  private final List<MarkCheck.Placed> pieces = new ArrayList<>();
   private final Map<String, Integer> counts = new TreeMap<>();
   private final TraceShape sheet;
-  private final double top;
   private double worstShapeError;
 
-  private LayoutCheck(Expectation expectation) {
+  private LayoutCheck(Expectation expectation, Drawing drawing, CutForm form) {
     this.expectation = expectation;
+    this.drawing = drawing;
+    this.form = form;
     sheet = TraceShape.of(expectation.sheet().outline());
-    // The drawing's rule: SVG y = top of the sheet's bounding box − sheet y.
-    top = sheet.edges().isEmpty() ? 0 : topOf(sheet);
   }
 
   /**
-   * Judges a drawing, SVG or DXF.
+   * Judges a drawing, SVG or DXF. One that does not say how its outlines differ from the finished
+   * size (another program may have dropped the words) is judged by each of the forms expected, and
+   * the one that explains it best is taken.
    *
    * @param drawing the text of the file
    * @throws CheckException if the text is not a drawing that can be judged; the message says why
    */
   public static CheckReport check(String drawing, Expectation expectation) throws CheckException {
-    LayoutCheck check = new LayoutCheck(expectation);
-    if (drawing.stripLeading().startsWith("<") || drawing.startsWith("\uFEFF")) {
-      check.readSvg(DrawingReader.read(drawing));
-    } else {
-      check.readDxf(DxfReader.read(drawing));
+    Drawing read = Drawing.read(drawing, expectation.sheet());
+    List<CutForm> forms =
+        read.form().map(List::of).orElseGet(() -> expectation.formsOf(read.kind()));
+    Optional<CheckReport> best = Optional.empty();
+    for (CutForm form : forms) {
+      CheckReport report = new LayoutCheck(expectation, read, form).report();
+      if (best.isEmpty() || report.findings().size() < best.get().findings().size()) {
+        best = Optional.of(report);
+      }
     }
-    return check.report();
+    return best.orElseThrow();
   }
 
-  private void readSvg(DrawingFile file) throws CheckException {
-    findings.addAll(file.oddities());
-    DrawingScale.judge(file, findings);
-    if (file.sheetEdge().isEmpty()) {
-      findings.add(Kind.SHEET, "the sheet's edge (path 'edge' in group 'sheet') is not drawn");
-    } else {
-      String data = file.sheetEdge().get();
-      checkSheetEdge(() -> PathReader.read(data, top));
-    }
-    FinishedSize form = finishedSize(CutForm.parse(file.form()));
-    for (DrawingFile.OutlinePath path : file.outlines()) {
+  private CheckReport report() throws CheckException {
+    findings.addAll(drawing.oddities());
+    checkSheetEdge();
+    checkForm();
+    List<Drawing.Cut> cuts = drawing.cuts(form, findings);
+    for (Drawing.Cut cut : cuts) {
       if (!findings.isFull()) {
-        Optional<Piece> piece = expectation.piece(path.piece());
-        if (piece.isEmpty()) {
-          findings.add(
-              Kind.UNKNOWN_PIECE,
-              path.name() + " is marked as piece '" + path.piece() + "', which was not asked for",
-              path.name());
+        read(cut);
+      }
+    }
+    checkCounts(cuts);
+    List<DrawnPiece> drawn = pieces.stream().map(MarkCheck.Placed::drawn).toList();
+    SpacingCheck spacing = new SpacingCheck(expectation, sheet, drawn, findings);
+    spacing.run();
+    List<Mark> marks = drawing.marks();
+    new MarkCheck(expectation, drawing.kind(), form, pieces, marks, findings)
+        .run(pieces.size() == cuts.size());
+    return new CheckReport(
+        drawing.kind(),
+        findings.list(),
+        counts,
+        spacing.leastGap(),
+        spacing.leastMargin(),
+        worstShapeError,
+        marks.stream().anyMatch(mark -> mark.group().equals("label")));
+  }
+
+  private void checkSheetEdge() {
+    Optional<String> fault =
+        Optional.of(
+            drawing.kind() == DrawingKind.DXF
+                ? "the sheet's edge (a closed line on layer SHEET) is not drawn"
+                : "the sheet's edge (path 'edge' in group 'sheet') is not drawn");
+    for (Drawing.Lines lines : drawing.sheetEdges()) {
+      try {
+        TraceShape drawn = new FinishedSize(CutForm.FINISHED).of(lines.chains());
+        double error = Congruence.errorInPlace(sheet, drawn).orElse(Double.POSITIVE_INFINITY);
+        if (error <= SHAPE_TOLERANCE) {
+          return;
         }
-        read(path.name(), piece, () -> form.of(chains(path)));
+        fault =
+            Optional.of(
+                "the sheet's edge as drawn is not that of "
+                    + expectation.sheet().name()
+                    + ", in size or place");
+      } catch (CheckException e) {
+        fault = Optional.of("the sheet's edge: " + e.getMessage());
       }
     }
-  }
-
-  private List<Chain> chains(DrawingFile.OutlinePath path) throws CheckException {
-    List<Chain> chains = new ArrayList<>();
-    for (String data : path.data()) {
-      chains.addAll(PathReader.read(data, top));
-    }
-    return chains;
-  }
-
-  /** A DXF names no pieces: each is taken for the first of its shape of which one is still due. */
-  private void readDxf(DxfFile file) throws CheckException {
-    findings.addAll(file.oddities());
-    if (file.sheet().isEmpty()) {
-      findings.add(Kind.SHEET, "the sheet's edge (first line of layer SHEET) is not drawn");
-    } else {
-      checkSheetEdge(() -> file.sheet().subList(0, 1));
-    }
-    FinishedSize form = finishedSize(file.form());
-    int number = 0;
-    for (List<Chain> chains : outlines(file)) {
-      number++;
-      if (!findings.isFull()) {
-        String name = "outline " + number;
-        Shaped shaped = () -> form.of(chains);
-        read(name, alike(name, shaped), shaped);
-      }
-    }
-  }
-
-  private List<List<Chain>> outlines(DxfFile file) {
-    try {
-      return DxfPieces.of(file);
-    } catch (CheckException e) {
-      findings.add(Kind.SHAPE, e.getMessage());
-      return List.of();
-    }
-  }
-
-  private Optional<Piece> alike(String name, Shaped shaped) {
-    TraceShape shape;
-    try {
-      shape = shaped.shape();
-    } catch (CheckException e) {
-      return Optional.empty();
-    }
-    List<Piece> alike =
-        expectation.pieces().stream()
-            .filter(
-                piece ->
-                    Congruence.fits(TraceShape.of(piece.shape().outline()), shape).stream()
-                        .anyMatch(fit -> fit.error() <= SHAPE_TOLERANCE))
-            .toList();
-    if (alike.isEmpty()) {
-      findings.add(Kind.UNKNOWN_PIECE, name + " has the shape of no piece asked for", name);
-    }
-    return alike.stream()
-        .filter(piece -> counts.getOrDefault(piece.id(), 0) < wanted(piece))
-        .findFirst()
-        .or(() -> alike.stream().findFirst());
-  }
-
-  private int wanted(Piece piece) {
-    return expectation
-        .counts()
-        .map(wanted -> wanted.getOrDefault(piece.id(), 0))
-        .orElse(Integer.MAX_VALUE);
+    fault.ifPresent(message -> findings.add(Kind.SHEET, message));
   }
 
   /** Notes a form that was not asked for; the drawing is then judged by what it says of itself. */
-  private FinishedSize finishedSize(CutForm form) {
-    if (!expectation.forms().contains(form)) {
+  private void checkForm() {
+    List<CutForm> allowed = expectation.formsOf(drawing.kind());
+    if (!allowed.contains(form)) {
       findings.add(
           Kind.STRUCTURE,
           "the outlines are said to be "
               + form.words()
               + ", but asked for is "
-              + expectation.forms().stream()
-                  .map(CutForm::words)
-                  .collect(Collectors.joining(" or ")));
+              + allowed.stream().map(CutForm::words).collect(Collectors.joining(" or ")));
     }
-    return new FinishedSize(form);
   }
 
-  private CheckReport report() throws CheckException {
-    checkCounts();
-    SpacingCheck spacing = new SpacingCheck(expectation, sheet, pieces, findings);
-    spacing.run();
-    return new CheckReport(
-        findings.list(), counts, spacing.leastGap(), spacing.leastMargin(), worstShapeError);
-  }
-
-  private static double topOf(TraceShape shape) {
-    // Sheets may have round edges: the topmost point of each arc counts.
-    double top = Double.NEGATIVE_INFINITY;
-    for (Trace edge : shape.edges()) {
-      top = Math.max(top, Math.max(edge.start().y(), edge.end().y()));
-      if (edge instanceof Trace.Round round) {
-        double up = (Math.PI / 2 - round.first()) * Math.signum(round.sweep());
-        up -= 2 * Math.PI * Math.floor(up / (2 * Math.PI));
-        if (up <= Math.abs(round.sweep())) {
-          top = Math.max(top, round.centre().y() + round.radius());
-        }
-      }
-    }
-    return top;
-  }
-
-  private void checkSheetEdge(Drawn edge) {
+  private void read(Drawing.Cut cut) {
     try {
-      TraceShape drawn = new FinishedSize(CutForm.FINISHED).of(edge.chains());
-      boolean same =
-          Congruence.errorInPlace(sheet, drawn).orElse(Double.POSITIVE_INFINITY) <= SHAPE_TOLERANCE;
-      if (!same) {
-        findings.add(
-            Kind.SHEET,
-            "the sheet's edge as drawn is not that of "
-                + expectation.sheet().name()
-                + ", in size or place");
-      }
-    } catch (CheckException e) {
-      findings.add(Kind.SHEET, "the sheet's edge: " + e.getMessage());
-    }
-  }
-
-  /** Lines as drawn. */
-  private interface Drawn {
-    List<Chain> chains() throws CheckException;
-  }
-
-  /** A piece's finished shape, by what is drawn. */
-  private interface Shaped {
-    TraceShape shape() throws CheckException;
-  }
-
-  private void read(String name, Optional<Piece> piece, Shaped shaped) {
-    piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
-    try {
-      DrawnPiece drawn = DrawnPiece.of(name, piece, shaped.shape());
-      if (drawn.inside().isValid()) {
-        pieces.add(drawn);
-        piece.ifPresent(p -> checkShape(drawn, p));
-      } else {
+      List<Chain> chains = cut.lines().chains();
+      TraceShape shape = new FinishedSize(form).of(chains);
+      Optional<Piece> piece = piece(cut, Optional.of(shape));
+      piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
+      DrawnPiece drawn = DrawnPiece.of(cut.name(), piece, shape, outside(chains));
+      if (!drawn.inside().isValid()) {
         findings.add(
             Kind.SHAPE,
             drawn.called() + ": the outline crosses itself or encloses no area",
             drawn.name());
+        return;
+      }
+      pieces.add(new MarkCheck.Placed(drawn, piece.map(p -> fits(drawn, p)).orElse(List.of())));
+      if (cut.doubled()) {
+        findings.add(
+            Kind.OVERLAP,
+            drawn.called() + " is drawn twice on the same lines and would be cut twice: delete one",
+            drawn.name());
       }
     } catch (CheckException e) {
-      findings.add(Kind.SHAPE, name + ": " + e.getMessage(), name);
+      piece(cut, Optional.empty()).ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
+      findings.add(Kind.SHAPE, cut.name() + ": " + e.getMessage(), cut.name());
     }
   }
 
-  private void checkShape(DrawnPiece drawn, Piece piece) {
+  private static TraceLoop outside(List<Chain> chains) {
+    return TraceShape.of(chains.stream().map(chain -> new TraceLoop(chain.edges())).toList())
+        .outer();
+  }
+
+  /**
+   * What a piece is: as the drawing says, or else the first of its shape of which one is still due.
+   */
+  private Optional<Piece> piece(Drawing.Cut cut, Optional<TraceShape> shape) {
+    Optional<Piece> said = cut.piece().flatMap(expectation::piece);
+    if (said.isPresent()) {
+      return said;
+    }
+    if (cut.piece().isPresent() && drawing.kind() != DrawingKind.DXF) {
+      findings.add(
+          Kind.UNKNOWN_PIECE,
+          cut.name() + " is marked as piece '" + cut.piece().get() + "', which was not asked for",
+          cut.name());
+      return Optional.empty();
+    }
+    if (shape.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<Piece> alike = new Alike(expectation, counts).of(shape.get());
+    if (alike.isEmpty()) {
+      findings.add(
+          Kind.UNKNOWN_PIECE, cut.name() + " has the shape of no piece asked for", cut.name());
+    }
+    return alike;
+  }
+
+  private List<Congruence.Fit> fits(DrawnPiece drawn, Piece piece) {
     List<Congruence.Fit> fits =
         Congruence.fits(TraceShape.of(piece.shape().outline()), drawn.shape());
+    checkShape(drawn, piece, fits);
+    return fits.stream().filter(fit -> fit.error() <= SHAPE_TOLERANCE).toList();
+  }
+
+  private void checkShape(DrawnPiece drawn, Piece piece, List<Congruence.Fit> fits) {
     double error =
         fits.stream().mapToDouble(Congruence.Fit::error).min().orElse(Double.POSITIVE_INFINITY);
     if (error > SHAPE_TOLERANCE) {
@@ -277,8 +237,12 @@ public final class LayoutCheck {
     }
   }
 
-  private void checkCounts() {
+  private void checkCounts(List<Drawing.Cut> cuts) {
     if (expectation.counts().isEmpty()) {
+      if (cuts.isEmpty()) {
+        findings.add(
+            Kind.COUNT, "no piece is drawn: the group or layer of cuts has no closed outline");
+      }
       return;
     }
     Map<String, Integer> wanted = expectation.counts().get();

@@ -8,6 +8,9 @@ import java.util.List;
 /** Follows SVG path data into chains of lines and circular arcs, in the sheet's frame (y up). */
 final class PathReader {
 
+  /** Ends nearer than this meet, in millimetres: the rounding of four decimals, and air. */
+  private static final double MEET = 0.001;
+
   private final double top;
   private final List<Chain> chains = new ArrayList<>();
   private List<Trace> edges = new ArrayList<>();
@@ -85,9 +88,11 @@ final class PathReader {
     end(true);
   }
 
+  /** A line that comes back to its start is closed, with or without the command to close it. */
   private void end(boolean closed) {
     if (!edges.isEmpty()) {
-      chains.add(new Chain(edges.stream().map(this::upright).toList(), closed));
+      boolean comesBack = edges.size() > 1 && at.distance(start) <= MEET;
+      chains.add(new Chain(edges.stream().map(this::upright).toList(), closed || comesBack));
     }
     edges = new ArrayList<>();
   }

@@ -111,8 +111,8 @@ final class SpacingCheck {
     int number = 0;
     for (Outline outline : expectation.sheet().defects()) {
       number++;
-      DrawnPiece defect =
-          DrawnPiece.of("defect " + number, Optional.empty(), TraceShape.of(outline));
+      TraceShape shape = TraceShape.of(outline);
+      DrawnPiece defect = DrawnPiece.of("defect " + number, Optional.empty(), shape, shape.outer());
       for (DrawnPiece piece : pieces) {
         if (findings.isFull()) {
           return;

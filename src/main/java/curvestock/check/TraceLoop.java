@@ -22,7 +22,8 @@ record TraceLoop(List<Trace> edges) {
     return new TraceLoop(loop.edges().stream().map(TraceLoop::trace).toList());
   }
 
-  private static Trace trace(Edge edge) {
+  /** The same curve as a nominal edge. */
+  static Trace trace(Edge edge) {
     return edge instanceof Arc arc
         ? new Trace.Round(arc.centre(), arc.radius(), arc.startAngle(), arc.sweep())
         : new Trace.Straight(edge.start(), edge.end());

@@ -1,7 +1,10 @@
 package curvestock.cli;
 
+import curvestock.app.CheckedDrawings;
 import curvestock.app.Workshop;
 import curvestock.check.CheckReport;
+import curvestock.check.JobReport;
+import curvestock.check.JobReport.Judged;
 import curvestock.files.FileProblem;
 import curvestock.job.Batch;
 import curvestock.job.Job;
@@ -14,6 +17,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -25,26 +29,34 @@ import picocli.CommandLine.Spec;
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
-    description =
-        "Reads cut layouts back and verifies shapes, gaps, margin, defects and grain against the"
-            + " job.")
+    description = {
+      "Reads cut layouts back and verifies shapes, gaps, margin, defects, grain and marks against"
+          + " the job, and that all drawings together hold exactly the pieces of the job.",
+      "Drawings for people, SVG cut files and DXF cut files are each counted as a set of their own."
+          + " The test cut is checked by itself."
+    })
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
   @Parameters(
       arity = "1..*",
-      paramLabel = "FILE",
-      description = "The drawings to check: SVG or DXF.")
-  private List<Path> drawings;
+      paramLabel = "PATH",
+      description = "The drawings to check (SVG or DXF), or the folder that `plan` wrote.")
+  private List<Path> paths;
 
   @Option(
       names = "--job",
       paramLabel = "JOB",
       description =
           "The job file; again for each job of a batch, in the order they were planned in. Without"
-              + " it the embedded default job.")
+              + " it the job in the plan.json beside the drawings.")
   private List<Path> jobFiles = List.of();
+
+  @Option(
+      names = "--partial",
+      description = "Only some of the sheets are given: pieces may be missing.")
+  private boolean partial;
 
   @Mixin private DebugOption debug;
 
@@ -55,34 +67,43 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Override
   public Integer call() throws Exception {
-    Job job = job();
+    Optional<Job> job = job();
+    CheckedDrawings checked = Workshop.check(paths, job, partial);
+    JobReport report = checked.report();
     PrintWriter printer = spec.commandLine().getOut();
-    boolean allPassed = true;
-    for (Path drawing : drawings) {
-      CheckReport report = Workshop.check(drawing, job);
-      allPassed &= report.passed();
-      print(printer, drawing, report, job.style());
+    for (Judged drawing : report.drawings()) {
+      print(printer, drawing, checked.job().style());
     }
+    report.counts().forEach(printer::println);
     printer.flush();
-    return allPassed ? 0 : Main.ANSWER_IS_NO;
+    if (!report.unreadable().isEmpty()) {
+      PrintWriter err = spec.commandLine().getErr();
+      err.println("Not checked: " + String.join(", ", report.unreadable()));
+      err.flush();
+      return Main.WRONG_INPUT;
+    }
+    return report.passed() ? 0 : Main.ANSWER_IS_NO;
   }
 
-  private Job job() throws FileProblem {
+  private Optional<Job> job() throws FileProblem {
     List<Job> jobs = new ArrayList<>();
     for (Path file : jobFiles) {
       jobs.add(Workshop.readJob(Optional.of(file)));
     }
-    if (jobs.isEmpty()) {
-      return Workshop.readJob(Optional.empty());
-    }
-    return jobs.size() == 1 ? jobs.get(0) : Batch.of(jobs).together();
+    return jobs.size() > 1 ? Optional.of(Batch.of(jobs).together()) : jobs.stream().findFirst();
   }
 
-  private static void print(
-      PrintWriter printer, Path drawing, CheckReport report, LengthStyle style) {
-    printer.println(drawing + ": " + (report.passed() ? "right" : "WRONG"));
+  private static void print(PrintWriter printer, Judged drawing, LengthStyle style) {
+    String what = drawing.name() + (drawing.isTestCut() ? " (test cut)" : "");
+    if (drawing.report().isEmpty()) {
+      printer.println(what + ": NOT CHECKED");
+      printer.println("  " + drawing.unreadable());
+      return;
+    }
+    CheckReport report = drawing.report().get();
+    printer.println(what + ": " + (report.passed() ? "right" : "WRONG"));
     report.findings().forEach(finding -> printer.println("  " + finding.message()));
-    printer.println("  pieces: " + report.counts());
+    printer.println("  " + pieces(report));
     report.leastGap().ifPresent(gap -> printer.println("  least gap " + measure(gap, style)));
     report
         .leastMargin()
@@ -90,6 +111,15 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
     printer.println(
         "  largest deviation from a nominal shape "
             + String.format(Locale.ROOT, "%.4f mm", report.worstShapeError()));
+  }
+
+  private static String pieces(CheckReport report) {
+    String list =
+        report.counts().entrySet().stream()
+            .map(entry -> entry.getValue() + " x " + entry.getKey())
+            .collect(Collectors.joining(", "));
+    String count = report.pieces() == 1 ? "1 piece" : report.pieces() + " pieces";
+    return list.isEmpty() ? count : count + ": " + list;
   }
 
   private static String measure(CheckReport.Measure measure, LengthStyle style) {

@@ -19,10 +19,12 @@ import java.util.Locale;
  */
 public final class SheetDxf {
 
-  /** Comments by which {@code check} knows the form of the cut, and people the unit. */
+  /** Comments by which {@code check} knows the form of the cut and the pieces, people the unit. */
   private static final String FORM = "curvestock form: ";
 
   private static final String UNIT = "curvestock unit: ";
+
+  private static final String PIECE = "curvestock piece ";
 
   private final MachineSheet sheet;
   private final DxfWriter writer;
@@ -45,6 +47,7 @@ public final class SheetDxf {
             + "; this release of the format cannot say so itself.");
     writer.comment(UNIT + unit.symbol());
     writer.comment(FORM + sheet.form().words());
+    listPieces();
     for (Operation operation : Operation.values()) {
       writer.layer(layer(operation), operation.colourIndex());
     }
@@ -57,6 +60,23 @@ public final class SheetDxf {
       contour.runs().forEach(run -> chain(Operation.CUT, run, contour.closed()));
     }
     return writer.file(sheet.layout().sheet().outline().box());
+  }
+
+  /** A DXF's outlines bear no names, so the head says which piece goes through which point. */
+  private void listPieces() {
+    for (Contour contour : sheet.contours()) {
+      if (contour.hole() == 0) {
+        writer.comment(
+            String.format(
+                Locale.ROOT,
+                "%s%d: %s at %.4f %.4f mm",
+                PIECE,
+                contour.number(),
+                contour.placement().piece().id(),
+                contour.start().x(),
+                contour.start().y()));
+      }
+    }
   }
 
   private static String layer(Operation operation) {

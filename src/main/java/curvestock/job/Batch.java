@@ -104,7 +104,16 @@ public record Batch(List<Member> members) {
         // Each job's own spares are among its pieces already.
         Spares.NONE,
         first.machine(),
-        first.paper());
+        first.paper(),
+        sources());
+  }
+
+  /** Those of all jobs, or none if one has none. */
+  private List<JobSource> sources() {
+    boolean all = members.stream().noneMatch(member -> member.job().sources().isEmpty());
+    return all
+        ? members.stream().flatMap(member -> member.job().sources().stream()).toList()
+        : List.of();
   }
 
   private String title() {

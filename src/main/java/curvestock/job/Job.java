@@ -35,6 +35,8 @@ import java.util.stream.Stream;
  * @param spares pieces beyond those wanted
  * @param machine how the files for machines are written
  * @param paper what full-size patterns are tiled on
+ * @param sources the texts it was read from, one for each job of a batch; empty if it is no longer
+ *     what they say
  */
 public record Job(
     String title,
@@ -52,7 +54,8 @@ public record Job(
     Terms terms,
     Spares spares,
     MachineSetup machine,
-    PaperSize paper) {
+    PaperSize paper,
+    List<JobSource> sources) {
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -60,6 +63,7 @@ public record Job(
   public Job {
     sheets = List.copyOf(sheets);
     pieces = List.copyOf(pieces);
+    sources = List.copyOf(sources);
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("a job must have at least one sheet");
     }
@@ -72,28 +76,28 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, terms, spares, machine, paper);
+        rates, terms, spares, machine, paper, sources);
   }
 
   /** The same job with other spares. */
   public Job with(Spares others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, others, machine, paper);
+        rates, terms, others, machine, paper, sources);
   }
 
   /** The same job with patterns on other paper. */
   public Job with(PaperSize other) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, other);
+        rates, terms, spares, machine, other, sources);
   }
 
   /** The same job on other sheets, cut another way. */
   public Job on(List<SheetStock> stock, Cutting way) {
     return new Job(
         title, note, invented, style, currency, stock, way, helix, structure, pieces, search, rates,
-        terms, spares, machine, paper);
+        terms, spares, machine, paper, List.of());
   }
 
   /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */
@@ -114,7 +118,8 @@ public record Job(
         terms,
         spares,
         machine,
-        paper);
+        paper,
+        List.of());
   }
 
   /** All pieces to cut: those of the helix, then those listed, with spares. Ids are unique. */

@@ -36,8 +36,11 @@ public final class JobReader {
 
   private final Problems problems;
   private final StockFiles stockFiles;
+  private final String text;
+  private Optional<String> stockText = Optional.empty();
 
-  private JobReader(Problems problems, StockFiles stockFiles) {
+  private JobReader(String text, Problems problems, StockFiles stockFiles) {
+    this.text = text;
     this.problems = problems;
     this.stockFiles = stockFiles;
   }
@@ -62,7 +65,7 @@ public final class JobReader {
   public static Job read(String text, String fileName, StockFiles stockFiles) {
     Problems problems = new Problems(fileName);
     Optional<Node> root = TreeReader.read(text, problems);
-    Optional<Job> job = root.flatMap(node -> new JobReader(problems, stockFiles).job(node));
+    Optional<Job> job = root.flatMap(node -> new JobReader(text, problems, stockFiles).job(node));
     problems.throwIfAny();
     return job.orElseThrow(() -> new IllegalStateException("no job and no problem"));
   }
@@ -161,7 +164,8 @@ public final class JobReader {
                     new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
                     Spares.NONE,
                     machine.orElse(MachineSetup.DEFAULT),
-                    paper.orElse(PaperSize.usual(style.orElseThrow()))));
+                    paper.orElse(PaperSize.usual(style.orElseThrow())),
+                    List.of(new JobSource(text, stockText))));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
         .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))
@@ -220,6 +224,7 @@ public final class JobReader {
       found.ifPresent(missing -> field.note(missing.problem()));
       return List.of();
     }
+    stockText = found.get().text();
     Problems inside = new Problems(path.get());
     List<SheetReader.Offer> offers =
         TreeReader.read(found.get().text().get(), inside)

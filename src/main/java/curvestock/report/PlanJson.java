@@ -6,6 +6,7 @@ import curvestock.answer.Answer;
 import curvestock.answer.Buying;
 import curvestock.check.CutForm;
 import curvestock.geometry.Pose;
+import curvestock.job.JobSource;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup;
@@ -94,7 +95,17 @@ public final class PlanJson {
       node.put("cutFile", SheetFiles.clean(i + 1, plan.job().machine()));
       node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }
+    sources(root);
     return root;
+  }
+
+  /** The job's own text, by which {@code check} can judge the drawings later. */
+  private void sources(ObjectNode root) {
+    ArrayNode files = root.putArray("jobFiles");
+    for (JobSource source : plan.job().sources()) {
+      ObjectNode file = files.addObject().put("text", source.text());
+      source.stock().ifPresent(stock -> file.put("stock", stock));
+    }
   }
 
   private static void share(ObjectNode node, BatchPlan.Share share) {

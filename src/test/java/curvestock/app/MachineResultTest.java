@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import curvestock.check.CheckReport;
 import curvestock.check.Finding;
+import curvestock.files.FileProblem;
 import curvestock.job.Job;
 import curvestock.job.JobException;
 import curvestock.job.JobReader;
@@ -14,7 +15,9 @@ import curvestock.plan.PlanListener;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +51,15 @@ class MachineResultTest {
     return Workshop.result(plan, PlanListener.NONE).contents();
   }
 
+  private static CheckReport check(Path file, Job job) throws FileProblem {
+    return Workshop.check(List.of(file), Optional.of(job), true)
+        .report()
+        .drawings()
+        .get(0)
+        .report()
+        .orElseThrow();
+  }
+
   private static String text(Map<String, byte[]> files, String name) {
     assertThat(files).containsKey(name);
     return new String(files.get(name), StandardCharsets.UTF_8);
@@ -69,7 +81,7 @@ class MachineResultTest {
       text(files, name);
       Path file = folder.resolve("drawing");
       Files.write(file, files.get(name));
-      CheckReport report = Workshop.check(file, job);
+      CheckReport report = check(file, job);
       assertThat(report.findings()).as(name).extracting(Finding::message).isEmpty();
     }
   }
@@ -81,7 +93,7 @@ class MachineResultTest {
     Path file = folder.resolve("drawing");
     Files.write(file, files(offset).get("sheets/sheet-01-cut-offset.svg"));
 
-    assertThat(Workshop.check(file, finished).findings())
+    assertThat(check(file, finished).findings())
         .extracting(Finding::message)
         .anyMatch(message -> message.contains("grown 1.5 mm"));
   }

@@ -351,15 +351,17 @@ class FindingsByHandTest {
     String other = dxf("SHEET", 10, 10).replace("10\n110.0", "10\n111.0");
 
     assertThat(only(dxf(dxf("NOTES", 10, 10), Map.of("X", 1))))
-        .isEqualTo("the sheet's edge (first line of layer SHEET) is not drawn");
+        .isEqualTo("the sheet's edge (a closed line on layer SHEET) is not drawn");
     assertThat(dxf(open, Map.of("X", 1)).findings())
         .extracting(Finding::message)
-        .contains("the path is open: each part must be closed");
+        .contains(
+            "the line that starts at (10.0, 10.0) mm: the path is open: each part must be closed");
     assertThat(dxf(other, Map.of("X", 1)).findings())
         .extracting(Finding::message)
-        .contains("outline 1 has the shape of no piece asked for");
+        .contains("piece near (60.5, 10.0) mm has the shape of no piece asked for");
     assertThat(only(dxf(dxf("SHEET", 10, 10, 112, 10), Map.of("X", 1, "Y", 1))))
-        .startsWith("outline 1 (X) and outline 2 (Y) are 2.0000 mm apart");
+        .startsWith(
+            "piece near (60.0, 10.0) mm (X) and piece near (162.0, 10.0) mm (Y) are 2.0000 mm");
   }
 
   /** Off by a hundredth all round is within the tolerance of 0.02, and told as the worst error. */

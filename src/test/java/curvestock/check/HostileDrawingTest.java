@@ -195,7 +195,8 @@ class HostileDrawingTest {
       value = {
         "<g id=\"cut\"|<g id=\"cut\" transform=\"scale(2)\"|transform",
         "<path id=\"piece-3\"|<path id=\"piece-3\" transform=\"translate(1)\"|transform",
-        "<path id=\"piece-3\"|<path id=\"piece-3\" style=\"display:none\"|style",
+        "<path id=\"piece-3\"|<path id=\"piece-3\" style=\"display:none\"|hides what it holds (display none)",
+        "<path id=\"piece-3\"|<path id=\"piece-3\" style=\"d:none\"|style",
         "<path id=\"piece-3\"|<circle r=\"5\"/><path id=\"piece-3\"|circle",
         "<path id=\"piece-3\"|<use href=\"#piece-1\"/><path id=\"piece-3\"|use",
         "<desc>|<style>path{d:none}</style><desc>|style"
@@ -213,7 +214,7 @@ class HostileDrawingTest {
       delimiter = '|',
       value = {
         "width=\"2438.4mm\"|width=\"2438.4\"",
-        "width=\"2438.4mm\"|width=\"96in\"",
+        "width=\"2438.4mm\"|width=\"95in\"",
         "width=\"2438.4mm\"|width=\"100%\"",
         "width=\"2438.4mm\"|width=\"2439mm\"",
         "viewBox=\"0 0 2438.4 1219.2\"|viewBox=\"0 0 9216 4608\"",

@@ -65,9 +65,7 @@ class WordsTest {
 
   private static List<Finding> scale(String width, String height, String viewBox) {
     Findings findings = new Findings();
-    DrawingScale.judge(
-        new DrawingFile(width, height, viewBox, Optional.empty(), "", List.of(), List.of()),
-        findings);
+    DrawingScale.judge(width, height, viewBox, findings);
     return findings.list();
   }
 
@@ -82,6 +80,11 @@ class WordsTest {
     "100mm, 50mm, 0 0 1.2.3 50, false",
     "100, 50mm, 0 0 100 50, false",
     "100mm, 50cm, 0 0 100 50, false",
+    "10cm, 50mm, 0 0 100 50, true",
+    "96in, 48in, 0 0 2438.4 1219.2, true",
+    "96in, 48in, 0 0 2438.5 1219.2, false",
+    "96px, 48px, 0 0 96 48, false",
+    "100mm, 50mm, '0,0,100,50', true",
     "100mm, 50mm, 0 0 100, false"
   })
   void scale_isOneToOne_onlyIfAllAgree(String width, String height, String box, boolean right) {
@@ -100,7 +103,7 @@ class WordsTest {
   void scale_faults_areToldApart() {
     assertThat(scale("100", "50mm", "0 0 100 50").get(0).message())
         .isEqualTo(
-            "width and height must be in mm and the viewBox four numbers, but were '100', '50mm'"
+            "width and height must be in mm, cm or in and the viewBox four numbers, but were '100', '50mm'"
                 + " and '0 0 100 50'");
     assertThat(scale("100mm", "50mm", "0 0 90 50").get(0).message())
         .isEqualTo(
@@ -140,7 +143,14 @@ class WordsTest {
   @Test
   void report_countsAllPieces() {
     CheckReport report =
-        new CheckReport(List.of(), Map.of("b", 3, "a", 4), Optional.empty(), Optional.empty(), 0);
+        new CheckReport(
+            DrawingKind.DXF,
+            List.of(),
+            Map.of("b", 3, "a", 4),
+            Optional.empty(),
+            Optional.empty(),
+            0,
+            false);
 
     assertThat(report.pieces()).isEqualTo(7);
     assertThat(report.passed()).isTrue();

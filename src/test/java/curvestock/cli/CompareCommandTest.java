@@ -150,8 +150,17 @@ class CompareCommandTest {
     assertThat(folder.resolve("both/sheets/sheet-04.svg")).content().contains("B.S-2");
     CommandRun checked =
         CommandRun.of(
-            "check", out + "/sheets/sheet-04-cut.svg", "--job", job, "--job", other.toString());
+            "check",
+            out + "/sheets/sheet-04-cut.svg",
+            "--partial",
+            "--job",
+            job,
+            "--job",
+            other.toString());
     assertThat(checked.code()).as(checked.out()).isZero();
+    CommandRun whole = CommandRun.of("check", out);
+    assertThat(whole.code()).as(whole.out() + whole.err()).isZero();
+    assertThat(whole.out()).contains("cut files (SVG), 4 files: complete, ");
   }
 
   @Test

@@ -7,7 +7,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.Workshop;
-import curvestock.check.CheckReport;
+import curvestock.check.JobReport;
+import curvestock.job.Job;
 import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
 import java.io.ByteArrayInputStream;
@@ -298,7 +299,8 @@ class ApiTest {
         if (entry.getName().matches(".*sheets/sheet-\\d+(-cut)?\\.svg")) {
           Path drawing = folder.resolve(entry.getName().replace('/', '-'));
           Files.write(drawing, in.readAllBytes());
-          CheckReport report = Workshop.check(drawing, Workshop.readJob(Jobs.PIECES, "small.yaml"));
+          Job job = Workshop.readJob(Jobs.PIECES, "small.yaml");
+          JobReport report = Workshop.check(List.of(drawing), Optional.of(job), true).report();
           assertThat(report.passed()).as(entry.getName()).isTrue();
         }
       }

@@ -316,10 +316,12 @@ class PageTest {
         if (entry.getName().matches(".*sheets/sheet-\\d+(-cut)?\\.svg")) {
           Path drawing = folder.resolve("drawing-" + judged++ + ".svg");
           Files.write(drawing, in.readAllBytes());
-          assertThat(Workshop.check(drawing, job).passed()).as(entry.getName()).isTrue();
+          assertThat(Workshop.check(List.of(drawing), Optional.of(job), true).report().passed())
+              .as(entry.getName())
+              .isTrue();
         }
       }
-    } catch (curvestock.files.FileProblem | curvestock.check.CheckException e) {
+    } catch (curvestock.files.FileProblem e) {
       throw new AssertionError(e);
     }
     assertThat(judged).isGreaterThanOrEqualTo(2);

@@ -1,0 +1,142 @@
+package curvestock.check;
+
+import curvestock.check.DxfFile.Note;
+import curvestock.geometry.Point;
+import curvestock.sheet.SheetStock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** A drawing read from DXF. Its outlines bear no names; a list at its head may give them some. */
+final class DxfSheet implements Drawing {
+
+  /** A listed piece has its point on its outline within this, in millimetres. */
+  private static final double ON_OUTLINE = 0.01;
+
+  private static final double INCH = 25.4;
+
+  private final DxfFile file;
+
+  private DxfSheet(DxfFile file) {
+    this.file = file;
+  }
+
+  /** A file that says no unit is in the one in which its sheet is as large as the one expected. */
+  static DxfSheet read(String text, SheetStock sheet) throws CheckException {
+    DxfFile file = DxfReader.read(text);
+    if (!file.unitSaid() && !file.sheet().isEmpty()) {
+      DxfFile inches = DxfReader.read(text, INCH);
+      if (offBy(inches, sheet) < offBy(file, sheet)) {
+        file = inches;
+      }
+    }
+    return new DxfSheet(file);
+  }
+
+  private static double offBy(DxfFile file, SheetStock sheet) {
+    Bounds wanted = Bounds.of(TraceShape.of(sheet.outline()).edges());
+    return file.sheet().stream()
+        .map(chain -> Bounds.of(chain.edges()))
+        .mapToDouble(
+            drawn ->
+                Math.abs(drawn.right() - wanted.right()) + Math.abs(drawn.top() - wanted.top()))
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
+  }
+
+  @Override
+  public DrawingKind kind() {
+    return DrawingKind.DXF;
+  }
+
+  @Override
+  public Optional<CutForm> form() {
+    return file.form();
+  }
+
+  @Override
+  public List<Finding> oddities() {
+    return file.oddities();
+  }
+
+  @Override
+  public List<Lines> sheetEdges() {
+    return file.sheet().stream().<Lines>map(chain -> () -> List.of(chain)).toList();
+  }
+
+  @Override
+  public List<Cut> cuts(CutForm form, Findings findings) {
+    DxfPieces.Sorted sorted = DxfPieces.of(file.cuts(), form);
+    sorted.faults().forEach(fault -> findings.add(Finding.Kind.SHAPE, fault));
+    Map<DxfPieces.Drawn, Note> names = names(sorted.pieces());
+    List<Cut> cuts = new ArrayList<>();
+    for (DxfPieces.Drawn piece : sorted.pieces()) {
+      Optional<Note> note = Optional.ofNullable(names.get(piece));
+      cuts.add(
+          new Cut(
+              note.map(Note::name).orElseGet(() -> place(piece)),
+              note.map(Note::id),
+              piece::chains,
+              piece.doubled()));
+    }
+    findings.addAll(notDrawn(names.values()));
+    return cuts;
+  }
+
+  private static String place(DxfPieces.Drawn piece) {
+    Point at = piece.chains().get(0).edges().get(0).at(0.5);
+    return String.format(Locale.ROOT, "piece near (%.1f, %.1f) mm", at.x(), at.y());
+  }
+
+  private Map<DxfPieces.Drawn, Note> names(List<DxfPieces.Drawn> pieces) {
+    Map<DxfPieces.Drawn, Note> names = new IdentityHashMap<>();
+    Set<Note> left = new HashSet<>(file.notes());
+    for (DxfPieces.Drawn piece : pieces) {
+      List<Trace> edges = piece.chains().get(0).edges();
+      Bounds bounds = Bounds.of(edges);
+      file.notes().stream()
+          .filter(left::contains)
+          .filter(note -> bounds.holds(note.at(), ON_OUTLINE))
+          .filter(note -> edges.stream().anyMatch(edge -> edge.distanceTo(note.at()) <= ON_OUTLINE))
+          .findFirst()
+          .ifPresent(
+              note -> {
+                names.put(piece, note);
+                left.remove(note);
+              });
+    }
+    return names;
+  }
+
+  @Override
+  public List<Mark> marks() {
+    List<Mark> marks = new ArrayList<>(file.marks());
+    file.sheet().forEach(chain -> marks.add(Mark.drawn("sheet", List.of(chain))));
+    return marks;
+  }
+
+  private List<Finding> notDrawn(Collection<Note> drawn) {
+    return file.notes().stream()
+        .filter(note -> !drawn.contains(note))
+        .map(
+            note ->
+                Finding.of(
+                    Finding.Kind.COUNT,
+                    String.format(
+                        Locale.ROOT,
+                        "%s (%s) is listed at the head of the file, but is not cut at"
+                            + " (%.1f, %.1f) mm",
+                        note.name(),
+                        note.id(),
+                        note.at().x(),
+                        note.at().y()),
+                    note.name()))
+        .toList();
+  }
+}

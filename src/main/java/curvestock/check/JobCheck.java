@@ -1,0 +1,104 @@
+package curvestock.check;
+
+import curvestock.check.JobReport.Judged;
+import curvestock.piece.Demand;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Judges the drawings of a job together: each by itself, and whether all of one kind hold exactly
+ * the pieces wanted. The test cut is judged by itself alone.
+ */
+public final class JobCheck {
+
+  private final List<Expectation> sheets;
+  private final Expectation testCut;
+  private final List<Demand> wanted;
+  private final Map<String, Judged> texts = new HashMap<>();
+  private final List<Judged> judged = new ArrayList<>();
+
+  /**
+   * A check for one job.
+   *
+   * @param sheets what a drawing of any of the job's sheets may be
+   * @param testCut what its test cut is
+   * @param wanted the pieces of all sheets together
+   */
+  public JobCheck(List<Expectation> sheets, Expectation testCut, List<Demand> wanted) {
+    this.sheets = List.copyOf(sheets);
+    this.testCut = testCut;
+    this.wanted = List.copyOf(wanted);
+  }
+
+  /**
+   * Judges a drawing.
+   *
+   * @param name what to call it
+   * @param exact what exactly is to be on it, if that is known
+   */
+  public void add(String name, String text, Optional<Expectation> exact) {
+    Judged drawing = judge(name, text, exact);
+    Judged same = texts.putIfAbsent(text, drawing);
+    boolean isCopy = same != null && drawing.report().filter(CheckReport::numbered).isPresent();
+    judged.add(
+        isCopy && !drawing.isTestCut()
+            ? drawing.with(
+                Finding.of(
+                    Finding.Kind.COUNT,
+                    "is the same drawing as " + same.name() + ", numbers and all: give it once"))
+            : drawing);
+  }
+
+  /** Notes a file that could not even be read. */
+  public void addUnreadable(String name, String why) {
+    judged.add(Judged.unreadable(name, why));
+  }
+
+  private Judged judge(String name, String text, Optional<Expectation> exact) {
+    List<Expectation> tries = new ArrayList<>(exact.map(List::of).orElse(sheets));
+    if (exact.isEmpty()) {
+      tries.add(testCut);
+    }
+    Optional<Judged> best = Optional.empty();
+    String why = "";
+    for (Expectation expectation : tries) {
+      try {
+        CheckReport report = LayoutCheck.check(text, expectation);
+        if (best.isEmpty() || report.findings().size() < best.get().findings()) {
+          best = Optional.of(Judged.of(name, report, expectation == testCut));
+        }
+      } catch (CheckException e) {
+        why = e.getMessage();
+      }
+    }
+    String reason = why;
+    return best.orElseGet(() -> Judged.unreadable(name, reason));
+  }
+
+  /**
+   * What was found.
+   *
+   * @param partial whether only some of the sheets are given, so that pieces may be missing
+   */
+  public JobReport report(boolean partial) {
+    Map<DrawingKind, Map<String, Integer>> found = new EnumMap<>(DrawingKind.class);
+    Map<DrawingKind, Integer> files = new EnumMap<>(DrawingKind.class);
+    for (Judged drawing : judged) {
+      if (drawing.report().isPresent() && !drawing.isTestCut()) {
+        CheckReport report = drawing.report().get();
+        files.merge(report.kind(), 1, Integer::sum);
+        Map<String, Integer> counts = found.computeIfAbsent(report.kind(), kind -> new TreeMap<>());
+        report.counts().forEach((id, count) -> counts.merge(id, count, Integer::sum));
+      }
+    }
+    List<Tally> tallies = new ArrayList<>();
+    found.forEach(
+        (kind, counts) -> tallies.add(Tally.of(kind, files.getOrDefault(kind, 0), wanted, counts)));
+    return new JobReport(judged, tallies, partial);
+  }
+}

@@ -1,0 +1,28 @@
+package curvestock.job;
+
+import java.util.Optional;
+
+/**
+ * The text that a job was read from, so that a result can carry it.
+ *
+ * @param text of the job file, as its owner wrote it
+ * @param stock the text of its {@code stock-file:}, if it names one
+ */
+public record JobSource(String text, Optional<String> stock) {
+
+  /**
+   * The job once more.
+   *
+   * @param name what to call the text in messages
+   * @throws JobException if it is not a right job; holds all problems
+   */
+  public Job read(String name) {
+    return JobReader.read(
+        text,
+        name,
+        path ->
+            stock
+                .map(StockFiles.Found::text)
+                .orElseGet(() -> StockFiles.Found.problem("is not carried by the plan")));
+  }
+}
