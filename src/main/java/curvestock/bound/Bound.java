@@ -1,5 +1,6 @@
 package curvestock.bound;
 
+import curvestock.packing.Control;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -47,13 +48,15 @@ public record Bound(int count, String proof) {
    *
    * @param mostTests budget: how many pairs of cells to test for each count; a million takes about
    *     a second
+   * @param control stops the proof, as it stops a search: then this bound is returned
    */
-  public Bound byCases(Piece piece, SheetStock sheet, Cutting cutting, int found, long mostTests) {
+  public Bound byCases(
+      Piece piece, SheetStock sheet, Cutting cutting, int found, long mostTests, Control control) {
     if (found < 1 || found > FEW_CASES) {
       return this;
     }
     for (int more = 1; more <= 2 && found + more <= count; more++) {
-      if (CaseBound.isImpossible(piece, sheet, cutting, found + more, mostTests)) {
+      if (CaseBound.isImpossible(piece, sheet, cutting, found + more, mostTests, control)) {
         return new Bound(
             found + more - 1,
             "by cases: all ways to place "

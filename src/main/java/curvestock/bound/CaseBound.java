@@ -1,6 +1,7 @@
 package curvestock.bound;
 
 import curvestock.geometry.Box;
+import curvestock.packing.Control;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -32,8 +33,10 @@ final class CaseBound {
   private final double height;
   private final double margin;
   private final double gap;
+  private final Control control;
 
-  private CaseBound(AnnularSector sector, SheetStock sheet, Cutting cutting) {
+  private CaseBound(AnnularSector sector, SheetStock sheet, Cutting cutting, Control control) {
+    this.control = control;
     this.sector = sector;
     width = sheet.length().millimetres();
     height = sheet.width().millimetres();
@@ -45,13 +48,14 @@ final class CaseBound {
    * Whether it is proven that no layout holds {@code count}; false says nothing.
    *
    * @param mostTests budget: pairs of cells tested
+   * @param control stops the proof, which then says nothing
    */
   static boolean isImpossible(
-      Piece piece, SheetStock sheet, Cutting cutting, int count, long mostTests) {
+      Piece piece, SheetStock sheet, Cutting cutting, int count, long mostTests, Control control) {
     if (count < 2 || !(piece.shape().blank() instanceof AnnularSector sector) || sector.isRing()) {
       return false;
     }
-    return new CaseBound(sector, sheet, cutting).refutes(count, mostTests);
+    return new CaseBound(sector, sheet, cutting, control).refutes(count, mostTests);
   }
 
   private boolean refutes(int count, long mostTests) {
@@ -59,7 +63,7 @@ final class CaseBound {
     if (cells.size() > MOST_CELLS || (long) cells.size() * cells.size() / 2 > mostTests) {
       return false;
     }
-    CellGraph graph = new CellGraph(cells, gap);
+    CellGraph graph = new CellGraph(cells, gap, control);
     long left = mostTests - graph.tests();
     while (true) {
       List<Integer> partakers = graph.partakers(count, left);
@@ -74,7 +78,7 @@ final class CaseBound {
           parents.add(parent);
         }
       }
-      if (children.size() > MOST_CELLS || left <= 0) {
+      if (children.size() > MOST_CELLS || left <= 0 || control.stopped()) {
         return false;
       }
       graph = graph.refined(children, parents.stream().mapToInt(Integer::intValue).toArray());

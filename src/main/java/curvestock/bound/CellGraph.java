@@ -1,5 +1,6 @@
 package curvestock.bound;
 
+import curvestock.packing.Control;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -13,23 +14,31 @@ final class CellGraph {
   private final List<ThickArc> cells;
   private final long[][] beside;
   private final double gap;
+  private final Control control;
   private long tests;
 
-  /** All pairs of the cells are tested. */
-  CellGraph(List<ThickArc> cells, double gap) {
-    this(cells, gap, null, null);
+  /**
+   * All pairs of the cells are tested.
+   *
+   * @param control once it stops, pairs are kept untested, which is safe
+   */
+  CellGraph(List<ThickArc> cells, double gap, Control control) {
+    this(cells, gap, control, null, null);
   }
 
-  private CellGraph(List<ThickArc> cells, double gap, CellGraph parents, int[] parentOf) {
+  private CellGraph(
+      List<ThickArc> cells, double gap, Control control, CellGraph parents, int[] parentOf) {
     this.cells = cells;
     this.gap = gap;
+    this.control = control;
     int words = (cells.size() + 63) / 64;
     beside = new long[cells.size()][words];
     for (int a = 0; a < cells.size(); a++) {
+      boolean stopped = control.stopped();
       for (int b = a; b < cells.size(); b++) {
         if (parents == null || parents.has(parentOf[a], parentOf[b])) {
           tests++;
-          if (!cells.get(a).clashesWith(cells.get(b), gap)) {
+          if (stopped || !cells.get(a).clashesWith(cells.get(b), gap)) {
             set(a, b);
             set(b, a);
           }
@@ -53,7 +62,7 @@ final class CellGraph {
 
   /** The graph of smaller cells; only pairs whose parents may stand side by side are tested. */
   CellGraph refined(List<ThickArc> children, int[] parentOf) {
-    return new CellGraph(children, gap, this, parentOf);
+    return new CellGraph(children, gap, control, this, parentOf);
   }
 
   private void set(int a, int b) {
@@ -86,7 +95,7 @@ final class CellGraph {
     for (int v = 0; v < size(); v++) {
       if (!partakes[v]) {
         members[0] = v;
-        if (steps[0] <= 0) {
+        if (steps[0] <= 0 || control.stopped()) {
           partakes[v] = true;
         } else if (extend(members, 1, beside[v], steps)) {
           for (int member : members) {
@@ -113,7 +122,7 @@ final class CellGraph {
   }
 
   private void forgetLonelyPairs() {
-    for (int a = 0; a < size(); a++) {
+    for (int a = 0; a < size() && !control.stopped(); a++) {
       for (int b = a; b < size(); b++) {
         if (has(a, b) && !haveCommon(a, b)) {
           clear(a, b);

@@ -162,7 +162,7 @@ final class CoverCells {
       for (int j = 0; j < each[1]; j++) {
         double x = limits[0] + (i + 0.5) * sizeX;
         double y = limits[2] + (j + 0.5) * sizeY;
-        addCell(angle, x, y, Math.hypot(sizeX, sizeY) / 2, half);
+        addCell(angle, x, y, Math.sqrt(sizeX * sizeX + sizeY * sizeY) / 2, half);
       }
     }
   }

@@ -30,7 +30,7 @@ public final class Fit {
     Box box = piece.shape().blank().outline().box();
     Point middle = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
     outline = piece.shape().blank().outline().at(new Pose(-middle.x(), -middle.y(), 0));
-    reach = Math.hypot(box.width(), box.height()) / 2;
+    reach = StrictMath.hypot(box.width(), box.height()) / 2;
     double margin = cutting.margin().millimetres();
     width = sheet.length().millimetres() - 2 * margin;
     height = sheet.width().millimetres() - 2 * margin;

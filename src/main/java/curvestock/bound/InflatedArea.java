@@ -63,7 +63,9 @@ public final class InflatedArea {
     }
     double sweep = sector.sweep().radians();
     double opening = sweep <= Math.PI ? sweep : 2 * Math.PI - sweep;
-    return Math.max(0, sector.innerRadius().millimetres()) * Math.sin(opening / 2) * (1 - 1e-9);
+    return Math.max(0, sector.innerRadius().millimetres())
+        * StrictMath.sin(opening / 2)
+        * (1 - 1e-9);
   }
 
   private static boolean isConvex(Outline outline) {

@@ -38,6 +38,8 @@ final class ThickArc {
   private final double fromY;
   private final double toX;
   private final double toY;
+  private final double middleX;
+  private final double middleY;
   private final double step;
   private final double[] sampleX = new double[SAMPLES];
   private final double[] sampleY = new double[SAMPLES];
@@ -77,6 +79,8 @@ final class ThickArc {
     fromY = sampleY[0] / radius;
     toX = sampleX[SAMPLES - 1] / radius;
     toY = sampleY[SAMPLES - 1] / radius;
+    middleX = StrictMath.cos(direction);
+    middleY = StrictMath.sin(direction);
     step = radius * half / (SAMPLES - 1);
   }
 
@@ -150,7 +154,11 @@ final class ThickArc {
   private boolean isBetweenRays(double px, double py) {
     boolean pastFrom = fromX * py - fromY * px >= 0;
     boolean beforeTo = toX * py - toY * px <= 0;
-    return 2 * half <= Math.PI ? pastFrom && beforeTo : pastFrom || beforeTo;
+    if (2 * half > Math.PI) {
+      return pastFrom || beforeTo;
+    }
+    // Where both rays are one, as for a sector about as wide as long, its opposite passes too.
+    return pastFrom && beforeTo && middleX * px + middleY * py >= 0;
   }
 
   private boolean isFarFromRays(double px, double py, double fromCentre, double distance) {

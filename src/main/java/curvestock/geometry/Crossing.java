@@ -16,7 +16,8 @@ final class Crossing {
         .min(Comparator.comparingDouble(p -> p.distance(near) + p.distance(alsoNear)));
   }
 
-  private static List<Point> all(Edge a, Edge b) {
+  /** All of them, at most two; none where the carriers coincide. */
+  static List<Point> all(Edge a, Edge b) {
     if (a instanceof Arc arc) {
       return b instanceof Arc other ? circles(arc, other) : lineAndCircle(b, arc);
     }

@@ -1,102 +1,135 @@
 package curvestock.layout;
 
+import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
-import curvestock.sheet.SheetStock;
+import curvestock.layout.TrueGap.Neighbour;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
- * How near the pieces of a layout come to each other, to the sheet's edge and to its defects:
- * exact, for layouts that a person changes by hand. Cost: square in the number of pieces, less
- * where their boxes lie apart.
+ * The one rule by which a layout is right: how near its pieces come to each other, to the sheet's
+ * edge and to its defects, and whether they lie as their grain allows. Exact clearances of the
+ * outlines; the packing engine's last word on what its search found, and what a person sees who
+ * lays pieces by hand. The last word on a written drawing has {@code check}, which shares no code
+ * with this.
+ *
+ * <p>Cost: square in the number of pieces, and cheap where their boxes lie apart.
  */
 public final class TrueGaps {
 
-  /** Rounding of coordinates near 3 m leaves a millionth of this, as in the packing engine. */
-  private static final double ROUNDING = 1e-6;
+  private final Layout layout;
+  private final List<Outline> outlines;
+  private final List<Box> boxes;
+  private final double spacing;
+  private final double margin;
 
-  private TrueGaps() {}
+  private TrueGaps(Layout layout) {
+    this.layout = layout;
+    this.outlines = layout.placements().stream().map(Placement::outline).toList();
+    this.boxes = outlines.stream().map(Outline::box).toList();
+    this.spacing = layout.cutting().spacing().millimetres();
+    this.margin = layout.cutting().margin().millimetres();
+  }
 
-  /** What a piece comes near to. */
-  public enum Neighbour {
-    PIECE,
-    EDGE,
-    DEFECT
+  /** Whether every gap, margin and grain direction of the layout holds. */
+  public static boolean hold(Layout layout) {
+    return holdFrom(0, layout);
   }
 
   /**
-   * The tightest place of a piece: the one with the least room beyond what must be kept.
+   * Whether every one holds that the pieces from number {@code first} on have a part in: all of
+   * them, if those before are known to be right among themselves.
    *
-   * @param to what it is near to
-   * @param number which piece or defect, from 0; 0 for the edge
-   * @param gap true gap in millimetres; 0 where they overlap, below 0 where a piece reaches over
-   *     the edge, on a rectangular sheet by how far
-   * @param least gap that must be kept
-   * @param grainHolds whether the piece lies as its grain allows
+   * @param first number of a placement, from 0
    */
-  public record Tightest(Neighbour to, int number, double gap, double least, boolean grainHolds) {
-
-    /** Whether the piece may lie there. */
-    public boolean holds() {
-      // Clearances of 0 may hide an overlap; measured against a rectangle's edge, 0 is 0.
-      boolean apart = to == Neighbour.EDGE || gap > 0;
-      return apart && gap >= least - ROUNDING && grainHolds;
+  public static boolean holdFrom(int first, Layout layout) {
+    TrueGaps gaps = new TrueGaps(layout);
+    for (int i = first; i < gaps.outlines.size(); i++) {
+      List<TrueGap> alone = gaps.alone(i);
+      if (!alone.stream().allMatch(TrueGap::holds) || !gaps.holdsToThoseBefore(i)) {
+        return false;
+      }
     }
-
-    private double room() {
-      return gap - least;
-    }
+    return true;
   }
 
-  /** The tightest place of each piece, in the order of the placements. */
-  public static List<Tightest> of(Layout layout) {
-    List<Outline> outlines = layout.placements().stream().map(Placement::outline).toList();
-    List<Tightest> all = new ArrayList<>();
-    for (int i = 0; i < outlines.size(); i++) {
-      all.add(of(layout, outlines, i));
+  private boolean holdsToThoseBefore(int piece) {
+    for (int j = 0; j < piece; j++) {
+      if (!isFar(piece, j) && !between(piece, j).holds()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Every broken rule: pairs by first and second piece, then the pieces one by one. */
+  public static List<TrueGap> broken(Layout layout) {
+    TrueGaps gaps = new TrueGaps(layout);
+    List<TrueGap> all = new ArrayList<>();
+    for (int i = 0; i < gaps.outlines.size(); i++) {
+      for (int j = i + 1; j < gaps.outlines.size(); j++) {
+        if (!gaps.isFar(i, j)) {
+          all.add(gaps.between(i, j));
+        }
+      }
+    }
+    for (int i = 0; i < gaps.outlines.size(); i++) {
+      all.addAll(gaps.alone(i));
+    }
+    return all.stream().filter(gap -> !gap.holds()).toList();
+  }
+
+  /**
+   * For each piece, in the order of the placements, the place with the least room beyond what must
+   * be kept; its grain if that does not hold.
+   */
+  public static List<TrueGap> tightest(Layout layout) {
+    TrueGaps gaps = new TrueGaps(layout);
+    List<TrueGap> all = new ArrayList<>();
+    for (int i = 0; i < gaps.outlines.size(); i++) {
+      all.add(gaps.tightest(i));
     }
     return List.copyOf(all);
   }
 
-  private static Tightest of(Layout layout, List<Outline> outlines, int piece) {
-    Outline outline = outlines.get(piece);
-    Placement placement = layout.placements().get(piece);
-    boolean grain =
-        placement
-            .piece()
-            .grain()
-            .allows(placement.pose().rotation(), layout.sheet().grain().radians());
-    double spacing = layout.cutting().spacing().millimetres();
-    double margin = layout.cutting().margin().millimetres();
-    double inside = inside(outline, layout.sheet());
-    Tightest best = new Tightest(Neighbour.EDGE, 0, inside, margin, grain);
+  private TrueGap tightest(int piece) {
+    List<TrueGap> alone = alone(piece);
+    TrueGap best = alone.stream().min(Comparator.comparingDouble(TrueGap::room)).orElseThrow();
     for (int j = 0; j < outlines.size(); j++) {
-      if (j != piece) {
-        best = nearer(best, Neighbour.PIECE, j, outline, outlines.get(j), spacing);
+      if (j != piece && boxes.get(piece).distance(boxes.get(j)) - spacing < best.room()) {
+        TrueGap found = between(piece, j);
+        best = found.room() < best.room() ? found : best;
       }
-    }
-    List<Outline> defects = layout.sheet().defects();
-    for (int j = 0; j < defects.size(); j++) {
-      best = nearer(best, Neighbour.DEFECT, j, outline, defects.get(j), spacing);
     }
     return best;
   }
 
-  /** Below 0 where a piece crosses the edge; on a rectangle by how far it reaches over. */
-  private static double inside(Outline outline, SheetStock sheet) {
-    double inside = sheet.inside(outline);
-    // But on rectangles touching and crossing look alike, and unsure counts as wrong.
-    return inside == 0 && !sheet.isRectangle() ? -ROUNDING * 2 : inside;
+  /** Those of one piece to the sheet: edge, defects, and its grain if that does not hold. */
+  private List<TrueGap> alone(int piece) {
+    List<TrueGap> all = new ArrayList<>();
+    Outline outline = outlines.get(piece);
+    all.add(new TrueGap(piece, Neighbour.EDGE, 0, layout.sheet().inside(outline), margin));
+    List<Outline> defects = layout.sheet().defects();
+    for (int d = 0; d < defects.size(); d++) {
+      double gap = Clearance.between(outline, defects.get(d));
+      all.add(new TrueGap(piece, Neighbour.DEFECT, d, gap, spacing));
+    }
+    Placement placement = layout.placements().get(piece);
+    double grain = layout.sheet().grain().radians();
+    if (!placement.piece().grain().allows(placement.pose().rotation(), grain)) {
+      all.add(TrueGap.acrossTheGrain(piece));
+    }
+    return all;
   }
 
-  private static Tightest nearer(
-      Tightest best, Neighbour to, int number, Outline outline, Outline other, double least) {
-    if (outline.box().distance(other.box()) - least >= best.room()) {
-      return best;
-    }
-    double gap = Clearance.between(outline, other);
-    Tightest found = new Tightest(to, number, gap, least, best.grainHolds());
-    return found.room() < best.room() ? found : best;
+  private boolean isFar(int piece, int other) {
+    return boxes.get(piece).distance(boxes.get(other)) > spacing;
+  }
+
+  private TrueGap between(int piece, int other) {
+    double gap = Clearance.between(outlines.get(piece), outlines.get(other));
+    return new TrueGap(piece, Neighbour.PIECE, other, gap, spacing);
   }
 }

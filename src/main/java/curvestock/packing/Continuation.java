@@ -2,6 +2,8 @@ package curvestock.packing;
 
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.layout.TrueGap;
+import curvestock.layout.TrueGaps;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import java.util.ArrayList;
@@ -37,9 +39,9 @@ final class Continuation {
   }
 
   Continued run() {
-    LayoutGaps gaps = LayoutGaps.of(layout);
-    if (!gaps.hold()) {
-      throw new PinnedConflictException(gaps.shortfalls());
+    List<TrueGap> broken = TrueGaps.broken(layout);
+    if (!broken.isEmpty()) {
+      throw new PinnedConflictException(broken);
     }
     keepWhatHolds();
     tell();
@@ -66,7 +68,7 @@ final class Continuation {
       List<Placement> with = new ArrayList<>(layout.placements());
       with.add(placement);
       Layout trial = sheet.of(with);
-      if (ExactGaps.hold(trial)) {
+      if (TrueGaps.holdFrom(with.size() - 1, trial)) {
         layout = trial;
       } else {
         leftOut.add(placement.piece());

@@ -30,7 +30,7 @@ final class Insertion {
 
   /** The poses with that of the new body, put last among {@code bodies}, or nothing. */
   Optional<double[]> add(List<Body> bodies, double[] poses) {
-    Overlap overlap = new Overlap(arena, bodies);
+    Overlap overlap = Overlap.ofLast(arena, bodies);
     double[] start = Arrays.copyOf(poses, 3 * bodies.size());
     Poses source = new Poses(arena, overlap.bodies, random);
     overlap.placeAll(start);

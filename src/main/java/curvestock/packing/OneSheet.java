@@ -3,6 +3,7 @@ package curvestock.packing;
 import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.layout.TrueGaps;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -16,7 +17,7 @@ import java.util.SplittableRandom;
 
 /**
  * One sheet to be filled, and the two ways to bring pieces onto it: a search for all of a set, or
- * one more piece put into the free wood. What comes out has passed {@link ExactGaps}.
+ * one more piece put into the free wood. What comes out has passed {@link TrueGaps}.
  */
 final class OneSheet {
 
@@ -103,7 +104,7 @@ final class OneSheet {
         return Optional.empty();
       }
       Layout layout = layout(pieces, found.get());
-      if (ExactGaps.hold(layout)) {
+      if (TrueGaps.hold(layout)) {
         return Optional.of(layout);
       }
     }
@@ -112,6 +113,8 @@ final class OneSheet {
 
   /**
    * The layout with one more piece, put last, and no other moved; nothing if no place was found.
+   *
+   * @param layout right by {@link TrueGaps}
    */
   Optional<Layout> insert(Piece piece, Layout layout, SplittableRandom random) {
     List<Piece> pieces = new ArrayList<>(layout.pieces());
@@ -119,7 +122,7 @@ final class OneSheet {
     return new Insertion(arena, random, samplesPerInsertion())
         .add(bodies(pieces), poses(layout))
         .map(poses -> layout(pieces, poses))
-        .filter(ExactGaps::hold);
+        .filter(more -> TrueGaps.holdFrom(pieces.size() - 1, more));
   }
 
   /** Chance of its own for each kind that is inserted at a stage of the work. */

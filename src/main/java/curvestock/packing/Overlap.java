@@ -28,6 +28,9 @@ final class Overlap {
   final double[] pairWeight;
   final double[] wallWeight;
 
+  /** The only piece that moves, or -1 if any may. */
+  private final int mover;
+
   /** Unweighted energy of each pair and of each piece against the walls, after an evaluation. */
   final double[] pairEnergy;
 
@@ -97,14 +100,25 @@ final class Overlap {
   }
 
   Overlap(Arena arena, List<Body> bodies, boolean[] frozen) {
+    this(arena, bodies, frozen, -1);
+  }
+
+  /** For {@link #evaluateOne} of the last body only: its memory grows with the number of bodies. */
+  static Overlap ofLast(Arena arena, List<Body> bodies) {
+    return new Overlap(arena, bodies, new boolean[bodies.size()], bodies.size() - 1);
+  }
+
+  private Overlap(Arena arena, List<Body> bodies, boolean[] frozen, int mover) {
+    this.mover = mover;
     this.frozen = frozen.clone();
     this.bodies = bodies.toArray(Body[]::new);
     this.count = this.bodies.length;
     this.gap = arena.gap + ALLOWANCE;
     this.walls = new Walls(arena, arena.margin + ALLOWANCE, gap);
-    pairWeight = new double[count * count];
+    int pairs = mover < 0 ? count * count : 2 * count;
+    pairWeight = new double[pairs];
     wallWeight = new double[count];
-    pairEnergy = new double[count * count];
+    pairEnergy = new double[pairs];
     wallEnergy = new double[count];
     resetWeights();
     placedX = new double[count];
@@ -112,9 +126,9 @@ final class Overlap {
     placedAngle = new double[count];
     Arrays.fill(placedAngle, Double.NaN);
     travel = new double[count];
-    activeUntil = new double[count * count];
+    activeUntil = new double[pairs];
     Arrays.fill(activeUntil, -1);
-    active = new long[count * count];
+    active = new long[pairs];
     cos = new double[count];
     sin = new double[count];
     circleX = new double[count];
@@ -228,9 +242,17 @@ final class Overlap {
     nearKnown = true;
   }
 
+  /** Where an ordered pair is noted: in a square of all, or in two rows, to and from the mover. */
+  private int at(int a, int b) {
+    if (mover < 0) {
+      return a * count + b;
+    }
+    return a == mover ? count + b : a;
+  }
+
   private double pairIfNear(int i, int j, double[] pose, double[] gradient) {
-    int key = i * count + j;
-    int back = j * count + i;
+    int key = at(i, j);
+    int back = at(j, i);
     boolean known = travel[i] + travel[j] <= activeUntil[key];
     if ((known && (active[key] | active[back]) == 0) || isApart(i, j, known)) {
       pairEnergy[key] = 0;
@@ -253,7 +275,7 @@ final class Overlap {
 
   /** Whether the bounding circles are apart, or both pieces frozen; if so, notes for how long. */
   private boolean isApart(int i, int j, boolean known) {
-    int key = i * count + j;
+    int key = at(i, j);
     double dx = circleX[i] - circleX[j];
     double dy = circleY[i] - circleY[j];
     double limit = bodies[i].radius + bodies[j].radius + gap;
@@ -269,7 +291,7 @@ final class Overlap {
       return false;
     }
     active[key] = 0;
-    active[j * count + i] = 0;
+    active[at(j, i)] = 0;
     return true;
   }
 
@@ -349,7 +371,7 @@ final class Overlap {
     pullY = 0;
     torque = 0;
     counterTorque = 0;
-    long left = active[a * count + b];
+    long left = active[at(a, b)];
     boolean all = left == ALL;
     long near = 0;
     int groups = body.groupX.length;
@@ -378,7 +400,7 @@ final class Overlap {
       }
     }
     if (all) {
-      active[a * count + b] = near;
+      active[at(a, b)] = near;
     }
     if (near != 0) {
       addNearestPoints(body, other, near, c, s, tx, ty);

@@ -47,6 +47,8 @@ final class PackedText {
       key.append(piece.shape().blank().getClass().getSimpleName()).append(' ');
       key.append(piece.grain().direction().radians()).append(' ');
       key.append(piece.grain().within().radians()).append(' ');
+      // Pieces are laid largest first, by the wood that is left of them once they are drilled.
+      key.append(piece.shape().area()).append(' ');
       outline(key, piece.shape().blank().outline());
     }
     return key.append(beside).toString();

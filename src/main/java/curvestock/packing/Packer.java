@@ -2,6 +2,7 @@ package curvestock.packing;
 
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.layout.TrueGaps;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -23,7 +24,7 @@ import java.util.stream.Stream;
  *
  * <p>First come structured layouts; then a search for one piece more, and one more again, until the
  * budget of the effort is used up without success. Every layout that is returned has passed {@link
- * ExactGaps}. The result depends on the inputs and the seed alone. A failed search proves nothing:
+ * TrueGaps}. The result depends on the inputs and the seed alone. A failed search proves nothing:
  * what is impossible is the business of {@code bound}.
  */
 public final class Packer {
@@ -120,7 +121,7 @@ public final class Packer {
     for (Structured.Candidate candidate : candidates) {
       if (candidate.count() > best.layout().placements().size()) {
         Layout layout = sheet.layout(copies(piece, candidate.count()), candidate.poses());
-        best = ExactGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
+        best = TrueGaps.hold(layout) ? new Packed(layout, candidate.name()) : best;
       }
     }
     return best;

@@ -1,5 +1,6 @@
 package curvestock.packing;
 
+import curvestock.layout.TrueGaps;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -11,7 +12,7 @@ import java.util.stream.Stream;
 
 /**
  * Asks a store before packing, and tells it after. What the store gives back is judged by {@link
- * ExactGaps} like any other layout; whatever fails is packed anew.
+ * TrueGaps} like any other layout; whatever fails is packed anew.
  */
 record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSettings settings) {
 
@@ -63,6 +64,6 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
         return false;
       }
     }
-    return ExactGaps.hold(packed.layout());
+    return TrueGaps.hold(packed.layout());
   }
 }

@@ -1,11 +1,13 @@
 package curvestock.packing;
 
+import curvestock.packing.Lattice.Block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Structured layouts of one shape: each pattern laid in each quarter-turned direction flush to the
@@ -21,12 +23,6 @@ final class Structured {
   record Candidate(String name, double[] poses) {
     int count() {
       return poses.length / 3;
-    }
-  }
-
-  private record Block(String name, List<double[]> poses) {
-    int count() {
-      return poses.size();
     }
   }
 
@@ -51,20 +47,25 @@ final class Structured {
   /** So many layouts are held while more are made; the rest could not be kept in the end. */
   private static final int MOST_HELD = 500;
 
-  /**
-   * Pieces that fill a sheet exactly may stand out by this much (mm): the sum of what {@link
-   * Contact} adds to each of up to two hundred steps.
-   */
-  private static final double ROUNDING = 2e-7;
-
   private final Arena arena;
   private final Body body;
   private final List<Pattern> patterns;
 
-  /** Whether the piece is its own mirror image about its x axis, as sectors and strips are. */
-  private final boolean mirrored;
+  /** Each pattern in each of four directions. */
+  private final List<List<Lattice>> lattices = new ArrayList<>();
+
+  /** All that a second block may be. */
+  private final List<Lattice> seconds = new ArrayList<>();
 
   private final int most;
+
+  /** A rectangle left beside a first block, in mm. */
+  private record Rest(double width, double height) {}
+
+  /** The fullest block in it, if one of at least so many was found. */
+  private record Second(int least, Optional<Block> found) {}
+
+  private final Map<Rest, Second> asked = new HashMap<>();
 
   Structured(Arena arena, Body body) {
     this(arena, body, MOST_PIECES);
@@ -78,9 +79,16 @@ final class Structured {
     this.arena = arena;
     this.body = body;
     this.patterns = new PatternFamilies(body, arena.gap).all();
-    this.mirrored = isMirrored(body);
+    boolean mirrored = isMirrored(body);
+    for (int k = 0; k < 4 * patterns.size(); k++) {
+      lattices.add(Lattice.all(body, patterns.get(k / 4), k % 4, mirrored, arena.grain));
+      if (k % 4 < 2) {
+        seconds.addAll(lattices.get(k));
+      }
+    }
   }
 
+  /** Whether the piece is its own mirror image about its x axis, as sectors and strips are. */
   private static boolean isMirrored(Body body) {
     for (int k = 0; k < body.cornerX.length; k++) {
       boolean found = false;
@@ -99,17 +107,13 @@ final class Structured {
     double width = arena.usableWidth();
     double height = arena.usableHeight();
     List<Candidate> found = new ArrayList<>();
-    for (Pattern pattern : patterns) {
-      for (int quarter = 0; quarter < 4; quarter++) {
-        for (Block block : blocks(pattern, quarter, width, height)) {
-          offer(found, block);
-        }
-      }
+    for (List<Lattice> direction : lattices) {
+      direction.forEach(lattice -> offer(found, lattice.in(width, height, most)));
     }
     int alone = found.stream().mapToInt(Candidate::count).max().orElse(0);
-    for (Pattern pattern : patterns) {
-      for (int quarter = 0; quarter < 2; quarter++) {
-        split(found, pattern, quarter, width, height, alone);
+    for (int k = 0; k < lattices.size(); k++) {
+      if (k % 4 < 2) {
+        split(found, lattices.get(k), width, height, alone);
       }
     }
     found.sort(BY_COUNT);
@@ -146,13 +150,13 @@ final class Structured {
     double low = arena.box.minY() + arena.margin;
     double[] poses = new double[3 * block.count()];
     for (int i = 0; i < block.count(); i++) {
-      double[] pose = block.poses.get(i);
+      double[] pose = block.poses().get(i);
       poses[3 * i] = pose[0] + left;
       poses[3 * i + 1] = pose[1] + low;
       poses[3 * i + 2] = pose[2];
     }
     if (block.count() > 0) {
-      to.add(new Candidate(block.name, poses));
+      to.add(new Candidate(block.name(), poses));
       if (to.size() % MOST_HELD == 0) {
         thinOut(to);
       }
@@ -161,23 +165,23 @@ final class Structured {
 
   /**
    * A first block cut off after each of its columns or rows, and the best of all patterns in the
-   * rest.
+   * rest; only what holds as many as one block alone.
    */
   private void split(
-      List<Candidate> to, Pattern pattern, int quarter, double width, double height, int atLeast) {
-    Block full = best(blocks(pattern, quarter, width, height));
-    if (full == null || full.count() > MOST_SPLIT || full.count() >= most) {
+      List<Candidate> to, List<Lattice> direction, double width, double height, int atLeast) {
+    Optional<Block> full = fullest(direction, width, height, 1);
+    if (full.isEmpty() || full.get().count() > MOST_SPLIT || full.get().count() >= most) {
       return;
     }
     for (boolean alongX : new boolean[] {true, false}) {
-      split(to, full, alongX, width, height, atLeast);
+      split(to, full.get(), alongX, width, height, atLeast);
     }
   }
 
   private void split(
       List<Candidate> to, Block full, boolean alongX, double width, double height, int atLeast) {
     List<Double> cuts = new ArrayList<>();
-    for (double[] pose : full.poses) {
+    for (double[] pose : full.poses()) {
       Extent extent = Extent.of(body, pose[2]);
       cuts.add(alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY());
     }
@@ -186,177 +190,63 @@ final class Structured {
     for (double cut : cuts) {
       if (cut - last > 0.5) {
         last = cut;
-        Block joined = join(full, alongX, cut, width, height);
-        if (joined.count() >= atLeast) {
-          offer(to, joined);
-        }
+        join(full, alongX, cut, width, height, atLeast).ifPresent(joined -> offer(to, joined));
       }
     }
   }
 
-  private Block join(Block full, boolean alongX, double cut, double width, double height) {
+  private Optional<Block> join(
+      Block full, boolean alongX, double cut, double width, double height, int atLeast) {
     List<double[]> poses = new ArrayList<>();
-    for (double[] pose : full.poses) {
+    for (double[] pose : full.poses()) {
       Extent extent = Extent.of(body, pose[2]);
-      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + ROUNDING) {
+      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + Lattice.ROUNDING) {
         poses.add(pose);
       }
     }
     double start = cut + arena.gap;
     double restX = alongX ? width - start : width;
     double restY = alongX ? height : height - start;
-    Block rest = null;
-    for (Pattern pattern : patterns) {
-      for (int quarter = 0; quarter < 2; quarter++) {
-        Block block = best(blocks(pattern, quarter, restX, restY));
-        if (block != null && (rest == null || block.count() > rest.count())) {
-          rest = block;
+    Optional<Block> rest = second(restX, restY, atLeast - poses.size());
+    if (rest.isEmpty()) {
+      return poses.size() < atLeast ? Optional.empty() : Optional.of(new Block(full.name(), poses));
+    }
+    for (double[] pose : rest.get().poses()) {
+      poses.add(
+          new double[] {pose[0] + (alongX ? start : 0), pose[1] + (alongX ? 0 : start), pose[2]});
+    }
+    return Optional.of(new Block(full.name() + " and " + rest.get().name(), poses));
+  }
+
+  /**
+   * The fullest second block, if it holds so many: what others have asked for the same rest, or
+   * what its area forbids, is not sought again.
+   */
+  private Optional<Block> second(double width, double height, int atLeast) {
+    int least = Math.max(1, atLeast);
+    Second known = asked.get(new Rest(width, height));
+    boolean answered = known != null && (known.found.isPresent() || known.least <= least);
+    if (!answered && width > 0 && height > 0 && least * body.area <= width * height * (1 + 1e-9)) {
+      known = new Second(least, fullest(seconds, width, height, least));
+      asked.put(new Rest(width, height), known);
+      answered = true;
+    }
+    return answered ? known.found.filter(block -> block.count() >= least) : Optional.empty();
+  }
+
+  /** The first of the fullest, if it holds so many. */
+  private Optional<Block> fullest(List<Lattice> among, double width, double height, int atLeast) {
+    Optional<Block> fullest = Optional.empty();
+    int sought = atLeast;
+    for (Lattice lattice : among) {
+      if (lattice.atMost(width, height) >= sought) {
+        Block block = lattice.in(width, height, most);
+        if (block.count() >= sought) {
+          fullest = Optional.of(block);
+          sought = block.count() + 1;
         }
       }
     }
-    String name = full.name;
-    if (rest != null) {
-      name = full.name + " and " + rest.name;
-      for (double[] pose : rest.poses) {
-        poses.add(
-            new double[] {pose[0] + (alongX ? start : 0), pose[1] + (alongX ? 0 : start), pose[2]});
-      }
-    }
-    return new Block(name, poses);
-  }
-
-  private static Block best(List<Block> blocks) {
-    Block best = null;
-    for (Block block : blocks) {
-      if (block.count() > 0 && (best == null || block.count() > best.count())) {
-        best = block;
-      }
-    }
-    return best;
-  }
-
-  /** The pattern turned by quarters, flush left or right and low or high with each cell piece. */
-  private List<Block> blocks(Pattern pattern, int quarter, double width, double height) {
-    List<Block> blocks = new ArrayList<>();
-    double turn = quarter * Math.PI / 2;
-    for (int mirror = 0; mirror < 2; mirror++) {
-      double[] step = turned(pattern.stepX(), pattern.stepY(), quarter);
-      double[] next =
-          turned(pattern.nextX(), mirror == 0 ? pattern.nextY() : -pattern.nextY(), quarter);
-      if (mirror == 1 && (pattern.nextY() == 0 || pattern.cell().size() > 1 || !mirrored)) {
-        continue;
-      }
-      if (mirror == 1) {
-        // One mirror-symmetric piece a cell: the mirrored pattern leans the other way.
-        step = turned(-pattern.stepX(), pattern.stepY(), quarter);
-      }
-      List<double[]> cell = new ArrayList<>();
-      for (double[] pose : pattern.cell()) {
-        double[] at = turned(pose[0], pose[1], quarter);
-        cell.add(new double[] {at[0], at[1], pose[2] + turn});
-      }
-      if (cell.stream().anyMatch(pose -> !body.grainAllows(pose[2], arena.grain))) {
-        continue;
-      }
-      for (double[] anchorX : cell) {
-        Extent ex = Extent.of(body, anchorX[2]);
-        for (double[] anchorY : cell) {
-          Extent ey = Extent.of(body, anchorY[2]);
-          blocks.add(
-              clip(
-                  pattern.name(),
-                  cell,
-                  step,
-                  next,
-                  -ex.minX() - anchorX[0],
-                  -ey.minY() - anchorY[1],
-                  width,
-                  height));
-        }
-      }
-    }
-    return blocks;
-  }
-
-  private static double[] turned(double x, double y, int quarter) {
-    return switch (quarter % 4) {
-      case 0 -> new double[] {x, y};
-      case 1 -> new double[] {-y, x};
-      case 2 -> new double[] {-x, -y};
-      default -> new double[] {y, -x};
-    };
-  }
-
-  /** All pieces of the lattice that lie in the rectangle. */
-  private Block clip(
-      String name,
-      List<double[]> cell,
-      double[] step,
-      double[] next,
-      double originX,
-      double originY,
-      double width,
-      double height) {
-    List<double[]> poses = new ArrayList<>();
-    double determinant = step[0] * next[1] - step[1] * next[0];
-    if (width <= 0 || height <= 0 || Math.abs(determinant) < 1) {
-      return new Block(name, poses);
-    }
-    for (double[] piece : cell) {
-      Extent extent = Extent.of(body, piece[2]);
-      double baseX = originX + piece[0];
-      double baseY = originY + piece[1];
-      double lowX = -extent.minX() - ROUNDING;
-      double highX = width - extent.maxX() + ROUNDING;
-      double lowY = -extent.minY() - ROUNDING;
-      double highY = height - extent.maxY() + ROUNDING;
-      if (lowX > highX || lowY > highY) {
-        continue;
-      }
-      int[] range = range(step, next, determinant, baseX, baseY, lowX, highX, lowY, highY);
-      for (int j = range[2]; j <= range[3] && poses.size() < most; j++) {
-        for (int i = range[0]; i <= range[1] && poses.size() < most; i++) {
-          double x = baseX + i * step[0] + j * next[0];
-          double y = baseY + i * step[1] + j * next[1];
-          if (x >= lowX && x <= highX && y >= lowY && y <= highY) {
-            poses.add(new double[] {x, y, piece[2]});
-          }
-        }
-      }
-    }
-    return new Block(name, poses);
-  }
-
-  /** Least and greatest multiples of step and next that can reach the rectangle. */
-  private static int[] range(
-      double[] step,
-      double[] next,
-      double determinant,
-      double baseX,
-      double baseY,
-      double lowX,
-      double highX,
-      double lowY,
-      double highY) {
-    double[] is = new double[4];
-    double[] js = new double[4];
-    int k = 0;
-    for (double x : new double[] {lowX, highX}) {
-      for (double y : new double[] {lowY, highY}) {
-        double dx = x - baseX;
-        double dy = y - baseY;
-        is[k] = (dx * next[1] - dy * next[0]) / determinant;
-        js[k] = (step[0] * dy - step[1] * dx) / determinant;
-        k++;
-      }
-    }
-    java.util.Arrays.sort(is);
-    java.util.Arrays.sort(js);
-    return new int[] {
-      (int) Math.floor(is[0]),
-      (int) Math.ceil(is[3]),
-      (int) Math.floor(js[0]),
-      (int) Math.ceil(js[3])
-    };
+    return fullest;
   }
 }

@@ -81,7 +81,6 @@ final class Columns {
     for (Demand demand : demands) {
       listener.step("packing " + demand.piece().id() + " on " + sheet.name());
       Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
-      // Proofs hear nothing: none is begun once it shall end.
       boolean provable = isProvable(bound, demand.piece()) && !listener.stopped();
       int byPattern = provable ? pattern(packer, demand.piece()) : 0;
       if (provable) {
@@ -92,7 +91,7 @@ final class Columns {
       int found = packed.layout().placements().size();
       // From the pattern's count on it was tried before.
       if (found < sought && found != byPattern && !listener.stopped()) {
-        bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests());
+        bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests(), listener);
       }
       capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));
       keep(packed.layout());
@@ -119,7 +118,7 @@ final class Columns {
    */
   private Bound proven(Bound bound, Piece piece, SheetStock sheet, int byPattern) {
     listener.step("proving a limit for " + piece.id() + " on " + sheet.name());
-    Bound byCases = bound.byCases(piece, sheet, job.cutting(), byPattern, proofTests());
+    Bound byCases = bound.byCases(piece, sheet, job.cutting(), byPattern, proofTests(), listener);
     return job.search().effort() == Effort.THOROUGH && byCases.count() > byPattern
         ? byCases.or(Bound.thorough(piece, sheet, job.cutting()))
         : byCases;

@@ -6,6 +6,7 @@ import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.purchase.solver.BreakdownSupply;
 import curvestock.purchase.solver.Choice;
+import curvestock.purchase.solver.Levels;
 import curvestock.purchase.solver.PanelSupply;
 import curvestock.purchase.solver.SlotSearch;
 import curvestock.units.Money;
@@ -61,7 +62,13 @@ public final class CheapestPurchase {
 
   private Purchase chooseTogether() {
     LowerBound lowerBound = new LowerBound(problem, limits);
-    int[] uses = new SlotSearch(choice(), settings.seed(), calculations(settings.effort())).uses();
+    int[] uses =
+        new SlotSearch(
+                choice(),
+                settings.seed(),
+                calculations(settings.effort()),
+                start -> isLeast(lowerBound, start))
+            .uses();
     requireCovered(uses);
     List<Layout> layouts = new ArrayList<>();
     List<PurchaseLine> lines = new ArrayList<>();
@@ -86,6 +93,13 @@ public final class CheapestPurchase {
     Money cost = lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
     int sheets = lines.stream().mapToInt(PurchaseLine::used).sum();
     return new Purchase(problem, layouts, lines, lowerBound.prove(cost, sheets));
+  }
+
+  private static boolean isLeast(LowerBound lowerBound, Levels start) {
+    Money money = new Money(start.money());
+    int sheets = Math.toIntExact(start.sheets());
+    CostBound least = lowerBound.prove(money, sheets);
+    return least.money().equals(money) && least.sheets() == sheets;
   }
 
   private List<Layout> layoutsOn(int panel, int[] uses) {

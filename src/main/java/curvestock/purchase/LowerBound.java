@@ -25,6 +25,9 @@ final class LowerBound {
   private final PurchaseProblem problem;
   private final PackingLimits limits;
 
+  /** Made when first asked for: they take most of the time of a proof. */
+  private List<Cover> made = List.of();
+
   LowerBound(PurchaseProblem problem, PackingLimits limits) {
     limits.requireFits(problem);
     this.problem = problem;
@@ -36,7 +39,10 @@ final class LowerBound {
    * @param knownSheets sheets cut by a purchase that exists
    */
   CostBound prove(Money knownMoney, int knownSheets) {
-    List<Cover> covers = covers();
+    if (made.isEmpty()) {
+      made = covers();
+    }
+    List<Cover> covers = made;
     long money = new FewestCost(covers, prices(true)).atLeast(knownMoney.minorUnits());
     long sheets = new FewestCost(covers, prices(false)).atLeast(knownSheets);
     String limitsProof =

@@ -1,6 +1,5 @@
 package curvestock.sheet;
 
-import curvestock.geometry.Box;
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
@@ -151,17 +150,10 @@ public record SheetStock(
   }
 
   /**
-   * True distance in millimetres of an outline from the sheet's edge: exact. Where it crosses the
-   * edge 0; on a rectangle below 0, by as much as it sticks out.
+   * True distance in millimetres of an outline from the sheet's edge: exact; below 0 where it
+   * reaches over the edge, by how far or less (see {@link Clearance#within}).
    */
   public double inside(Outline piece) {
-    if (!isRectangle()) {
-      return Clearance.within(piece, outline);
-    }
-    Box box = piece.box();
-    Box all = outline.box();
-    return Math.min(
-        Math.min(box.minX() - all.minX(), all.maxX() - box.maxX()),
-        Math.min(box.minY() - all.minY(), all.maxY() - box.maxY()));
+    return Clearance.within(piece, outline);
   }
 }

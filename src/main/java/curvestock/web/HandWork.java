@@ -8,8 +8,8 @@ import curvestock.geometry.Pose;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.layout.TrueGap;
 import curvestock.layout.TrueGaps;
-import curvestock.layout.TrueGaps.Tightest;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.purchase.Panel;
@@ -95,10 +95,10 @@ final class HandWork {
   /** The true gaps of a layout, one for each piece, in words and numbers. */
   static ObjectNode gaps(Layout layout, Job job) {
     ObjectNode root = Json.object();
-    List<Tightest> all = TrueGaps.of(layout);
-    root.put("holds", all.stream().allMatch(Tightest::holds));
+    List<TrueGap> all = TrueGaps.tightest(layout);
+    root.put("holds", all.stream().allMatch(TrueGap::holds));
     ArrayNode gaps = root.putArray("gaps");
-    for (Tightest each : all) {
+    for (TrueGap each : all) {
       gaps.addObject()
           .put("holds", each.holds())
           .put("to", each.to().name().toLowerCase(java.util.Locale.ROOT))
@@ -110,31 +110,35 @@ final class HandWork {
     return root;
   }
 
-  private static String words(Tightest tightest, Job job) {
-    if (!tightest.grainHolds()) {
-      return "the grain does not allow it to lie this way";
-    }
+  private static String words(TrueGap tightest, Job job) {
     String to =
         switch (tightest.to()) {
           case PIECE -> "the next piece";
           case EDGE -> "the sheet's edge";
           case DEFECT -> "a knot or void";
+          case GRAIN -> "the grain";
         };
-    if (tightest.gap() <= 0 && tightest.to() != TrueGaps.Neighbour.EDGE) {
-      return "lies on " + to;
+    if (tightest.to() == TrueGap.Neighbour.GRAIN) {
+      return "the grain does not allow it to lie this way";
     }
-    if (tightest.gap() < 0) {
+    if (tightest.gap() < -TrueGap.ROUNDING) {
       boolean far = tightest.gap() < -0.01;
-      return "reaches over the sheet's edge"
-          + (far ? " by " + job.style().format(Length.ofMillimetres(-tightest.gap())) : "");
+      return tightest.to() == TrueGap.Neighbour.EDGE
+          ? "reaches over the sheet's edge" + (far ? " by " + depth(tightest, job) : "")
+          : "lies on " + to;
     }
     // Rounded to a printed fraction a gap could look enough that is not.
-    String gap = job.style().formatGiven(Length.ofMillimetres(rounded(tightest.gap())));
+    String gap =
+        job.style().formatGiven(Length.ofMillimetres(rounded(Math.max(0, tightest.gap()))));
     return gap
         + " to "
         + to
         + (tightest.holds() ? "" : ", but it takes ")
         + (tightest.holds() ? "" : job.style().formatGiven(Length.ofMillimetres(tightest.least())));
+  }
+
+  private static String depth(TrueGap tightest, Job job) {
+    return job.style().format(Length.ofMillimetres(-tightest.gap()));
   }
 
   /** To a hundredth of a millimetre, downwards but for rounding. */

@@ -28,16 +28,16 @@ final class Progress implements CompareListener {
   private final Pause pause;
   private final BooleanSupplier cancelled;
   private final BooleanSupplier stopped;
-  private long begun = System.nanoTime();
-  private long lastTold;
-  private String stage = "";
-  private String step = "";
+  private volatile long begun = System.nanoTime();
+  private volatile long lastTold;
+  private volatile String stage = "";
+  private volatile String step = "";
 
   /** How much of the whole stage is done, where that is told; else below 0. */
-  private double whole = -1;
+  private volatile double whole = -1;
 
-  private Consumer<Layout> onFuller = layout -> {};
-  private Consumer<Comparison> onChoices = comparison -> {};
+  private volatile Consumer<Layout> onFuller = layout -> {};
+  private volatile Consumer<Comparison> onChoices = comparison -> {};
 
   Progress(WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
     this.events = events;

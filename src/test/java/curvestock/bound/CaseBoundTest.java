@@ -19,6 +19,8 @@ import curvestock.units.Money;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -66,7 +68,12 @@ class CaseBoundTest {
 
     assertThat(
             CaseBound.isImpossible(
-                piece(half), rectangle(96 * INCH, 48 * INCH), USUAL, count, 2_000_000))
+                piece(half),
+                rectangle(96 * INCH, 48 * INCH),
+                USUAL,
+                count,
+                2_000_000,
+                Control.NONE))
         .isEqualTo(proven);
   }
 
@@ -76,7 +83,7 @@ class CaseBoundTest {
     SheetStock sheet = rectangle(96 * INCH, 48 * INCH);
     Bound area = Bound.quick(half, sheet, USUAL);
 
-    Bound bound = area.byCases(half, sheet, USUAL, 2, 2_000_000);
+    Bound bound = area.byCases(half, sheet, USUAL, 2, 2_000_000, Control.NONE);
 
     assertThat(area.count()).isPositive();
     assertThat(bound.count()).isEqualTo(2);
@@ -89,7 +96,7 @@ class CaseBoundTest {
     SheetStock sheet = rectangle(96 * INCH, 48 * INCH);
     Bound area = Bound.quick(half, sheet, USUAL);
 
-    assertThat(area.byCases(half, sheet, USUAL, 2, 1000)).isEqualTo(area);
+    assertThat(area.byCases(half, sheet, USUAL, 2, 1000, Control.NONE)).isEqualTo(area);
   }
 
   /** Whatever the placements in two cells that clash, the true gap is less than the one asked. */
@@ -116,6 +123,39 @@ class CaseBoundTest {
     }
     assertThat(clashes).isGreaterThan(300);
     assertThat(touching).as("pairs that do not overlap but are too near").isGreaterThan(5);
+  }
+
+  /** About as wide as long, so that the spine is a point: opposed they lie 2·25·cos 30° apart. */
+  @ParameterizedTest
+  @CsvSource({"0", "1", "30", "90", "200"})
+  void clashesWith_opposedThroughTheCentre_isNotClaimed(double degrees) {
+    AnnularSector wide = sector(100, 150, 60);
+    double turn = Math.toRadians(degrees);
+    ThickArc a = ThickArc.of(wide, 0, 0, 0, 0, new double[] {turn, 0});
+    ThickArc b = ThickArc.of(wide, 0, 0, 0, 0, new double[] {turn + Math.PI, 0});
+    double gap =
+        Clearance.between(
+            wide.outline().at(new Pose(0, 0, turn)),
+            wide.outline().at(new Pose(0, 0, turn + Math.PI)));
+
+    assertThat(gap).isCloseTo(50 * Math.cos(Math.toRadians(30)), Offset.offset(1e-9));
+    assertThat(a.clashesWith(b, 43)).isFalse();
+    assertThat(b.clashesWith(a, 43)).isFalse();
+    assertThat(a.clashesWith(a, 0)).isTrue();
+  }
+
+  @Test
+  void byCases_stopped_claimsNothingAndTestsLittleMore() {
+    Piece half = piece(sector(30 * INCH, 5 * INCH, 180));
+    SheetStock sheet = rectangle(96 * INCH, 48 * INCH);
+    Bound area = Bound.quick(half, sheet, USUAL);
+    AtomicInteger asked = new AtomicInteger();
+
+    Bound bound =
+        area.byCases(half, sheet, USUAL, 2, 2_000_000, () -> asked.incrementAndGet() > 200);
+
+    assertThat(bound).isEqualTo(area);
+    assertThat(asked.get()).isBetween(200, 20_000);
   }
 
   private static ThickArc cell(AnnularSector sector, Random random, double spread) {
@@ -161,10 +201,13 @@ class CaseBoundTest {
       if (found == 0) {
         continue;
       }
-      assertThat(CaseBound.isImpossible(piece(sector), sheet, USUAL, found, 30_000))
+      assertThat(CaseBound.isImpossible(piece(sector), sheet, USUAL, found, 30_000, Control.NONE))
           .as("seed %d, %d of %s", seed, found, sector)
           .isFalse();
-      proven += CaseBound.isImpossible(piece(sector), sheet, USUAL, found + 1, 30_000) ? 1 : 0;
+      proven +=
+          CaseBound.isImpossible(piece(sector), sheet, USUAL, found + 1, 30_000, Control.NONE)
+              ? 1
+              : 0;
     }
     assertThat(proven).as("counts proven best").isPositive();
   }

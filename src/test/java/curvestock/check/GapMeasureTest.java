@@ -49,7 +49,7 @@ class GapMeasureTest {
     for (int i = 0; i < 400; i++) {
       Outline a = randomShape(random);
       Outline b = randomShape(random);
-      double closed = Clearance.between(a, b);
+      double closed = Math.max(0, Clearance.between(a, b));
       boolean nested =
           closed == 0
               && (TraceShape.of(a).holds(TraceShape.of(b).outer().edges().get(0).at(0.5))

@@ -122,7 +122,7 @@ final class PosePairs {
     PreciseShape a = first.precise(here);
     PreciseShape b = second.precise(there);
     double precise = PreciseShape.distance(a, b).doubleValue();
-    double packer = Clearance.between(first.at(here), second.at(there));
+    double packer = Math.max(0, Clearance.between(first.at(here), second.at(there)));
     double check = check(first.at(here), second.at(there));
     require(Math.abs(packer - precise) <= ROUNDING, "packer " + packer, precise, pair);
     require(

@@ -6,6 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.layout.TrueGap;
+import curvestock.layout.TrueGap.Neighbour;
+import curvestock.layout.TrueGaps;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
@@ -147,7 +150,7 @@ class ContinuationTest {
         .isInstanceOfSatisfying(
             PinnedConflictException.class,
             refused -> {
-              assertThat(refused.shortfalls()).hasSize(1);
+              assertThat(refused.broken()).hasSize(1);
               assertThat(refused.words(LengthStyle.INCH_FRACTIONS))
                   .contains("piece 1 and piece 2 are 1/16 in apart, and need 1/8 in");
             });
@@ -162,6 +165,24 @@ class ContinuationTest {
         .hasMessageContaining("piece 1 reaches over the edge of the sheet");
   }
 
+  /** With no margin a boundary that crosses the edge has a distance of nothing from it. */
+  @Test
+  void continueFrom_marginOfNothingAndAPieceHalfOffTheSheet_bringsItIn() {
+    Packer packer = new Packer(SHEET, Sheets.cutting(0, 0), new SearchSettings(1, Effort.QUICK));
+    List<Placement> free = List.of(at(PLATE, 40, 15, 0), at(QUARTER, 20, 30, 0));
+
+    Layout layout =
+        packer
+            .continueFrom(
+                new Arrangement(List.of(at(PLATE, 20, 5, 0)), free, List.of()),
+                Control.NONE,
+                better -> {})
+            .layout();
+
+    assertThat(layout.placements()).hasSize(3);
+    Sheets.requireRight(layout);
+  }
+
   /** Two strips side by side 0.05 in apart; one of them 0.1 in from the edge: by hand. */
   @Test
   void gaps_ofKnownDistances_areThose() {
@@ -171,32 +192,31 @@ class ContinuationTest {
             Sheets.USUAL,
             List.of(at(PLATE, 2.6, 5, 0), at(PLATE, 2.6, 7.05, 0), at(PLATE, 20, 15, 90)));
 
-    LayoutGaps gaps = LayoutGaps.of(layout);
-
-    assertThat(gaps.shortfalls())
-        .extracting(Shortfall::rule)
-        .containsExactly(Shortfall.Rule.SPACING, Shortfall.Rule.MARGIN, Shortfall.Rule.MARGIN);
-    assertThat(gaps.shortfalls().get(0).found().inches()).isCloseTo(0.05, Offset.offset(1e-9));
-    assertThat(gaps.toEdge().get(0).inches()).isCloseTo(0.1, Offset.offset(1e-9));
-    assertThat(gaps.toEdge().get(2).inches()).isCloseTo(12.5, Offset.offset(1e-9));
+    List<TrueGap> broken = TrueGaps.broken(layout);
+    assertThat(broken)
+        .extracting(TrueGap::to)
+        .containsExactly(Neighbour.PIECE, Neighbour.EDGE, Neighbour.EDGE);
+    assertThat(broken.get(0).gap()).isCloseTo(0.05 * 25.4, Offset.offset(1e-9));
+    assertThat(broken.get(1).gap()).isCloseTo(0.1 * 25.4, Offset.offset(1e-9));
+    assertThat(TrueGaps.tightest(layout).get(2).gap()).isCloseTo(12.5 * 25.4, Offset.offset(1e-9));
   }
 
   @Test
-  void gaps_ofPiecesOverEachOther_areNothing() {
+  void gaps_ofPiecesOverEachOther_areBelowNothing() {
     Layout layout =
         new Layout(SHEET, Sheets.USUAL, List.of(at(QUARTER, 12, 15, 0), at(QUARTER, 12.5, 15, 3)));
 
-    LayoutGaps gaps = LayoutGaps.of(layout);
+    List<TrueGap> broken = TrueGaps.broken(layout);
 
-    assertThat(gaps.hold()).isFalse();
-    assertThat(gaps.shortfalls()).hasSize(1);
-    assertThat(gaps.shortfalls().get(0).found().millimetres()).isZero();
+    assertThat(TrueGaps.hold(layout)).isFalse();
+    assertThat(broken).hasSize(1);
+    assertThat(broken.get(0).gap()).isNegative();
   }
 
   @Test
   void gaps_ofAPackedLayout_hold() {
     Layout layout = Sheets.pack(QUARTER, SHEET, Sheets.USUAL, Effort.QUICK, 8);
 
-    assertThat(LayoutGaps.of(layout).hold()).isTrue();
+    assertThat(TrueGaps.hold(layout)).isTrue();
   }
 }

@@ -2,9 +2,12 @@ package curvestock.packing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.geometry.Loop;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
+import curvestock.piece.Drilled;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
 import curvestock.sheet.Cutting;
@@ -119,5 +122,19 @@ class RememberedTest {
                 PackedText.key(SHEET, CUTTING, QUICK, "most", WANTED, "beside")))
         .doesNotContain(key)
         .doesNotHaveDuplicates();
+  }
+
+  /** Pieces are laid by the area that is left of them: holes may change the order. */
+  @Test
+  void keys_ofTheSamePieceDrilled_differ() {
+    Piece drilled =
+        Piece.of(
+            PLATE.id(),
+            PLATE.name(),
+            new Drilled(PLATE.shape(), List.of(Loop.circle(new Point(0, 0), 5).reversed())));
+
+    assertThat(PackedText.key(SHEET, CUTTING, QUICK, "fill", List.of(new Demand(drilled, 2)), ""))
+        .isNotEqualTo(
+            PackedText.key(SHEET, CUTTING, QUICK, "fill", List.of(new Demand(PLATE, 2)), ""));
   }
 }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 
+import com.sun.management.ThreadMXBean;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
+import java.lang.management.ManagementFactory;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -41,6 +43,27 @@ class CheapestPurchaseTest {
     Purchase purchase = choose(AB, wanted(24, 12), List.of(Product.of(WHOLE)), onlyA, both);
     assertThat(purchase.layouts()).containsExactly(onlyA, onlyA, both);
     assertThat(purchase.surplus()).containsExactly(0, 0);
+  }
+
+  /** Four sheets of ten for forty: no search can better that. Bytes, as time is the machine's. */
+  @Test
+  void choose_startMeetsTheBound_searchesNoFurther() {
+    PurchaseProblem problem =
+        new PurchaseProblem(
+            Shop.demands(A, wanted(40)),
+            List.of(Product.of(WHOLE)),
+            List.of(Shop.layout(WHOLE, A, 10), Shop.layout(WHOLE, A, 9)));
+    PackingLimits limits = Shop.areaLimits(problem.demands(), problem.products());
+    SearchSettings thorough = new SearchSettings(1, Effort.THOROUGH);
+    new CheapestPurchase(problem, limits, QUICK).choose();
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    long before = threads.getCurrentThreadAllocatedBytes();
+
+    Purchase purchase = new CheapestPurchase(problem, limits, thorough).choose();
+
+    assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(50_000_000);
+    assertThat(purchase.gap()).isEqualTo(Money.ZERO);
+    assertThat(purchase.layouts()).hasSize(4);
   }
 
   @Test
