@@ -40,4 +40,14 @@ public interface DistanceField {
   default double within(double x, double y, double limit, double[] outward) {
     return at(x, y) >= limit ? limit : at(x, y, outward);
   }
+
+  /**
+   * A value that the signed distance of (x, y) is not below: the distance itself where it is below
+   * {@code enough}, and where that is less work.
+   *
+   * @param enough at least 0
+   */
+  default double floor(double x, double y, double enough) {
+    return at(x, y);
+  }
 }

@@ -357,7 +357,8 @@ final class Overlap {
     while (g < groups) {
       double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
       double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
-      double out = other.field.at(gx, gy) - body.groupRadius[g] - gap;
+      double beyond = body.groupRadius[g] + gap;
+      double out = other.field.floor(gx, gy, beyond + slack) - beyond;
       if (out < 0) {
         near |= 1L << Body.bit(g);
         for (int p = body.groupStart[g]; p < body.groupStart[g + 1]; p++) {
