@@ -32,18 +32,18 @@ public interface DistanceField {
   double at(double x, double y, double[] outward);
 
   /**
-   * As {@link #at(double, double, double[])} where the distance is below {@code limit}; elsewhere
-   * any value from {@code limit} up, and no gradient.
+   * The signed distance of (x, y) where it is below {@code limit}; elsewhere any value from {@code
+   * limit} up.
    *
    * @param limit at least 0
    */
-  default double within(double x, double y, double limit, double[] outward) {
-    return at(x, y) >= limit ? limit : at(x, y, outward);
+  default double within(double x, double y, double limit) {
+    return floor(x, y, limit);
   }
 
   /**
    * A value that the signed distance of (x, y) is not below: the distance itself where it is below
-   * {@code enough}, and where that is less work.
+   * {@code enough}; elsewhere from {@code enough} up, and as near the distance as is little work.
    *
    * @param enough at least 0
    */

@@ -92,30 +92,6 @@ final class OutlineField implements DistanceField {
   }
 
   @Override
-  public double within(double x, double y, double limit, double[] outward) {
-    if (x < box.minX() - limit
-        || x > box.maxX() + limit
-        || y < box.minY() - limit
-        || y > box.maxY() + limit) {
-      return limit;
-    }
-    Cell cell = cell(x, y);
-    if (cell == null) {
-      return DistanceField.super.within(x, y, limit, outward);
-    }
-    if (cell.floor >= limit) {
-      return limit;
-    }
-    double least = least(cell.edges, x, y);
-    double signed = signed(cell, x, y, least);
-    if (signed >= limit) {
-      return limit;
-    }
-    edges.outward(nearest(cell.edges, least, x, y), x, y, signed, outward);
-    return signed;
-  }
-
-  @Override
   public double floor(double x, double y, double enough) {
     double dx = Math.max(0, Math.max(box.minX() - x, x - box.maxX()));
     double dy = Math.max(0, Math.max(box.minY() - y, y - box.maxY()));

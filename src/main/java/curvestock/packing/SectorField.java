@@ -50,21 +50,9 @@ final class SectorField implements DistanceField {
 
   @Override
   public double at(double x, double y, double[] outward) {
-    return within(x, y, Double.POSITIVE_INFINITY, outward);
-  }
-
-  @Override
-  public double within(double x, double y, double limit, double[] outward) {
     double fold = Math.abs(y);
-    double square = x * x + y * y;
     if (ring || sin * x >= cos * fold) {
-      double far = outer + limit;
-      double near = inner - limit;
-      if (square >= far * far || (near > 0 && square <= near * near)) {
-        return limit;
-      }
-      double distance = Math.sqrt(square);
-      double radial = radial(x, y, distance, outward);
+      double radial = radial(x, y, Math.sqrt(x * x + y * y), outward);
       if (ring || radial >= 0) {
         return radial;
       }
@@ -76,10 +64,25 @@ final class SectorField implements DistanceField {
       return -toEnd;
     }
     double toEnd = endFace(x, fold);
-    if (toEnd < limit) {
-      towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
-    }
+    towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
     return toEnd;
+  }
+
+  @Override
+  public double within(double x, double y, double limit) {
+    double fold = Math.abs(y);
+    if (!ring && sin * x < cos * fold) {
+      return endFace(x, fold);
+    }
+    double square = x * x + y * y;
+    double far = outer + limit;
+    double near = inner - limit;
+    if (square >= far * far || (near > 0 && square <= near * near)) {
+      return limit;
+    }
+    double distance = Math.sqrt(square);
+    double radial = Math.max(distance - outer, inner - distance);
+    return ring || radial >= 0 ? radial : Math.max(radial, -endFace(x, fold));
   }
 
   private double radial(double x, double y, double distance, double[] outward) {
