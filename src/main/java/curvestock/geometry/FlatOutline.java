@@ -1,7 +1,6 @@
 package curvestock.geometry;
 
 import java.util.List;
-import java.util.function.ToDoubleFunction;
 
 /**
  * The edges of an outline as plain numbers, for the millions of distances a search asks for: the
@@ -16,67 +15,69 @@ public final class FlatOutline {
   /** Nearer than this (mm) a point lies on the edge, and the way out is the edge's own. */
   private static final double ON_EDGE = 1e-12;
 
+  /** What kind an edge is: straight, or an arc of at most, or of more than half a turn. */
+  private static final int KIND = 0;
+
+  private static final double STRAIGHT = 0;
+  private static final double SHORT_ARC = 1;
+  private static final double LONG_ARC = 2;
+  private static final double CIRCLE = 3;
+
+  private static final int START = 1;
+  private static final int END = 3;
+
+  /** The way from start to end, and its squared length. */
+  private static final int ALONG = 5;
+
+  private static final int SQUARE = 7;
+
+  /** Of an arc: centre, radius, 1 if counter-clockwise, start and end seen from the centre. */
+  private static final int CENTRE = 8;
+
+  private static final int RADIUS = 10;
+  private static final int TURN = 11;
+  private static final int FROM = 12;
+  private static final int TO = 14;
+
+  private static final int NUMBERS = 16;
+
   private final int count;
-  private final boolean[] arc;
 
-  /** Start and end of each edge. */
-  private final double[] startX;
-
-  private final double[] startY;
-  private final double[] endX;
-  private final double[] endY;
-
-  /** Of a segment the way from start to end and its squared length. */
-  private final double[] alongX;
-
-  private final double[] alongY;
-  private final double[] square;
-
-  /** Of an arc: centre, radius, sweep, and start and end as seen from the centre. */
-  private final double[] centreX;
-
-  private final double[] centreY;
-  private final double[] radius;
-  private final double[] sweep;
-  private final double[] fromX;
-  private final double[] fromY;
-  private final double[] toX;
-  private final double[] toY;
+  /** The numbers of each edge together, so that they are at hand together. */
+  private final double[] data;
 
   private final Run[] runs;
 
   public FlatOutline(Outline outline) {
     List<Edge> edges = outline.edges();
     count = edges.size();
-    arc = new boolean[count];
-    startX = of(edges, edge -> edge.start().x());
-    startY = of(edges, edge -> edge.start().y());
-    endX = of(edges, edge -> edge.end().x());
-    endY = of(edges, edge -> edge.end().y());
-    alongX = of(edges, edge -> edge.end().minus(edge.start()).x());
-    alongY = of(edges, edge -> edge.end().minus(edge.start()).y());
-    square = new double[count];
-    centreX = ofArcs(edges, each -> each.centre().x());
-    centreY = ofArcs(edges, each -> each.centre().y());
-    radius = ofArcs(edges, Arc::radius);
-    sweep = ofArcs(edges, Arc::sweep);
-    fromX = ofArcs(edges, each -> each.start().minus(each.centre()).x());
-    fromY = ofArcs(edges, each -> each.start().minus(each.centre()).y());
-    toX = ofArcs(edges, each -> each.end().minus(each.centre()).x());
-    toY = ofArcs(edges, each -> each.end().minus(each.centre()).y());
+    data = new double[NUMBERS * count];
     for (int i = 0; i < count; i++) {
-      arc[i] = edges.get(i) instanceof Arc;
-      square[i] = alongX[i] * alongX[i] + alongY[i] * alongY[i];
+      fill(NUMBERS * i, edges.get(i));
     }
     runs = outline.loops().flatMap(loop -> Run.of(loop).stream()).toArray(Run[]::new);
   }
 
-  private static double[] of(List<Edge> edges, ToDoubleFunction<Edge> value) {
-    return edges.stream().mapToDouble(value).toArray();
+  private void fill(int at, Edge edge) {
+    Point along = edge.end().minus(edge.start());
+    put(at + START, edge.start());
+    put(at + END, edge.end());
+    put(at + ALONG, along);
+    data[at + SQUARE] = along.dot(along);
+    if (edge instanceof Arc arc) {
+      double size = Math.abs(arc.sweep());
+      data[at + KIND] = size >= 2 * Math.PI ? CIRCLE : size <= Math.PI ? SHORT_ARC : LONG_ARC;
+      put(at + CENTRE, arc.centre());
+      data[at + RADIUS] = arc.radius();
+      data[at + TURN] = Math.signum(arc.sweep());
+      put(at + FROM, arc.start().minus(arc.centre()));
+      put(at + TO, arc.end().minus(arc.centre()));
+    }
   }
 
-  private static double[] ofArcs(List<Edge> edges, ToDoubleFunction<Arc> value) {
-    return of(edges, edge -> edge instanceof Arc one ? value.applyAsDouble(one) : 0);
+  private void put(int at, Point point) {
+    data[at] = point.x();
+    data[at + 1] = point.y();
   }
 
   /** How many edges there are. */
@@ -86,48 +87,46 @@ public final class FlatOutline {
 
   /** Distance of (x, y) from edge i. */
   public double distance(int i, double x, double y) {
-    if (!arc[i]) {
-      double t = share(i, x, y);
-      double dx = x - (startX[i] + alongX[i] * t);
-      double dy = y - (startY[i] + alongY[i] * t);
+    int at = NUMBERS * i;
+    if (data[at + KIND] == STRAIGHT) {
+      double t = share(at, x, y);
+      double dx = x - (data[at + START] + data[at + ALONG] * t);
+      double dy = y - (data[at + START + 1] + data[at + ALONG + 1] * t);
       return Math.sqrt(dx * dx + dy * dy);
     }
-    double ux = x - centreX[i];
-    double uy = y - centreY[i];
+    double ux = x - data[at + CENTRE];
+    double uy = y - data[at + CENTRE + 1];
     if (ux == 0 && uy == 0) {
-      return radius[i];
+      return data[at + RADIUS];
     }
-    if (isBetweenEnds(i, ux, uy)) {
-      return Math.abs(Math.sqrt(ux * ux + uy * uy) - radius[i]);
+    if (isBetweenEnds(at, ux, uy)) {
+      return Math.abs(Math.sqrt(ux * ux + uy * uy) - data[at + RADIUS]);
     }
-    return Math.sqrt(Math.min(toStart(i, x, y), toEnd(i, x, y)));
+    return Math.sqrt(Math.min(toPoint(at + START, x, y), toPoint(at + END, x, y)));
   }
 
-  /** Share of segment i at which the point nearest to (x, y) lies. */
-  private double share(int i, double x, double y) {
-    double along = (x - startX[i]) * alongX[i] + (y - startY[i]) * alongY[i];
-    return square[i] == 0 ? 0 : Math.max(0, Math.min(1, along / square[i]));
+  /** Share of a straight edge at which the point nearest to (x, y) lies. */
+  private double share(int at, double x, double y) {
+    double along =
+        (x - data[at + START]) * data[at + ALONG]
+            + (y - data[at + START + 1]) * data[at + ALONG + 1];
+    double square = data[at + SQUARE];
+    return along <= 0 || square == 0 ? 0 : along >= square ? 1 : along / square;
   }
 
-  private double toStart(int i, double x, double y) {
-    double dx = x - startX[i];
-    double dy = y - startY[i];
+  private double toPoint(int at, double x, double y) {
+    double dx = x - data[at];
+    double dy = y - data[at + 1];
     return dx * dx + dy * dy;
   }
 
-  private double toEnd(int i, double x, double y) {
-    double dx = x - endX[i];
-    double dy = y - endY[i];
-    return dx * dx + dy * dy;
-  }
-
-  private boolean isBetweenEnds(int i, double ux, double uy) {
-    double size = Math.abs(sweep[i]);
-    double turn = Math.signum(sweep[i]);
-    boolean pastStart = turn * (fromX[i] * uy - fromY[i] * ux) >= 0;
-    boolean beforeEnd = turn * (ux * toY[i] - uy * toX[i]) >= 0;
-    return size >= 2 * Math.PI
-        || (size <= Math.PI ? pastStart && beforeEnd : pastStart || beforeEnd);
+  private boolean isBetweenEnds(int at, double ux, double uy) {
+    double turn = data[at + TURN];
+    boolean pastStart = turn * (data[at + FROM] * uy - data[at + FROM + 1] * ux) >= 0;
+    boolean beforeEnd = turn * (ux * data[at + TO + 1] - uy * data[at + TO]) >= 0;
+    return data[at + KIND] == SHORT_ARC
+        ? pastStart && beforeEnd
+        : data[at + KIND] == CIRCLE || pastStart || beforeEnd;
   }
 
   /**
@@ -136,32 +135,32 @@ public final class FlatOutline {
    * @param signed the distance, below zero inside
    */
   public void outward(int i, double x, double y, double signed, double[] outward) {
-    if (arc[i]) {
-      double ux = x - centreX[i];
-      double uy = y - centreY[i];
-      double norm = Math.sqrt(ux * ux + uy * uy);
-      if (norm > 0 && isBetweenEnds(i, ux, uy)) {
-        boolean onArc = Math.abs(signed) <= ON_EDGE;
-        double way = onArc ? sweep[i] : (norm - radius[i]) * signed;
-        outward[0] = Math.signum(way) * ux / norm;
-        outward[1] = Math.signum(way) * uy / norm;
-        return;
+    int at = NUMBERS * i;
+    boolean onEdge = Math.abs(signed) <= ON_EDGE;
+    if (data[at + KIND] == STRAIGHT) {
+      double t = share(at, x, y);
+      if (onEdge) {
+        // The material lies to the left of each edge, so outward is to the right.
+        double length = Math.sqrt(data[at + SQUARE]);
+        outward[0] = length > 0 ? data[at + ALONG + 1] / length : 1;
+        outward[1] = length > 0 ? -data[at + ALONG] / length : 0;
+      } else {
+        outward[0] = (x - (data[at + START] + data[at + ALONG] * t)) / signed;
+        outward[1] = (y - (data[at + START + 1] + data[at + ALONG + 1] * t)) / signed;
       }
+      return;
     }
-    double t = arc[i] ? (toStart(i, x, y) < toEnd(i, x, y) ? 0 : 1) : share(i, x, y);
-    double footX = arc[i] && t == 1 ? endX[i] : startX[i] + alongX[i] * t;
-    double footY = arc[i] && t == 1 ? endY[i] : startY[i] + alongY[i] * t;
-    if (Math.abs(signed) > ON_EDGE) {
-      outward[0] = (x - footX) / signed;
-      outward[1] = (y - footY) / signed;
-    } else if (arc[i]) {
-      outward[0] = (footX - centreX[i]) / radius[i] * Math.signum(sweep[i]);
-      outward[1] = (footY - centreY[i]) / radius[i] * Math.signum(sweep[i]);
+    double ux = x - data[at + CENTRE];
+    double uy = y - data[at + CENTRE + 1];
+    double norm = Math.sqrt(ux * ux + uy * uy);
+    if (norm > 0 && (onEdge || isBetweenEnds(at, ux, uy))) {
+      double way = onEdge ? data[at + TURN] : (norm - data[at + RADIUS]) * signed;
+      outward[0] = Math.signum(way) * ux / norm;
+      outward[1] = Math.signum(way) * uy / norm;
     } else {
-      // The material lies to the left of each edge, so outward is to the right.
-      double length = Math.sqrt(square[i]);
-      outward[0] = length > 0 ? alongY[i] / length : 1;
-      outward[1] = length > 0 ? -alongX[i] / length : 0;
+      int end = at + (toPoint(at + START, x, y) < toPoint(at + END, x, y) ? START : END);
+      outward[0] = (x - data[end]) / signed;
+      outward[1] = (y - data[end + 1]) / signed;
     }
   }
 

@@ -42,6 +42,14 @@ public interface DistanceField {
   }
 
   /**
+   * The same, and where the distance is below the limit its gradient in {@code outward}, as {@link
+   * #at(double, double, double[])} gives it.
+   */
+  default double within(double x, double y, double limit, double[] outward) {
+    return within(x, y, limit) >= limit ? limit : at(x, y, outward);
+  }
+
+  /**
    * A value that the signed distance of (x, y) is not below: the distance itself where it is below
    * {@code enough}; elsewhere from {@code enough} up, and as near the distance as is little work.
    *

@@ -220,12 +220,11 @@ final class Encounter {
   private void push(double armX, double armY) {
     double x = armX + tx;
     double y = armY + ty;
-    double reach = other.field.within(x, y, gap + slack);
-    clearance = Math.min(clearance, reach - gap);
+    double reach = other.field.within(x, y, gap + slack, out);
     if (reach >= gap) {
+      clearance = Math.min(clearance, reach - gap);
       return;
     }
-    other.field.at(x, y, out);
     double shortfall = gap - reach;
     double nx = out[0];
     double ny = out[1];

@@ -83,11 +83,28 @@ final class OutlineField implements DistanceField {
 
   @Override
   public double at(double x, double y, double[] outward) {
+    return within(x, y, Double.POSITIVE_INFINITY, outward);
+  }
+
+  @Override
+  public double within(double x, double y, double limit, double[] outward) {
     Cell cell = cell(x, y);
-    int[] near = cell == null ? allEdges : cell.edges;
-    double least = least(near, x, y);
-    double signed = cell == null ? beyond(x, y) : signed(cell, x, y, least);
-    edges.outward(nearest(near, least, x, y), x, y, signed, outward);
+    if (cell != null && cell.floor >= limit) {
+      return limit;
+    }
+    double least = Double.POSITIVE_INFINITY;
+    int nearest = 0;
+    for (int i : cell == null ? allEdges : cell.edges) {
+      double distance = edges.distance(i, x, y);
+      if (distance < least) {
+        least = distance;
+        nearest = i;
+      }
+    }
+    double signed = cell == null ? turned(allRuns, x, y, least) : signed(cell, x, y, least);
+    if (signed < limit) {
+      edges.outward(nearest, x, y, signed, outward);
+    }
     return signed;
   }
 
@@ -110,18 +127,10 @@ final class OutlineField implements DistanceField {
   private double least(int[] of, double x, double y) {
     double least = Double.POSITIVE_INFINITY;
     for (int i : of) {
-      least = Math.min(least, edges.distance(i, x, y));
+      double distance = edges.distance(i, x, y);
+      least = distance < least ? distance : least;
     }
     return least;
-  }
-
-  private int nearest(int[] of, double least, double x, double y) {
-    for (int i : of) {
-      if (edges.distance(i, x, y) <= least) {
-        return i;
-      }
-    }
-    return 0;
   }
 
   private double signed(Cell cell, double x, double y, double least) {
@@ -138,8 +147,11 @@ final class OutlineField implements DistanceField {
 
   /** The distance of a point that no cell holds. */
   private double beyond(double x, double y) {
-    double least = least(allEdges, x, y);
-    return odd(allRuns, x, y) ? -least : least;
+    return turned(allRuns, x, y, least(allEdges, x, y));
+  }
+
+  private double turned(int[] runs, double x, double y, double least) {
+    return odd(runs, x, y) ? -least : least;
   }
 
   /** The cell that holds the point; null beyond all cells. */

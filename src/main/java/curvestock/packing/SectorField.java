@@ -50,9 +50,18 @@ final class SectorField implements DistanceField {
 
   @Override
   public double at(double x, double y, double[] outward) {
+    return within(x, y, Double.POSITIVE_INFINITY, outward);
+  }
+
+  @Override
+  public double within(double x, double y, double limit, double[] outward) {
     double fold = Math.abs(y);
     if (ring || sin * x >= cos * fold) {
-      double radial = radial(x, y, Math.sqrt(x * x + y * y), outward);
+      double square = x * x + y * y;
+      if (isOff(square, limit)) {
+        return limit;
+      }
+      double radial = radial(x, y, Math.sqrt(square), outward);
       if (ring || radial >= 0) {
         return radial;
       }
@@ -64,7 +73,9 @@ final class SectorField implements DistanceField {
       return -toEnd;
     }
     double toEnd = endFace(x, fold);
-    towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
+    if (toEnd < limit) {
+      towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
+    }
     return toEnd;
   }
 
@@ -75,14 +86,19 @@ final class SectorField implements DistanceField {
       return endFace(x, fold);
     }
     double square = x * x + y * y;
-    double far = outer + limit;
-    double near = inner - limit;
-    if (square >= far * far || (near > 0 && square <= near * near)) {
+    if (isOff(square, limit)) {
       return limit;
     }
     double distance = Math.sqrt(square);
     double radial = Math.max(distance - outer, inner - distance);
     return ring || radial >= 0 ? radial : Math.max(radial, -endFace(x, fold));
+  }
+
+  /** Whether a point within the wedge, at this squared distance, is no nearer than the limit. */
+  private boolean isOff(double square, double limit) {
+    double far = outer + limit;
+    double near = inner - limit;
+    return square >= far * far || (near > 0 && square <= near * near);
   }
 
   private double radial(double x, double y, double distance, double[] outward) {
