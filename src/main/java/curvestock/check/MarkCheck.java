@@ -209,8 +209,7 @@ final class MarkCheck {
   private Optional<Placed> on(Seen seen, double over) {
     return pieces.stream()
         .filter(
-            piece ->
-                seen.points().stream().allMatch(point -> holds(piece.drawn(), point, over)))
+            piece -> seen.points().stream().allMatch(point -> holds(piece.drawn(), point, over)))
         .findFirst();
   }
 

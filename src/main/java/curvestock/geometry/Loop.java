@@ -78,58 +78,10 @@ public record Loop(List<Edge> edges) {
    * the boundary itself, where either answer may come.
    */
   public boolean encloses(Point point) {
-    int crossings = 0;
-    for (int i = 0; i < edges.size(); i++) {
-      Edge edge = edges.get(i);
-      // The joint is the next edge's start for both, so that no gap opens between two edges.
-      Point end = edges.get((i + 1) % edges.size()).start();
-      crossings +=
-          edge instanceof Arc arc
-              ? arcCrossings(arc, arc.start(), end, point)
-              : segmentCrossing(edge.start(), end, point);
+    boolean odd = false;
+    for (Run run : Run.of(this)) {
+      odd ^= run.crosses(point.x(), point.y());
     }
-    return crossings % 2 != 0;
-  }
-
-  private static int segmentCrossing(Point a, Point b, Point p) {
-    if ((a.y() > p.y()) == (b.y() > p.y())) {
-      return 0;
-    }
-    double x = a.x() + (p.y() - a.y()) * (b.x() - a.x()) / (b.y() - a.y());
-    return x > p.x() ? 1 : 0;
-  }
-
-  /** Splits the arc at its highest and lowest points into runs on one side of its centre. */
-  private static int arcCrossings(Arc arc, Point start, Point end, Point p) {
-    double direction = Math.signum(arc.sweep());
-    double from = arc.startAngle();
-    double to = arc.startAngle() + arc.sweep();
-    double step = Math.PI;
-    // First top or bottom strictly after the start, going along the sweep.
-    double next =
-        direction > 0
-            ? Math.PI / 2 + step * (Math.floor((from - Math.PI / 2) / step) + 1)
-            : Math.PI / 2 + step * (Math.ceil((from - Math.PI / 2) / step) - 1);
-    int crossings = 0;
-    double y = start.y();
-    double at = from;
-    while ((next - to) * direction < 0) {
-      double extreme = arc.centre().y() + arc.radius() * Math.signum(StrictMath.sin(next));
-      crossings += runCrossing(arc, y, extreme, (at + next) / 2, p);
-      y = extreme;
-      at = next;
-      next += step * direction;
-    }
-    return crossings + runCrossing(arc, y, end.y(), (at + to) / 2, p);
-  }
-
-  private static int runCrossing(Arc arc, double fromY, double toY, double middle, Point p) {
-    if ((fromY > p.y()) == (toY > p.y())) {
-      return 0;
-    }
-    double dy = p.y() - arc.centre().y();
-    double half = Math.sqrt(Math.max(0, arc.radius() * arc.radius() - dy * dy));
-    double x = arc.centre().x() + (StrictMath.cos(middle) >= 0 ? half : -half);
-    return x > p.x() ? 1 : 0;
+    return odd;
   }
 }

@@ -87,17 +87,16 @@ public record Outline(Loop outer, List<Loop> holes) {
   public Point roomiest(int steps) {
     Box box = box();
     Point best = new Point((box.minX() + box.maxX()) / 2, (box.minY() + box.maxY()) / 2);
-    double deepest = contains(best) ? 1.02 * depth(best) : 0;
+    FlatOutline flat = new FlatOutline(this);
+    double deepest = flat.contains(best.x(), best.y()) ? 1.02 * flat.depth(best.x(), best.y()) : 0;
     for (int i = 1; i < steps; i++) {
       for (int j = 1; j < steps; j++) {
-        Point point =
-            new Point(box.minX() + box.width() * i / steps, box.minY() + box.height() * j / steps);
-        if (contains(point)) {
-          double depth = depth(point);
-          if (depth > deepest) {
-            best = point;
-            deepest = depth;
-          }
+        double x = box.minX() + box.width() * i / steps;
+        double y = box.minY() + box.height() * j / steps;
+        double depth = flat.contains(x, y) ? flat.depth(x, y) : 0;
+        if (depth > deepest) {
+          best = new Point(x, y);
+          deepest = depth;
         }
       }
     }
@@ -106,6 +105,6 @@ public record Outline(Loop outer, List<Loop> holes) {
 
   /** Distance to the nearest edge, for a point on either side of it. */
   public double depth(Point point) {
-    return edges().stream().mapToDouble(edge -> edge.distanceTo(point)).min().orElseThrow();
+    return new FlatOutline(this).depth(point.x(), point.y());
   }
 }

@@ -32,12 +32,30 @@ public interface DistanceField {
   double at(double x, double y, double[] outward);
 
   /**
-   * As {@link #at(double, double, double[])} where the distance is below {@code limit}; elsewhere
-   * any value from {@code limit} up, and no gradient.
+   * The signed distance of (x, y) where it is below {@code limit}; elsewhere any value from {@code
+   * limit} up.
    *
    * @param limit at least 0
    */
+  default double within(double x, double y, double limit) {
+    return floor(x, y, limit);
+  }
+
+  /**
+   * The same, and where the distance is below the limit its gradient in {@code outward}, as {@link
+   * #at(double, double, double[])} gives it.
+   */
   default double within(double x, double y, double limit, double[] outward) {
-    return at(x, y) >= limit ? limit : at(x, y, outward);
+    return within(x, y, limit) >= limit ? limit : at(x, y, outward);
+  }
+
+  /**
+   * A value that the signed distance of (x, y) is not below: the distance itself where it is below
+   * {@code enough}; elsewhere from {@code enough} up, and as near the distance as is little work.
+   *
+   * @param enough at least 0
+   */
+  default double floor(double x, double y, double enough) {
+    return at(x, y);
   }
 }

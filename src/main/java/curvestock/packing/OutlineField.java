@@ -1,143 +1,202 @@
 package curvestock.packing;
 
-import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
-import curvestock.geometry.Edge;
+import curvestock.geometry.FlatOutline;
 import curvestock.geometry.Outline;
-import curvestock.geometry.Point;
-import curvestock.geometry.Segment;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * Signed distance of any outline: the nearest of its edges, inside or out by parity.
  *
- * <p>Edges whose box lies further away than some edge does are not measured: of a piece with ears
- * or an easement that is nearly all of them.
+ * <p>The plane round the outline is cut into square cells. A cell knows, from the first time that
+ * somebody asks for a point in it, which edges can be nearest to any of its points and which may
+ * count for parity: of a piece with ears or an easement that is a few of dozens. Points beyond all
+ * cells ask every edge. The values are those of all edges, to the last bit.
+ *
+ * <p>Threads may share a field: a cell follows from its place alone and is immutable, so it does
+ * not matter whose is kept.
  */
 final class OutlineField implements DistanceField {
 
-  private final Outline outline;
-  private final List<Edge> edges;
-  private final Box box;
-  private final double[] minX;
-  private final double[] maxX;
-  private final double[] minY;
-  private final double[] maxY;
+  /** Cells along the longer side of the outline's box; four fifths of that again lie round it. */
+  private static final int CELLS_ALONG = 48;
 
-  /** Rounding of a box's distance, with room to spare, in square millimetres of a near miss. */
+  /** How far beyond the outline's box there are cells, as a share of its longer side. */
+  private static final double ROUND = 0.4;
+
+  /** Rounding of a distance, with room to spare, in millimetres. */
   private static final double ROUNDING = 1e-6;
 
+  private static final int[] NONE = {};
+
+  private final FlatOutline edges;
+  private final Box box;
+  private final int[] allEdges;
+  private final int[] allRuns;
+  private final double left;
+  private final double low;
+  private final double size;
+  private final double perMillimetre;
+  private final int columns;
+  private final int rows;
+  private final Cell[] cells;
+
+  /**
+   * What holds for all points of a cell.
+   *
+   * @param edges those that can be nearest
+   * @param runs those that can lie to the right
+   * @param inside whether an odd number of the other runs lies to the right
+   * @param floor no signed distance is less
+   */
+  @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
+  private record Cell(int[] edges, int[] runs, boolean inside, double floor) {}
+
   OutlineField(Outline outline) {
-    this.outline = outline;
-    this.box = outline.box();
-    this.edges = outline.edges();
-    int count = edges.size();
-    minX = new double[count];
-    maxX = new double[count];
-    minY = new double[count];
-    maxY = new double[count];
+    edges = new FlatOutline(outline);
+    box = outline.box();
+    allEdges = upTo(edges.count());
+    allRuns = upTo(edges.runs());
+    double longer = Math.max(box.width(), box.height());
+    size = longer / CELLS_ALONG;
+    perMillimetre = 1 / size;
+    left = box.minX() - ROUND * longer;
+    low = box.minY() - ROUND * longer;
+    columns = 1 + (int) ((box.width() + 2 * ROUND * longer) * perMillimetre);
+    rows = 1 + (int) ((box.height() + 2 * ROUND * longer) * perMillimetre);
+    cells = new Cell[columns * rows];
+  }
+
+  private static int[] upTo(int count) {
+    int[] all = new int[count];
     for (int i = 0; i < count; i++) {
-      Box around = edges.get(i).box();
-      minX[i] = around.minX();
-      maxX[i] = around.maxX();
-      minY[i] = around.minY();
-      maxY[i] = around.maxY();
+      all[i] = i;
     }
-  }
-
-  /** Square of the distance to an edge's box; zero within it. */
-  private double toBox(int i, double x, double y) {
-    double dx = Math.max(0, Math.max(minX[i] - x, x - maxX[i]));
-    double dy = Math.max(0, Math.max(minY[i] - y, y - maxY[i]));
-    return dx * dx + dy * dy;
-  }
-
-  /** Square of a distance that the nearest edge surely does not exceed. */
-  private double reach(double x, double y, Point point) {
-    int first = 0;
-    double nearest = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < minX.length; i++) {
-      double square = toBox(i, x, y);
-      if (square < nearest) {
-        nearest = square;
-        first = i;
-      }
-    }
-    double distance = edges.get(first).distanceTo(point);
-    return distance * distance * (1 + ROUNDING) + ROUNDING;
+    return all;
   }
 
   @Override
   public double at(double x, double y) {
-    Point point = new Point(x, y);
-    double reach = reach(x, y, point);
-    double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < minX.length; i++) {
-      if (toBox(i, x, y) <= reach) {
-        least = Math.min(least, edges.get(i).distanceTo(point));
-      }
-    }
-    return contains(point) ? -least : least;
+    Cell cell = cell(x, y);
+    return cell == null ? beyond(x, y) : signed(cell, x, y, least(cell.edges, x, y));
   }
 
   @Override
   public double at(double x, double y, double[] outward) {
-    Point point = new Point(x, y);
-    double reach = reach(x, y, point);
+    return within(x, y, Double.POSITIVE_INFINITY, outward);
+  }
+
+  @Override
+  public double within(double x, double y, double limit, double[] outward) {
+    Cell cell = cell(x, y);
+    if (cell != null && cell.floor >= limit) {
+      return limit;
+    }
     double least = Double.POSITIVE_INFINITY;
-    Edge nearest = edges.get(0);
-    for (int i = 0; i < minX.length; i++) {
-      if (toBox(i, x, y) <= reach) {
-        double distance = edges.get(i).distanceTo(point);
-        if (distance < least) {
-          least = distance;
-          nearest = edges.get(i);
-        }
+    int nearest = 0;
+    for (int i : cell == null ? allEdges : cell.edges) {
+      double distance = edges.distance(i, x, y);
+      if (distance < least) {
+        least = distance;
+        nearest = i;
       }
     }
-    double signed = contains(point) ? -least : least;
-    Point foot = nearestPoint(nearest, point);
-    if (least > 1e-12) {
-      outward[0] = (point.x() - foot.x()) / signed;
-      outward[1] = (point.y() - foot.y()) / signed;
-    } else {
-      Point normal = outwardNormal(nearest, foot);
-      outward[0] = normal.x();
-      outward[1] = normal.y();
+    double signed = cell == null ? turned(allRuns, x, y, least) : signed(cell, x, y, least);
+    if (signed < limit) {
+      edges.outward(nearest, x, y, signed, outward);
     }
     return signed;
   }
 
-  /** Most points asked for lie beyond the box, where parity need not be counted. */
-  private boolean contains(Point point) {
-    return point.x() >= box.minX()
-        && point.x() <= box.maxX()
-        && point.y() >= box.minY()
-        && point.y() <= box.maxY()
-        && outline.contains(point);
+  @Override
+  public double floor(double x, double y, double enough) {
+    double dx = Math.max(0, Math.max(box.minX() - x, x - box.maxX()));
+    double dy = Math.max(0, Math.max(box.minY() - y, y - box.maxY()));
+    double square = dx * dx + dy * dy;
+    double sure = enough + ROUNDING;
+    if (square >= sure * sure) {
+      return Math.sqrt(square) - ROUNDING;
+    }
+    Cell cell = cell(x, y);
+    if (cell == null) {
+      return beyond(x, y);
+    }
+    return cell.floor >= enough ? cell.floor : signed(cell, x, y, least(cell.edges, x, y));
   }
 
-  private static Point nearestPoint(Edge edge, Point point) {
-    if (edge instanceof Segment segment) {
-      return segment.nearest(point);
+  private double least(int[] of, double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i : of) {
+      double distance = edges.distance(i, x, y);
+      least = distance < least ? distance : least;
     }
-    Arc arc = (Arc) edge;
-    double direction = point.minus(arc.centre()).angle();
-    if (arc.spans(direction)) {
-      return arc.pointAt(direction);
-    }
-    return point.distance(arc.start()) < point.distance(arc.end()) ? arc.start() : arc.end();
+    return least;
   }
 
-  /** The material lies to the left of each edge, so outward is to the right. */
-  private static Point outwardNormal(Edge edge, Point on) {
-    Point along;
-    if (edge instanceof Arc arc) {
-      Point radial = on.minus(arc.centre()).times(Math.signum(arc.sweep()) / arc.radius());
-      return radial;
+  private double signed(Cell cell, double x, double y, double least) {
+    return odd(cell.runs, x, y) != cell.inside ? -least : least;
+  }
+
+  private boolean odd(int[] of, double x, double y) {
+    boolean odd = false;
+    for (int run : of) {
+      odd ^= edges.crosses(run, x, y);
     }
-    along = edge.end().minus(edge.start());
-    double length = along.norm();
-    return length > 0 ? new Point(along.y() / length, -along.x() / length) : new Point(1, 0);
+    return odd;
+  }
+
+  /** The distance of a point that no cell holds. */
+  private double beyond(double x, double y) {
+    return turned(allRuns, x, y, least(allEdges, x, y));
+  }
+
+  private double turned(int[] runs, double x, double y, double least) {
+    return odd(runs, x, y) ? -least : least;
+  }
+
+  /** The cell that holds the point; null beyond all cells. */
+  private Cell cell(double x, double y) {
+    double column = (x - left) * perMillimetre;
+    double row = (y - low) * perMillimetre;
+    if (!(column >= 0 && row >= 0 && column < columns && row < rows)) {
+      return null;
+    }
+    int at = (int) row * columns + (int) column;
+    Cell known = cells[at];
+    if (known == null) {
+      known = cellAt((int) column, (int) row);
+      cells[at] = known;
+    }
+    return known;
+  }
+
+  private Cell cellAt(int column, int row) {
+    double x = left + (column + 0.5) * size;
+    double y = low + (row + 0.5) * size;
+    double half = size / 2 + ROUNDING;
+    double reach = half * Math.sqrt(2);
+    double least = least(allEdges, x, y);
+    int[] near = new int[allEdges.length];
+    int count = 0;
+    for (int i : allEdges) {
+      if (edges.distance(i, x, y) <= least + 2 * reach) {
+        near[count++] = i;
+      }
+    }
+    boolean odd = odd(allRuns, x, y);
+    double floor = (odd ? -least : least) - reach;
+    int[] edgesNear = Arrays.copyOf(near, count);
+    if (least > reach) {
+      // No edge comes in, so all points lie on the same side.
+      return new Cell(edgesNear, NONE, odd, floor);
+    }
+    int[] right = new int[allRuns.length];
+    int runs = 0;
+    for (int run : allRuns) {
+      if (edges.mayCross(run, x - half, y - half, y + half)) {
+        right[runs++] = run;
+      }
+    }
+    return new Cell(edgesNear, Arrays.copyOf(right, runs), false, floor);
   }
 }

@@ -23,6 +23,9 @@ final class Overlap {
   /** Share of the narrowest piece's width by which groups may be further off than the gap. */
   private static final double SLACK = 0.04;
 
+  /** Taken off a clearance before it is relied on (mm). */
+  private static final double CLEAR_ROUNDING = 1e-6;
+
   final Body[] bodies;
   final int count;
   final double[] pairWeight;
@@ -46,15 +49,7 @@ final class Overlap {
   private final double[] circleX;
   private final double[] circleY;
   private final Rotation rotation = new Rotation();
-  private final double[] out = new double[2];
-
-  /** Sums for the pair at hand, in the frame of the piece whose field is asked. */
-  private double energy;
-
-  private double pullX;
-  private double pullY;
-  private double torque;
-  private double counterTorque;
+  private final Encounter encounter;
 
   /**
    * How far each piece has travelled, all steps added up: no point of it has moved further. By that
@@ -70,14 +65,8 @@ final class Overlap {
   /** For an ordered pair the groups of the first that may be near the second, as bits. */
   private final long[] active;
 
-  /** Stands for groups not yet looked at. */
-  private static final long ALL = -1;
-
-  /** How far out the nearest group is that does not count as active. */
-  private double spare;
-
-  /** How much further off than the gap a group may be and still count as active. */
-  private final double slack;
+  /** Up to which travel of both pieces together their energy stays zero. */
+  private final double[] clearUntil;
 
   /** Pairs tested, and walls at what they cost: a piece that is alone has no pairs. */
   private long pairsTested;
@@ -129,6 +118,7 @@ final class Overlap {
     activeUntil = new double[pairs];
     Arrays.fill(activeUntil, -1);
     active = new long[pairs];
+    clearUntil = new double[pairs];
     cos = new double[count];
     sin = new double[count];
     circleX = new double[count];
@@ -138,7 +128,9 @@ final class Overlap {
     near = new int[Math.max(16, count * 8)];
     double smallest = Arrays.stream(this.bodies).mapToDouble(body -> body.radius).min().orElse(1);
     skin = smallest * 0.5;
-    slack = SLACK * Arrays.stream(this.bodies).mapToDouble(b -> b.area / b.radius).min().orElse(1);
+    double slack =
+        SLACK * Arrays.stream(this.bodies).mapToDouble(b -> b.area / b.radius).min().orElse(1);
+    encounter = new Encounter(gap, slack);
     manyPieces = count > 24;
   }
 
@@ -259,18 +251,27 @@ final class Overlap {
       return 0;
     }
     pairsTested++;
-    if (!known) {
-      active[key] = ALL;
-      active[back] = ALL;
-      spare = Double.POSITIVE_INFINITY;
+    double travelled = travel[i] + travel[j];
+    if (known && travelled <= clearUntil[key]) {
+      pairEnergy[key] = 0;
+      return 0;
     }
     double weight = pairWeight[key];
-    double sum = oneWay(i, j, pose, gradient, weight) + oneWay(j, i, pose, gradient, weight);
+    double sum = feel(i, j, known, pose, gradient, weight);
+    double spare = encounter.spare;
+    double clearance = encounter.clearance;
+    sum += feel(j, i, known, pose, gradient, weight);
     if (!known) {
-      activeUntil[key] = travel[i] + travel[j] + spare;
+      activeUntil[key] = travelled + Math.min(spare, encounter.spare);
     }
+    clearUntil[key] = sum > 0 ? -1 : clear(travelled, Math.min(clearance, encounter.clearance));
     pairEnergy[key] = sum;
     return weight * sum;
+  }
+
+  /** Rounded down by more than what places and distances are rounded by. */
+  private static double clear(double travelled, double clearance) {
+    return travelled + clearance - CLEAR_ROUNDING;
   }
 
   /** Whether the bounding circles are apart, or both pieces frozen; if so, notes for how long. */
@@ -356,9 +357,9 @@ final class Overlap {
   }
 
   /** Points of piece a in the field of piece b. */
-  private double oneWay(int a, int b, double[] pose, double[] gradient, double weight) {
-    Body body = bodies[a];
-    Body other = bodies[b];
+  private double feel(
+      int a, int b, boolean known, double[] pose, double[] gradient, double weight) {
+    int key = at(a, b);
     // a's frame in b's frame: turn by (c, s), then move by (tx, ty).
     double c = cos[a] * cos[b] + sin[a] * sin[b];
     double s = sin[a] * cos[b] - cos[a] * sin[b];
@@ -366,119 +367,20 @@ final class Overlap {
     double dy = pose[3 * a + 1] - pose[3 * b + 1];
     double tx = cos[b] * dx + sin[b] * dy;
     double ty = -sin[b] * dx + cos[b] * dy;
-    energy = 0;
-    pullX = 0;
-    pullY = 0;
-    torque = 0;
-    counterTorque = 0;
-    long left = active[at(a, b)];
-    boolean all = left == ALL;
-    long near = 0;
-    int groups = body.groupX.length;
-    int g = all ? 0 : Long.numberOfTrailingZeros(left);
-    while (g < groups) {
-      double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
-      double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
-      double out = other.field.at(gx, gy) - body.groupRadius[g] - gap;
-      if (out < 0) {
-        near |= 1L << Body.bit(g);
-        for (int p = body.groupStart[g]; p < body.groupStart[g + 1]; p++) {
-          double qx = c * body.pointX[p] - s * body.pointY[p];
-          double qy = s * body.pointX[p] + c * body.pointY[p];
-          add(other.field, qx + tx, qy + ty, qx, qy);
-        }
-      } else if (out < slack) {
-        near |= 1L << Body.bit(g);
-      } else {
-        spare = Math.min(spare, out);
-      }
-      if (all || g >= Body.LAST_BIT) {
-        g++;
-      } else {
-        left &= left - 1;
-        g = Long.numberOfTrailingZeros(left);
-      }
+    encounter.feel(bodies[a], bodies[b], c, s, tx, ty, known ? active[key] : Encounter.ALL);
+    if (!known) {
+      active[key] = encounter.near;
     }
-    if (all) {
-      active[at(a, b)] = near;
-    }
-    if (near != 0) {
-      addNearestPoints(body, other, near, c, s, tx, ty);
-    }
-    if (energy > 0) {
-      double fx = weight * (cos[b] * pullX - sin[b] * pullY);
-      double fy = weight * (sin[b] * pullX + cos[b] * pullY);
+    if (encounter.energy > 0) {
+      double fx = weight * (cos[b] * encounter.pullX - sin[b] * encounter.pullY);
+      double fy = weight * (sin[b] * encounter.pullX + cos[b] * encounter.pullY);
       gradient[3 * a] += fx;
       gradient[3 * a + 1] += fy;
       gradient[3 * b] -= fx;
       gradient[3 * b + 1] -= fy;
-      gradient[3 * a + 2] += weight * torque;
-      gradient[3 * b + 2] += weight * counterTorque;
+      gradient[3 * a + 2] += weight * encounter.torque;
+      gradient[3 * b + 2] += weight * encounter.counterTorque;
     }
-    return energy;
-  }
-
-  private void addNearestPoints(
-      Body body, Body other, long near, double c, double s, double tx, double ty) {
-    for (int h = 0; h < other.hubX.length; h++) {
-      double hubX = other.hubX[h];
-      double hubY = other.hubY[h];
-      for (int k = 0; k < body.arcX.length; k++) {
-        if ((near & body.arcGroups[k]) == 0) {
-          continue;
-        }
-        double ax = c * body.arcX[k] - s * body.arcY[k];
-        double ay = s * body.arcX[k] + c * body.arcY[k];
-        double ux = hubX - ax - tx;
-        double uy = hubY - ay - ty;
-        double apart = Math.sqrt(ux * ux + uy * uy);
-        if (apart > 0) {
-          ux /= apart;
-          uy /= apart;
-          // Cosine of the angle from the arc's middle, measured in b's frame.
-          double mx = c * body.arcMiddleX[k] - s * body.arcMiddleY[k];
-          double my = s * body.arcMiddleX[k] + c * body.arcMiddleY[k];
-          double along = ux * mx + uy * my;
-          double r = body.arcRadius[k];
-          if (along >= body.arcCosHalf[k]) {
-            add(other.field, ax + r * ux + tx, ay + r * uy + ty, ax + r * ux, ay + r * uy);
-          }
-          if (-along >= body.arcCosHalf[k]) {
-            add(other.field, ax - r * ux + tx, ay - r * uy + ty, ax - r * ux, ay - r * uy);
-          }
-        }
-      }
-      for (int k = 0; k < body.edgeX.length; k++) {
-        if ((near & body.edgeGroups[k]) == 0) {
-          continue;
-        }
-        double ex = c * body.edgeX[k] - s * body.edgeY[k];
-        double ey = s * body.edgeX[k] + c * body.edgeY[k];
-        double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
-        double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
-        double foot = (hubX - ex - tx) * ux + (hubY - ey - ty) * uy;
-        if (foot > 0 && foot < body.edgeLength[k]) {
-          double qx = ex + foot * ux;
-          double qy = ey + foot * uy;
-          add(other.field, qx + tx, qy + ty, qx, qy);
-        }
-      }
-    }
-  }
-
-  /** One point of a: (x, y) in b's frame, (armX, armY) the same seen from a's origin. */
-  private void add(DistanceField field, double x, double y, double armX, double armY) {
-    double reach = field.within(x, y, gap, out);
-    if (reach >= gap) {
-      return;
-    }
-    double shortfall = gap - reach;
-    double nx = out[0];
-    double ny = out[1];
-    energy += shortfall * shortfall;
-    pullX -= 2 * shortfall * nx;
-    pullY -= 2 * shortfall * ny;
-    torque -= 2 * shortfall * (ny * armX - nx * armY);
-    counterTorque += 2 * shortfall * (ny * x - nx * y);
+    return encounter.energy;
   }
 }

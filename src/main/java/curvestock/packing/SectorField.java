@@ -56,15 +56,12 @@ final class SectorField implements DistanceField {
   @Override
   public double within(double x, double y, double limit, double[] outward) {
     double fold = Math.abs(y);
-    double square = x * x + y * y;
     if (ring || sin * x >= cos * fold) {
-      double far = outer + limit;
-      double near = inner - limit;
-      if (square >= far * far || (near > 0 && square <= near * near)) {
+      double square = x * x + y * y;
+      if (isOff(square, limit)) {
         return limit;
       }
-      double distance = Math.sqrt(square);
-      double radial = radial(x, y, distance, outward);
+      double radial = radial(x, y, Math.sqrt(square), outward);
       if (ring || radial >= 0) {
         return radial;
       }
@@ -80,6 +77,28 @@ final class SectorField implements DistanceField {
       towardsEnd(x, fold, y < 0 ? -1 : 1, toEnd, outward);
     }
     return toEnd;
+  }
+
+  @Override
+  public double within(double x, double y, double limit) {
+    double fold = Math.abs(y);
+    if (!ring && sin * x < cos * fold) {
+      return endFace(x, fold);
+    }
+    double square = x * x + y * y;
+    if (isOff(square, limit)) {
+      return limit;
+    }
+    double distance = Math.sqrt(square);
+    double radial = Math.max(distance - outer, inner - distance);
+    return ring || radial >= 0 ? radial : Math.max(radial, -endFace(x, fold));
+  }
+
+  /** Whether a point within the wedge, at this squared distance, is no nearer than the limit. */
+  private boolean isOff(double square, double limit) {
+    double far = outer + limit;
+    double near = inner - limit;
+    return square >= far * far || (near > 0 && square <= near * near);
   }
 
   private double radial(double x, double y, double distance, double[] outward) {

@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Pieces on all drawings of a kind against those wanted; the counts are by hand. */
 class TallyTest {
 
-  private static final Strip PLANK =
-      new Strip(Length.ofMillimetres(300), Length.ofMillimetres(50));
+  private static final Strip PLANK = new Strip(Length.ofMillimetres(300), Length.ofMillimetres(50));
 
   /** Of one shape; along the grain and any way. */
   private static final Piece ALONG =
@@ -28,10 +27,7 @@ class TallyTest {
 
   private static Tally tally(DrawingKind kind, int along, int any) {
     return Tally.of(
-        kind,
-        1,
-        List.of(new Demand(ANY, 2), new Demand(ALONG, 3)),
-        Map.of("T", along, "S", any));
+        kind, 1, List.of(new Demand(ANY, 2), new Demand(ALONG, 3)), Map.of("T", along, "S", any));
   }
 
   /** What lies along the grain may be either piece, what lies across only the loose one. */
@@ -44,8 +40,7 @@ class TallyTest {
     "0, 0, '{S=2, T=3}', {}",
     "6, 0, {}, {S=1}"
   })
-  void dxf_ofPiecesOfOneShape_isCountedByGrain(
-      int along, int any, String missing, String surplus) {
+  void dxf_ofPiecesOfOneShape_isCountedByGrain(int along, int any, String missing, String surplus) {
     Tally tally = tally(DrawingKind.DXF, along, any);
 
     assertThat(tally.missing()).hasToString(missing);

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
+import curvestock.piece.FreeShape;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
 import curvestock.sheet.Cutting;
@@ -253,5 +255,78 @@ class OverlapTest {
       }
     }
     assertThat(checked).isGreaterThan(300);
+  }
+
+  /** A wheel with so many corners that all bits for its groups are taken, and more. */
+  private static Piece cogged(String id, double radius) {
+    List<Point> corners = new ArrayList<>();
+    for (int k = 0; k < 70; k++) {
+      corners.add(Point.polar(k % 2 == 0 ? radius : 0.9 * radius, 2 * Math.PI * k / 70));
+    }
+    return Piece.of(id, "cogged", FreeShape.polygon(corners));
+  }
+
+  /**
+   * Neither the groups that a pair leaves out nor the pairs that are left out while their clearance
+   * lasts ever change an energy: small moves of pieces that lie near each other, one or all, now
+   * and then a leap onto another piece and back.
+   */
+  @Test
+  void evaluate_andEvaluateOne_overSmallMovesAndLeaps_areWhatBruteForceGives() {
+    int zero = 0;
+    int broken = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      RandomPacking random = new RandomPacking(seed);
+      List<Body> bodies = new ArrayList<>();
+      int count = 5;
+      for (int i = 0; i < count; i++) {
+        Piece piece =
+            seed % 3 == 0 ? cogged("C" + i, random.between(60, 200)) : random.piece("P" + i);
+        bodies.add(new Body(piece));
+      }
+      Arena arena = new Arena(Sheets.inches(80, 60), random.cutting());
+      double[] poses = new double[3 * count];
+      for (int k = 0; k < poses.length; k++) {
+        poses[k] = random.between(0, k % 3 == 2 ? 6 : k % 3 == 1 ? 1000 : 1400);
+      }
+      Overlap walking = new Overlap(arena, bodies);
+      double[] gradient = new double[poses.length];
+      double[] expected = new double[poses.length];
+      for (int step = 0; step < 80; step++) {
+        int one = random.upTo(count) - 1;
+        double size = Math.pow(10, random.between(-4, 1.5));
+        boolean leap = step % 9 == 0;
+        boolean alone = leap || step % 2 == 0;
+        for (int k = 0; k < poses.length; k++) {
+          if (!alone || k / 3 == one) {
+            int other = 3 * ((one + 1) % count) + k % 3;
+            poses[k] =
+                leap
+                    ? poses[other]
+                    : poses[k] + random.between(-1, 1) * size / (k % 3 / 2 * 200 + 1);
+          }
+        }
+        Overlap fresh = new Overlap(arena, bodies);
+        double energy;
+        double brute;
+        if (alone) {
+          walking.placeAll(poses);
+          fresh.placeAll(poses);
+          energy = walking.evaluateOne(one, poses, gradient);
+          brute = fresh.evaluateOne(one, poses, expected);
+        } else {
+          energy = walking.evaluate(poses, gradient);
+          brute = fresh.evaluate(poses, expected);
+        }
+        assertThat(energy).as("seed %d, step %d", seed, step).isEqualTo(brute);
+        for (int k = alone ? 3 * one : 0; k < (alone ? 3 * one + 3 : poses.length); k++) {
+          assertThat(gradient[k]).as("seed %d, step %d", seed, step).isEqualTo(expected[k]);
+        }
+        zero += brute == 0 ? 1 : 0;
+        broken += brute > 0 ? 1 : 0;
+      }
+    }
+    assertThat(zero).isGreaterThan(100);
+    assertThat(broken).isGreaterThan(1000);
   }
 }

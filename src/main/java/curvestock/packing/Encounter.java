@@ -1,0 +1,237 @@
+package curvestock.packing;
+
+/**
+ * Two bodies near each other: the squared shortfalls of gap at points of the first in the distance
+ * field of the second, with their gradient.
+ *
+ * <p>Poses are given as the first's frame in the second's: turned by cosine {@code c} and sine
+ * {@code s}, then moved by ({@code tx}, {@code ty}). One object serves all pairs of a search, one
+ * after the other, and makes nothing on the way.
+ */
+final class Encounter {
+
+  /** Stands for all groups of a body. */
+  static final long ALL = -1;
+
+  private final double gap;
+
+  /** How much further off than the gap a group or a point is still looked at closely (mm). */
+  private final double slack;
+
+  private final double[] out = new double[2];
+
+  private Body body;
+  private Body other;
+  private double c;
+  private double s;
+  private double tx;
+  private double ty;
+
+  /** The sum of squared shortfalls. */
+  double energy;
+
+  /** Its gradient in the frame of the second: by the first's place, its angle, the second's. */
+  double pullX;
+
+  double pullY;
+  double torque;
+  double counterTorque;
+
+  /** The groups of the first that are touched or nearly, as bits of {@link Body#bit}. */
+  long near;
+
+  /** How far out the nearest of the groups is that are not near. */
+  double spare;
+
+  /**
+   * How much more than the gap lies between the bodies if the energy is zero, as far as the groups
+   * asked for know it: at least this, and never more than {@link #slack}.
+   */
+  double clearance;
+
+  Encounter(double gap, double slack) {
+    this.gap = gap;
+    this.slack = slack;
+  }
+
+  private void meet(Body first, Body second, double cos, double sin, double x, double y) {
+    body = first;
+    other = second;
+    c = cos;
+    s = sin;
+    tx = x;
+    ty = y;
+    energy = 0;
+    near = 0;
+  }
+
+  /**
+   * Energy and gradient.
+   *
+   * @param groups those of the first that may be near, as bits
+   */
+  void feel(Body first, Body second, double cos, double sin, double x, double y, long groups) {
+    meet(first, second, cos, sin, x, y);
+    pullX = 0;
+    pullY = 0;
+    torque = 0;
+    counterTorque = 0;
+    spare = Double.POSITIVE_INFINITY;
+    clearance = slack;
+    boolean all = groups == ALL;
+    int count = body.groupX.length;
+    long left = groups;
+    int g = all ? 0 : Long.numberOfTrailingZeros(left);
+    while (g < count) {
+      double off = all ? offExactly(g) : off(g);
+      if (off < slack) {
+        near |= 1L << Body.bit(g);
+        if (off < 0) {
+          for (int p = body.groupStart[g]; p < body.groupStart[g + 1]; p++) {
+            double qx = c * body.pointX[p] - s * body.pointY[p];
+            double qy = s * body.pointX[p] + c * body.pointY[p];
+            push(qx, qy);
+          }
+        } else {
+          clearance = Math.min(clearance, off);
+        }
+      } else {
+        spare = Math.min(spare, off);
+      }
+      if (all || g >= Body.LAST_BIT) {
+        g++;
+      } else {
+        left &= left - 1;
+        g = Long.numberOfTrailingZeros(left);
+      }
+    }
+    if (near != 0) {
+      nearestPoints(true, Double.POSITIVE_INFINITY);
+    }
+  }
+
+  /** The energy alone; any value above the limit may come as soon as it is above it. */
+  double energy(Body first, Body second, double cos, double sin, double x, double y, double limit) {
+    meet(first, second, cos, sin, x, y);
+    for (int g = 0; g < body.groupX.length && energy <= limit; g++) {
+      double off = off(g);
+      if (off < slack) {
+        near |= 1L << Body.bit(g);
+        for (int p = body.groupStart[g]; off < 0 && p < body.groupStart[g + 1]; p++) {
+          double qx = c * body.pointX[p] - s * body.pointY[p];
+          double qy = s * body.pointX[p] + c * body.pointY[p];
+          weigh(qx, qy);
+        }
+      }
+    }
+    if (near != 0 && energy <= limit) {
+      nearestPoints(false, limit);
+    }
+    return energy;
+  }
+
+  /** How much further off than the gap group g is; any value from the slack up if it is so far. */
+  private double off(int g) {
+    double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
+    double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
+    double beyond = body.groupRadius[g] + gap;
+    double reach = other.field.within(gx, gy, beyond + slack);
+    return reach >= beyond + slack ? slack : reach - beyond;
+  }
+
+  /** The same, and of a group that is far off a fair idea how far. */
+  private double offExactly(int g) {
+    double gx = c * body.groupX[g] - s * body.groupY[g] + tx;
+    double gy = s * body.groupX[g] + c * body.groupY[g] + ty;
+    double beyond = body.groupRadius[g] + gap;
+    return other.field.floor(gx, gy, beyond + slack) - beyond;
+  }
+
+  /** The points where two curves can be nearest between their ends. */
+  private void nearestPoints(boolean feel, double limit) {
+    for (int h = 0; h < other.hubX.length && energy <= limit; h++) {
+      double hubX = other.hubX[h];
+      double hubY = other.hubY[h];
+      for (int k = 0; k < body.arcX.length; k++) {
+        if ((near & body.arcGroups[k]) != 0) {
+          onArc(k, hubX, hubY, feel);
+        }
+      }
+      for (int k = 0; k < body.edgeX.length; k++) {
+        if ((near & body.edgeGroups[k]) != 0) {
+          onEdge(k, hubX, hubY, feel);
+        }
+      }
+    }
+  }
+
+  private void onArc(int k, double hubX, double hubY, boolean feel) {
+    double ax = c * body.arcX[k] - s * body.arcY[k];
+    double ay = s * body.arcX[k] + c * body.arcY[k];
+    double ux = hubX - ax - tx;
+    double uy = hubY - ay - ty;
+    double apart = Math.sqrt(ux * ux + uy * uy);
+    if (!(apart > 0)) {
+      return;
+    }
+    ux /= apart;
+    uy /= apart;
+    // Cosine of the angle from the arc's middle, measured in the second's frame.
+    double mx = c * body.arcMiddleX[k] - s * body.arcMiddleY[k];
+    double my = s * body.arcMiddleX[k] + c * body.arcMiddleY[k];
+    double along = ux * mx + uy * my;
+    double r = body.arcRadius[k];
+    if (along >= body.arcCosHalf[k]) {
+      take(ax + r * ux, ay + r * uy, feel);
+    }
+    if (-along >= body.arcCosHalf[k]) {
+      take(ax - r * ux, ay - r * uy, feel);
+    }
+  }
+
+  private void onEdge(int k, double hubX, double hubY, boolean feel) {
+    double ex = c * body.edgeX[k] - s * body.edgeY[k];
+    double ey = s * body.edgeX[k] + c * body.edgeY[k];
+    double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
+    double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
+    double foot = (hubX - ex - tx) * ux + (hubY - ey - ty) * uy;
+    if (foot > 0 && foot < body.edgeLength[k]) {
+      take(ex + foot * ux, ey + foot * uy, feel);
+    }
+  }
+
+  private void take(double armX, double armY, boolean feel) {
+    if (feel) {
+      push(armX, armY);
+    } else {
+      weigh(armX, armY);
+    }
+  }
+
+  /** One point of the first, seen from its origin: energy only. */
+  private void weigh(double armX, double armY) {
+    double reach = other.field.within(armX + tx, armY + ty, gap);
+    if (reach < gap) {
+      energy += (gap - reach) * (gap - reach);
+    }
+  }
+
+  /** One point of the first, seen from its origin. */
+  private void push(double armX, double armY) {
+    double x = armX + tx;
+    double y = armY + ty;
+    double reach = other.field.within(x, y, gap + slack, out);
+    if (reach >= gap) {
+      clearance = Math.min(clearance, reach - gap);
+      return;
+    }
+    double shortfall = gap - reach;
+    double nx = out[0];
+    double ny = out[1];
+    energy += shortfall * shortfall;
+    pullX -= 2 * shortfall * nx;
+    pullY -= 2 * shortfall * ny;
+    torque -= 2 * shortfall * (ny * armX - nx * armY);
+    counterTorque += 2 * shortfall * (ny * x - nx * y);
+  }
+}
