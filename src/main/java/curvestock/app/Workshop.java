@@ -276,7 +276,7 @@ public final class Workshop {
       String annotated = SheetDrawing.annotated(layout, title);
       requireRight(SheetFiles.annotated(number), annotated, Expectation.of(layout));
       folder.add(SheetFiles.annotated(number), annotated);
-      folder.add(SheetFiles.picture(number), Picture.png(annotated, PICTURE_WIDTH));
+      folder.add(SheetFiles.picture(number), () -> Picture.png(annotated, PICTURE_WIDTH));
     }
     MachineFiles.add(folder, plan);
   }
@@ -328,7 +328,7 @@ public final class Workshop {
 
   private static void draw(ResultFolder folder, String name, String svg, int width) {
     folder.add(name + SVG, svg);
-    folder.add(name + PNG, Picture.png(svg, width));
+    folder.add(name + PNG, () -> Picture.png(svg, width));
   }
 
   private static SheetTitle title(Plan plan, int number, List<String> labels) {
@@ -433,8 +433,7 @@ public final class Workshop {
 
   /**
    * Everything that a shop needs to cut and build the job: the result of the plan, the comparison
-   * if there is one, a guide that says which file is for what, and all of it once more as an
-   * archive ({@value #ARCHIVE}).
+   * if there is one, and a guide that says which file is for what.
    *
    * @throws WrongLayoutException if a drawing fails its check
    */
@@ -445,8 +444,13 @@ public final class Workshop {
     answer.choices().ifPresent(choices -> addComparison(folder, choices));
     addPapers(folder, plan, answer, listener);
     addReport(folder, plan.job(), answer);
-    folder.add("README.txt", PacketGuide.of(plan.job(), folder.contents().keySet()));
-    return folder.add(ARCHIVE, folder.zip(ARCHIVED_FOLDER));
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.paths()));
+    return folder;
+  }
+
+  /** The packet's folder with all of it once more as an archive ({@value #ARCHIVE}). */
+  public static ResultFolder archived(ResultFolder packet) {
+    return new ResultFolder().addAll(packet).add(ARCHIVE, () -> packet.zip(ARCHIVED_FOLDER));
   }
 
   private static void addReport(ResultFolder folder, Job job, Answer answer) {

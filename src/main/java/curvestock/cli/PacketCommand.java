@@ -93,7 +93,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     try (Terminal terminal = new Terminal(quiet)) {
       Plan plan = Workshop.plan(job, terminal);
       ResultFolder packet = Workshop.packet(plan, comparison(job, terminal), terminal);
-      packet.publish(out, force);
+      Workshop.archived(packet).publish(out, force);
       return plan;
     }
   }

@@ -11,7 +11,10 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -30,7 +33,7 @@ public final class ResultFolder {
   /** The earliest time that a zip archive can state. */
   private static final LocalDateTime EARLIEST = LocalDateTime.of(1980, 1, 1, 0, 0);
 
-  private final SortedMap<String, byte[]> contents = new TreeMap<>();
+  private final SortedMap<String, Supplier<byte[]>> contents = new TreeMap<>();
 
   /**
    * Adds a file.
@@ -40,6 +43,18 @@ public final class ResultFolder {
    * @throws IllegalArgumentException if the path is not made of plain names, or was added before
    */
   public ResultFolder add(String path, byte[] bytes) {
+    byte[] own = bytes.clone();
+    return add(path, () -> own);
+  }
+
+  /**
+   * Adds a file that is made when it is first asked for: a picture costs nothing if nobody writes
+   * it.
+   *
+   * @param bytes gives the same each time; asked once
+   * @throws IllegalArgumentException as {@link #add(String, byte[])}
+   */
+  public ResultFolder add(String path, Supplier<byte[]> bytes) {
     for (String name : path.split("/", -1)) {
       if (!isPlain(name)) {
         throw new IllegalArgumentException(
@@ -58,13 +73,33 @@ public final class ResultFolder {
             "'" + path + "' must differ from '" + other + "' and not be a folder of it");
       }
     }
-    contents.put(path, bytes.clone());
+    contents.put(path, once(bytes));
     return this;
   }
 
   /** Adds a text file in UTF-8. */
   public ResultFolder add(String path, String text) {
     return add(path, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Supplier<byte[]> once(Supplier<byte[]> bytes) {
+    return new Supplier<>() {
+      private byte[] made;
+
+      @Override
+      public synchronized byte[] get() {
+        if (made == null) {
+          made = bytes.get();
+        }
+        return made;
+      }
+    };
+  }
+
+  /** Adds every file of another folder, those not made yet still unmade. */
+  public ResultFolder addAll(ResultFolder other) {
+    other.contents.forEach(this::add);
+    return this;
   }
 
   private static boolean isPlain(String name) {
@@ -76,8 +111,15 @@ public final class ResultFolder {
   }
 
   /** The paths added so far, sorted. */
+  public SortedSet<String> paths() {
+    return Collections.unmodifiableSortedSet(new TreeSet<>(contents.keySet()));
+  }
+
+  /** The files added so far, sorted by their paths; makes all that are not made yet. */
   public SortedMap<String, byte[]> contents() {
-    return Collections.unmodifiableSortedMap(contents);
+    SortedMap<String, byte[]> made = new TreeMap<>();
+    contents.forEach((path, bytes) -> made.put(path, bytes.get()));
+    return Collections.unmodifiableSortedMap(made);
   }
 
   /**
@@ -93,7 +135,7 @@ public final class ResultFolder {
     }
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (ZipOutputStream zip = new ZipOutputStream(bytes, StandardCharsets.UTF_8)) {
-      for (Map.Entry<String, byte[]> file : contents.entrySet()) {
+      for (Map.Entry<String, byte[]> file : contents().entrySet()) {
         ZipEntry entry = new ZipEntry(folder + "/" + file.getKey());
         entry.setTimeLocal(EARLIEST);
         zip.putNextEntry(entry);
@@ -117,6 +159,6 @@ public final class ResultFolder {
    * @throws FileProblem if the target is in the way or the disk refuses; nothing has changed then
    */
   public void publish(Path target, boolean force) throws FileProblem {
-    new Publication(target, contents).run(force);
+    new Publication(target, contents()).run(force);
   }
 }

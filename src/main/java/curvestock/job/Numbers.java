@@ -22,6 +22,9 @@ final class Numbers {
       Pattern.compile("(?:(\\d+)(?:\\s+|\\s*-\\s*))?(\\d+)/(\\d+)");
   private static final Pattern PRICE = Pattern.compile("-?\\d{1,9}(\\.\\d{1,2})?");
 
+  /** Sums of so many sheets as a job may take stay far below what money can hold. */
+  private static final BigDecimal DEAREST = new BigDecimal(1_000_000);
+
   private Numbers() {}
 
   static Optional<Long> whole(Field field, long least, long most) {
@@ -59,12 +62,16 @@ final class Numbers {
   }
 
   static Optional<Money> price(Field field) {
-    String rule = "a price such as 42 or 42.50, without a currency sign, not negative";
+    String rule =
+        "a price from 0 to %s such as 42 or 42.50, without a currency sign"
+            .formatted(DEAREST.toPlainString());
     Optional<String> text = field.written(rule);
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    if (matches(PRICE, text.get()) && !text.get().startsWith("-")) {
+    if (matches(PRICE, text.get())
+        && !text.get().startsWith("-")
+        && new BigDecimal(text.get()).compareTo(DEAREST) <= 0) {
       return Optional.of(Money.of(new BigDecimal(text.get())));
     }
     field.note(

@@ -35,6 +35,12 @@ final class Api {
   /** More pieces are work for the command line. */
   private static final int MOST_PIECES = 3000;
 
+  /** Streams of events of one computation: a page and what a reload leaves open for a while. */
+  private static final int MOST_LISTENERS = 8;
+
+  /** Each open stream keeps a connection; the page's other requests need some too. */
+  private static final int MOST_STREAMS = 96;
+
   private final Works works;
   private final Optional<Runnable> stop;
   private final SecureRandom random = new SecureRandom();
@@ -215,6 +221,13 @@ final class Api {
   private void stop(Context ctx) {
     stop.orElseThrow(() -> new ForbiddenResponse("whoever serves this page ends it")).run();
     ctx.status(204);
+  }
+
+  /** Refuses a stream of events where too many are open already, for one computation or in all. */
+  void admitListener(Context ctx) {
+    if (find(ctx).events().listening() >= MOST_LISTENERS || works.listening() >= MOST_STREAMS) {
+      throw new ServiceUnavailableResponse("too many pages listen already; close some of them");
+    }
   }
 
   Work find(Context ctx) {

@@ -5,7 +5,6 @@ import curvestock.compare.Comparison;
 import curvestock.files.ResultFolder;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
-import java.util.Map;
 import java.util.Optional;
 
 /** Everything that is taken to the saw, as one zip, every drawing checked. */
@@ -23,13 +22,6 @@ final class Packet {
    */
   static byte[] zip(Plan plan, Optional<Comparison> comparison, String jobText) {
     ResultFolder all = new ResultFolder().add("job.yaml", jobText);
-    ResultFolder packet = Workshop.packet(plan, comparison, PlanListener.NONE);
-    for (Map.Entry<String, byte[]> file : packet.contents().entrySet()) {
-      // The archive in the folder would be the same files once more.
-      if (!file.getKey().equals(Workshop.ARCHIVE)) {
-        all.add(file.getKey(), file.getValue());
-      }
-    }
-    return all.zip(FOLDER);
+    return all.addAll(Workshop.packet(plan, comparison, PlanListener.NONE)).zip(FOLDER);
   }
 }

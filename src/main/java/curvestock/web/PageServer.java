@@ -99,7 +99,7 @@ public final class PageServer implements AutoCloseable {
       javalin.addHttpHandler(route.method(), route.path(), ctx -> route.answer().to(ctx));
     }
     // Asked before the stream opens, when it can still be said that there is none.
-    javalin.before("/api/work/{id}/events", api::find);
+    javalin.before("/api/work/{id}/events", api::admitListener);
     javalin.sse("/api/work/{id}/events", this::events);
     javalin.exception(HttpResponseException.class, PageServer::tell);
   }

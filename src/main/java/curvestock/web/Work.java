@@ -147,7 +147,7 @@ abstract class Work implements Runnable {
     // news.
     if (!cancelled.get()) {
       // Told to the page and on the terminal: a fault must not be swallowed by a worker thread.
-      System.err.println("Curvestock failed by a fault of its own: " + e);
+      System.err.println("Curvestock has a bug: " + e);
       events.end("failed", Json.text(Json.object().put("message", e.toString())));
     }
   }

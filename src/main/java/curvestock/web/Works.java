@@ -118,6 +118,11 @@ final class Works implements AutoCloseable {
     }
   }
 
+  /** How many streams of events are open. */
+  synchronized int listening() {
+    return kept.values().stream().mapToInt(work -> work.events().listening()).sum();
+  }
+
   private void cancel(Work work) {
     work.cancel();
     workers.remove(work);

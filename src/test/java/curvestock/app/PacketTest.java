@@ -68,7 +68,7 @@ class PacketTest {
   static void makePacket() throws Exception {
     Job job = JobReader.read(SMALL_HELIX, "small.yaml");
     plan = Workshop.plan(job, AT_ONCE);
-    packet = Workshop.packet(plan, Optional.empty(), PlanListener.NONE);
+    packet = Workshop.archived(Workshop.packet(plan, Optional.empty(), PlanListener.NONE));
   }
 
   @Test
@@ -109,7 +109,8 @@ class PacketTest {
 
   @Test
   void packet_madeAgain_isTheSameToTheLastByte() {
-    ResultFolder again = Workshop.packet(plan, Optional.empty(), PlanListener.NONE);
+    ResultFolder again =
+        Workshop.archived(Workshop.packet(plan, Optional.empty(), PlanListener.NONE));
 
     assertThat(again.contents().keySet()).isEqualTo(packet.contents().keySet());
     again
