@@ -9,7 +9,6 @@ import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
-import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Angle;
@@ -43,7 +42,7 @@ public final class HelixWords {
     int fails = helix.count(State.FAIL);
     int marginal = helix.count(State.MARGINAL);
     if (fails > 0) {
-      return "Does not work as stated: "
+      return "Does not work: "
           + fails
           + " of "
           + all
@@ -58,9 +57,7 @@ public final class HelixWords {
   /** The same with the names of what is not ok, for the summary of a cutting plan. */
   public List<String> warnings() {
     List<String> lines = new ArrayList<>();
-    helix.verdicts().stream()
-        .filter(verdict -> verdict.state() == State.FAIL)
-        .forEach(verdict -> lines.add("This helix fails: " + line(verdict)));
+    checks(State.FAIL).forEach(line -> lines.add("This helix fails: " + line));
     String marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)
@@ -76,13 +73,12 @@ public final class HelixWords {
     return lines;
   }
 
-  private String line(Verdict verdict) {
-    VerdictWords words = new VerdictWords(style);
-    String fix = words.fix(verdict);
-    return VerdictWords.title(verdict)
-        + ": "
-        + words.finding(verdict)
-        + (fix.isEmpty() ? "." : ". Fix: " + fix + ".");
+  /** A line for each check that came out so. */
+  public List<String> checks(State state) {
+    return helix.verdicts().stream()
+        .filter(verdict -> verdict.state() == state)
+        .map(new VerdictWords(style)::line)
+        .toList();
   }
 
   /** Where it goes and how it climbs. */

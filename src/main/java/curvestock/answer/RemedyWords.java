@@ -34,9 +34,7 @@ public final class RemedyWords {
     }
     List<String> lines = new ArrayList<>();
     lines.add(
-        "With all else as stated and the same climb of "
-            + figures.length(plan.climb().climb())
-            + ":");
+        "All else as stated and the same climb of " + figures.length(plan.climb().climb()) + ":");
     others.forEach(other -> lines.add(remedy(other)));
     return lines;
   }

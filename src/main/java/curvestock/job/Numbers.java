@@ -63,8 +63,8 @@ final class Numbers {
 
   static Optional<Money> price(Field field) {
     String rule =
-        "a price from 0 to %s such as 42 or 42.50, without a currency sign"
-            .formatted(DEAREST.toPlainString());
+        "a price such as 42 or 42.50, without a currency sign, not negative, at most "
+            + DEAREST.toPlainString();
     Optional<String> text = field.written(rule);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -77,7 +77,7 @@ final class Numbers {
     field.note(
         "must be "
             + rule
-            + " and with at most two decimals, but was "
+            + ", with at most two decimals, but was "
             + Words.quoted(text.get())
             + "; the sign goes to `currency:` at the top");
     return Optional.empty();

@@ -6,6 +6,7 @@ import curvestock.answer.Building;
 import curvestock.answer.Cautions;
 import curvestock.answer.HelixWords;
 import curvestock.answer.RemedyWords;
+import curvestock.helix.verdict.Verdict.State;
 import java.util.List;
 
 /** A whole helix: whether it works, why, and what it takes to build it. */
@@ -44,7 +45,9 @@ public final class HelixPaper {
       parts.section("What would work").bullets(new RemedyWords(helix, answer.figures()).lines());
     }
     parts.section("Helix").bullets(words.course());
-    parts.table(helix.checks().only("state", "title", "finding", "fix"));
+    parts.section("Does it work?");
+    parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));
+    parts.bullets(words.checks(State.OK));
     parts.section("Height from rail top to rail top").bullets(words.budgets());
     parts.section("Entry and exit").bullets(words.ends());
     parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(bench.joints());

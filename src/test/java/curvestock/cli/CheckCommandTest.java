@@ -145,7 +145,7 @@ class CheckCommandTest {
   @Test
   void plan_thatCarriesNoJob_asksForIt() throws IOException {
     Path plan = out.resolve("plan.json");
-    Files.writeString(plan, "{\"curvestockPlan\": 1}");
+    Files.writeString(plan, "{\"curvestockPlan\": 2}");
     assertThat(check(out).err()).contains("plan.json", "does not carry the job", "--job JOB");
     for (String text : new String[] {"{\"curvestockPlan\": 7}", "[", "3"}) {
       Files.writeString(plan, text);

@@ -56,7 +56,7 @@ class HelixCommandTest {
     }
     String written = Files.readString(out.resolve("helix.txt"));
     assertThat(written.lines()).containsSubsequence(firstPart(run.out()).lines().toList());
-    assertThat(written).contains("Cutting list: ", "Assembly, from", "Heights to check at every");
+    assertThat(written).contains("Cutting list: ", "Assembly, from", "Heights to check");
   }
 
   private static String firstPart(String printed) {
@@ -80,7 +80,7 @@ class HelixCommandTest {
     CommandRun run = run(HelixJob.TEXT);
 
     assertThat(run.out()).contains("sheets included");
-    assertThat(run.out()).contains("planned in haste");
+    assertThat(run.out()).contains("quick layout");
   }
 
   @Test
@@ -160,7 +160,7 @@ class HelixCommandTest {
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
         .contains("free height in the open: fail", "fix: climb in at most 3.24 turns (now 5.25)")
-        .contains("What would work, all else as stated and the same climb")
+        .contains("What would work", "All else as stated and the same climb")
         .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
   }
 

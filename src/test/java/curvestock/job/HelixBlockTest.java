@@ -145,6 +145,7 @@ class HelixBlockTest {
           rods: {thread                | blocks: {}@    rods: {thread | 22:5  | helix.supports | both are given
           per-turn: 12                 | per-turn: 2                  | 22:15 | helix.supports.per-turn | 3 to 200
           nut: 0.05                    | nut: -1                      | 26:17 | helix.prices.nut | not negative
+          nut: 0.05                    | nut: 90000000                | 26:17 | helix.prices.nut | at most 1000000
           opening: 500                 | longest: {height: 30, length: 100, width: 18, truck-centres: 120} | 25:44 | helix.trains.longest | at most the vehicle's length
           """)
   void read_badField_isLocated(String find, String put, String place, String path, String says) {
