@@ -54,14 +54,14 @@ final class BuyingTables {
         given("thickness", "Thickness", line -> line.product().stock().nominalThickness()),
         count("bought", "Buy", PurchaseLine::bought),
         count("used", "Cut", PurchaseLine::used),
-        money("each", "Each", PurchaseLine::each),
+        Field.of("each", "Each", Measure.MONEY, line -> orFree(line.each(), Text.NONE)),
         count("storeCuts", "Store cuts", PurchaseLine::cuts),
         money("storeCutting", "Store cutting", PurchaseLine::cutting),
-        Field.of("cost", "Cost", Measure.MONEY, BuyingTables::cost));
+        Field.of("cost", "Cost", Measure.MONEY, line -> orFree(line.cost(), new Text("on hand"))));
   }
 
-  private static Quantity cost(PurchaseLine line) {
-    return line.cost().equals(Money.ZERO) ? new Text("on hand") : line.cost();
+  private static Quantity orFree(Money money, Text free) {
+    return money.equals(Money.ZERO) ? free : money;
   }
 
   Table kinds() {
