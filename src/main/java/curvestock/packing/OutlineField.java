@@ -41,6 +41,9 @@ final class OutlineField implements DistanceField {
   private final int rows;
   private final Cell[] cells;
 
+  /** The floors of the cells that are known, rounded down; the others not a number. */
+  private final float[] floors;
+
   /**
    * What holds for all points of a cell.
    *
@@ -65,6 +68,8 @@ final class OutlineField implements DistanceField {
     columns = 1 + (int) ((box.width() + 2 * ROUND * longer) * perMillimetre);
     rows = 1 + (int) ((box.height() + 2 * ROUND * longer) * perMillimetre);
     cells = new Cell[columns * rows];
+    floors = new float[cells.length];
+    Arrays.fill(floors, Float.NaN);
   }
 
   private static int[] upTo(int count) {
@@ -117,10 +122,15 @@ final class OutlineField implements DistanceField {
     if (square >= sure * sure) {
       return Math.sqrt(square) - ROUNDING;
     }
-    Cell cell = cell(x, y);
-    if (cell == null) {
+    int at = index(x, y);
+    if (at < 0) {
       return beyond(x, y);
     }
+    // Of most points that is all that need be known.
+    if (floors[at] >= enough) {
+      return floors[at];
+    }
+    Cell cell = cell(at);
     return cell.floor >= enough ? cell.floor : signed(cell, x, y, least(cell.edges, x, y));
   }
 
@@ -156,16 +166,25 @@ final class OutlineField implements DistanceField {
 
   /** The cell that holds the point; null beyond all cells. */
   private Cell cell(double x, double y) {
+    int at = index(x, y);
+    return at < 0 ? null : cell(at);
+  }
+
+  /** The number of the cell that holds the point; below zero beyond all cells. */
+  private int index(double x, double y) {
     double column = (x - left) * perMillimetre;
     double row = (y - low) * perMillimetre;
-    if (!(column >= 0 && row >= 0 && column < columns && row < rows)) {
-      return null;
-    }
-    int at = (int) row * columns + (int) column;
+    return column >= 0 && row >= 0 && column < columns && row < rows
+        ? (int) row * columns + (int) column
+        : -1;
+  }
+
+  private Cell cell(int at) {
     Cell known = cells[at];
     if (known == null) {
-      known = cellAt((int) column, (int) row);
+      known = cellAt(at % columns, at / columns);
       cells[at] = known;
+      floors[at] = Math.nextDown((float) known.floor);
     }
     return known;
   }
