@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -42,6 +43,7 @@ public final class Packer {
   private final Arena arena;
   private final Remembered remembered;
   private final Map<Piece, Sought> full = new HashMap<>();
+  private final Map<Piece, Packed> regular = new HashMap<>();
 
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
     this(sheet, cutting, settings, PackedStore.NONE);
@@ -107,13 +109,45 @@ public final class Packer {
    * one or two pieces short of {@link #most}. An empty layout if none fits.
    */
   public Packed structured(Piece piece) {
-    return remembered.packed(
-        "structured",
-        List.of(new Demand(piece, Integer.MAX_VALUE)),
-        List.of(),
-        "",
-        Control.NONE,
-        () -> best(piece, structured(sheet.body(piece), Structured.MOST_PIECES)));
+    Packed known = regular.get(piece);
+    if (known == null) {
+      known =
+          remembered.packed(
+              "structured",
+              List.of(new Demand(piece, Integer.MAX_VALUE)),
+              List.of(),
+              "",
+              Control.NONE,
+              () -> best(piece, structured(sheet.body(piece), Structured.MOST_PIECES)));
+      regular.put(piece, known);
+    }
+    return known;
+  }
+
+  /**
+   * As many of one piece, up to {@code atMost}, as a regular pattern holds or can be put in one by
+   * one: no search.
+   */
+  public Packed atOnce(Piece piece, int atMost) {
+    if (atMost <= FEW) {
+      Packed tidy = tidy(piece, atMost, Control.NONE);
+      if (tidy.layout().placements().size() == atMost) {
+        return tidy;
+      }
+    }
+    return firstOf(structured(piece), atMost);
+  }
+
+  /**
+   * Wood that a copy of the piece takes, the gap to its neighbours in it, in the densest pattern
+   * known on an endless sheet; square millimetres. Copies of a filled sheet could be laid side by
+   * side without end, so a sheet, widened by half the gap, that holds more than its area divided by
+   * this would be a denser pattern than any known. A rule of thumb all the same: no pattern here is
+   * proven to be the densest. Infinite if no pattern is known.
+   */
+  public double leastWood(Piece piece) {
+    return new PatternFamilies(sheet.body(piece), arena.gap)
+        .all().stream().mapToDouble(Pattern::areaPerPiece).min().orElse(Double.POSITIVE_INFINITY);
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
@@ -205,34 +239,77 @@ public final class Packer {
    * to move.
    */
   public Packed fill(List<Demand> wanted, Control control) {
+    return fill(wanted, demand -> most(demand.piece(), demand.count(), control), control);
+  }
+
+  /**
+   * As the other, each order begun with what is known of its first kind.
+   *
+   * @param known layouts of one kind alone, for each kind wanted; they may hold more than that many
+   */
+  public Packed fill(List<Demand> wanted, Function<Demand, Packed> known, Control control) {
+    Function<Demand, Layout> first =
+        demand -> firstOf(known.apply(demand), demand.count()).layout();
     if (wanted.size() == 1) {
-      return most(wanted.get(0).piece(), wanted.get(0).count(), control);
+      return firstOf(known.apply(wanted.get(0)), wanted.get(0).count());
     }
     List<List<Demand>> orders = orders(wanted);
     List<Piece> kinds = wanted.stream().map(Demand::piece).toList();
     // How each order begins follows from what was asked of this packer before.
     StringBuilder leads = new StringBuilder();
     orders.forEach(
-        order -> leads.append(PackedText.poses(lead(order, control), kinds)).append("\n"));
+        order -> leads.append(PackedText.poses(lead(order, first), kinds)).append("\n"));
     return remembered.packed(
-        "fill", wanted, List.of(), leads.toString(), control, () -> fillAnew(orders, control));
+        "fill",
+        wanted,
+        List.of(),
+        leads.toString(),
+        control,
+        () -> fillAnew(orders, first, control));
   }
 
-  private Packed fillAnew(List<List<Demand>> orders, Control control) {
+  /**
+   * As {@link #fill}, but without a search: the first kind by a regular pattern, the others put in
+   * one by one.
+   */
+  public Packed fillAtOnce(List<Demand> wanted, Control control) {
+    if (wanted.size() == 1) {
+      return atOnce(wanted.get(0).piece(), wanted.get(0).count());
+    }
+    return remembered.packed(
+        "fill at once", wanted, List.of(), "", control, () -> filledAtOnce(wanted, control));
+  }
+
+  private Packed filledAtOnce(List<Demand> wanted, Control control) {
+    int all = wanted.stream().mapToInt(Demand::count).sum();
+    Layout best = empty();
+    for (List<Demand> order : orders(wanted)) {
+      Layout layout =
+          fillInOrder(order, demand -> atOnce(demand.piece(), demand.count()).layout(), control);
+      best = layout.pieceArea() > best.pieceArea() ? layout : best;
+      if (best.placements().size() == all || control.stopped()) {
+        break;
+      }
+    }
+    return new Packed(best, "patterns and one by one");
+  }
+
+  private Packed fillAnew(
+      List<List<Demand>> orders, Function<Demand, Layout> first, Control control) {
     Layout best = empty();
     for (List<Demand> order : orders) {
-      Layout layout = fillInOrder(order, control);
+      Layout layout = fillInOrder(order, first, control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
     }
     return new Packed(squeeze(orders.get(0), best, control), "mixed fill");
   }
 
   /** The first pieces of an order: the first kind that fits at all. */
-  private Layout lead(List<Demand> order, Control control) {
+  private Layout lead(List<Demand> order, Function<Demand, Layout> first) {
     for (Demand demand : order) {
-      Layout first = most(demand.piece(), demand.count(), control).layout();
-      if (!first.placements().isEmpty()) {
-        return first;
+      Layout lead = first.apply(demand);
+      if (!lead.placements().isEmpty()) {
+        return lead;
       }
     }
     return empty();
@@ -289,13 +366,12 @@ public final class Packer {
     return new Packed(filled, "filled up");
   }
 
-  private Layout fillInOrder(List<Demand> order, Control control) {
+  private Layout fillInOrder(
+      List<Demand> order, Function<Demand, Layout> first, Control control) {
     Layout layout = empty();
     for (Demand demand : order) {
       layout =
-          layout.placements().isEmpty()
-              ? most(demand.piece(), demand.count(), control).layout()
-              : insert(demand, layout, control);
+          layout.placements().isEmpty() ? first.apply(demand) : insert(demand, layout, control);
     }
     return layout;
   }

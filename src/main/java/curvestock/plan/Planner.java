@@ -57,9 +57,12 @@ public final class Planner {
     List<Product> products = job.products();
     requireThicknesses(products);
     Columns columns = new Columns(job, listener, packers).with(products);
-    requireAllFit(columns);
-    listener.step("choosing the sheets");
-    Purchase purchase = new Choosing(job, columns).choose(products);
+    boolean everyPieceFits = fit(columns);
+    if (!everyPieceFits) {
+      requireAllFit(columns);
+    }
+    Deciding deciding = new Deciding(job, listener, columns);
+    Purchase purchase = deciding.decide(products);
     List<Layout> layouts = new ArrayList<>(purchase.trimmed());
     // The fullest sheet first: the last one is the one with wood to spare.
     layouts.sort(
@@ -71,7 +74,29 @@ public final class Planner {
     }
     List<Capacity> capacities = columns.capacities();
     Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
-    return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
+    return new Plan(
+        job,
+        purchase,
+        layouts,
+        capacities,
+        uncut,
+        deciding.obstacles(purchase),
+        listener.stopped());
+  }
+
+  /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
+  private boolean fit(Columns columns) {
+    boolean all = true;
+    for (Demand demand : job.demands()) {
+      List<Slot> slots =
+          columns.slots().stream().filter(slot -> slot.piece().equals(demand.piece())).toList();
+      boolean fits = slots.stream().anyMatch(slot -> slot.found() > 0);
+      for (int k = 0; k < slots.size() && !fits; k++) {
+        fits = slots.get(k).bound().count() > 0 && columns.search(slots.get(k), 1);
+      }
+      all &= fits;
+    }
+    return all;
   }
 
   /** Of each thickness, the sheet with most room to spare. */
@@ -116,7 +141,7 @@ public final class Planner {
     }
     listener.step("for comparison: sheets carried whole");
     try {
-      return Optional.of(new Choosing(job, columns.with(whole)).choose(whole));
+      return Optional.of(new Deciding(job, listener, columns.with(whole)).decide(whole));
     } catch (Infeasible e) {
       return Optional.empty();
     }
