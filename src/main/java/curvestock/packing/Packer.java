@@ -39,6 +39,11 @@ public final class Packer {
    */
   private static final int MOST_SEARCHED = 500;
 
+  private static final String SEARCHED = "search";
+
+  /** So many orders of the kinds are tried where there is no search. */
+  private static final int AT_ONCE = 2;
+
   private final OneSheet sheet;
   private final Arena arena;
   private final Remembered remembered;
@@ -129,6 +134,9 @@ public final class Packer {
    * one: no search.
    */
   public Packed atOnce(Piece piece, int atMost) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
     if (atMost <= FEW) {
       Packed tidy = tidy(piece, atMost, Control.NONE);
       if (tidy.layout().placements().size() == atMost) {
@@ -179,7 +187,7 @@ public final class Packer {
       if (more.isEmpty()) {
         break;
       }
-      best = new Packed(more.get(), "search");
+      best = new Packed(more.get(), SEARCHED);
       control.found(best.layout());
       known.add(0, OneSheet.poses(best.layout()));
     }
@@ -273,17 +281,101 @@ public final class Packer {
    * one by one.
    */
   public Packed fillAtOnce(List<Demand> wanted, Control control) {
+    return fillAtOnce(wanted, AT_ONCE, control);
+  }
+
+  /** As the other, with so many orders of the kinds tried at most, until all pieces are in. */
+  public Packed fillAtOnce(List<Demand> wanted, int orders, Control control) {
     if (wanted.size() == 1) {
       return atOnce(wanted.get(0).piece(), wanted.get(0).count());
     }
     return remembered.packed(
-        "fill at once", wanted, List.of(), "", control, () -> filledAtOnce(wanted, control));
+        "fill at once",
+        wanted,
+        List.of(),
+        Integer.toString(orders),
+        control,
+        () -> filledAtOnce(wanted, orders, control));
   }
 
-  private Packed filledAtOnce(List<Demand> wanted, Control control) {
+  /**
+   * The pieces of a layout of a larger sheet pushed together onto this one, none leaping over
+   * another; or nothing.
+   */
+  public Optional<Layout> pushed(Layout larger) {
+    return larger.placements().size() > MOST_SEARCHED
+        ? Optional.empty()
+        : sheet.pushed(larger.pieces(), OneSheet.poses(larger));
+  }
+
+  /**
+   * The pieces of a layout of a larger sheet brought onto this one by a search, all of them free to
+   * move; or nothing.
+   *
+   * @param budget pairs of pieces that the search may test
+   */
+  public Optional<Layout> shrunk(Layout larger, long budget, Control control) {
+    List<Piece> pieces = larger.pieces();
+    if (pieces.size() > MOST_SEARCHED) {
+      return Optional.empty();
+    }
+    List<Piece> kinds = pieces.stream().distinct().toList();
+    List<double[]> known = List.of(OneSheet.poses(larger));
+    Packed packed =
+        remembered.packed(
+            "shrunk",
+            Demand.counted(pieces),
+            List.of(),
+            budget + "\n" + PackedText.poses(larger, kinds),
+            control,
+            () ->
+                sheet
+                    .solve(pieces, none(pieces), known, budget, control)
+                    .map(layout -> new Packed(layout, SEARCHED))
+                    .orElseGet(() -> new Packed(empty(), "nothing fits")));
+    return Optional.of(packed.layout()).filter(found -> !found.placements().isEmpty());
+  }
+
+  /**
+   * One piece more than a layout of that kind alone holds, looked for with a budget of its own.
+   *
+   * @param budget pairs of pieces that the search may test
+   */
+  public Optional<Packed> oneMore(Piece piece, Packed than, long budget, Control control) {
+    int count = than.layout().placements().size();
+    if (count >= MOST_SEARCHED) {
+      return Optional.empty();
+    }
+    Packed packed =
+        remembered.packed(
+            "one more",
+            List.of(new Demand(piece, count + 1)),
+            List.of(),
+            budget + "\n" + PackedText.poses(than.layout(), List.of(piece)),
+            control,
+            () ->
+                sheet
+                    .oneMore(piece, count, starts(piece, than), budget, control)
+                    .map(layout -> new Packed(layout, SEARCHED))
+                    .orElse(than));
+    return Optional.of(packed).filter(found -> found.layout().placements().size() > count);
+  }
+
+  private List<double[]> starts(Piece piece, Packed best) {
+    List<double[]> known = new ArrayList<>();
+    if (best.how().equals(SEARCHED)) {
+      known.add(OneSheet.poses(best.layout()));
+    }
+    structured(sheet.body(piece), best.layout().placements().size())
+        .forEach(candidate -> known.add(candidate.poses()));
+    return known;
+  }
+
+  private Packed filledAtOnce(List<Demand> wanted, int most, Control control) {
     int all = wanted.stream().mapToInt(Demand::count).sum();
     Layout best = empty();
-    for (List<Demand> order : orders(wanted)) {
+    List<List<Demand>> orders = orders(wanted);
+    for (List<Demand> order : orders.subList(0, Math.min(most, orders.size()))) {
       Layout layout =
           fillInOrder(order, demand -> atOnce(demand.piece(), demand.count()).layout(), control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;

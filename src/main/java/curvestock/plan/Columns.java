@@ -119,6 +119,20 @@ final class Columns {
     return fuller;
   }
 
+  /** Looks for more of a piece on a panel, one by one, each with a budget of its own. */
+  boolean searchOn(Slot slot, long budget) {
+    boolean found = false;
+    while (slot.found() < Math.min(slot.wanted(), slot.plausible()) && !listener.stopped()) {
+      Optional<Packed> more = slot.packer.oneMore(slot.piece(), slot.best(), budget, listener);
+      if (more.isEmpty()) {
+        break;
+      }
+      found |= slot.offer(more.get());
+      keep(slot.best().layout());
+    }
+    return found;
+  }
+
   /**
    * A sharper limit for few large pieces, which takes longer. A regular layout shows from which
    * count on a proof may be tried.

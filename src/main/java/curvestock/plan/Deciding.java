@@ -1,6 +1,7 @@
 package curvestock.plan;
 
 import curvestock.job.Job;
+import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
 import curvestock.purchase.Panel;
@@ -71,16 +72,56 @@ final class Deciding {
     Stage stage = Stage.FULLEST_SHEETS;
     while (stage != Stage.END && !listener.stopped() && choosing.cheaper(best).isPossible()) {
       boolean found = look(stage, best);
-      Optional<Purchase> cheaper = found ? cheaper(products, best) : Optional.empty();
+      Purchase next = found ? better(products, best) : best;
+      boolean cheaper = isCheaper(next, best);
+      best = next;
       boolean ended = stage != Stage.FULLEST_SHEETS || nearest(best).isEmpty();
-      if (cheaper.isPresent()) {
-        best = cheaper.get();
+      if (cheaper) {
         stage = Stage.FULLEST_SHEETS;
       } else if (ended) {
         stage = stage == Stage.ALL_COUNTS && !found ? Stage.END : stage.next();
       }
     }
     return choosing.proven(best);
+  }
+
+  /**
+   * A purchase as cheap whose fullest sheets hold more, so that the last one is emptier; the same if
+   * none was found. A short search: only the remnant hangs on it.
+   *
+   * @param budget pairs of pieces that the search for each piece more may test
+   */
+  Purchase emptiedLast(Purchase purchase, List<Product> products, long budget) throws Infeasible {
+    boolean found = false;
+    for (Slot slot : columns.slots()) {
+      if (isFullest(slot, purchase)) {
+        listener.step("looking for room for more of " + slot.piece().id());
+        found |= columns.searchOn(slot, budget);
+      }
+    }
+    if (!found) {
+      return purchase;
+    }
+    return better(products, purchase);
+  }
+
+  /** Whether a sheet holds as many of the piece alone as were found, and another holds more of it. */
+  private static boolean isFullest(Slot slot, Purchase purchase) {
+    List<Layout> layouts = purchase.trimmed();
+    return slot.found() > 1
+        && layouts.stream().anyMatch(layout -> layout.equals(slot.best().layout()))
+        && layouts.stream()
+            .anyMatch(
+                layout ->
+                    !layout.equals(slot.best().layout()) && layout.count(slot.piece()) > 0);
+  }
+
+  /** Most free wood on one sheet, in square millimetres. */
+  private static double emptiest(Purchase purchase) {
+    return purchase.trimmed().stream()
+        .mapToDouble(layout -> layout.sheet().area() - layout.pieceArea())
+        .max()
+        .orElse(0);
   }
 
   /** The purchase from patterns; where these do not suffice, from all that can be found. */
@@ -112,12 +153,18 @@ final class Deciding {
     };
   }
 
-  private Optional<Purchase> cheaper(List<Product> products, Purchase best) throws Infeasible {
+  /** From all layouts found by now: cheaper, or as cheap with more room on the emptiest sheet. */
+  private Purchase better(List<Product> products, Purchase best) throws Infeasible {
     listener.step("choosing the sheets");
     Purchase next = choosing.choose(products);
-    int byMoney = next.sheetCost().compareTo(best.sheetCost());
-    boolean cheaper = byMoney < 0 || (byMoney == 0 && next.sheets() < best.sheets());
-    return cheaper ? Optional.of(next) : Optional.empty();
+    boolean asCheap = next.sheetCost().equals(best.sheetCost()) && next.sheets() == best.sheets();
+    boolean better = isCheaper(next, best) || (asCheap && emptiest(next) > emptiest(best));
+    return better ? next : best;
+  }
+
+  private static boolean isCheaper(Purchase some, Purchase other) {
+    int byMoney = some.sheetCost().compareTo(other.sheetCost());
+    return byMoney < 0 || (byMoney == 0 && some.sheets() < other.sheets());
   }
 
   private boolean searchAll() {

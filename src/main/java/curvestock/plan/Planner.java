@@ -2,6 +2,7 @@ package curvestock.plan;
 
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -11,9 +12,7 @@ import curvestock.purchase.Purchase;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Plans a job: packs every kind of sheet, then chooses the cheapest purchase. */
@@ -63,6 +62,9 @@ public final class Planner {
     }
     Deciding deciding = new Deciding(job, listener, columns);
     Purchase purchase = deciding.decide(products);
+    if (finished) {
+      purchase = deciding.emptiedLast(purchase, products, remnantBudget());
+    }
     List<Layout> layouts = new ArrayList<>(purchase.trimmed());
     // The fullest sheet first: the last one is the one with wood to spare.
     layouts.sort(
@@ -70,7 +72,7 @@ public final class Planner {
             .thenComparing(Comparator.comparingDouble(Layout::pieceArea).reversed()));
     layouts.removeIf(layout -> layout.placements().isEmpty());
     if (finished) {
-      compact(layouts);
+      layouts = new Arranging(job, listener, packers).arranged(layouts);
     }
     List<Capacity> capacities = columns.capacities();
     Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
@@ -82,6 +84,11 @@ public final class Planner {
         uncut,
         deciding.obstacles(purchase),
         listener.stopped());
+  }
+
+  /** Pairs of pieces that are tested for the sake of a remnant. */
+  private long remnantBudget() {
+    return job.search().effort() == Effort.QUICK ? 300_000 : 1_500_000;
   }
 
   /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
@@ -97,25 +104,6 @@ public final class Planner {
       all &= fits;
     }
     return all;
-  }
-
-  /** Of each thickness, the sheet with most room to spare. */
-  private void compact(List<Layout> layouts) {
-    Map<Integer, Integer> emptiest = new LinkedHashMap<>();
-    for (int i = 0; i < layouts.size(); i++) {
-      double room = room(layouts.get(i));
-      emptiest.merge(
-          rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
-    }
-    Compaction compaction = new Compaction(job, listener, packers);
-    for (int i : emptiest.values()) {
-      listener.step("moving the pieces of sheet " + (i + 1) + " together");
-      layouts.set(i, compaction.compacted(layouts.get(i)));
-    }
-  }
-
-  private static double room(Layout layout) {
-    return layout.sheet().area() - layout.pieceArea();
   }
 
   /** Sheets of one thickness stand together, in the order in which the job lists them. */
