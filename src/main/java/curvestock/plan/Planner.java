@@ -88,7 +88,7 @@ public final class Planner {
 
   /** Pairs of pieces that are tested for the sake of a remnant. */
   private long remnantBudget() {
-    return job.search().effort() == Effort.QUICK ? 300_000 : 1_500_000;
+    return job.search().effort() == Effort.QUICK ? 1_300_000 : 2_500_000;
   }
 
   /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
