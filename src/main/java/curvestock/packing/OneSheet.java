@@ -125,7 +125,7 @@ final class OneSheet {
     return Optional.of(poses)
         .filter(reached -> energy <= Lane.GOAL)
         .map(reached -> layout(pieces, reached))
-        .filter(ExactGaps::hold);
+        .filter(TrueGaps::hold);
   }
 
   /**
