@@ -171,8 +171,7 @@ public final class Workshop {
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
       Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
-      return new Plan(
-          plan.job(), same, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+      return plan.with(same, layouts);
     }
     for (SheetStock sheet : plan.job().sheets()) {
       long used = layouts.stream().filter(layout -> layout.sheet().equals(sheet)).count();
@@ -183,8 +182,7 @@ public final class Workshop {
       }
     }
     Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
-    return new Plan(
-        plan.job(), purchase, layouts, plan.capacities(), plan.carriedWhole(), plan.stopped());
+    return plan.with(purchase, layouts);
   }
 
   /**

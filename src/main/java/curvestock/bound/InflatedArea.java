@@ -56,6 +56,11 @@ public final class InflatedArea {
     return isConvex(piece.shape().blank().outline()) ? Double.POSITIVE_INFINITY : 0;
   }
 
+  /** Whether the piece's blank has no hollow, so that a sheet could be filled with it. */
+  public static boolean isConvex(Piece piece) {
+    return isConvex(piece.shape().blank().outline());
+  }
+
   /** Until the inner corners meet, across the piece's own chord or across its opening. */
   private static double mostWidening(AnnularSector sector) {
     if (sector.isRing()) {

@@ -23,6 +23,7 @@ final class OneSheet {
 
   private static final int ATTEMPTS = 3;
   private static final int ROUNDS = 6;
+  private static final int PUSH_STEPS = 300;
 
   final Arena arena;
   final SearchSettings settings;
@@ -109,6 +110,22 @@ final class OneSheet {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The pieces pushed from where they lie to where they keep gap and margin, without one leaping
+   * over another; nothing if that does not solve it.
+   */
+  Optional<Layout> pushed(List<Piece> pieces, double[] from) {
+    List<Body> set = bodies(pieces);
+    boolean[] free = new boolean[set.size()];
+    double[] poses = from.clone();
+    Overlap overlap = new Overlap(arena, set, free);
+    double energy = new Relaxation(overlap, free).all(poses, PUSH_STEPS, Lane.GOAL);
+    return Optional.of(poses)
+        .filter(reached -> energy <= Lane.GOAL)
+        .map(reached -> layout(pieces, reached))
+        .filter(TrueGaps::hold);
   }
 
   /**

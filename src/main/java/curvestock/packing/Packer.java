@@ -17,6 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -38,10 +39,16 @@ public final class Packer {
    */
   private static final int MOST_SEARCHED = 500;
 
+  private static final String SEARCHED = "search";
+
+  /** So many orders of the kinds are tried where there is no search. */
+  private static final int AT_ONCE = 2;
+
   private final OneSheet sheet;
   private final Arena arena;
   private final Remembered remembered;
   private final Map<Piece, Sought> full = new HashMap<>();
+  private final Map<Piece, Packed> regular = new HashMap<>();
 
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
     this(sheet, cutting, settings, PackedStore.NONE);
@@ -107,13 +114,48 @@ public final class Packer {
    * one or two pieces short of {@link #most}. An empty layout if none fits.
    */
   public Packed structured(Piece piece) {
-    return remembered.packed(
-        "structured",
-        List.of(new Demand(piece, Integer.MAX_VALUE)),
-        List.of(),
-        "",
-        Control.NONE,
-        () -> best(piece, structured(sheet.body(piece), Structured.MOST_PIECES)));
+    Packed known = regular.get(piece);
+    if (known == null) {
+      known =
+          remembered.packed(
+              "structured",
+              List.of(new Demand(piece, Integer.MAX_VALUE)),
+              List.of(),
+              "",
+              Control.NONE,
+              () -> best(piece, structured(sheet.body(piece), Structured.MOST_PIECES)));
+      regular.put(piece, known);
+    }
+    return known;
+  }
+
+  /**
+   * As many of one piece, up to {@code atMost}, as a regular pattern holds or can be put in one by
+   * one: no search.
+   */
+  public Packed atOnce(Piece piece, int atMost) {
+    if (atMost == 0) {
+      return new Packed(empty(), "nothing fits");
+    }
+    if (atMost <= FEW) {
+      Packed tidy = tidy(piece, atMost, Control.NONE);
+      if (tidy.layout().placements().size() == atMost) {
+        return tidy;
+      }
+    }
+    return firstOf(structured(piece), atMost);
+  }
+
+  /**
+   * Wood that a copy of the piece takes, the gap to its neighbours in it, in the densest pattern
+   * known on an endless sheet; square millimetres. Copies of a filled sheet could be laid side by
+   * side without end, so a sheet, widened by half the gap, that holds more than its area divided by
+   * this would be a denser pattern than any known. A rule of thumb all the same: no pattern here is
+   * proven to be the densest. Infinite if no pattern is known.
+   */
+  public double leastWood(Piece piece) {
+    return new PatternFamilies(sheet.body(piece), arena.gap)
+        .all().stream().mapToDouble(Pattern::areaPerPiece).min().orElse(Double.POSITIVE_INFINITY);
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
@@ -145,7 +187,7 @@ public final class Packer {
       if (more.isEmpty()) {
         break;
       }
-      best = new Packed(more.get(), "search");
+      best = new Packed(more.get(), SEARCHED);
       control.found(best.layout());
       known.add(0, OneSheet.poses(best.layout()));
     }
@@ -205,34 +247,161 @@ public final class Packer {
    * to move.
    */
   public Packed fill(List<Demand> wanted, Control control) {
+    return fill(wanted, demand -> most(demand.piece(), demand.count(), control), control);
+  }
+
+  /**
+   * As the other, each order begun with what is known of its first kind.
+   *
+   * @param known layouts of one kind alone, for each kind wanted; they may hold more than that many
+   */
+  public Packed fill(List<Demand> wanted, Function<Demand, Packed> known, Control control) {
+    Function<Demand, Layout> first =
+        demand -> firstOf(known.apply(demand), demand.count()).layout();
     if (wanted.size() == 1) {
-      return most(wanted.get(0).piece(), wanted.get(0).count(), control);
+      return firstOf(known.apply(wanted.get(0)), wanted.get(0).count());
     }
     List<List<Demand>> orders = orders(wanted);
     List<Piece> kinds = wanted.stream().map(Demand::piece).toList();
     // How each order begins follows from what was asked of this packer before.
     StringBuilder leads = new StringBuilder();
     orders.forEach(
-        order -> leads.append(PackedText.poses(lead(order, control), kinds)).append("\n"));
+        order -> leads.append(PackedText.poses(lead(order, first), kinds)).append("\n"));
     return remembered.packed(
-        "fill", wanted, List.of(), leads.toString(), control, () -> fillAnew(orders, control));
+        "fill",
+        wanted,
+        List.of(),
+        leads.toString(),
+        control,
+        () -> fillAnew(orders, first, control));
   }
 
-  private Packed fillAnew(List<List<Demand>> orders, Control control) {
+  /**
+   * As {@link #fill}, but without a search: the first kind by a regular pattern, the others put in
+   * one by one.
+   */
+  public Packed fillAtOnce(List<Demand> wanted, Control control) {
+    return fillAtOnce(wanted, AT_ONCE, control);
+  }
+
+  /** As the other, with so many orders of the kinds tried at most, until all pieces are in. */
+  public Packed fillAtOnce(List<Demand> wanted, int orders, Control control) {
+    if (wanted.size() == 1) {
+      return atOnce(wanted.get(0).piece(), wanted.get(0).count());
+    }
+    return remembered.packed(
+        "fill at once",
+        wanted,
+        List.of(),
+        Integer.toString(orders),
+        control,
+        () -> filledAtOnce(wanted, orders, control));
+  }
+
+  /**
+   * The pieces of a layout of a larger sheet pushed together onto this one, none leaping over
+   * another; or nothing.
+   */
+  public Optional<Layout> pushed(Layout larger) {
+    return larger.placements().size() > MOST_SEARCHED
+        ? Optional.empty()
+        : sheet.pushed(larger.pieces(), OneSheet.poses(larger));
+  }
+
+  /**
+   * The pieces of a layout of a larger sheet brought onto this one by a search, all of them free to
+   * move; or nothing.
+   *
+   * @param budget pairs of pieces that the search may test
+   */
+  public Optional<Layout> shrunk(Layout larger, long budget, Control control) {
+    List<Piece> pieces = larger.pieces();
+    if (pieces.size() > MOST_SEARCHED) {
+      return Optional.empty();
+    }
+    List<Piece> kinds = pieces.stream().distinct().toList();
+    List<double[]> known = List.of(OneSheet.poses(larger));
+    Packed packed =
+        remembered.packed(
+            "shrunk",
+            Demand.counted(pieces),
+            List.of(),
+            budget + "\n" + PackedText.poses(larger, kinds),
+            control,
+            () ->
+                sheet
+                    .solve(pieces, none(pieces), known, budget, control)
+                    .map(layout -> new Packed(layout, SEARCHED))
+                    .orElseGet(() -> new Packed(empty(), "nothing fits")));
+    return Optional.of(packed.layout()).filter(found -> !found.placements().isEmpty());
+  }
+
+  /**
+   * One piece more than a layout of that kind alone holds, looked for with a budget of its own.
+   *
+   * @param budget pairs of pieces that the search may test
+   */
+  public Optional<Packed> oneMore(Piece piece, Packed than, long budget, Control control) {
+    int count = than.layout().placements().size();
+    if (count >= MOST_SEARCHED) {
+      return Optional.empty();
+    }
+    Packed packed =
+        remembered.packed(
+            "one more",
+            List.of(new Demand(piece, count + 1)),
+            List.of(),
+            budget + "\n" + PackedText.poses(than.layout(), List.of(piece)),
+            control,
+            () ->
+                sheet
+                    .oneMore(piece, count, starts(piece, than), budget, control)
+                    .map(layout -> new Packed(layout, SEARCHED))
+                    .orElse(than));
+    return Optional.of(packed).filter(found -> found.layout().placements().size() > count);
+  }
+
+  private List<double[]> starts(Piece piece, Packed best) {
+    List<double[]> known = new ArrayList<>();
+    if (best.how().equals(SEARCHED)) {
+      known.add(OneSheet.poses(best.layout()));
+    }
+    structured(sheet.body(piece), best.layout().placements().size())
+        .forEach(candidate -> known.add(candidate.poses()));
+    return known;
+  }
+
+  private Packed filledAtOnce(List<Demand> wanted, int most, Control control) {
+    int all = wanted.stream().mapToInt(Demand::count).sum();
+    Layout best = empty();
+    List<List<Demand>> orders = orders(wanted);
+    for (List<Demand> order : orders.subList(0, Math.min(most, orders.size()))) {
+      Layout layout =
+          fillInOrder(order, demand -> atOnce(demand.piece(), demand.count()).layout(), control);
+      best = layout.pieceArea() > best.pieceArea() ? layout : best;
+      if (best.placements().size() == all || control.stopped()) {
+        break;
+      }
+    }
+    return new Packed(best, "patterns and one by one");
+  }
+
+  private Packed fillAnew(
+      List<List<Demand>> orders, Function<Demand, Layout> first, Control control) {
     Layout best = empty();
     for (List<Demand> order : orders) {
-      Layout layout = fillInOrder(order, control);
+      Layout layout = fillInOrder(order, first, control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
     }
     return new Packed(squeeze(orders.get(0), best, control), "mixed fill");
   }
 
   /** The first pieces of an order: the first kind that fits at all. */
-  private Layout lead(List<Demand> order, Control control) {
+  private Layout lead(List<Demand> order, Function<Demand, Layout> first) {
     for (Demand demand : order) {
-      Layout first = most(demand.piece(), demand.count(), control).layout();
-      if (!first.placements().isEmpty()) {
-        return first;
+      Layout lead = first.apply(demand);
+      if (!lead.placements().isEmpty()) {
+        return lead;
       }
     }
     return empty();
@@ -289,13 +458,12 @@ public final class Packer {
     return new Packed(filled, "filled up");
   }
 
-  private Layout fillInOrder(List<Demand> order, Control control) {
+  private Layout fillInOrder(
+      List<Demand> order, Function<Demand, Layout> first, Control control) {
     Layout layout = empty();
     for (Demand demand : order) {
       layout =
-          layout.placements().isEmpty()
-              ? most(demand.piece(), demand.count(), control).layout()
-              : insert(demand, layout, control);
+          layout.placements().isEmpty() ? first.apply(demand) : insert(demand, layout, control);
     }
     return layout;
   }

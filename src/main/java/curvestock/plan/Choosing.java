@@ -2,8 +2,9 @@ package curvestock.plan;
 
 import curvestock.bound.InflatedArea;
 import curvestock.job.Job;
+import curvestock.layout.Layout;
 import curvestock.piece.Demand;
-import curvestock.piece.Piece;
+import curvestock.purchase.Cheaper;
 import curvestock.purchase.CheapestPurchase;
 import curvestock.purchase.PackingLimits;
 import curvestock.purchase.Panel;
@@ -15,6 +16,7 @@ import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Chooses the purchase from packed layouts. */
 final class Choosing {
@@ -44,10 +46,16 @@ final class Choosing {
   private Purchase cheapest(List<Product> products) {
     PurchaseProblem problem =
         new PurchaseProblem(job.demands(), products, columns.layouts(products));
-    return new CheapestPurchase(problem, limits(problem), job.search()).choose();
+    return new CheapestPurchase(problem, proven(problem), job.search()).choose();
   }
 
-  private PackingLimits limits(PurchaseProblem problem) {
+  /** The same purchase, its bound by the limits proven since. */
+  Purchase proven(Purchase chosen) {
+    PurchaseProblem problem = chosen.problem();
+    return new CheapestPurchase(problem, proven(problem), job.search()).proven(chosen);
+  }
+
+  private PackingLimits proven(PurchaseProblem problem) {
     List<SheetLimit> limits = new ArrayList<>();
     for (Panel panel : problem.panels()) {
       SheetStock sheet = panel.stock();
@@ -55,7 +63,8 @@ final class Choosing {
       List<Integer> counts = new ArrayList<>();
       for (Demand demand : job.demands()) {
         areas.add(InflatedArea.ofPiece(demand.piece(), job.cutting()));
-        counts.add(bound(demand.piece(), sheet));
+        // Zero for a sheet of another thickness, and for one that cannot be had.
+        counts.add(columns.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
       }
       limits.add(
           new SheetLimit(
@@ -64,12 +73,54 @@ final class Choosing {
     return new PackingLimits(limits);
   }
 
-  /** Zero for a sheet of another thickness, and for one that cannot be had. */
-  private int bound(Piece piece, SheetStock sheet) {
-    return columns.capacities().stream()
-        .filter(c -> c.piece().equals(piece) && c.sheet().equals(sheet))
-        .mapToInt(capacity -> capacity.bound().count())
-        .findFirst()
-        .orElse(0);
+  /** What a purchase cheaper than this one would have to hold, by what is proven. */
+  Cheaper cheaperByProof(Purchase known) {
+    return new Cheaper(known.problem(), proven(known.problem()), known);
+  }
+
+  /** What a purchase cheaper than this one would have to hold, by the densest layouts known. */
+  Cheaper cheaper(Purchase known) {
+    PurchaseProblem problem = known.problem();
+    List<SheetLimit> limits = new ArrayList<>();
+    for (Panel panel : problem.panels()) {
+      limits.add(plausible(problem, panel.stock()));
+    }
+    return new Cheaper(problem, new PackingLimits(limits), known);
+  }
+
+  /** Fuller than any layout known for such pieces, but not fuller than one that was found. */
+  private SheetLimit plausible(PurchaseProblem problem, SheetStock sheet) {
+    List<Optional<Slot>> slots =
+        job.demands().stream().map(demand -> columns.slot(demand, sheet)).toList();
+    double densest = densest(slots);
+    List<Double> areas = new ArrayList<>();
+    List<Integer> counts = new ArrayList<>();
+    for (Optional<Slot> slot : slots) {
+      areas.add(slot.map(each -> each.woodAmongOthers(densest)).orElse(1.0));
+      counts.add(slot.map(Slot::plausible).orElse(0));
+    }
+    double capacity = InflatedArea.ofSheet(sheet, job.cutting());
+    for (Layout layout : problem.layouts()) {
+      if (layout.sheet().equals(sheet)) {
+        capacity = Math.max(capacity, wood(problem.counts(layout), areas));
+      }
+    }
+    return new SheetLimit(capacity, areas, counts, "by the densest layouts known");
+  }
+
+  private static double wood(int[] counts, List<Double> areas) {
+    double wood = 0;
+    for (int i = 0; i < counts.length; i++) {
+      wood += counts[i] * areas.get(i);
+    }
+    return wood;
+  }
+
+  /** Share of a sheet that pieces can fill at best: of one shape alone, its densest pattern. */
+  private static double densest(List<Optional<Slot>> slots) {
+    List<Slot> some =
+        slots.stream().flatMap(Optional::stream).filter(slot -> !slot.isConvex()).toList();
+    double alone = some.stream().mapToDouble(Slot::density).max().orElse(1);
+    return some.size() == 1 ? alone : Math.max(alone, Slot.FULLEST_MIX);
   }
 }

@@ -3,41 +3,40 @@ package curvestock.plan;
 import curvestock.bound.Bound;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packed;
 import curvestock.packing.Packer;
 import curvestock.packing.Packers;
-import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
-import curvestock.piece.Piece;
 import curvestock.purchase.Breakdown;
 import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.HashSet;
 import java.util.Set;
 
 /**
  * Packed layouts to choose a purchase from: for every kind of sheet or panel the fullest layout of
  * each piece, and where several kinds are wanted, mixed layouts that use up the demand sheet by
- * sheet.
+ * sheet. At first without any search; {@link #search} and {@link #mixLonger} look for more.
  */
 final class Columns {
 
   /** A job that needs more mixed sheets than this repeats the last ones. */
   private static final int MOST_MIXED = 60;
 
-  /** Sheets of which the area alone allows more pieces than this hold too many for other proofs. */
-  private static final int MOST_PROVEN = 16;
-
   private final Job job;
   private final PlanListener listener;
   private final Packers packers;
   private final List<Layout> layouts = new ArrayList<>();
-  private final List<Capacity> capacities = new ArrayList<>();
-  private final Set<SheetStock> packed = new HashSet<>();
+  private final List<Slot> slots = new ArrayList<>();
+  private final Map<SheetStock, Packer> packed = new LinkedHashMap<>();
 
   Columns(Job job, PlanListener listener, Packers packers) {
     this.packers = packers;
@@ -45,13 +44,14 @@ final class Columns {
     this.listener = listener;
   }
 
-  /** Packs every panel of the products that can be had and is not packed yet. */
+  /** Packs every panel of the products that can be had and is not packed yet, without a search. */
   Columns with(List<Product> products) {
     for (Product product : products) {
       for (Breakdown breakdown : product.breakdowns()) {
         for (Panel panel : breakdown.panels()) {
-          if (product.available() > 0 && packed.add(panel.stock())) {
-            pack(panel.stock());
+          if (product.available() > 0 && !packed.containsKey(panel.stock())) {
+            packed.put(panel.stock(), packers.of(panel.stock(), job.cutting(), job.search()));
+            packAtOnce(panel.stock());
           }
         }
       }
@@ -71,57 +71,86 @@ final class Columns {
   }
 
   List<Capacity> capacities() {
-    return List.copyOf(capacities);
+    return slots.stream().map(Slot::capacity).toList();
   }
 
-  private void pack(SheetStock sheet) {
-    List<Demand> demands =
-        job.demands().stream().filter(demand -> job.suits(demand.piece(), sheet)).toList();
-    Packer packer = packers.of(sheet, job.cutting(), job.search());
+  List<Slot> slots() {
+    return List.copyOf(slots);
+  }
+
+  /** The slot; nothing if the sheet is of another thickness, or cannot be had. */
+  Optional<Slot> slot(Demand demand, SheetStock sheet) {
+    return slots.stream()
+        .filter(slot -> slot.piece().equals(demand.piece()) && slot.sheet.equals(sheet))
+        .findFirst();
+  }
+
+  private List<Demand> suiting(SheetStock sheet) {
+    return job.demands().stream().filter(demand -> job.suits(demand.piece(), sheet)).toList();
+  }
+
+  private void packAtOnce(SheetStock sheet) {
+    listener.step("laying patterns on " + sheet.name());
+    List<Demand> demands = suiting(sheet);
     for (Demand demand : demands) {
-      listener.step("packing " + demand.piece().id() + " on " + sheet.name());
-      Bound bound = Bound.quick(demand.piece(), sheet, job.cutting());
-      boolean provable = isProvable(bound, demand.piece()) && !listener.stopped();
-      int byPattern = provable ? pattern(packer, demand.piece()) : 0;
-      if (provable) {
-        bound = proven(bound, demand.piece(), sheet, byPattern);
-      }
-      int sought = Math.min(bound.count(), demand.count());
-      Packed packed = packer.most(demand.piece(), sought, listener);
-      int found = packed.layout().placements().size();
-      // From the pattern's count on it was tried before.
-      if (found < sought && found != byPattern && !listener.stopped()) {
-        bound = bound.byCases(demand.piece(), sheet, job.cutting(), found, proofTests(), listener);
-      }
-      capacities.add(new Capacity(demand.piece(), sheet, found, sought, bound, packed.how()));
-      keep(packed.layout());
+      Slot slot = new Slot(demand, sheet, job.cutting(), packed.get(sheet));
+      slots.add(slot);
+      keep(slot.best().layout());
     }
     if (demands.size() > 1) {
-      mix(sheet, demands, packer);
+      mix(demands, rest -> packed.get(sheet).fillAtOnce(rest, Control.NONE));
     }
-  }
-
-  /** Proofs by cases are for few sectors only, and even to try them takes a regular layout. */
-  private static boolean isProvable(Bound bound, Piece piece) {
-    return bound.count() >= 2
-        && bound.count() <= MOST_PROVEN
-        && piece.shape().blank() instanceof AnnularSector;
-  }
-
-  private static int pattern(Packer packer, Piece piece) {
-    return packer.structured(piece).layout().placements().size();
   }
 
   /**
-   * A limit before the search, so that nothing is sought that is proven impossible. A regular
-   * layout shows from which count on a proof may be tried.
+   * Looks for so many of a piece on a panel, with the whole budget.
+   *
+   * @return whether more were found than before
    */
-  private Bound proven(Bound bound, Piece piece, SheetStock sheet, int byPattern) {
-    listener.step("proving a limit for " + piece.id() + " on " + sheet.name());
-    Bound byCases = bound.byCases(piece, sheet, job.cutting(), byPattern, proofTests(), listener);
-    return job.search().effort() == Effort.THOROUGH && byCases.count() > byPattern
-        ? byCases.or(Bound.thorough(piece, sheet, job.cutting()))
-        : byCases;
+  boolean search(Slot slot, int count) {
+    listener.step("looking for " + count + " of " + slot.piece().id() + " on " + slot.sheet.name());
+    boolean fuller = slot.offer(slot.packer.most(slot.piece(), count, listener));
+    if (fuller) {
+      keep(slot.best().layout());
+    }
+    if (slot.found() < count && !listener.stopped()) {
+      slot.exhaust();
+    }
+    return fuller;
+  }
+
+  /** Looks for more of a piece on a panel, one by one, each with a budget of its own. */
+  boolean searchOn(Slot slot, long budget) {
+    boolean found = false;
+    while (slot.found() < Math.min(slot.wanted(), slot.plausible()) && !listener.stopped()) {
+      Optional<Packed> more = slot.packer.oneMore(slot.piece(), slot.best(), budget, listener);
+      if (more.isEmpty()) {
+        break;
+      }
+      found |= slot.offer(more.get());
+      keep(slot.best().layout());
+    }
+    return found;
+  }
+
+  /**
+   * A sharper limit for few large pieces, which takes longer. A regular layout shows from which
+   * count on a proof may be tried.
+   */
+  void prove(Slot slot) {
+    if (!slot.isProvable() || listener.stopped()) {
+      return;
+    }
+    listener.step("proving a limit for " + slot.piece().id() + " on " + slot.sheet.name());
+    Bound byCases =
+        slot
+            .bound()
+            .byCases(
+                slot.piece(), slot.sheet, job.cutting(), slot.found(), proofTests(), listener);
+    slot.prove(byCases);
+    if (job.search().effort() == Effort.THOROUGH && byCases.count() > slot.found()) {
+      slot.prove(Bound.thorough(slot.piece(), slot.sheet, job.cutting()));
+    }
   }
 
   private long proofTests() {
@@ -132,11 +161,37 @@ final class Columns {
     };
   }
 
-  private void mix(SheetStock sheet, List<Demand> demands, Packer packer) {
+  /**
+   * Fills every panel with what is left, sheet by sheet, all pieces free to move.
+   *
+   * @return whether a new layout was found
+   */
+  boolean mixLonger() {
+    int before = layouts.size();
+    packed.forEach(
+        (sheet, packer) -> {
+          List<Demand> demands = suiting(sheet);
+          if (demands.size() > 1 && !listener.stopped()) {
+            listener.step("filling " + sheet.name() + " with all kinds");
+            mix(demands, rest -> packer.fill(rest, demand -> known(demand, sheet), listener));
+          }
+        });
+    return layouts.size() > before;
+  }
+
+  private Packed known(Demand demand, SheetStock sheet) {
+    return slot(demand, sheet).orElseThrow().best();
+  }
+
+  /** Fills a sheet with as many of the pieces as it can. */
+  private interface Filling {
+    Packed of(List<Demand> rest);
+  }
+
+  private void mix(List<Demand> demands, Filling filling) {
     List<Demand> rest = demands;
     for (int k = 0; k < MOST_MIXED && !rest.isEmpty(); k++) {
-      listener.step("filling " + sheet.name() + " with what is left, sheet " + (k + 1));
-      Layout layout = packer.fill(rest, listener).layout();
+      Layout layout = filling.of(rest).layout();
       if (layout.placements().isEmpty()) {
         return;
       }

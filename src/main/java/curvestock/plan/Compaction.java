@@ -7,12 +7,14 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.packing.Control;
 import curvestock.packing.Effort;
+import curvestock.packing.Packed;
+import curvestock.packing.Packer;
 import curvestock.packing.Packers;
-import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -31,6 +33,21 @@ final class Compaction {
   private static final double FULLEST = 0.85;
 
   private static final int STEPS = 180;
+
+  /** A push rarely shortens an end by more than this share of what it could lose at best. */
+  private static final double MOST_PUSHED = 0.5;
+
+  /** Pieces times edges of all of them: with more, putting them in one by one takes long. */
+  private static final long MOST_EDGES = 1_500;
+
+  /** With more pieces than this a search takes too long for what it gains. */
+  private static final int MOST_SEARCHED = 20;
+
+  /** Orders of the kinds tried for each length. */
+  private static final int ORDERS = 4;
+
+  /** Millimetres that are not worth another try. */
+  private static final double LEAST_GAIN = 2;
 
   private final Job job;
   private final Control control;
@@ -60,31 +77,90 @@ final class Compaction {
     return Remnant.of(layout).map(Remnant::area).orElse(0.0);
   }
 
-  private int probes() {
-    return job.search().effort() == Effort.QUICK ? 3 : 7;
+  /** Lengths tried with the pieces put in anew, one by one. */
+  private int anew(Layout layout) {
+    int edges =
+        layout.pieces().stream().mapToInt(piece -> piece.shape().outline().edges().size()).sum();
+    return (long) edges * layout.placements().size() > MOST_EDGES ? 1 : 5;
   }
 
-  /** The pieces in the shortest end that was found to hold them. */
+  /** Lengths tried with the pieces pushed together from where they lie. */
+  private static final int PUSHES = 12;
+
+  /** The pieces in the shortest end that was found to hold them: first without a search. */
   private Layout shortest(Layout layout, boolean across) {
     SheetStock sheet = layout.sheet();
-    double other = across ? sheet.width().millimetres() : sheet.length().millimetres();
-    double least =
+    double other = room(sheet, !across);
+    double floor =
         Math.max(
             layout.pieceArea() / other / FULLEST,
             narrowest(layout, other - 2 * layout.cutting().margin().millimetres()));
-    double most = across ? sheet.length().millimetres() : sheet.width().millimetres();
+    Layout best =
+        halved(layout, across, floor, anew(layout), (from, end) -> anew(from, end));
+    // What was too short to be filled anew may do with a search or a push, but seldom by much.
+    if (layout.placements().size() <= MOST_SEARCHED) {
+      best = halved(best, across, floor(best, across, floor), searches(), this::searched);
+    }
+    return halved(best, across, floor(best, across, floor), PUSHES, (from, end) -> pushed(from, end));
+  }
+
+  private static double floor(Layout best, boolean across, double floor) {
+    double reach = extent(best, across);
+    return Math.max(floor, reach - (reach - floor) * MOST_PUSHED);
+  }
+
+  private int searches() {
+    return job.search().effort() == Effort.QUICK ? 2 : 4;
+  }
+
+  private Optional<Layout> searched(Layout from, SheetStock end) {
+    long budget = job.search().effort() == Effort.QUICK ? 60_000 : 200_000;
+    return packer(from, end).shrunk(from, budget, control);
+  }
+
+  /** A way to bring all pieces of a layout into a shorter end of its sheet. */
+  private interface Shortening {
+    Optional<Layout> into(Layout from, SheetStock end);
+  }
+
+  private Optional<Layout> anew(Layout from, SheetStock end) {
+    int count = from.placements().size();
+    return Optional.of(packer(from, end).fillAtOnce(Demand.counted(from.pieces()), ORDERS, control))
+        .map(Packed::layout)
+        .filter(layout -> layout.placements().size() == count);
+  }
+
+  private Optional<Layout> pushed(Layout from, SheetStock end) {
+    return packer(from, end).pushed(from);
+  }
+
+  private Packer packer(Layout from, SheetStock end) {
+    return packers.of(end, from.cutting(), job.search().at(Effort.QUICK));
+  }
+
+  private Layout halved(
+      Layout layout, boolean across, double floor, int probes, Shortening shortening) {
+    double least = floor;
     Layout best = layout;
-    for (int probe = 0; probe < probes() && !control.stopped(); probe++) {
+    for (int probe = 0; probe < probes && !control.stopped(); probe++) {
+      double most = extent(best, across);
+      if (most - least < LEAST_GAIN) {
+        break;
+      }
       double middle = (least + most) / 2;
-      Layout tried = packed(layout, across, middle);
-      if (tried.placements().size() == layout.placements().size()) {
-        best = tried;
-        most = Math.min(middle, extent(tried, across));
+      Optional<Layout> tried = shortening.into(best, end(best, across, middle))
+              .map(found -> new Layout(layout.sheet(), layout.cutting(), found.placements()));
+      if (tried.isPresent()) {
+        best = tried.get();
       } else {
         least = middle;
       }
     }
     return best;
+  }
+
+  private static double room(SheetStock sheet, boolean across) {
+    return across ? sheet.length().millimetres() : sheet.width().millimetres();
   }
 
   /** The extent that the bulkiest piece takes, turned in steps so that it fits the other way. */
@@ -106,30 +182,21 @@ final class Compaction {
     return across ? layout.reach().x() : layout.reach().y();
   }
 
-  /** As many of the pieces as are found to fit the end of that extent, on the whole sheet. */
-  private Layout packed(Layout layout, boolean across, double extent) {
+  /** The end of the sheet of that extent, and what the margin takes. */
+  private static SheetStock end(Layout layout, boolean across, double extent) {
     SheetStock sheet = layout.sheet();
     double margin = layout.cutting().margin().millimetres();
     double x = across ? extent + margin : sheet.length().millimetres();
     double y = across ? sheet.width().millimetres() : extent + margin;
-    SheetStock end =
-        new SheetStock(
-            sheet.name(),
-            Outline.rectangle(
-                Math.min(x, sheet.length().millimetres()),
-                Math.min(y, sheet.width().millimetres())),
-            List.of(),
-            sheet.thickness(),
-            sheet.nominalThickness(),
-            sheet.price(),
-            OptionalInt.empty(),
-            sheet.grain());
-    SearchSettings quick = job.search().at(Effort.QUICK);
-    Layout filled =
-        packers
-            .of(end, layout.cutting(), quick)
-            .fill(Demand.counted(layout.pieces()), control)
-            .layout();
-    return new Layout(sheet, layout.cutting(), filled.placements());
+    return new SheetStock(
+        sheet.name(),
+        Outline.rectangle(
+            Math.min(x, sheet.length().millimetres()), Math.min(y, sheet.width().millimetres())),
+        List.of(),
+        sheet.thickness(),
+        sheet.nominalThickness(),
+        sheet.price(),
+        OptionalInt.empty(),
+        sheet.grain());
   }
 }

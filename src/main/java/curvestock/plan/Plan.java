@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param capacities how many of each piece each kind of sheet or panel holds
  * @param carriedWhole what would be bought if the store need not rip any sheet; empty if it need
  *     not, or if that is not known
+ * @param obstacles what keeps a cheaper purchase from being found, where none is proven impossible
  * @param stopped whether planning was stopped before its budget was used
  */
 public record Plan(
@@ -30,11 +31,18 @@ public record Plan(
     List<Layout> layouts,
     List<Capacity> capacities,
     Optional<Purchase> carriedWhole,
+    List<Obstacle> obstacles,
     boolean stopped) {
 
   public Plan {
     layouts = List.copyOf(layouts);
     capacities = List.copyOf(capacities);
+    obstacles = List.copyOf(obstacles);
+  }
+
+  /** The same purchase with other layouts, or another purchase of the same job. */
+  public Plan with(Purchase other, List<Layout> otherLayouts) {
+    return new Plan(job, other, otherLayouts, capacities, carriedWhole, obstacles, stopped);
   }
 
   /**

@@ -2,6 +2,7 @@ package curvestock.plan;
 
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -11,9 +12,7 @@ import curvestock.purchase.Purchase;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /** Plans a job: packs every kind of sheet, then chooses the cheapest purchase. */
@@ -57,9 +56,15 @@ public final class Planner {
     List<Product> products = job.products();
     requireThicknesses(products);
     Columns columns = new Columns(job, listener, packers).with(products);
-    requireAllFit(columns);
-    listener.step("choosing the sheets");
-    Purchase purchase = new Choosing(job, columns).choose(products);
+    boolean everyPieceFits = fit(columns);
+    if (!everyPieceFits) {
+      requireAllFit(columns);
+    }
+    Deciding deciding = new Deciding(job, listener, columns);
+    Purchase purchase = deciding.decide(products);
+    if (finished) {
+      purchase = deciding.emptiedLast(purchase, products, remnantBudget());
+    }
     List<Layout> layouts = new ArrayList<>(purchase.trimmed());
     // The fullest sheet first: the last one is the one with wood to spare.
     layouts.sort(
@@ -67,30 +72,38 @@ public final class Planner {
             .thenComparing(Comparator.comparingDouble(Layout::pieceArea).reversed()));
     layouts.removeIf(layout -> layout.placements().isEmpty());
     if (finished) {
-      compact(layouts);
+      layouts = new Arranging(job, listener, packers).arranged(layouts);
     }
     List<Capacity> capacities = columns.capacities();
     Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
-    return new Plan(job, purchase, layouts, capacities, uncut, listener.stopped());
+    return new Plan(
+        job,
+        purchase,
+        layouts,
+        capacities,
+        uncut,
+        deciding.obstacles(purchase),
+        listener.stopped());
   }
 
-  /** Of each thickness, the sheet with most room to spare. */
-  private void compact(List<Layout> layouts) {
-    Map<Integer, Integer> emptiest = new LinkedHashMap<>();
-    for (int i = 0; i < layouts.size(); i++) {
-      double room = room(layouts.get(i));
-      emptiest.merge(
-          rank(layouts.get(i).sheet()), i, (a, b) -> room(layouts.get(a)) > room ? a : b);
-    }
-    Compaction compaction = new Compaction(job, listener, packers);
-    for (int i : emptiest.values()) {
-      listener.step("moving the pieces of sheet " + (i + 1) + " together");
-      layouts.set(i, compaction.compacted(layouts.get(i)));
-    }
+  /** Pairs of pieces that are tested for the sake of a remnant. */
+  private long remnantBudget() {
+    return job.search().effort() == Effort.QUICK ? 1_300_000 : 2_500_000;
   }
 
-  private static double room(Layout layout) {
-    return layout.sheet().area() - layout.pieceArea();
+  /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
+  private boolean fit(Columns columns) {
+    boolean all = true;
+    for (Demand demand : job.demands()) {
+      List<Slot> slots =
+          columns.slots().stream().filter(slot -> slot.piece().equals(demand.piece())).toList();
+      boolean fits = slots.stream().anyMatch(slot -> slot.found() > 0);
+      for (int k = 0; k < slots.size() && !fits; k++) {
+        fits = slots.get(k).bound().count() > 0 && columns.search(slots.get(k), 1);
+      }
+      all &= fits;
+    }
+    return all;
   }
 
   /** Sheets of one thickness stand together, in the order in which the job lists them. */
@@ -116,7 +129,7 @@ public final class Planner {
     }
     listener.step("for comparison: sheets carried whole");
     try {
-      return Optional.of(new Choosing(job, columns.with(whole)).choose(whole));
+      return Optional.of(new Deciding(job, listener, columns.with(whole)).decide(whole));
     } catch (Infeasible e) {
       return Optional.empty();
     }

@@ -60,6 +60,26 @@ public final class CheapestPurchase {
     return Purchase.sum(problem, parts);
   }
 
+  /**
+   * A purchase that was chosen before, its bound proven anew by these limits.
+   *
+   * @throws IllegalArgumentException as {@link #choose}
+   */
+  public Purchase proven(Purchase chosen) {
+    limits.requireFits(problem);
+    List<CostBound> bounds = new ArrayList<>();
+    for (Separate.Part part : new Separate(problem, limits).parts()) {
+      List<PurchaseLine> lines =
+          chosen.lines().stream()
+              .filter(line -> part.problem().products().contains(line.product()))
+              .toList();
+      Money cost = lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
+      int sheets = lines.stream().mapToInt(PurchaseLine::used).sum();
+      bounds.add(new LowerBound(part.problem(), part.limits()).prove(cost, sheets));
+    }
+    return new Purchase(problem, chosen.layouts(), chosen.lines(), CostBound.sum(bounds));
+  }
+
   private Purchase chooseTogether() {
     LowerBound lowerBound = new LowerBound(problem, limits);
     int[] uses =

@@ -43,8 +43,8 @@ final class LowerBound {
       made = covers();
     }
     List<Cover> covers = made;
-    long money = new FewestCost(covers, prices(true)).atLeast(knownMoney.minorUnits());
-    long sheets = new FewestCost(covers, prices(false)).atLeast(knownSheets);
+    long money = new FewestCost(covers, prices(problem, true)).atLeast(knownMoney.minorUnits());
+    long sheets = new FewestCost(covers, prices(problem, false)).atLeast(knownSheets);
     String limitsProof =
         limits.sheets().stream()
             .map(SheetLimit::proof)
@@ -61,7 +61,8 @@ final class LowerBound {
             + " sets of weights on the pieces, in whole numbers");
   }
 
-  private List<FewestCost.Price> prices(boolean money) {
+  /** Of every product; in place of the money just the number of sheets, if so wanted. */
+  static List<FewestCost.Price> prices(PurchaseProblem problem, boolean money) {
     List<FewestCost.Price> prices = new ArrayList<>();
     for (Product product : problem.products()) {
       prices.add(
@@ -75,7 +76,8 @@ final class LowerBound {
     return prices;
   }
 
-  private List<Cover> covers() {
+  /** What every purchase must meet. */
+  List<Cover> covers() {
     List<Cover> covers = new ArrayList<>();
     int kinds = problem.demands().size();
     for (int i = 0; i < kinds; i++) {

@@ -1,6 +1,7 @@
 package curvestock.purchase;
 
 import curvestock.layout.Layout;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -17,6 +18,16 @@ public record PackingLimits(List<SheetLimit> sheets) {
 
   public PackingLimits {
     sheets = List.copyOf(sheets);
+  }
+
+  /** The same with another count of one kind on one panel. */
+  PackingLimits with(int panel, int kind, int count) {
+    SheetLimit limit = sheets.get(panel);
+    List<Integer> counts = new ArrayList<>(limit.counts());
+    counts.set(kind, count);
+    List<SheetLimit> changed = new ArrayList<>(sheets);
+    changed.set(panel, new SheetLimit(limit.capacity(), limit.areas(), counts, limit.proof()));
+    return new PackingLimits(changed);
   }
 
   /**

@@ -1,0 +1,76 @@
+package curvestock.purchase;
+
+import curvestock.units.Money;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Which cheaper purchase than a known one there could be, and what its sheets would have to hold.
+ *
+ * <p>The limits may be proven ones, or rules of thumb about what layouts could hold at best: what
+ * is said is then as true as they are. Without a price on any sheet, fewer sheets count as cheaper.
+ */
+public final class Cheaper {
+
+  private final PurchaseProblem problem;
+  private final PackingLimits limits;
+
+  private final List<Cover> covers;
+  private final List<FewestCost.Price> prices;
+  private final long cost;
+
+  /**
+   * @param limits not below any layout of the problem
+   * @throws IllegalArgumentException if a layout of the problem exceeds the limits
+   */
+  public Cheaper(PurchaseProblem problem, PackingLimits limits, Purchase known) {
+    this.problem = problem;
+    this.limits = limits;
+    this.covers = new LowerBound(problem, limits).covers();
+    boolean free = known.sheetCost().equals(Money.ZERO);
+    this.prices = LowerBound.prices(problem, !free);
+    this.cost = free ? known.sheets() : known.sheetCost().minorUnits();
+  }
+
+  /** Whether the limits leave room for a cheaper purchase. */
+  public boolean isPossible() {
+    return leaveRoom(covers);
+  }
+
+  private boolean leaveRoom(List<Cover> covers) {
+    return new FewestCost(covers, prices).atLeast(cost) < cost;
+  }
+
+  /**
+   * How many pieces of a kind the fullest panel of a sort must hold in any cheaper purchase, all
+   * other panels at their limits: the least number that leaves room for one. One more than the limit
+   * if there is no room even then; 0 if others suffice.
+   *
+   * @param kind index in the problem's demands
+   * @param panel index in the problem's panels
+   */
+  public int needed(int kind, int panel) {
+    int low = 0;
+    int high = limits.sheets().get(panel).counts().get(kind) + 1;
+    while (low < high) {
+      int middle = (low + high) / 2;
+      if (leavesRoom(kind, panel, middle)) {
+        high = middle;
+      } else {
+        low = middle + 1;
+      }
+    }
+    return low;
+  }
+
+  private boolean leavesRoom(int kind, int panel, int count) {
+    if (count > limits.sheets().get(panel).counts().get(kind)) {
+      return true;
+    }
+    long[] alone = new long[problem.demands().size()];
+    alone[kind] = 1;
+    List<Cover> with = new ArrayList<>(covers);
+    with.add(Cover.prove("number", alone, problem, limits.with(panel, kind, count)));
+    return leaveRoom(with);
+  }
+}
