@@ -32,7 +32,7 @@ final class ShoppingLines {
     items.forEach(item -> lines.add(line(item)));
     return Table.of(
         "shopping",
-        "What to buy",
+        "Shopping list",
         lines,
         Field.of("item", "Item", Measure.TEXT, Line::item),
         Field.of("quantity", "Quantity", Measure.COUNT, Line::quantity),

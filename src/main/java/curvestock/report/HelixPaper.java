@@ -6,6 +6,7 @@ import curvestock.answer.Building;
 import curvestock.answer.Cautions;
 import curvestock.answer.HelixWords;
 import curvestock.answer.RemedyWords;
+import curvestock.answer.Table;
 import curvestock.helix.verdict.Verdict.State;
 import java.util.List;
 
@@ -53,9 +54,6 @@ public final class HelixPaper {
     parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(bench.joints());
     parts.table(helix.kinds());
     parts.section("Supports").bullets(bench.risers());
-    if (!lists) {
-      parts.bullets(List.of("Every height: helix.txt and supports.csv of a written result."));
-    }
     parts.table(answer.shopping());
     parts.bullets(List.of(HelixWords.total(answer)));
     if (lists) {
@@ -65,27 +63,31 @@ public final class HelixPaper {
     parts.section("Cautions").bullets(Cautions.ofBuilding());
   }
 
+  /** The schedule as far as a page is wide; rail tops stand in the table of supports. */
+  static Table brief(Building helix) {
+    return helix
+        .schedule()
+        .only(
+            "piece",
+            "kind",
+            "sheet",
+            "turn",
+            "bearingFrom",
+            "bearingTo",
+            "undersideFrom",
+            "undersideTo",
+            "lowerJoint",
+            "upperJoint",
+            "stations");
+  }
+
   private void benchLists() {
     parts.say(bench.base());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
     if (!helix.cuttingList().isEmpty()) {
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }
-    parts.table(
-        helix
-            .schedule()
-            .only(
-                "piece",
-                "kind",
-                "sheet",
-                "turn",
-                "bearingFrom",
-                "bearingTo",
-                "undersideFrom",
-                "undersideTo",
-                "lowerJoint",
-                "upperJoint",
-                "stations"));
+    parts.table(brief(helix));
     parts.table(helix.heights());
   }
 }

@@ -184,7 +184,7 @@ public final class ShopPaper {
         .say(new HelixWords(helix, figures).decision())
         .table(helix.checks().only("state", "title", "finding", "fix"))
         .chapter("Assembly schedule")
-        .table(helix.schedule())
+        .table(HelixPaper.brief(helix))
         .say(
             "Bearings run counter-clockwise as seen from above; 0° points to the right of the plan.")
         .chapter("Support heights")

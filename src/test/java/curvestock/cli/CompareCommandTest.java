@@ -146,7 +146,7 @@ class CompareCommandTest {
     assertThat(compared.out()).contains("All jobs together", "each its own best", "Other ring");
     assertThat(planned.code()).as(planned.err()).isZero();
     assertThat(planned.out())
-        .containsPattern("B {2}Other ring \\(invented\\) +2 +50.0 % +\\$8.00 +3-4");
+        .containsPattern("B +Other ring \\(invented\\) +2 +50.0 % +\\$8.00 +3-4");
     assertThat(folder.resolve("both/sheets/sheet-04.svg")).content().contains("B.S-2");
     CommandRun checked =
         CommandRun.of(

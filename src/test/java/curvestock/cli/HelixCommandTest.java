@@ -178,7 +178,7 @@ class HelixCommandTest {
     assertThat(run.out())
         .contains("grade: fail: 2.89 %", "fix: make the radius at least 636.7 mm (now 330 mm)")
         .containsPattern(
-            "radius to the roadbed's middle 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
+            "radius 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
   }
 
   /** Impossible no. 3: a vehicle that touches the rods; the width that clears them is planned. */
@@ -194,7 +194,7 @@ class HelixCommandTest {
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
         .contains("room to the supports inside the curve: fail", "fix: make the roadbed width")
-        .containsPattern("roadbed as wide as \\d+ mm \\(now 70 mm\\): 60 mm a turn");
+        .containsPattern("roadbed width \\d+ mm \\(now 70 mm\\): 60 mm a turn");
   }
 
   @Test

@@ -21,6 +21,7 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.printing.ReportPdf;
+import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
@@ -31,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -290,9 +292,17 @@ class AnswerAgreementTest {
   @MethodSource("compared")
   void comparison_isTheSameInEveryOutput(String file) throws Exception {
     Job job = Workshop.readJob(Optional.of(Path.of("demo-data", file)));
-    Comparison comparison = Workshop.compare(job, Question.PLAIN, AT_ONCE);
+    Question question =
+        new Question(
+            Stream.of(90, 60, 45).map(Angle::ofDegrees).toList(),
+            false,
+            OptionalInt.empty(),
+            false);
+    Comparison comparison =
+        Workshop.compare(
+            job.with(job.search().at(Effort.QUICK)), question, new CompareListener() {});
     Choices choices = Choices.of(comparison);
-    Plan plan = Workshop.plan(job, PlanListener.NONE);
+    Plan plan = planned(job);
     Answer answer = Answer.of(plan, Optional.of(comparison));
     String text = plain(String.join(" ", ComparePaper.text(choices)));
     String html =

@@ -88,7 +88,7 @@ class ApiTest {
     assertThat(names).contains("helix", "glance", "plan", "looks", "sizes");
     assertThat(names.indexOf("helix")).isLessThan(names.indexOf("plan"));
     assertThat(all.get(all.size() - 1).name()).isEqualTo("done");
-    assertThat(last(all, "sizes").get("rows")).hasSizeGreaterThan(3);
+    assertThat(last(all, "sizes").at("/options/rows")).hasSizeGreaterThan(3);
     JsonNode plan = last(events, "plan");
     int placed = 0;
     for (JsonNode sheet : plan.get("sheets")) {
@@ -194,7 +194,7 @@ class ApiTest {
       assertThat(packed).isPositive();
       assertThat(counting.texts).hasSize(packed);
       assertThat(after.get("sheets")).isEqualTo(before.get("sheets"));
-      assertThat(after.get("cost").textValue()).isEqualTo("99.00");
+      assertThat(after.at("/answer/money").textValue()).isEqualTo("99.00");
     }
   }
 
@@ -343,7 +343,8 @@ class ApiTest {
     assertThat(kept.get("pinned").booleanValue()).isTrue();
     assertThat(kept.get("x").doubleValue()).isEqualTo(pinned.get("x").doubleValue());
     assertThat(kept.get("y").doubleValue()).isEqualTo(pinned.get("y").doubleValue());
-    assertThat(improved.get("pieces").intValue()).isEqualTo(plan.get("pieces").intValue());
+    assertThat(improved.at("/answer/pieces").intValue())
+        .isEqualTo(plan.at("/answer/pieces").intValue());
   }
 
   @Test
