@@ -64,11 +64,11 @@ public final class HelixPlan {
     line = new CentreLine(spec, climb);
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
-    stations = new Stations(spec, climb, joints);
+    stations = new Stations(spec, climb, line, joints);
     roadbed = new Roadbed(spec, climb, line, joints, stations, style);
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
-    shopping = new ShoppingList(spec, joints, roadbed, supports, style);
+    shopping = new ShoppingList(spec, joints, roadbed, supports, stations.bridges(), style);
     Verdicts rules = new Verdicts(spec, climb, line, profile, joints, stations);
     verdicts = rules.all(style);
     budgets = rules.budgets();

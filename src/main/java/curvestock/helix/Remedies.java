@@ -228,11 +228,6 @@ public final class Remedies {
     int pieces = (int) Math.rint(360 / spec.segmentation().segment().degrees());
     int step = pieces > 0 && old.perTurn() % pieces == 0 ? pieces : 1;
     int wanted = (int) Math.ceil(old.perTurn() * longer / step - 0.05) * step;
-    return new SupportPlan(
-        old.riser(),
-        Math.max(old.perTurn(), wanted),
-        old.firstAt(),
-        old.footHeight(),
-        old.bulgeShare());
+    return old.with(Math.max(old.perTurn(), wanted));
   }
 }

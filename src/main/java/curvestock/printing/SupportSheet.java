@@ -4,7 +4,6 @@ import curvestock.drawing.SvgNumber;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
-import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.spec.Riser;
 import curvestock.job.Job;
 import java.util.ArrayList;
@@ -40,7 +39,8 @@ public final class SupportSheet {
     if (blocks) {
       flow.paragraph(
           "A block is cut to the height stated; its upper end slopes with the track. 'Middle' means one"
-              + " block under the middle of the roadbed, 'edges' one under each edge.");
+              + " block under the middle of the roadbed, 'edges' one under each edge,"
+              + " 'inner edge' or 'outer edge' one there alone.");
     }
     for (Station station : order.plan().stations().all()) {
       List<List<String>> rows = new ArrayList<>();
@@ -49,7 +49,7 @@ public final class SupportSheet {
           rows.add(
               List.of(
                   Integer.toString(row.turn()),
-                  row.edges() == Edges.MIDDLE ? "middle" : "edges",
+                  row.edges().words(),
                   ruler.of(row.underside()),
                   ruler.of(row.railTop()),
                   ruler.of(row.gap().minus(riser.crossPiece())),

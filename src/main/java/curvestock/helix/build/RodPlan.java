@@ -8,12 +8,11 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Threaded rods, nuts and washers: two rods at each station; on every rod a nut and a washer above
- * and below each turn that it carries, and above and below the base.
+ * Threaded rods, nuts and washers: a rod at each edge of each station; on every rod a nut and a
+ * washer above and below each turn that it carries, and above and below the base.
  */
 public final class RodPlan {
 
-  private static final int RODS_PER_STATION = 2;
   private static final int NUTS_PER_TURN = 2;
   private static final int NUTS_AT_BASE = 2;
 
@@ -33,6 +32,11 @@ public final class RodPlan {
   public record Rods(Station station, int turns, Length length) {
     public int nutsEach() {
       return NUTS_PER_TURN * turns + NUTS_AT_BASE;
+    }
+
+    /** How many such rods: one at each edge that is held. */
+    public int count() {
+      return station.edges().supports();
     }
   }
 
@@ -54,11 +58,11 @@ public final class RodPlan {
   }
 
   public int count() {
-    return rods.size() * RODS_PER_STATION;
+    return rods.stream().mapToInt(Rods::count).sum();
   }
 
   public int nuts() {
-    return rods.stream().mapToInt(Rods::nutsEach).sum() * RODS_PER_STATION;
+    return rods.stream().mapToInt(each -> each.nutsEach() * each.count()).sum();
   }
 
   /** A washer for every nut. */
@@ -82,8 +86,11 @@ public final class RodPlan {
   public List<BoardCutting.Cut> cuts() {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Rods each : rods) {
-      for (String side : List.of("inner", "outer")) {
-        addCuts(cuts, each.station().name() + " " + side, each.length());
+      if (each.station().edges().atInner()) {
+        addCuts(cuts, each.station().name() + " inner", each.length());
+      }
+      if (each.station().edges().atOuter()) {
+        addCuts(cuts, each.station().name() + " outer", each.length());
       }
     }
     return cuts;

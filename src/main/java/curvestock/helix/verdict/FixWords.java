@@ -37,6 +37,8 @@ final class FixWords {
               + ", or put the heavy cars in front";
       case EASEMENT -> "ease the ends with a transition curve";
       case FLAT_PATTERN -> "cut the pieces to that larger radius";
+      case SUPPORT_SPACING ->
+          "put a support of your own into the widest gap, or use more supports per turn";
       case ROD_HOLES ->
           "leave `first-at` out so that the plan places the supports, or use another number of"
               + " supports per turn";
@@ -68,9 +70,11 @@ final class FixWords {
   private static String approach(Verdict v) {
     String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
     String touching = Figures.text(v.facts().get(Fact.TOUCHING));
-    String trains = blocking.isEmpty() ? "" : "move " + blocking + " clear of the track";
-    String wood = touching.isEmpty() ? "" : "drill or notch the lead-in for " + touching;
-    return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
+    String all = blocking + (blocking.isEmpty() || touching.isEmpty() ? "" : ", ") + touching;
+    return "move "
+        + all
+        + " along the line clear of the entry (`supports.move`), or leave out and"
+        + " carry the edge in another way (`supports.skip`)";
   }
 
   /** One change as an instruction, with what stands there now. */
