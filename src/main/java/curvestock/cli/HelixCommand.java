@@ -7,6 +7,7 @@ import curvestock.packing.Effort;
 import curvestock.report.HelixReport;
 import curvestock.report.HelixSummary;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,7 +53,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
     }
     HelixReport report = work(job);
     print(report);
-    return report.works() ? 0 : Main.ANSWER_IS_NO;
+    return options.code(List.of(report.job()));
   }
 
   private HelixReport work(Job job) throws FileProblem {

@@ -3,11 +3,15 @@ package curvestock.helix;
 import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.spec.SupportPlan;
+import curvestock.helix.verdict.Change;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -25,6 +29,7 @@ import java.util.function.Predicate;
  */
 public final class Remedies {
 
+  private static final int MOST_ROUNDS = 4;
   private static final int MOST_STEPS = 200;
   private static final int MOST_TURNS_OFF = 6;
   private static final double LEAST_TURNS = 0.2;
@@ -62,8 +67,14 @@ public final class Remedies {
       return List.of();
     }
     Remedies plain = new Remedies(plan);
-    List<HelixPlan> found = plain.find();
-    return found.isEmpty() ? plain.repaired() : found;
+    List<HelixPlan> found = plain.small();
+    if (found.isEmpty()) {
+      found = plain.find();
+    }
+    if (found.isEmpty()) {
+      found = plain.repaired();
+    }
+    return found.isEmpty() ? plain.together().stream().toList() : List.copyOf(found);
   }
 
   /** What works once that is mended which can be mended by itself. */
@@ -77,6 +88,65 @@ public final class Remedies {
       return plan.works() ? List.of(plan) : new Remedies(plan).find();
     } catch (IllegalArgumentException cannotBePlanned) {
       return List.of();
+    }
+  }
+
+  /** One thing changed by itself: what the failing rules ask for, the joint, the supports. */
+  private List<HelixPlan> small() {
+    List<HelixPlan> found = new ArrayList<>();
+    List<Change> asked = Advice.together(HelixPlan.of(spec, style));
+    boolean one =
+        asked.size() == 1
+            && spec.ascent().turns().isPresent()
+            && asked.get(0).setting() != Setting.TURNS;
+    if (one && asked.stream().noneMatch(Advice::isAbsurd)) {
+      single(asked.get(0)).ifPresent(found::add);
+    }
+    if (spec.construction().hangsBelow().millimetres() > 0) {
+      single(new Change(Setting.JOINT, new Text("plate"), new Text("half-lap")))
+          .ifPresent(found::add);
+    }
+    int perTurn = spec.supports().perTurn();
+    for (int more = perTurn + 1; more <= 2 * perTurn && found.isEmpty(); more++) {
+      single(new Change(Setting.SUPPORTS_PER_TURN, new Count(perTurn), new Count(more)))
+          .ifPresent(found::add);
+    }
+    if (spec.supports().firstAt().isPresent()) {
+      attempt(spec.with(spec.supports().startingAt(Optional.empty()))).ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private Optional<HelixPlan> single(Change change) {
+    try {
+      return attempt(Revision.of(spec, List.of(change)));
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
+    }
+  }
+
+  /** What the failing rules ask for, again and again until none fails. */
+  private Optional<HelixPlan> together() {
+    HelixPlan plan = HelixPlan.of(spec, style);
+    for (int round = 0; round < MOST_ROUNDS && !plan.works(); round++) {
+      List<Change> changes = Advice.together(plan);
+      if (changes.isEmpty() || changes.stream().anyMatch(Advice::isAbsurd)) {
+        return Optional.empty();
+      }
+      try {
+        plan = HelixPlan.of(Revision.of(plan.spec(), changes), style);
+      } catch (IllegalArgumentException cannotBePlanned) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(plan).filter(HelixPlan::works);
+  }
+
+  private Optional<HelixPlan> attempt(HelixSpec other) {
+    try {
+      return Optional.of(HelixPlan.of(other, style)).filter(HelixPlan::works);
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
     }
   }
 

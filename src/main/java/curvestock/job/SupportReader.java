@@ -161,7 +161,8 @@ final class SupportReader {
     }
     if (rods.isPresent()) {
       return rods.get()
-          .block("thread", "inset", "fit", "washer", "end-allowance", "ear", "kerf", "stock")
+          .block(
+              "thread", "inset", "fit", "washer", "end-allowance", "base", "ear", "kerf", "stock")
           .flatMap(this::rods);
     }
     if (blocks.isEmpty()) {
@@ -245,10 +246,18 @@ final class SupportReader {
         assumed.length(
             given, "end-allowance", Lengths.GAP, at + "end-allowance", ROD_ENDS, "for both ends");
     Length saw = assumed.length(given, "kerf", Lengths.KERF, at + "kerf", HACKSAW, "a hacksaw");
+    Length base =
+        assumed.length(
+            given,
+            "base",
+            Lengths.GAP,
+            at + "base",
+            Riser.ThreadedRods.USUAL_BASE,
+            "thickness of the base that the rods go through; " + Assumed.PRACTICE);
     StockBoard stock =
         block.find("stock").flatMap(this::stock).orElseGet(() -> usualRod(block, thread));
     return block.build(
-        () -> new Riser.ThreadedRods(thread, hole, fit, washer, ends, ear, saw, stock));
+        () -> new Riser.ThreadedRods(thread, hole, fit, washer, ends, ear, saw, stock, base));
   }
 
   private StockBoard usualRod(Block block, RodThread thread) {

@@ -2,10 +2,12 @@ package curvestock.printing;
 
 import curvestock.drawing.SvgNumber;
 import curvestock.helix.HelixOrder;
+import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Riser;
 import curvestock.job.Job;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,6 +44,9 @@ public final class SupportSheet {
               + " block under the middle of the roadbed, 'edges' one under each edge,"
               + " 'inner edge' or 'outer edge' one there alone.");
     }
+    if (riser instanceof Riser.ThreadedRods rods) {
+      rods(flow, ruler, rods, new RodPlan(order.plan().spec(), rods, order.plan().supports()));
+    }
     for (Station station : order.plan().stations().all()) {
       List<List<String>> rows = new ArrayList<>();
       for (SupportRow row : order.plan().supports().rows()) {
@@ -52,7 +57,7 @@ public final class SupportSheet {
                   row.edges().words(),
                   ruler.of(row.underside()),
                   ruler.of(row.railTop()),
-                  ruler.of(row.gap().minus(riser.crossPiece())),
+                  ruler.of(standing(order, row)),
                   SvgNumber.of(row.slope() * 100, 2) + "\u00A0%",
                   PageFlow.TICK_BOX));
         }
@@ -67,11 +72,43 @@ public final class SupportSheet {
                 "supports",
                 "underside of plywood",
                 "rail top",
-                blocks ? "block height" : "gap below",
+                blocks ? "block height" : "under the lower nut",
                 "slope",
                 "checked"),
             rows);
       }
     }
+  }
+
+  /** A block's height; of a rod, where its lower nut sits. */
+  private static Length standing(HelixOrder order, SupportRow row) {
+    Riser riser = order.plan().spec().supports().riser();
+    return riser instanceof Riser.ThreadedRods rods
+        ? new RodPlan(order.plan().spec(), rods, order.plan().supports()).lowerNut(row)
+        : row.gap().minus(riser.crossPiece());
+  }
+
+  /** How the rods are set, and how long they are. */
+  private static void rods(PageFlow flow, Ruler ruler, Riser.ThreadedRods rods, RodPlan plan) {
+    flow.paragraph(
+        "Each rod goes through the base ("
+            + ruler.of(rods.base())
+            + " thick) with a washer and a nut above and below it, and reaches "
+            + ruler.of(plan.belowBaseTop())
+            + " below the base's top. At every turn run the lower nut up until its underside is at the"
+            + " height stated; washer, roadbed, washer and the upper nut follow.");
+    flow.heading("Rods to cut");
+    flow.table(
+        List.of("Station", "rods", "length of each", "turns", "nuts on each"),
+        plan.rods().stream()
+            .map(
+                each ->
+                    List.of(
+                        each.station().name(),
+                        Integer.toString(each.count()),
+                        ruler.of(each.length()),
+                        Integer.toString(each.turns()),
+                        Integer.toString(each.nutsEach())))
+            .toList());
   }
 }

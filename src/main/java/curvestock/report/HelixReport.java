@@ -26,7 +26,7 @@ public record HelixReport(Job job, HelixOrder order, Optional<Plan> sheets, bool
 
   /** One verdict a rule. */
   public List<Verdict> verdicts() {
-    return plan().verdicts();
+    return plan().advice();
   }
 
   /** How to tell them. */

@@ -20,6 +20,8 @@ import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
@@ -31,6 +33,7 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import curvestock.units.Money;
+import curvestock.units.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
@@ -39,6 +42,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A whole helix in words: whether it works, why, and what it takes to build it. */
 public final class HelixSummary {
@@ -103,6 +107,7 @@ public final class HelixSummary {
     lines.add(report.job().title() + (report.job().invented() ? "  [invented data]" : ""));
     lines.add("");
     answer();
+    assumed();
     figures();
     verdicts();
     budgets();
@@ -112,7 +117,6 @@ public final class HelixSummary {
     supports();
     shopping();
     lines.addAll(lists);
-    assumed();
     heading("Cautions");
     CAUTIONS.forEach(this::item);
   }
@@ -138,18 +142,51 @@ public final class HelixSummary {
                     + marginal
                     + " marginal."
                 : "Works: all " + all + " checks pass.");
-    verdicts.stream().filter(verdict -> verdict.state() == State.FAIL).forEach(this::failure);
+    Stream.of(Rule.values())
+        .map(rule -> verdicts.stream().filter(each -> fails(each, rule)).toList())
+        .filter(group -> !group.isEmpty())
+        .forEach(this::failure);
     if (fail > 0) {
       remedies();
     }
   }
 
-  private void failure(Verdict verdict) {
-    item(VerdictWords.title(verdict) + ": fail: " + report.words().finding(verdict));
-    String fix = report.words().fix(verdict);
-    if (!fix.isEmpty()) {
-      item("    fix: " + fix);
-    }
+  private static boolean fails(Verdict verdict, Rule rule) {
+    return verdict.rule() == rule && verdict.state() == State.FAIL;
+  }
+
+  /** A rule that fails in several places is told once: the worst in full, the others by name. */
+  private void failure(List<Verdict> group) {
+    Verdict worst =
+        group.stream().min(Comparator.comparingDouble(HelixSummary::room)).orElseThrow();
+    String also =
+        group.stream()
+            .filter(verdict -> verdict != worst)
+            .flatMap(verdict -> verdict.place().stream())
+            .map(Place::words)
+            .collect(Collectors.joining(", "));
+    item(
+        VerdictWords.title(worst)
+            + ": fail: "
+            + report.words().finding(worst)
+            + (also.isEmpty() ? "" : "; also " + also));
+    boolean figures = group.stream().anyMatch(verdict -> verdict.remedy().isPresent());
+    group.stream()
+        .filter(verdict -> !figures || verdict.remedy().isPresent())
+        .map(report.words()::fix)
+        .filter(fix -> !fix.isEmpty())
+        .distinct()
+        .forEach(fix -> item("    fix: " + fix));
+  }
+
+  /** What is left over what is needed; below zero where it is not enough. */
+  private static double room(Verdict verdict) {
+    boolean lengths =
+        verdict.measured().orElse(Text.NONE) instanceof Length
+            && verdict.needed().orElse(Text.NONE) instanceof Length;
+    return lengths
+        ? ((Length) verdict.measured().get()).minus((Length) verdict.needed().get()).millimetres()
+        : 0;
   }
 
   /** Whole helixes that work, with what they change. */
@@ -162,9 +199,7 @@ public final class HelixSummary {
               + " and plates fixed; fix the points above one by one.");
       return;
     }
-    heading(
-        "What would work, all else as stated and the same climb of "
-            + style.formatMade(plan.climb().climb()));
+    heading("What would work, all else as stated");
     others.forEach(this::remedy);
   }
 
@@ -175,6 +210,7 @@ public final class HelixSummary {
           number(other.climb().turns()) + " turns (now " + number(plan.climb().turns()) + ")");
     }
     GroundPlan ground = other.spec().ground();
+    change(changes, "climb", other.climb().climb(), plan.climb().climb());
     change(
         changes, "radius to the roadbed's middle", ground.bedRadius(), spec.ground().bedRadius());
     change(changes, "roadbed as wide as", ground.width(), spec.ground().width());
@@ -185,6 +221,19 @@ public final class HelixSummary {
     if (other.spec().construction() instanceof Construction.ButtWithPlate now
         && spec.construction() instanceof Construction.ButtWithPlate before) {
       change(changes, "inset of the splice plates", now.plate().inset(), before.plate().inset());
+    }
+    if (!other.spec().construction().title().equals(spec.construction().title())) {
+      changes.add(other.spec().construction().title());
+    }
+    change(
+        changes,
+        "climb lead at the entry",
+        other.spec().bottom().climbLead(),
+        spec.bottom().climbLead());
+    change(
+        changes, "climb lead at the exit", other.spec().top().climbLead(), spec.top().climbLead());
+    if (!other.spec().supports().firstAt().equals(spec.supports().firstAt())) {
+      changes.add("first support placed by the plan (leave `first-at` out)");
     }
     if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
       changes.add(other.spec().supports().perTurn() + " supports a turn");

@@ -26,7 +26,7 @@ final class LeftOut {
   private static final double ROUNDING = 1e-6;
 
   /** Beyond so many of the widest spans in use nobody should lean on a strip: our own choice. */
-  private static final double MOST_SPANS = 3;
+  private static final double MOST_SPANS = 4;
 
   private final HelixSpec spec;
   private final EntryWay way;

@@ -16,9 +16,6 @@ public final class RodPlan {
   private static final int NUTS_PER_TURN = 2;
   private static final int NUTS_AT_BASE = 2;
 
-  /** A nut is about as high as the rod is thick (common practice, no source; errs high). */
-  private static final double NUT_HEIGHTS = 2;
-
   private final ThreadedRods riser;
   private final List<Rods> rods = new ArrayList<>();
 
@@ -42,7 +39,7 @@ public final class RodPlan {
 
   public RodPlan(HelixSpec spec, ThreadedRods riser, SupportTable table) {
     this.riser = riser;
-    Length ends = riser.thread().diameter().times(NUT_HEIGHTS).plus(riser.endAllowance());
+    Length ends = riser.base().plus(nutAndWasher().times(2)).plus(riser.endAllowance());
     for (SupportRow row : table.rows()) {
       if (row.at() == row.station().highest()) {
         Length length = row.underside().plus(spec.plywood()).plus(ends);
@@ -50,6 +47,22 @@ public final class RodPlan {
       }
     }
     rods.sort(Comparator.comparingDouble(each -> each.station().lowest()));
+  }
+
+  private Length nutAndWasher() {
+    return riser.thread().nutHeight().plus(riser.thread().washer());
+  }
+
+  /** Where the lower nut of a turn sits: its lower face, above the base. */
+  public Length lowerNut(SupportRow row) {
+    return row.underside().minus(nutAndWasher());
+  }
+
+  /**
+   * What of a rod is below the top of the base: the base, washer and nut, and half the allowance.
+   */
+  public Length belowBaseTop() {
+    return riser.base().plus(nutAndWasher()).plus(riser.endAllowance().times(0.5));
   }
 
   /** By station. */
@@ -75,11 +88,12 @@ public final class RodPlan {
     return height.millimetres() / riser.thread().pitch().millimetres();
   }
 
-  /** Weight of all rods in kilograms, without nuts. */
+  /** Weight of all rods, nuts and washers in kilograms. */
   public double weight() {
-    return cuts().stream()
-        .mapToDouble(cut -> Weight.ofRod(riser.thread().diameter(), cut.length()))
-        .sum();
+    double metres = cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
+    return metres * riser.thread().kilogramsPerMetre()
+        + nuts() * riser.thread().nutKilograms()
+        + washers() * riser.thread().washerKilograms(riser.washer());
   }
 
   /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */

@@ -30,6 +30,7 @@ final class FindingWords {
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
       case OPENING -> measured(v) + " across for a person inside (wanted " + needed(v) + ")";
+      case CLIMB -> measured(v) + " up: more than a person reaches from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);

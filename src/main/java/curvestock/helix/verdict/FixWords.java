@@ -31,6 +31,9 @@ final class FixWords {
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD, RADIUS_BY_VEHICLE ->
           "run your longest vehicles round a mock-up of this curve before you cut";
+      case CLIMB ->
+          "check the units of climb, rise and turns; if so much is meant, tie the tower to the"
+              + " building and plan safe access, both as local codes ask";
       case TRAIN ->
           "run trains up to "
               + figures.atMost(v.length(Fact.LIMIT))
@@ -85,6 +88,7 @@ final class FixWords {
       case TURNS -> "climb in " + bound(change) + then + " turns (now " + now + ")";
       case SUPPORTS_PER_TURN -> "use " + then + " supports per turn (now " + now + ")";
       case PLATE_SCREWS -> "use " + then + " screws each side of a joint (now " + now + ")";
+      case JOINT -> "join the pieces by half-laps, which hang below by nothing";
       case FIRST_SUPPORT -> "put the first support " + then + " from the ring's entry";
       default ->
           "make the "

@@ -67,7 +67,7 @@ class VerdictsTest {
     assertThat(grade.state()).isEqualTo(State.FAIL);
     assertThat(INCHES.finding(grade))
         .startsWith("5.31 %: 6 in up over 113.097 in of track; your limit is 2.5 %");
-    assertThat(INCHES.fix(grade)).isEqualTo("make the radius at least 38.2 in (now 18 in)");
+    assertThat(INCHES.fix(grade)).isEqualTo("make the radius at least 38.25 in (now 18 in)");
   }
 
   /** Following the advice makes it work. */
@@ -75,7 +75,7 @@ class VerdictsTest {
   void impossible_fixedAsAdvised_passes() {
     HelixPlan plan =
         new SpecBuilder()
-            .circle(38.2, 4)
+            .circle(38.25, 4)
             .ascent(Ascent.ofTurnsAndClimb(4, inches(24)).atMost(Grade.ofPercent(2.5)))
             .ends(EndPlan.level(inches(24), inches(12)))
             .tallest(inches(2.9), HeightStandard.NMRA_S7)
