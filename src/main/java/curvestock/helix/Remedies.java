@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * What would work in place of a helix that does not: the nearest helixes of the same climb, ends
@@ -30,6 +31,10 @@ import java.util.function.Predicate;
 public final class Remedies {
 
   private static final int MOST_ROUNDS = 4;
+
+  /** A builder changes so many figures at once without another look. */
+  private static final int FEW = 2;
+
   private static final int MOST_STEPS = 200;
   private static final int MOST_TURNS_OFF = 6;
   private static final double LEAST_TURNS = 0.2;
@@ -69,12 +74,22 @@ public final class Remedies {
     Remedies plain = new Remedies(plan);
     List<HelixPlan> found = plain.small();
     if (found.isEmpty()) {
-      found = plain.find();
+      found = sensible(plan, plain.find());
     }
     if (found.isEmpty()) {
-      found = plain.repaired();
+      found = sensible(plan, plain.repaired());
     }
     return found.isEmpty() ? plain.together().stream().toList() : List.copyOf(found);
+  }
+
+  /** Half the turns or twice the radius is another helix, not advice for this one. */
+  private static List<HelixPlan> sensible(HelixPlan plan, List<HelixPlan> found) {
+    double turns = plan.climb().turns();
+    double radius = plan.spec().ground().bedRadius().millimetres();
+    return found.stream()
+        .filter(other -> other.climb().turns() > turns / 2 && other.climb().turns() < turns * 2)
+        .filter(other -> other.spec().ground().bedRadius().millimetres() < radius * 2)
+        .toList();
   }
 
   /** What works once that is mended which can be mended by itself. */
@@ -95,12 +110,13 @@ public final class Remedies {
   private List<HelixPlan> small() {
     List<HelixPlan> found = new ArrayList<>();
     List<Change> asked = Advice.together(HelixPlan.of(spec, style));
-    boolean one =
-        asked.size() == 1
+    boolean few =
+        !asked.isEmpty()
+            && asked.size() <= FEW
             && spec.ascent().turns().isPresent()
-            && asked.get(0).setting() != Setting.TURNS;
-    if (one && asked.stream().noneMatch(Advice::isAbsurd)) {
-      single(asked.get(0)).ifPresent(found::add);
+            && asked.stream().noneMatch(change -> change.setting() == Setting.TURNS);
+    if (few && asked.stream().noneMatch(Advice::isAbsurd)) {
+      revised(asked).ifPresent(found::add);
     }
     if (spec.construction().hangsBelow().millimetres() > 0) {
       single(new Change(Setting.JOINT, new Text("plate"), new Text("half-lap")))
@@ -118,28 +134,41 @@ public final class Remedies {
   }
 
   private Optional<HelixPlan> single(Change change) {
+    return revised(List.of(change));
+  }
+
+  private Optional<HelixPlan> revised(List<Change> changes) {
     try {
-      return attempt(Revision.of(spec, List.of(change)));
+      return attempt(Revision.of(spec, changes));
     } catch (IllegalArgumentException cannotBePlanned) {
       return Optional.empty();
     }
   }
 
-  /** What the failing rules ask for, again and again until none fails. */
+  /** What the failing rules ask for, with other numbers of supports if that is not enough. */
   private Optional<HelixPlan> together() {
-    HelixPlan plan = HelixPlan.of(spec, style);
-    for (int round = 0; round < MOST_ROUNDS && !plan.works(); round++) {
-      List<Change> changes = Advice.together(plan);
-      if (changes.isEmpty() || changes.stream().anyMatch(Advice::isAbsurd)) {
-        return Optional.empty();
-      }
-      try {
+    int perTurn = spec.supports().perTurn();
+    return IntStream.rangeClosed(perTurn, 2 * perTurn)
+        .mapToObj(more -> together(spec.with(spec.supports().with(more))))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** What the failing rules ask for, again and again until none fails. */
+  private Optional<HelixPlan> together(HelixSpec start) {
+    try {
+      HelixPlan plan = HelixPlan.of(start, style);
+      for (int round = 0; round < MOST_ROUNDS && !plan.works(); round++) {
+        List<Change> changes = Advice.together(plan);
+        if (changes.isEmpty() || changes.stream().anyMatch(Advice::isAbsurd)) {
+          return Optional.empty();
+        }
         plan = HelixPlan.of(Revision.of(plan.spec(), changes), style);
-      } catch (IllegalArgumentException cannotBePlanned) {
-        return Optional.empty();
       }
+      return Optional.of(plan).filter(HelixPlan::works);
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
     }
-    return Optional.of(plan).filter(HelixPlan::works);
   }
 
   private Optional<HelixPlan> attempt(HelixSpec other) {
