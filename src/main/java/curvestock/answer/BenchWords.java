@@ -139,6 +139,18 @@ public final class BenchWords {
             + " washers");
   }
 
+  /** How rods are set; there must be some. */
+  public String setting() {
+    Riser.ThreadedRods rods = (Riser.ThreadedRods) spec.supports().riser();
+    RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
+    return "Each rod goes through the base ("
+        + figures.length(rods.base())
+        + " thick) with a washer and a nut above and below it, and reaches "
+        + figures.length(rodPlan.belowBaseTop())
+        + " below the base's top. At every turn run the lower nut up until its underside is at the"
+        + " height stated; washer, roadbed, washer and the upper nut follow.";
+  }
+
   /** What to mind when blocks are sawn. */
   public List<String> blockRemarks() {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {

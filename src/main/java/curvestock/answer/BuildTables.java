@@ -12,9 +12,9 @@ import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
+import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.SupportRow;
-import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
@@ -41,6 +41,7 @@ final class BuildTables {
   private final HelixPlan plan;
   private final Map<String, Integer> sheets;
   private final Optional<BlockPlan> blockPlan;
+  private final Optional<RodPlan> rodPlan;
 
   /**
    * @param cut how the pieces are cut; their sheets are left blank if that is not known
@@ -51,6 +52,10 @@ final class BuildTables {
     this.blockPlan =
         plan.spec().supports().riser() instanceof Riser.WoodBlocks wood
             ? Optional.of(new BlockPlan(wood, plan.supports()))
+            : Optional.empty();
+    this.rodPlan =
+        plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
+            ? Optional.of(new RodPlan(plan.spec(), rods, plan.supports()))
             : Optional.empty();
   }
 
@@ -99,15 +104,32 @@ final class BuildTables {
         text("turn", "Turn", BuildTables::turn),
         angle("bearing", "Bearing", SupportRow::bearing),
         count("supports", "Supports", row -> row.edges().supports()),
-        text("under", "Under", row -> row.edges() == Edges.MIDDLE ? "middle" : "edges"),
+        text("under", "Under", row -> row.edges().words()),
         length("underside", "Underside", SupportRow::underside),
         length("railTop", "Rail top", SupportRow::railTop),
         length(
             "gap",
             blockPlan.isPresent() ? "Block height" : "Gap below",
             row -> row.gap().minus(cross)),
+        Field.of("lowerNut", "Under the lower nut", Measure.LENGTH, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
         text("block", "Block", this::block));
+  }
+
+  private Quantity lowerNut(SupportRow row) {
+    return Field.orNone(rodPlan.map(rods -> rods.lowerNut(row)));
+  }
+
+  Table rods() {
+    return Table.of(
+        "rods",
+        "Rods to cut",
+        rodPlan.map(RodPlan::rods).orElse(List.of()),
+        text("station", "Station", each -> each.station().name()),
+        count("count", "Rods", RodPlan.Rods::count),
+        length("length", "Length of each", RodPlan.Rods::length),
+        count("turns", "Turns", RodPlan.Rods::turns),
+        count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach));
   }
 
   /** The turn's number, or which lead. */

@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param heights the undersides by station and turn, to check with a ruler
  * @param joints a row for each joint
  * @param blocks riser blocks that are cut alike; empty if none are
+ * @param rods the rods of each station; empty if there are none
  * @param cuttingList what is cut from each board or rod; empty where risers come from the sheets
  * @param assumed what the job left open
  */
@@ -40,11 +41,12 @@ public record Building(
     Table heights,
     Table joints,
     Table blocks,
+    Table rods,
     Table cuttingList,
     Table assumed) {
 
   static Building of(Job job, HelixOrder order, Optional<Plan> cut) {
-    List<Verdict> verdicts = order.plan().verdicts();
+    List<Verdict> verdicts = order.plan().advice();
     Figures figures = Heading.of(job).figures();
     HelixTables tables = new HelixTables(order, figures);
     BuildTables build = new BuildTables(order, cut);
@@ -61,6 +63,7 @@ public record Building(
         build.heights(),
         build.joints(),
         build.blocks(),
+        build.rods(),
         build.cuttingList(),
         tables.assumed());
   }

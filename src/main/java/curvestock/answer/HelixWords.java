@@ -9,15 +9,21 @@ import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Mass;
+import curvestock.units.Text;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A whole helix in sentences: whether it works, and its figures. */
 public final class HelixWords {
@@ -71,6 +77,55 @@ public final class HelixWords {
                   : " Marginal: " + marginal + ". Details: curvestock helix JOB"));
     }
     return lines;
+  }
+
+  /**
+   * What fails and what would fix it. A rule that fails in several places is told once: the worst
+   * in full, the others by name.
+   */
+  public List<String> failures() {
+    return Stream.of(Rule.values())
+        .map(rule -> helix.verdicts().stream().filter(each -> fails(each, rule)).toList())
+        .filter(group -> !group.isEmpty())
+        .flatMap(group -> failure(group).stream())
+        .toList();
+  }
+
+  private static boolean fails(Verdict verdict, Rule rule) {
+    return verdict.rule() == rule && verdict.state() == State.FAIL;
+  }
+
+  private List<String> failure(List<Verdict> group) {
+    VerdictWords words = new VerdictWords(style);
+    Verdict worst = group.stream().min(Comparator.comparingDouble(HelixWords::room)).orElseThrow();
+    String also =
+        group.stream()
+            .filter(verdict -> verdict != worst)
+            .flatMap(verdict -> verdict.place().stream())
+            .map(Place::words)
+            .collect(Collectors.joining(", "));
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        VerdictWords.title(worst)
+            + ": fail: "
+            + words.finding(worst)
+            + (also.isEmpty() ? "" : "; also " + also));
+    boolean figuresGiven = group.stream().anyMatch(verdict -> verdict.remedy().isPresent());
+    group.stream()
+        .filter(verdict -> !figuresGiven || verdict.remedy().isPresent())
+        .map(words::fix)
+        .filter(fix -> !fix.isEmpty())
+        .distinct()
+        .forEach(fix -> lines.add("fix: " + fix));
+    return lines;
+  }
+
+  /** What is left over what is needed; below zero where it is not enough. */
+  private static double room(Verdict verdict) {
+    return verdict.measured().orElse(Text.NONE) instanceof Length has
+            && verdict.needed().orElse(Text.NONE) instanceof Length needs
+        ? has.minus(needs).millimetres()
+        : 0;
   }
 
   /** A line for each check that came out so. */

@@ -3,6 +3,7 @@ package curvestock.answer;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.Remedies;
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.verdict.Verdict.State;
@@ -33,8 +34,6 @@ public final class RemedyWords {
               + " tracks and plates changed too; fix the checks one by one.");
     }
     List<String> lines = new ArrayList<>();
-    lines.add(
-        "All else as stated and the same climb of " + figures.length(plan.climb().climb()) + ":");
     others.forEach(other -> lines.add(remedy(other)));
     return lines;
   }
@@ -49,6 +48,7 @@ public final class RemedyWords {
               + ")");
     }
     GroundPlan ground = other.spec().ground();
+    change(changes, "climb", other.climb().climb(), plan.climb().climb());
     change(changes, "radius", ground.bedRadius(), spec.ground().bedRadius());
     change(changes, "roadbed width", ground.width(), spec.ground().width());
     if (ground.trackSpacing().isPresent()) {
@@ -58,6 +58,16 @@ public final class RemedyWords {
     if (other.spec().construction() instanceof Construction.ButtWithPlate now
         && spec.construction() instanceof Construction.ButtWithPlate before) {
       change(changes, "inset of the splice plates", now.plate().inset(), before.plate().inset());
+    }
+    if (!other.spec().construction().title().equals(spec.construction().title())) {
+      changes.add(other.spec().construction().title());
+    }
+    EndPlan bottom = other.spec().bottom();
+    change(changes, "climb lead at the entry", bottom.climbLead(), spec.bottom().climbLead());
+    EndPlan top = other.spec().top();
+    change(changes, "climb lead at the exit", top.climbLead(), spec.top().climbLead());
+    if (!other.spec().supports().firstAt().equals(spec.supports().firstAt())) {
+      changes.add("first support placed by the plan (leave `first-at` out)");
     }
     if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
       changes.add(other.spec().supports().perTurn() + " supports a turn");

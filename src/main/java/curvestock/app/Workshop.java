@@ -141,7 +141,7 @@ public final class Workshop {
 
   /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
   public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
-    return new Planner(job, listener, packers).plan();
+    return new Planner(job.marked(), listener, packers).plan();
   }
 
   /**

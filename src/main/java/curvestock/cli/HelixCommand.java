@@ -7,6 +7,7 @@ import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.report.HelixPaper;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -52,7 +53,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
     }
     Answer report = work(job);
     print(report);
-    return report.building().orElseThrow().works() ? 0 : Main.ANSWER_IS_NO;
+    return options.code(List.of(job));
   }
 
   private Answer work(Job job) throws FileProblem {

@@ -37,7 +37,16 @@ final class JobOptions {
       names = "--out",
       paramLabel = "DIR",
       description = "Folder to write to; without it the answer is only printed.")
+  private void out(Path folder) {
+    out = Folders.named(folder, mixee.commandLine());
+  }
+
   private Path out;
+
+  @Option(
+      names = "--anyway",
+      description = "Exit with 0 even if the helix fails; everything is marked all the same.")
+  private boolean anyway;
 
   @Option(names = "--force", description = "Replace DIR if it is a former result.")
   private boolean force;
@@ -52,6 +61,14 @@ final class JobOptions {
       names = "--seed",
       paramLabel = "N",
       description = "Seed of the search. Default: as the job says.")
+  private void seed(long number) {
+    if (number < 0) {
+      throw new ParameterException(
+          mixee.commandLine(), "--seed must be 0 or a whole number above it, but was " + number);
+    }
+    seed = number;
+  }
+
   private Long seed;
 
   @Option(names = "--quiet", description = "Print no progress, only the answer.")
@@ -62,6 +79,12 @@ final class JobOptions {
       description =
           "Neither use nor keep packings in the user's cache folder. The answer is the same.")
   private boolean noCache;
+
+  /** 1 if the helix of one of the jobs fails, unless the user wants it anyway. */
+  int code(List<Job> jobs) {
+    boolean fails = jobs.stream().anyMatch(job -> job.failure().isPresent());
+    return fails && !anyway ? Main.ANSWER_IS_NO : 0;
+  }
 
   boolean debug() {
     return debug.isGiven();

@@ -1,9 +1,13 @@
 package curvestock.cli;
 
+import curvestock.packing.Effort;
+import java.util.Locale;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.TypeConversionException;
 
 /**
  * Entry point of the command line.
@@ -89,6 +93,8 @@ public final class Main {
     CommandLine line = new CommandLine(new Main());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
+    line.setParameterExceptionHandler(Main::wrongOption);
+    line.registerConverter(Effort.class, Main::effort);
     if (args.length == 0 && isDoubleClick()) {
       return line.execute("serve");
     }
@@ -97,6 +103,26 @@ public final class Main {
       return WRONG_INPUT;
     }
     return line.execute(args);
+  }
+
+  /** What is wrong and where to look it up; not a page of usage. */
+  private static int wrongOption(ParameterException wrong, String[] args) {
+    CommandLine line = wrong.getCommandLine();
+    line.getErr().println(wrong.getMessage());
+    line.getErr()
+        .println(
+            "`" + line.getCommandSpec().qualifiedName() + " --help` lists what you can write.");
+    line.getErr().flush();
+    return WRONG_INPUT;
+  }
+
+  private static Effort effort(String text) {
+    try {
+      return Effort.valueOf(text.strip().toUpperCase(Locale.ROOT));
+    } catch (IllegalArgumentException e) {
+      throw new TypeConversionException(
+          "must be quick, normal or thorough, but was \"" + text + "\"");
+    }
   }
 
   /** Started without a terminal, but with a screen: a person has clicked on the jar. */

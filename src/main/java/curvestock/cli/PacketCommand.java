@@ -43,7 +43,16 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   private Path jobFile;
 
   @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
+  private void out(Path folder) {
+    out = Folders.named(folder, spec.commandLine());
+  }
+
   private Path out;
+
+  @Option(
+      names = "--anyway",
+      description = "Exit with 0 even if the helix fails; everything is marked all the same.")
+  private boolean anyway;
 
   @Option(names = "--force", description = "Replace DIR if it is a former result.")
   private boolean force;
@@ -86,7 +95,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       job = job.with(paper);
     }
     print(work(job));
-    return 0;
+    return job.failure().isPresent() && !anyway ? Main.ANSWER_IS_NO : 0;
   }
 
   private Plan work(Job job) throws Infeasible, FileProblem {

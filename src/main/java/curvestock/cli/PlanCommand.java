@@ -48,7 +48,7 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
     } else {
       print(BatchPaper.text(work(Batch.of(jobs))));
     }
-    return 0;
+    return options.code(jobs);
   }
 
   private BatchPlan work(Batch batch) throws Infeasible, FileProblem {

@@ -40,14 +40,6 @@ public record Ears(boolean inJob, int sheetsWith, int sheetsWithout, Money extra
 
   private static Riser.ThreadedRods with(
       Riser.ThreadedRods rods, Length inset, Optional<Riser.Ear> ear) {
-    return new Riser.ThreadedRods(
-        rods.thread(),
-        inset,
-        rods.fit(),
-        rods.washer(),
-        rods.endAllowance(),
-        ear,
-        rods.kerf(),
-        rods.stock());
+    return rods.at(inset, ear);
   }
 }

@@ -193,13 +193,7 @@ final class HelixDesigns implements Designs {
       return Optional.of(this);
     }
     SupportPlan supports = spec.supports();
-    SupportPlan other =
-        new SupportPlan(
-            ears ? Ears.added(rods) : Ears.removed(rods),
-            supports.perTurn(),
-            supports.firstAt(),
-            supports.footHeight(),
-            supports.bulgeShare());
+    SupportPlan other = supports.with(ears ? Ears.added(rods) : Ears.removed(rods));
     return Optional.of(changed(spec.ground(), spec.ascent(), other));
   }
 

@@ -142,8 +142,7 @@ public final class HelixPlanDrawing {
           Pen dashed = new Pen(Ink.CUT, size / 20, SvgNumber.of(size / 4));
           support(figure, row.at(), 0, "none", dashed);
         } else if (row.station().equals(station)) {
-          support(figure, row.at(), 1, Ink.DEFECT, pen);
-          support(figure, row.at(), -1, Ink.DEFECT, pen);
+          stand(figure, row, pen);
         }
       }
       double ears = plan.spec().beyondEdges().millimetres();
@@ -156,6 +155,15 @@ public final class HelixPlanDrawing {
         Point outside = figure.beside(at, half + ears + 0.5 * size);
         label(station.name(), outside, figure.outwards(at), 0.75 * size, false);
       }
+    }
+  }
+
+  private void stand(PlanFigure figure, SupportRow row, Pen pen) {
+    if (row.edges().atOuter()) {
+      support(figure, row.at(), 1, Ink.DEFECT, pen);
+    }
+    if (row.edges().atInner()) {
+      support(figure, row.at(), -1, Ink.DEFECT, pen);
     }
   }
 

@@ -19,6 +19,7 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -35,6 +36,7 @@ import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.UnaryOperator;
 
 /**
@@ -55,6 +57,8 @@ public final class HelixPlan {
   private final AssemblySchedule schedule;
   private final ShoppingList shopping;
   private final List<Verdict> verdicts;
+  private final AtomicReference<Optional<List<Verdict>>> advice =
+      new AtomicReference<>(Optional.empty());
   private final List<HeightBudget> budgets;
 
   private HelixPlan(HelixSpec spec, LengthStyle style) {
@@ -64,11 +68,11 @@ public final class HelixPlan {
     line = new CentreLine(spec, climb);
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
-    stations = new Stations(spec, climb, joints);
+    stations = new Stations(spec, climb, line, joints);
     roadbed = new Roadbed(spec, climb, line, joints, stations, style);
     supports = new SupportTable(spec, climb, line, profile, stations);
     schedule = new AssemblySchedule(spec, line, profile, roadbed);
-    shopping = new ShoppingList(spec, joints, roadbed, supports, style);
+    shopping = new ShoppingList(spec, joints, roadbed, supports, stations.bridges(), style);
     Verdicts rules = new Verdicts(spec, climb, line, profile, joints, stations);
     verdicts = rules.all(style);
     budgets = rules.budgets();
@@ -162,6 +166,13 @@ public final class HelixPlan {
     return verdicts;
   }
 
+  /** The verdicts with remedies that were tried out and hold; worked out when first asked for. */
+  public List<Verdict> advice() {
+    return advice
+        .updateAndGet(known -> known.isPresent() ? known : Optional.of(new Advice(this).verdicts()))
+        .orElseThrow();
+  }
+
   /** Whether no rule fails. */
   public boolean works() {
     return verdicts.stream().noneMatch(verdict -> verdict.state() == State.FAIL);
@@ -243,9 +254,28 @@ public final class HelixPlan {
     return new SmallParts(spec, joints, supports, style).demands();
   }
 
-  /** Weight of one piece cut from the roadbed's sheets, in kilograms. */
+  /**
+   * Weight of one piece cut from the roadbed's sheets, in kilograms: as built, with the wood of its
+   * half-laps cut away.
+   */
   public double weightOf(Piece piece) {
-    return new Weight(spec.woodDensity()).ofWood(piece.shape().area(), spec.stack().plywood());
+    double area = piece.shape().area();
+    if (spec.construction() instanceof Construction.HalfLap half) {
+      area -=
+          lapEnds(piece)
+              * half.lap().times(0.5).millimetres()
+              * spec.ground().width().millimetres();
+    }
+    return new Weight(spec.woodDensity()).ofWood(area, spec.stack().plywood());
+  }
+
+  /** How many of a piece's ends are halved. */
+  private int lapEnds(Piece piece) {
+    return roadbed.pieces().stream()
+        .filter(bed -> bed.kindId().equals(piece.id()))
+        .findFirst()
+        .map(bed -> (bed.lower().isPresent() ? 1 : 0) + (bed.upper().isPresent() ? 1 : 0))
+        .orElse(0);
   }
 
   /** Weight of all wood cut from the roadbed's sheets, in kilograms. */

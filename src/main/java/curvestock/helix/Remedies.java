@@ -3,16 +3,21 @@ package curvestock.helix;
 import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.spec.SupportPlan;
+import curvestock.helix.verdict.Change;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * What would work in place of a helix that does not: the nearest helixes of the same climb, ends
@@ -24,6 +29,11 @@ import java.util.function.Predicate;
  * by itself is mended first: see {@link Repairs}.
  */
 public final class Remedies {
+
+  private static final int MOST_ROUNDS = 4;
+
+  /** A builder changes so many figures at once without another look. */
+  private static final int FEW = 2;
 
   private static final int MOST_STEPS = 200;
   private static final int MOST_TURNS_OFF = 6;
@@ -62,8 +72,24 @@ public final class Remedies {
       return List.of();
     }
     Remedies plain = new Remedies(plan);
-    List<HelixPlan> found = plain.find();
-    return found.isEmpty() ? plain.repaired() : found;
+    List<HelixPlan> found = plain.small();
+    if (found.isEmpty()) {
+      found = sensible(plan, plain.find());
+    }
+    if (found.isEmpty()) {
+      found = sensible(plan, plain.repaired());
+    }
+    return found.isEmpty() ? plain.together().stream().toList() : List.copyOf(found);
+  }
+
+  /** Half the turns or twice the radius is another helix, not advice for this one. */
+  private static List<HelixPlan> sensible(HelixPlan plan, List<HelixPlan> found) {
+    double turns = plan.climb().turns();
+    double radius = plan.spec().ground().bedRadius().millimetres();
+    return found.stream()
+        .filter(other -> other.climb().turns() > turns / 2 && other.climb().turns() < turns * 2)
+        .filter(other -> other.spec().ground().bedRadius().millimetres() < radius * 2)
+        .toList();
   }
 
   /** What works once that is mended which can be mended by itself. */
@@ -77,6 +103,79 @@ public final class Remedies {
       return plan.works() ? List.of(plan) : new Remedies(plan).find();
     } catch (IllegalArgumentException cannotBePlanned) {
       return List.of();
+    }
+  }
+
+  /** One thing changed by itself: what the failing rules ask for, the joint, the supports. */
+  private List<HelixPlan> small() {
+    List<HelixPlan> found = new ArrayList<>();
+    List<Change> asked = Advice.together(HelixPlan.of(spec, style));
+    boolean few =
+        !asked.isEmpty()
+            && asked.size() <= FEW
+            && spec.ascent().turns().isPresent()
+            && asked.stream().noneMatch(change -> change.setting() == Setting.TURNS);
+    if (few && asked.stream().noneMatch(Advice::isAbsurd)) {
+      revised(asked).ifPresent(found::add);
+    }
+    if (spec.construction().hangsBelow().millimetres() > 0) {
+      single(new Change(Setting.JOINT, new Text("plate"), new Text("half-lap")))
+          .ifPresent(found::add);
+    }
+    int perTurn = spec.supports().perTurn();
+    for (int more = perTurn + 1; more <= 2 * perTurn && found.isEmpty(); more++) {
+      single(new Change(Setting.SUPPORTS_PER_TURN, new Count(perTurn), new Count(more)))
+          .ifPresent(found::add);
+    }
+    if (spec.supports().firstAt().isPresent()) {
+      attempt(spec.with(spec.supports().startingAt(Optional.empty()))).ifPresent(found::add);
+    }
+    return found;
+  }
+
+  private Optional<HelixPlan> single(Change change) {
+    return revised(List.of(change));
+  }
+
+  private Optional<HelixPlan> revised(List<Change> changes) {
+    try {
+      return attempt(Revision.of(spec, changes));
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
+    }
+  }
+
+  /** What the failing rules ask for, with other numbers of supports if that is not enough. */
+  private Optional<HelixPlan> together() {
+    int perTurn = spec.supports().perTurn();
+    return IntStream.rangeClosed(perTurn, 2 * perTurn)
+        .mapToObj(more -> together(spec.with(spec.supports().with(more))))
+        .flatMap(Optional::stream)
+        .findFirst();
+  }
+
+  /** What the failing rules ask for, again and again until none fails. */
+  private Optional<HelixPlan> together(HelixSpec start) {
+    try {
+      HelixPlan plan = HelixPlan.of(start, style);
+      for (int round = 0; round < MOST_ROUNDS && !plan.works(); round++) {
+        List<Change> changes = Advice.together(plan);
+        if (changes.isEmpty() || changes.stream().anyMatch(Advice::isAbsurd)) {
+          return Optional.empty();
+        }
+        plan = HelixPlan.of(Revision.of(plan.spec(), changes), style);
+      }
+      return Optional.of(plan).filter(HelixPlan::works);
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<HelixPlan> attempt(HelixSpec other) {
+    try {
+      return Optional.of(HelixPlan.of(other, style)).filter(HelixPlan::works);
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
     }
   }
 
@@ -228,11 +327,6 @@ public final class Remedies {
     int pieces = (int) Math.rint(360 / spec.segmentation().segment().degrees());
     int step = pieces > 0 && old.perTurn() % pieces == 0 ? pieces : 1;
     int wanted = (int) Math.ceil(old.perTurn() * longer / step - 0.05) * step;
-    return new SupportPlan(
-        old.riser(),
-        Math.max(old.perTurn(), wanted),
-        old.firstAt(),
-        old.footHeight(),
-        old.bulgeShare());
+    return old.with(Math.max(old.perTurn(), wanted));
   }
 }

@@ -72,7 +72,7 @@ public record Batch(List<Member> members) {
     List<String> tags = PieceReader.letters(jobs.size());
     List<Member> members = new ArrayList<>();
     for (int i = 0; i < jobs.size(); i++) {
-      members.add(new Member(tags.get(i), jobs.get(i)));
+      members.add(new Member(tags.get(i), jobs.get(i).marked()));
     }
     Batch batch = new Batch(members);
     batch.requireShared();

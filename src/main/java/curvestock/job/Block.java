@@ -28,13 +28,39 @@ final class Block {
     this.path = path;
     this.place = mapping.place();
     this.problemsBefore = reading.problems().count();
+    Optional<Node.Entry> before = Optional.empty();
     for (Node.Entry entry : mapping.entries()) {
-      if (allowed.contains(entry.key())) {
+      if (before.isPresent() && isDecimals(before.get(), entry)) {
+        noteComma(before.get(), entry);
+      } else if (allowed.contains(entry.key())) {
         fields.put(entry.key(), new Field(reading, pathOf(entry.key()), entry.value()));
       } else {
         noteUnknown(entry, allowed);
       }
+      before = Optional.of(entry);
     }
+  }
+
+  /** Whether digits stand alone behind a number: {@code {price: 49,90}} is two entries to YAML. */
+  private static boolean isDecimals(Node.Entry before, Node.Entry entry) {
+    return entry.key().matches("\\d+.*")
+        && before.value() instanceof Node.Text number
+        && number.text().strip().matches("\\d+");
+  }
+
+  private void noteComma(Node.Entry before, Node.Entry entry) {
+    String whole = ((Node.Text) before.value()).text().strip();
+    reading
+        .problems()
+        .add(
+            entry.place(),
+            pathOf(before.key()),
+            "within { } a comma begins the next entry; write the number with a point: "
+                + before.key()
+                + ": "
+                + whole
+                + "."
+                + Words.quoted(entry.key()).replace("\"", ""));
   }
 
   private void noteUnknown(Node.Entry entry, List<String> allowed) {

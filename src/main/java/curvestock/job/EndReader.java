@@ -16,6 +16,10 @@ final class EndReader {
   private static final Length VERTICAL_CURVE = Length.ofInches(24);
 
   private static final Length LEAD_IN = Length.ofInches(12);
+
+  /** A longer straight makes the end pieces hard to cut and carry: our own choice. */
+  private static final Length LONGEST_LEAD = Length.ofInches(24);
+
   private static final double STEEPEST_APPROACH = 10;
 
   private final Assumed assumed;
@@ -46,8 +50,8 @@ final class EndReader {
             "climb-lead",
             Lengths.DISTANCE,
             end + ".climb-lead",
-            curve.times(0.5),
-            "half the vertical curve lies before the ring");
+            shorter(curve.times(0.5), LONGEST_LEAD),
+            "half the vertical curve lies before the ring, 24 in at most");
     Length easement = length(block, "easement", Lengths.DISTANCE);
     Length leadIn =
         assumed.length(
@@ -55,8 +59,11 @@ final class EndReader {
             "lead-in",
             Lengths.DISTANCE,
             end + ".lead-in",
-            longer(LEAD_IN.times(toScale), easement.times(0.5)),
-            "12 in in HO, so that no joint falls where the climb starts; " + Assumed.PRACTICE);
+            longer(
+                longer(shorter(LEAD_IN.times(toScale), LONGEST_LEAD), shorter(lead, LONGEST_LEAD)),
+                easement.times(0.5)),
+            "12 in in HO, 24 in at most, so that no joint falls where the climb starts; "
+                + Assumed.PRACTICE);
     Length run = length(block, "approach-run", Lengths.DISTANCE);
     Grade grade =
         block
@@ -66,6 +73,10 @@ final class EndReader {
             .orElse(Grade.LEVEL);
     Block place = block.orElse(helix);
     return place.build(() -> new EndPlan(curve, lead, leadIn, grade, run, easement));
+  }
+
+  private static Length shorter(Length a, Length b) {
+    return a.compareTo(b) <= 0 ? a : b;
   }
 
   private static Length longer(Length a, Length b) {

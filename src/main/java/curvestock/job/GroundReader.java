@@ -50,6 +50,9 @@ final class GroundReader {
             Angle.ofDegrees(0),
             "0°",
             "bearings are measured counter-clockwise from the entry");
+    if (radius.isPresent() && across.isPresent()) {
+      requireMiddle(radius.get(), across.get(), stated, wide);
+    }
     return helix.build(
         () -> {
           boolean byWidth = across.orElseThrow().key().equals("width");
@@ -60,6 +63,27 @@ final class GroundReader {
           Length inner = byBed ? stated.orElseThrow().minus(half) : stated.orElseThrow();
           return new GroundPlan(inner, spacing, margin, straight, direction, entry);
         });
+  }
+
+  /** Said in the words of the file: radius and width, not the figures that follow from them. */
+  private static void requireMiddle(
+      Field radius, Field width, Optional<Length> stated, Optional<Length> wide) {
+    if (!radius.key().equals("radius") || !width.key().equals("width")) {
+      return;
+    }
+    if (stated.isPresent()
+        && wide.isPresent()
+        && wide.get().compareTo(stated.get().times(2)) >= 0) {
+      radius.note(
+          unquoted(radius)
+              + " is smaller than half the roadbed's width ("
+              + unquoted(width)
+              + "); make the radius larger or the roadbed narrower");
+    }
+  }
+
+  private static String unquoted(Field field) {
+    return field.shown().replace("\"", "");
   }
 
   /** Distance to a second track: stated, from the published tables, or none. */

@@ -3,6 +3,7 @@ package curvestock.job;
 import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
@@ -76,6 +77,37 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
+        rates, terms, spares, machine, paper, sources);
+  }
+
+  /**
+   * Which rules of the helix fail, for example {@code this helix fails: grade}; empty if none does
+   * or there is none.
+   */
+  public Optional<String> failure() {
+    List<String> rules =
+        structure.stream()
+            .flatMap(order -> order.plan().verdicts().stream())
+            .filter(verdict -> verdict.state() == State.FAIL)
+            .map(verdict -> verdict.rule().title())
+            .distinct()
+            .toList();
+    return rules.isEmpty()
+        ? Optional.empty()
+        : Optional.of("this helix fails: " + String.join(", ", rules));
+  }
+
+  /** The same job; if its helix fails, the title says so, and with it every sheet and paper. */
+  public Job marked() {
+    return failure()
+        .filter(words -> !title.endsWith(words))
+        .map(words -> titled(title + " · " + words))
+        .orElse(this);
+  }
+
+  private Job titled(String other) {
+    return new Job(
+        other, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
         rates, terms, spares, machine, paper, sources);
   }
 

@@ -1,6 +1,7 @@
 package curvestock.job;
 
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.SplicePlate;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
@@ -22,6 +23,7 @@ final class JointReader {
       Map.of("rectangle", SplicePlate.Form.RECTANGLE, "curved", SplicePlate.Form.CURVED);
 
   private static final Length PLATE = Length.ofInches(5);
+  private static final Length LONGEST_PLATE = Length.ofMillimetres(250);
   private static final Length LAP = Length.ofInches(2);
   private static final Length INSET = Length.ofInches(0.5);
   private static final int SCREWS = 3;
@@ -32,20 +34,28 @@ final class JointReader {
   private final List<SheetStock> sheets;
   private final double toScale;
   private final LengthStyle style;
+  private final Optional<GroundPlan> ground;
 
   /**
    * @param plywood thickness of the roadbed
    * @param sheets that plates of another thickness must find one among; empty if unreadable
    * @param toScale how much larger than HO the trains are
    * @param style of lengths in messages
+   * @param ground that plates must stay within; empty if unreadable
    */
   JointReader(
-      Assumed assumed, Length plywood, List<SheetStock> sheets, double toScale, LengthStyle style) {
+      Assumed assumed,
+      Length plywood,
+      List<SheetStock> sheets,
+      double toScale,
+      LengthStyle style,
+      Optional<GroundPlan> ground) {
     this.assumed = assumed;
     this.plywood = plywood;
     this.sheets = List.copyOf(sheets);
     this.toScale = toScale;
     this.style = style;
+    this.ground = ground;
   }
 
   Optional<Construction> read(Block helix) {
@@ -121,10 +131,12 @@ final class JointReader {
             "length",
             Lengths.SIZE,
             at + "length",
-            PLATE.times(toScale),
-            "4 to 6 in are usual in HO, other scales in proportion; " + Assumed.PRACTICE);
+            usualPlate(),
+            "4 to 6 in are usual in HO, other scales in proportion, 250 mm at most; "
+                + Assumed.PRACTICE);
     Length inset =
-        assumed.length(block, "inset", Lengths.GAP, at + "inset", INSET, Assumed.PRACTICE);
+        assumed.length(
+            block, "inset", Lengths.GAP, at + "inset", usualInset(form, length), Assumed.PRACTICE);
     boolean fromSheets = fromSheets(block, at);
     Length thickness = thickness(block, at);
     int screws =
@@ -153,6 +165,23 @@ final class JointReader {
                     new SplicePlate(form, length, inset, thickness, screws, hole, fromSheets)));
   }
 
+  private Length usualPlate() {
+    Length toScaleOf = PLATE.times(toScale);
+    return toScaleOf.compareTo(LONGEST_PLATE) > 0 ? LONGEST_PLATE : toScaleOf;
+  }
+
+  /** Half an inch, or as much more as a square plate needs to stay within the curve. */
+  private Length usualInset(SplicePlate.Form form, Length length) {
+    if (ground.isEmpty() || form == SplicePlate.Form.CURVED) {
+      return INSET;
+    }
+    double outer = ground.get().outerEdge().millimetres();
+    double half = length.millimetres() / 2;
+    double lost = outer - Math.sqrt(Math.max(0, outer * outer - half * half));
+    Length needed = style.roundUp(Length.ofMillimetres(lost * (1 + 1e-6)));
+    return needed.compareTo(INSET) > 0 ? needed : INSET;
+  }
+
   private Optional<Construction> sidePlates(Block place, Optional<Block> block) {
     String at = "joint.side-plates.";
     Length length =
@@ -161,7 +190,7 @@ final class JointReader {
             "length",
             Lengths.SIZE,
             at + "length",
-            PLATE.times(toScale),
+            usualPlate(),
             "as long as a plate below; " + Assumed.PRACTICE);
     Length height =
         assumed.length(

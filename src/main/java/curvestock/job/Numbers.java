@@ -1,6 +1,7 @@
 package curvestock.job;
 
 import curvestock.units.Money;
+import curvestock.units.Typography;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Optional;
@@ -53,7 +54,7 @@ final class Numbers {
     if (text.isEmpty()) {
       return Optional.empty();
     }
-    double value = number(text.get());
+    double value = number(Typography.plain(text.get()));
     if (value > 0 && value <= most) {
       return Optional.of(value);
     }

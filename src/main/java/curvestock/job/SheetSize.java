@@ -19,6 +19,9 @@ final class SheetSize {
   private static final String FORMS =
       "two lengths such as \"4x8 ft\", \"1220x2440 mm\" or \"48 in x 96 in\"";
 
+  /** No sheet is as small as that, in millimetres. */
+  private static final double TINY = 150;
+
   private SheetSize() {}
 
   /** The rectangle, its longer side along x. */
@@ -41,9 +44,22 @@ final class SheetSize {
     if (a.isEmpty() || b.isEmpty()) {
       return Optional.empty();
     }
+    if (looksLikeFeet(a.get(), b.get(), text.get())) {
+      field.note(
+          Words.quoted(text.get())
+              + " is smaller than a hand in the job's units; did you mean feet? Then write "
+              + Words.quoted(text.get() + " ft"));
+      return Optional.empty();
+    }
     double p = a.get().millimetres();
     double q = b.get().millimetres();
     return Optional.of(Outline.rectangle(Math.max(p, q), Math.min(p, q)));
+  }
+
+  /** Numbers such as 4 x 8 without a unit, in a job that thinks in millimetres or centimetres. */
+  private static boolean looksLikeFeet(Length a, Length b, String text) {
+    double longer = Math.max(a.millimetres(), b.millimetres());
+    return longer < TINY && Character.isDigit(text.charAt(text.length() - 1));
   }
 
   /** The first side, with the second's unit if it has none of its own. */

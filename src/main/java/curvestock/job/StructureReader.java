@@ -114,7 +114,7 @@ final class StructureReader {
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);
     Optional<Construction> joint =
-        new JointReader(assumed, plywood, sheets, toScale, style).read(helix);
+        new JointReader(assumed, plywood, sheets, toScale, style, ground).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
         scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.StockBoard;
 import curvestock.helix.spec.SupportPlan;
@@ -56,7 +57,14 @@ final class SupportReader {
         field.flatMap(
             given ->
                 given.block(
-                    "per-turn", "first-at", "foot-height", "bulge-share", "blocks", "rods"));
+                    "per-turn",
+                    "first-at",
+                    "skip",
+                    "move",
+                    "foot-height",
+                    "bulge-share",
+                    "blocks",
+                    "rods"));
     int usual = usualPerTurn(run, plywood, segment);
     int perTurn =
         assumed.value(
@@ -83,9 +91,55 @@ final class SupportReader {
             .flatMap(given -> given.amount(1))
             .orElse(SupportPlan.USUAL_BULGE_SHARE);
     Optional<Riser> riser = riser(block.orElse(helix), block);
+    Adjustments adjustments = adjustments(block);
     return block
         .orElse(helix)
-        .build(() -> new SupportPlan(riser.orElseThrow(), perTurn, first, foot, bulge));
+        .build(
+            () -> new SupportPlan(riser.orElseThrow(), perTurn, first, foot, bulge, adjustments));
+  }
+
+  private static Adjustments adjustments(Optional<Block> block) {
+    List<String> skipped =
+        block
+            .flatMap(given -> given.find("skip"))
+            .flatMap(field -> field.each("supports", 1, MOST_PER_TURN, SupportReader::skipped))
+            .orElse(List.of());
+    Map<String, Length> moved =
+        block
+            .flatMap(given -> given.find("move"))
+            .flatMap(
+                field -> field.each("supports to move", 1, MOST_PER_TURN, SupportReader::moved))
+            .map(
+                moves ->
+                    moves.stream().collect(Collectors.toMap(Move::name, Move::by, Length::plus)))
+            .orElse(Map.of());
+    return new Adjustments(skipped, moved);
+  }
+
+  private static Optional<String> skipped(Field field) {
+    Optional<String> name = field.line(LONGEST_NAME);
+    if (name.isPresent() && !name.get().matches("[SEX][0-9]+( (inner|outer))?")) {
+      field.note(
+          "must be a support such as S12, \"S12 outer\" or \"S12 inner\", but was "
+              + field.shown());
+      return Optional.empty();
+    }
+    return name;
+  }
+
+  private record Move(String name, Length by) {}
+
+  private static Optional<Move> moved(Field field) {
+    return field
+        .block("support", "by")
+        .flatMap(
+            block -> {
+              Optional<String> name =
+                  block.need("support", "support: S12").flatMap(text -> text.line(LONGEST_NAME));
+              Optional<Length> by =
+                  block.need("by", "by: -20 mm").flatMap(Lengths.COORDINATE::read);
+              return block.build(() -> new Move(name.orElseThrow(), by.orElseThrow()));
+            });
   }
 
   /** Close enough by the careful end of the table, in multiples of the pieces of a turn. */
@@ -107,7 +161,8 @@ final class SupportReader {
     }
     if (rods.isPresent()) {
       return rods.get()
-          .block("thread", "inset", "fit", "washer", "end-allowance", "ear", "kerf", "stock")
+          .block(
+              "thread", "inset", "fit", "washer", "end-allowance", "base", "ear", "kerf", "stock")
           .flatMap(this::rods);
     }
     if (blocks.isEmpty()) {
@@ -191,10 +246,18 @@ final class SupportReader {
         assumed.length(
             given, "end-allowance", Lengths.GAP, at + "end-allowance", ROD_ENDS, "for both ends");
     Length saw = assumed.length(given, "kerf", Lengths.KERF, at + "kerf", HACKSAW, "a hacksaw");
+    Length base =
+        assumed.length(
+            given,
+            "base",
+            Lengths.GAP,
+            at + "base",
+            Riser.ThreadedRods.USUAL_BASE,
+            "thickness of the base that the rods go through; " + Assumed.PRACTICE);
     StockBoard stock =
         block.find("stock").flatMap(this::stock).orElseGet(() -> usualRod(block, thread));
     return block.build(
-        () -> new Riser.ThreadedRods(thread, hole, fit, washer, ends, ear, saw, stock));
+        () -> new Riser.ThreadedRods(thread, hole, fit, washer, ends, ear, saw, stock, base));
   }
 
   private StockBoard usualRod(Block block, RodThread thread) {

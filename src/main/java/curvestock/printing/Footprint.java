@@ -153,8 +153,10 @@ public final class Footprint {
     double at = station.places().get(0);
     List<SupportRow> rows =
         plan.supports().rows().stream().filter(row -> row.station().equals(station)).toList();
-    if (rows.stream().anyMatch(row -> row.edges() == Edges.BOTH)) {
+    if (rows.stream().anyMatch(row -> row.edges().atOuter())) {
       support(at, 1, SUPPORT);
+    }
+    if (rows.stream().anyMatch(row -> row.edges().atInner())) {
       support(at, -1, SUPPORT);
     }
     rows.stream()

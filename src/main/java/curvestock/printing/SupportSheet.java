@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.answer.Answer;
+import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Column;
 import curvestock.answer.Figures;
@@ -43,7 +44,14 @@ public final class SupportSheet {
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
           "Cut each block to its height at the middle; its upper end slopes with the track. 'Middle'"
-              + " is one block under the middle of the roadbed, 'edges' one under each edge.");
+              + " is one block under the middle of the roadbed, 'edges' one under each edge, 'inner edge'"
+              + " or 'outer edge' one there alone.");
+    }
+    boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
+    if (rods) {
+      flow.paragraph(new BenchWords(helix, figures).setting());
+      flow.heading(helix.rods().caption());
+      flow.table(helix.rods(), figures);
     }
     for (Station station : helix.plan().stations().all()) {
       Table rows = helix.supports().where("station", station.name());
@@ -51,7 +59,14 @@ public final class SupportSheet {
         flow.heading(
             station.name() + ", bearing " + figures.of(rows.at(0, "bearing"), Measure.ANGLE));
         flow.table(
-            rows.only("turn", "under", "underside", "railTop", "gap", "slope", "block")
+            rows.only(
+                    "turn",
+                    "under",
+                    "underside",
+                    "railTop",
+                    rods ? "lowerNut" : "gap",
+                    "slope",
+                    "block")
                 .with(CHECKED, new Text(PageFlow.TICK_BOX)),
             figures);
       }

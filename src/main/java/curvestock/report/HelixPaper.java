@@ -43,8 +43,12 @@ public final class HelixPaper {
   private void write(boolean lists) {
     parts.say(words.decision());
     if (!helix.works()) {
-      parts.section("What would work").bullets(new RemedyWords(helix, answer.figures()).lines());
+      parts.bullets(words.failures());
+      parts
+          .section("What would work, all else as stated")
+          .bullets(new RemedyWords(helix, answer.figures()).lines());
     }
+    parts.table(helix.assumed());
     parts.section("Helix").bullets(words.course());
     parts.section("Does it work?");
     parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));
@@ -59,7 +63,6 @@ public final class HelixPaper {
     if (lists) {
       benchLists();
     }
-    parts.table(helix.assumed());
     parts.section("Cautions").bullets(Cautions.ofBuilding());
   }
 
@@ -84,6 +87,7 @@ public final class HelixPaper {
   private void benchLists() {
     parts.say(bench.base());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
+    parts.table(helix.rods());
     if (!helix.cuttingList().isEmpty()) {
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }

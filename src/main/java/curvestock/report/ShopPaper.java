@@ -201,6 +201,7 @@ public final class ShopPaper {
                     "gap",
                     "block"))
         .table(helix.blocks())
+        .table(helix.rods())
         .table(helix.cuttingList());
   }
 }

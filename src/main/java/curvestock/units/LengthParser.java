@@ -1,8 +1,6 @@
 package curvestock.units;
 
-import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,36 +32,13 @@ final class LengthParser {
               + "|mm|millimet(?:re|er)s?|cm|centimet(?:re|er)s?|m|met(?:re|er)s?)");
   private static final Pattern NO_UNIT = Pattern.compile(AMOUNT);
 
-  /** What keyboards, phones and word processors put in place of plain signs, in this order. */
-  private static final List<Map.Entry<String, String>> TYPOGRAPHY =
-      List.of(
-          Map.entry("½", " 1/2"),
-          Map.entry("¼", " 1/4"),
-          Map.entry("¾", " 3/4"),
-          Map.entry("⅛", " 1/8"),
-          Map.entry("⅜", " 3/8"),
-          Map.entry("⅝", " 5/8"),
-          Map.entry("⅞", " 7/8"),
-          Map.entry("⅓", " 1/3"),
-          Map.entry("⅔", " 2/3"),
-          Map.entry("\u2044", "/"), // fraction slash
-          Map.entry("′", "'"),
-          Map.entry("’", "'"),
-          Map.entry("″", "\""),
-          Map.entry("”", "\""),
-          Map.entry("''", "\""),
-          Map.entry("\u2212", "-"), // minus sign
-          Map.entry("\u00a0", " "), // no-break, thin and narrow spaces
-          Map.entry("\u2009", " "),
-          Map.entry("\u202f", " "));
-
   private LengthParser() {}
 
   static Length parse(String text, Optional<LengthUnit> unitOfBareNumbers) {
     if (text.length() > LONGEST_TEXT) {
       throw new LengthFormatException(text, "too long");
     }
-    String plain = plain(text);
+    String plain = Typography.plain(text).toLowerCase(Locale.ROOT);
     if (plain.isEmpty()) {
       throw new LengthFormatException(text, "it is empty");
     }
@@ -74,14 +49,6 @@ final class LengthParser {
       throw new LengthFormatException(text, "more than 10 km");
     }
     return Length.ofMillimetres(negative && millimetres != 0 ? -millimetres : millimetres);
-  }
-
-  private static String plain(String text) {
-    String plain = text;
-    for (Map.Entry<String, String> entry : TYPOGRAPHY) {
-      plain = plain.replace(entry.getKey(), entry.getValue());
-    }
-    return plain.strip().toLowerCase(Locale.ROOT);
   }
 
   private static double unsigned(

@@ -2,11 +2,14 @@ package curvestock.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.job.HelixJob;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -52,6 +55,44 @@ class PacketCommandTest {
       };
       assertThat(Math.min(sides[0], sides[1]) / 72 * 25.4).isBetween(296.95, 297.05);
     }
+  }
+
+  /** 30 mm a turn leave no room for the trains: written all the same, and marked everywhere. */
+  @Test
+  void packet_ofAHelixThatFails_isMarkedEverywhere() throws IOException {
+    Path job = folder.resolve("low.yaml");
+    Files.writeString(job, HelixJob.with("rise-per-turn: 60", "rise-per-turn: 30"));
+    Path out = folder.resolve("low");
+
+    int code =
+        Main.run("packet", job.toString(), "--out", out.toString(), "--no-compare", "--quiet");
+
+    assertThat(code).isEqualTo(Main.ANSWER_IS_NO);
+    String words = "this helix fails: free height";
+    assertThat(out.resolve("report.html")).content().contains(words);
+    assertThat(out.resolve("README.txt")).content().contains(words);
+    try (Stream<Path> files = Files.walk(out)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        String name = file.getFileName().toString();
+        if (name.matches("sheet-[0-9]+\\.svg") && !file.toString().contains("machine")) {
+          assertThat(file).content().contains(words);
+        } else if (name.endsWith(".pdf")) {
+          try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
+            assertThat(text).as(name).contains(words);
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void plan_ofAHelixThatFails_exitsWithOneUnlessAnyway() throws IOException {
+    Path job = folder.resolve("low.yaml");
+    Files.writeString(job, HelixJob.with("rise-per-turn: 60", "rise-per-turn: 30"));
+
+    assertThat(Main.run("plan", job.toString(), "--quiet")).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(Main.run("plan", job.toString(), "--quiet", "--anyway")).isZero();
   }
 
   private static byte[] firstPattern(Path out) throws IOException {

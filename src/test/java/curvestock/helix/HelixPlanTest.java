@@ -1,26 +1,29 @@
 package curvestock.helix;
 
 import static curvestock.helix.SpecBuilder.inches;
-import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingItem;
-import curvestock.helix.build.Weight;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.standard.RodThread;
 import curvestock.piece.Demand;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class HelixPlanTest {
 
@@ -98,14 +101,36 @@ class HelixPlanTest {
     Demand segment = plan.demands().get(1);
     double area = segment.piece().shape().area();
 
+    // Two laps of 2 in on 5.5 in of width, half of their wood cut away.
+    area -= 2 * 2 * 5.5 * 25.4 * 25.4 / 2;
     assertThat(plan.weightOf(segment.piece()))
         .isCloseTo(area * 1e-6 * 0.483 * 0.0254 * 680, within(1e-9));
     assertThat(plan.woodWeight()).isGreaterThan(22 * plan.weightOf(segment.piece()));
   }
 
-  /** By hand: a full steel cylinder of 8 mm and 1 m is 0.3946 kg at 7850 kg/m³. */
+  /**
+   * DIN 976-1, table of masses as quoted elsewhere: 1000 rods M10 of 100 mm weigh 50.2 kg, of 200
+   * mm twice that. M8 by hand: pitch diameter 8 - 0.6495 x 1.25 = 7.188 mm (ISO 724), 0.3186 kg/m.
+   */
   @Test
-  void weightOfRods_areTheirLengthTimesAFullCylinder() {
+  void rods_weighWhatThePublishedTableSays() {
+    assertThat(RodThread.named("M10").kilogramsPerMetre()).isCloseTo(0.502, within(5e-4));
+    assertThat(RodThread.named("M8").kilogramsPerMetre()).isCloseTo(0.3186, within(5e-5));
+  }
+
+  /** Basic pitch diameters of ASME B1.1's coarse series, in inches, as quoted elsewhere. */
+  @ParameterizedTest
+  @CsvSource({"1/4-20,0.2175", "5/16-18,0.2764", "3/8-16,0.3344"})
+  void pitchDiameters_areThoseOfTheStandard(String name, double inches) {
+    assertThat(RodThread.named(name).pitchDiameter().inches()).isCloseTo(inches, within(6e-5));
+  }
+
+  /**
+   * By hand, M8: nut 0.866 x 13^2 - pi/4 x 7.188^2 = 105.8 mm2, 6.8 mm high, 5.65 g; washer 16 mm
+   * across and 1.6 mm thick, pi/4 (256 - 64) x 1.6 = 241 mm3, 1.89 g.
+   */
+  @Test
+  void weightOfRods_countsNutsAndWashers() {
     HelixPlan plan = new SpecBuilder().supports(SpecBuilder.rods(8, Optional.empty())).plan();
     RodPlan rods =
         new RodPlan(
@@ -113,8 +138,41 @@ class HelixPlanTest {
     double metres =
         rods.cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
 
-    assertThat(Weight.ofRod(mm(8), mm(1000))).isCloseTo(0.3946, within(5e-5));
-    assertThat(rods.weight()).isCloseTo(metres * 0.39458, within(1e-3));
+    assertThat(rods.weight())
+        .isCloseTo(metres * 0.3186 + rods.nuts() * (0.00565 + 0.00189), within(0.01));
+  }
+
+  /** By hand, M8: base 12.7, two nuts of 6.8 and two washers of 1.6, 20 mm to spare: 49.5 mm. */
+  @Test
+  void rodLength_includesBaseNutsAndWashers() {
+    HelixPlan plan = new SpecBuilder().supports(SpecBuilder.rods(8, Optional.empty())).plan();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+    SupportRow top =
+        plan.supports().rows().stream()
+            .max(Comparator.comparingDouble(SupportRow::at))
+            .orElseThrow();
+    RodPlan.Rods longest =
+        rods.rods().stream()
+            .filter(each -> each.station().equals(top.station()))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(longest.length().millimetres())
+        .isCloseTo(top.underside().millimetres() + 0.483 * 25.4 + 49.5, within(1e-6));
+    assertThat(top.underside().minus(rods.lowerNut(top)).millimetres())
+        .isCloseTo(8.4, within(1e-9));
+  }
+
+  /** Two pieces lapped over each other weigh as much as one that runs through. */
+  @Test
+  void woodWeight_countsALapOnce() {
+    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(inches(24), Length.ZERO)).plan();
+    double run = 2 * Math.PI * 28 * 6 * 25.4;
+    double kilograms = run * 5.5 * 25.4 * 0.483 * 25.4 * 680e-9;
+
+    assertThat(plan.woodWeight()).isCloseTo(kilograms, within(1e-6 * kilograms));
   }
 
   @Test

@@ -13,7 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The holes that threaded rods need: one at each edge at every station, square to the line.
+ * The holes that threaded rods need: one at each edge that a rod goes through, square to the line.
  *
  * <p>Diameter: the rod, its fit, and the slope's share = grade × plywood, since the roadbed lies at
  * a slope on a plumb rod (derived).
@@ -53,8 +53,12 @@ public final class HoleRule {
       double side = offset(rods).millimetres();
       for (StationPlace place : places) {
         Waypoint here = line.at(place.at());
-        holes.add(new Hole(local(here.toLeft(side * line.inwards()), pose), diameter(rods)));
-        holes.add(new Hole(local(here.toLeft(-side * line.inwards()), pose), diameter(rods)));
+        if (place.station().edges().atInner()) {
+          holes.add(new Hole(local(here.toLeft(side * line.inwards()), pose), diameter(rods)));
+        }
+        if (place.station().edges().atOuter()) {
+          holes.add(new Hole(local(here.toLeft(-side * line.inwards()), pose), diameter(rods)));
+        }
       }
     }
     return holes;

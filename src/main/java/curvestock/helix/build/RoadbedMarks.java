@@ -79,13 +79,15 @@ public final class RoadbedMarks {
   private RoadbedMark station(BedPiece.StationPlace place) {
     double at = place.at();
     double tick = Math.min(LONGEST_TICK, 2 * half * TICK_SHARE);
+    List<Segment> ticks = new ArrayList<>();
     // A rod's own hole shows where it goes.
     boolean drilled = spec.supports().riser() instanceof Riser.ThreadedRods;
-    List<Segment> ticks =
-        drilled
-            ? List.of()
-            : List.of(
-                across(at, -half + INSIDE, -half + tick), across(at, half - tick, half - INSIDE));
+    if (!drilled && place.station().edges().atInner()) {
+      ticks.add(across(at, -half + INSIDE, -half + tick));
+    }
+    if (!drilled && place.station().edges().atOuter()) {
+      ticks.add(across(at, half - tick, half - INSIDE));
+    }
     List<Point> words = new ArrayList<>();
     for (double along : ALONG) {
       words.add(beside(at + along, -half / 2));

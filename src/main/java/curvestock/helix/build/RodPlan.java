@@ -8,17 +8,13 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Threaded rods, nuts and washers: two rods at each station; on every rod a nut and a washer above
- * and below each turn that it carries, and above and below the base.
+ * Threaded rods, nuts and washers: a rod at each edge of each station; on every rod a nut and a
+ * washer above and below each turn that it carries, and above and below the base.
  */
 public final class RodPlan {
 
-  private static final int RODS_PER_STATION = 2;
   private static final int NUTS_PER_TURN = 2;
   private static final int NUTS_AT_BASE = 2;
-
-  /** A nut is about as high as the rod is thick (common practice, no source; errs high). */
-  private static final double NUT_HEIGHTS = 2;
 
   private final ThreadedRods riser;
   private final List<Rods> rods = new ArrayList<>();
@@ -34,11 +30,16 @@ public final class RodPlan {
     public int nutsEach() {
       return NUTS_PER_TURN * turns + NUTS_AT_BASE;
     }
+
+    /** How many such rods: one at each edge that is held. */
+    public int count() {
+      return station.edges().supports();
+    }
   }
 
   public RodPlan(HelixSpec spec, ThreadedRods riser, SupportTable table) {
     this.riser = riser;
-    Length ends = riser.thread().diameter().times(NUT_HEIGHTS).plus(riser.endAllowance());
+    Length ends = riser.base().plus(nutAndWasher().times(2)).plus(riser.endAllowance());
     for (SupportRow row : table.rows()) {
       if (row.at() == row.station().highest()) {
         Length length = row.underside().plus(spec.plywood()).plus(ends);
@@ -48,17 +49,33 @@ public final class RodPlan {
     rods.sort(Comparator.comparingDouble(each -> each.station().lowest()));
   }
 
+  private Length nutAndWasher() {
+    return riser.thread().nutHeight().plus(riser.thread().washer());
+  }
+
+  /** Where the lower nut of a turn sits: its lower face, above the base. */
+  public Length lowerNut(SupportRow row) {
+    return row.underside().minus(nutAndWasher());
+  }
+
+  /**
+   * What of a rod is below the top of the base: the base, washer and nut, and half the allowance.
+   */
+  public Length belowBaseTop() {
+    return riser.base().plus(nutAndWasher()).plus(riser.endAllowance().times(0.5));
+  }
+
   /** By station. */
   public List<Rods> rods() {
     return List.copyOf(rods);
   }
 
   public int count() {
-    return rods.size() * RODS_PER_STATION;
+    return rods.stream().mapToInt(Rods::count).sum();
   }
 
   public int nuts() {
-    return rods.stream().mapToInt(Rods::nutsEach).sum() * RODS_PER_STATION;
+    return rods.stream().mapToInt(each -> each.nutsEach() * each.count()).sum();
   }
 
   /** A washer for every nut. */
@@ -71,19 +88,23 @@ public final class RodPlan {
     return height.millimetres() / riser.thread().pitch().millimetres();
   }
 
-  /** Weight of all rods in kilograms, without nuts. */
+  /** Weight of all rods, nuts and washers in kilograms. */
   public double weight() {
-    return cuts().stream()
-        .mapToDouble(cut -> Weight.ofRod(riser.thread().diameter(), cut.length()))
-        .sum();
+    double metres = cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
+    return metres * riser.thread().kilogramsPerMetre()
+        + nuts() * riser.thread().nutKilograms()
+        + washers() * riser.thread().washerKilograms(riser.washer());
   }
 
   /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
   public List<BoardCutting.Cut> cuts() {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Rods each : rods) {
-      for (String side : List.of("inner", "outer")) {
-        addCuts(cuts, each.station().name() + " " + side, each.length());
+      if (each.station().edges().atInner()) {
+        addCuts(cuts, each.station().name() + " inner", each.length());
+      }
+      if (each.station().edges().atOuter()) {
+        addCuts(cuts, each.station().name() + " outer", each.length());
       }
     }
     return cuts;

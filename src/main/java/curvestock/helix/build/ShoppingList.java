@@ -16,6 +16,9 @@ import java.util.Optional;
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
 public final class ShoppingList {
 
+  /** Two layers of hardboard or plywood that still bend: our own choice. */
+  private static final Length STRIP = Length.ofMillimetres(6);
+
   private final HelixSpec spec;
   private final LengthStyle style;
   private final Roadbed roadbed;
@@ -32,14 +35,32 @@ public final class ShoppingList {
    * @param style of the lengths in the names of goods
    */
   public ShoppingList(
-      HelixSpec spec, Joints joints, Roadbed roadbed, SupportTable supports, LengthStyle style) {
+      HelixSpec spec,
+      Joints joints,
+      Roadbed roadbed,
+      SupportTable supports,
+      List<Bridge> bridges,
+      LengthStyle style) {
     this.spec = spec;
     this.style = style;
     this.joints = joints;
     this.roadbed = roadbed;
     this.supports = supports;
     addRisers();
+    bridges.forEach(this::addBridge);
     addJointParts();
+  }
+
+  private void addBridge(Bridge bridge) {
+    add(
+        "edge strips " + size(bridge.length(), bridge.height(), STRIP),
+        bridge.count(),
+        Optional.empty(),
+        "two thin layers glued round the "
+            + (bridge.outer() ? "outer" : "inner")
+            + " edge over "
+            + bridge.over()
+            + ", one a turn, flush below");
   }
 
   private void addRisers() {

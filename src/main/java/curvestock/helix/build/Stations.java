@@ -1,8 +1,9 @@
 package curvestock.helix.build;
 
+import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
+import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -22,6 +23,10 @@ import java.util.stream.Stream;
  * outer end, wherever it reaches out by more than half that distance. The exit's stand on the base
  * and so only where the lead has left the turn below it. On an oval the entry's lead runs under the
  * ring's straight and is held by the ring's own stations there.
+ *
+ * <p>No support stands in the way of trains or in the wood of the entry's lead: the first station
+ * is chosen so ({@link FirstStation}), and where that is not enough single supports are left out
+ * ({@link LeftOut}).
  */
 public final class Stations {
 
@@ -30,30 +35,63 @@ public final class Stations {
   private final List<Station> ring = new ArrayList<>();
   private final List<Station> entry = new ArrayList<>();
   private final List<Station> exit = new ArrayList<>();
+  private final List<Bridge> bridges;
+  private final List<String> names;
   private final double spacing;
+  private final Adjustments adjustments;
 
-  public Stations(HelixSpec spec, Climb climb, Joints joints) {
+  /**
+   * Places all stations.
+   *
+   * @throws IllegalArgumentException if a support to move or to leave out is none of them
+   */
+  public Stations(HelixSpec spec, Climb climb, CentreLine line, Joints joints) {
     SupportPlan supports = spec.supports();
+    adjustments = supports.adjustments();
     LeadEnds leads = new LeadEnds(spec, climb);
     double run = climb.runPerTurn().millimetres();
     spacing = run / supports.perTurn();
     double first =
-        supports.firstAt().map(Length::millimetres).orElseGet(() -> choose(supports, climb, joints))
+        supports
+                .firstAt()
+                .map(Length::millimetres)
+                .orElseGet(() -> new FirstStation(spec, climb, line, joints).place())
             % spacing;
     for (int i = 0; i < supports.perTurn(); i++) {
       List<Double> places = new ArrayList<>();
-      double lowest = first + i * spacing;
+      String name = "S" + (i + 1);
+      double lowest = first + i * spacing + adjustments.shiftOf(name);
       for (int turn = -1; lowest + turn * run <= climb.ringLength() + ROUNDING; turn++) {
         if (lowest + turn * run >= leads.ringStationsFrom() - ROUNDING) {
           places.add(lowest + turn * run);
         }
       }
       if (!places.isEmpty()) {
-        ring.add(new Station("S" + (i + 1), places));
+        ring.add(new Station(name, places));
       }
     }
     addEntry(leads);
     addExit(leads);
+    requireKnown();
+    LeftOut leftOut = new LeftOut(spec, climb, line);
+    bridges = leftOut.apply(ring);
+    leftOut.clear(exit);
+    leftOut.skip(entry);
+    names = leftOut.names();
+  }
+
+  private void requireKnown() {
+    List<String> names = all().stream().map(Station::name).toList();
+    Stream.concat(
+            adjustments.moved().keySet().stream(),
+            adjustments.skipped().stream().map(name -> name.replaceFirst(" (inner|outer)$", "")))
+        .filter(name -> !names.contains(name))
+        .findFirst()
+        .ifPresent(
+            name -> {
+              throw new IllegalArgumentException(
+                  "support " + name + " must be one of " + String.join(", ", names));
+            });
   }
 
   private void addEntry(LeadEnds leads) {
@@ -62,7 +100,7 @@ public final class Stations {
     if (leads.hasEntry() && reach > spacing / 2) {
       int count = spans(reach);
       for (int i = 0; i < count; i++) {
-        entry.add(new Station("E" + (i + 1), List.of(leads.entryEnd() + reach * i / count)));
+        entry.add(lead("E" + (i + 1), leads.entryEnd() + reach * i / count));
       }
     }
   }
@@ -79,33 +117,17 @@ public final class Stations {
     int count = rest > spacing / 2 ? spans(rest) : 0;
     for (int i = 0; i <= count; i++) {
       double share = count == 0 ? 0 : (double) i / count;
-      exit.add(new Station("X" + (i + 1), List.of(from + rest * share)));
+      exit.add(lead("X" + (i + 1), from + rest * share));
     }
+  }
+
+  private Station lead(String name, double at) {
+    return new Station(name, List.of(at + adjustments.shiftOf(name)));
   }
 
   /** How many even spans of at most the ring's spacing so much length takes. */
   private int spans(double length) {
     return (int) Math.ceil(length / spacing - ROUNDING);
-  }
-
-  private double choose(SupportPlan supports, Climb climb, Joints joints) {
-    if (supports.riser() instanceof Riser.WoodBlocks) {
-      return 0;
-    }
-    List<Double> taken = new ArrayList<>(List.of(0.0));
-    joints.placesToAvoid().stream()
-        .filter(end -> end >= 0 && end <= climb.ringLength())
-        .forEach(end -> taken.add(end % spacing));
-    taken.sort(null);
-    double best = taken.get(taken.size() - 1);
-    double widest = taken.get(0) + spacing - best;
-    for (int i = 1; i < taken.size(); i++) {
-      if (taken.get(i) - taken.get(i - 1) > widest + ROUNDING) {
-        widest = taken.get(i) - taken.get(i - 1);
-        best = taken.get(i - 1);
-      }
-    }
-    return (best + widest / 2) % spacing;
   }
 
   /** All, in order of climb: the entry's lead, the ring, the exit's lead. */
@@ -131,6 +153,34 @@ public final class Stations {
   /** From one station to the next along the line. */
   public Length spacing() {
     return Length.ofMillimetres(spacing);
+  }
+
+  /** Strips that carry an edge over a support that is left out. */
+  public List<Bridge> bridges() {
+    return bridges;
+  }
+
+  /** Supports left out, by the builder or by the plan: {@code S19 outer}, {@code S20}. */
+  public List<String> leftOut() {
+    return names;
+  }
+
+  /** The widest distance between two neighbouring supports of the ring's outer or inner edge. */
+  public Length widestSpan(boolean outer) {
+    List<Double> places =
+        ring.stream()
+            .filter(station -> outer ? station.edges().atOuter() : station.edges().atInner())
+            .flatMap(station -> station.places().stream())
+            .sorted()
+            .toList();
+    double widest = 0;
+    for (int i = 1; i < places.size(); i++) {
+      double from = places.get(i - 1);
+      boolean bridged =
+          bridges.stream().anyMatch(bridge -> bridge.outer() == outer && bridge.beginsAt(from));
+      widest = bridged ? widest : Math.max(widest, places.get(i) - from);
+    }
+    return Length.ofMillimetres(widest);
   }
 
   /** Least distance along the line between a station and a place that holes must avoid. */

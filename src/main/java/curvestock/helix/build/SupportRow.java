@@ -44,17 +44,39 @@ public record SupportRow(
 
   /** Where a turn is held. */
   public enum Edges {
-    MIDDLE(1),
-    BOTH(2);
+    MIDDLE(1, "middle"),
+    BOTH(2, "edges"),
+    /** The other edge's support is left out. */
+    INNER(1, "inner edge"),
+    OUTER(1, "outer edge"),
+    /** Nothing stands there. */
+    NONE(0, "none");
 
     private final int supports;
+    private final String words;
 
-    Edges(int supports) {
+    Edges(int supports, String words) {
       this.supports = supports;
+      this.words = words;
+    }
+
+    /** As in a table. */
+    public String words() {
+      return words;
     }
 
     public int supports() {
       return supports;
+    }
+
+    /** Whether a support stands at the inner edge. */
+    public boolean atInner() {
+      return this == BOTH || this == INNER;
+    }
+
+    /** Whether a support stands at the outer edge. */
+    public boolean atOuter() {
+      return this == BOTH || this == OUTER;
     }
   }
 }

@@ -49,7 +49,11 @@ public final class SupportTable {
     for (double at : station.places()) {
       double underside = foot + profile.heightAt(at);
       Part part = part(at);
-      boolean middle = part == Part.RING && station.places().size() == 1 && !bothEverywhere;
+      boolean middle =
+          part == Part.RING
+              && station.places().size() == 1
+              && station.edges() == Edges.BOTH
+              && !bothEverywhere;
       rows.add(
           new SupportRow(
               station,
@@ -57,7 +61,7 @@ public final class SupportTable {
               line.turnAt(at),
               at,
               line.bearing(at),
-              middle ? Edges.MIDDLE : Edges.BOTH,
+              middle ? Edges.MIDDLE : station.edges(),
               Length.ofMillimetres(underside),
               Length.ofMillimetres(underside).plus(spec.railAboveUnderside()),
               Length.ofMillimetres(underside - standsOn),

@@ -38,11 +38,11 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
-                    "the height to keep free is unknown: "
-                        + traffic.heights().title()
-                        + " has no row for scale "
+                    "no published height for scale "
                         + spec.scale().name()
-                        + "; state the tallest vehicle's height"));
+                        + " in "
+                        + traffic.heights().title()
+                        + "; give yours as `trains: {tallest: ...}`"));
   }
 
   private static HeightNeed ofVehicle(Length vehicle, Optional<Sourced<Range>> published) {

@@ -57,6 +57,16 @@ public record EndPlan(
     return new EndPlan(verticalCurve, lead, leadIn, approachGrade, approachRun, easement);
   }
 
+  /** The same with a vertical curve of another length. */
+  public EndPlan withVerticalCurve(Length length) {
+    return new EndPlan(length, climbLead, leadIn, approachGrade, approachRun, easement);
+  }
+
+  /** The same with so much straight cut in one with the end piece. */
+  public EndPlan withLeadIn(Length length) {
+    return new EndPlan(verticalCurve, climbLead, length, approachGrade, approachRun, easement);
+  }
+
   /** The same with a horizontal easement. */
   public EndPlan withEasement(Length length) {
     return new EndPlan(verticalCurve, climbLead, leadIn, approachGrade, approachRun, length);

@@ -88,6 +88,28 @@ public record HelixSpec(
         woodDensity);
   }
 
+  /** The same with another ascent. */
+  public HelixSpec with(Ascent other) {
+    return with(ground, other, supports);
+  }
+
+  /** The same with other ends. */
+  public HelixSpec with(EndPlan entry, EndPlan exit) {
+    return new HelixSpec(
+        scale,
+        ground,
+        ascent,
+        entry,
+        exit,
+        stack,
+        construction,
+        segmentation,
+        supports,
+        traffic,
+        prices,
+        woodDensity);
+  }
+
   /** The same on another ground plan. */
   public HelixSpec with(GroundPlan other) {
     return with(other, ascent, supports);

@@ -57,6 +57,7 @@ public sealed interface Riser {
    * @param ear tabs that carry the rods outside the roadbed's edge, if wanted
    * @param kerf of the saw that cuts the rods
    * @param stock rods as sold
+   * @param base thickness of the base that the rods go through
    */
   record ThreadedRods(
       RodThread thread,
@@ -66,8 +67,12 @@ public sealed interface Riser {
       Length endAllowance,
       Optional<Ear> ear,
       Length kerf,
-      StockBoard stock)
+      StockBoard stock,
+      Length base)
       implements Riser {
+
+    /** A base of half-inch plywood: common practice, no source. */
+    public static final Length USUAL_BASE = Length.ofInches(0.5);
 
     private static final Length LEAST_INSET = Length.ofMillimetres(12);
 
@@ -81,6 +86,7 @@ public sealed interface Riser {
       fit.requireNotNegative("hole fit");
       endAllowance.requireNotNegative("rod end allowance");
       kerf.requireNotNegative("rod saw kerf");
+      base.requireNotNegative("thickness of the base");
       if (washer.compareTo(thread.diameter()) <= 0) {
         throw new IllegalArgumentException(
             "washer must be wider than the rod (" + thread.diameter() + "), but was " + washer);
@@ -95,6 +101,24 @@ public sealed interface Riser {
       }
     }
 
+    /** Through a base of the usual thickness. */
+    public ThreadedRods(
+        RodThread thread,
+        Length inset,
+        Length fit,
+        Length washer,
+        Length endAllowance,
+        Optional<Ear> ear,
+        Length kerf,
+        StockBoard stock) {
+      this(thread, inset, fit, washer, endAllowance, ear, kerf, stock, USUAL_BASE);
+    }
+
+    /** The same rods with their middles so far from the edge, on ears or not. */
+    public ThreadedRods at(Length middle, Optional<Ear> on) {
+      return new ThreadedRods(thread, middle, fit, washer, endAllowance, on, kerf, stock, base);
+    }
+
     /** Wood that a rod wants beside it: half its thickness again, at least 12 mm. Own choice. */
     public static Length usualInset(RodThread thread) {
       Length thick = thread.diameter().times(1.5);
@@ -104,13 +128,13 @@ public sealed interface Riser {
     /** The same rods, moved out to ears. */
     public ThreadedRods onEars(Ear on) {
       Length out = usualInset(thread).times(-1);
-      return new ThreadedRods(thread, out, fit, washer, endAllowance, Optional.of(on), kerf, stock);
+      return at(out, Optional.of(on));
     }
 
     /** The same rods, inside the roadbed's edge. */
     public ThreadedRods withoutEars() {
       Length in = ear.isPresent() ? usualInset(thread) : inset;
-      return new ThreadedRods(thread, in, fit, washer, endAllowance, Optional.empty(), kerf, stock);
+      return at(in, Optional.empty());
     }
 
     @Override

@@ -22,6 +22,8 @@ public enum Setting {
   EXIT_LEAD_IN("top.lead-in", "lead-in at the exit"),
   ENTRY_EASEMENT("bottom.easement", "easement at the entry"),
   EXIT_EASEMENT("top.easement", "easement at the exit"),
+  /** Another way of joining, named by a text. */
+  JOINT("joint", "joint"),
   PLATE_INSET("joint.plate.inset", "inset of the splice plates"),
   PLATE_SCREWS("joint.plate.screws-each-side", "screws each side of a joint"),
   SIDE_PLATE_HEIGHT("joint.side-plates.height", "height of the side plates"),

@@ -14,9 +14,15 @@ import java.util.Optional;
  *     of the climb
  * @param bulgeShare greatest bulge between two supports as a share of the roadbed's width, before
  *     both edges must be held
+ * @param adjustments to single supports
  */
 public record SupportPlan(
-    Riser riser, int perTurn, Optional<Length> firstAt, Length footHeight, double bulgeShare) {
+    Riser riser,
+    int perTurn,
+    Optional<Length> firstAt,
+    Length footHeight,
+    double bulgeShare,
+    Adjustments adjustments) {
 
   /** Above about a quarter of the width, hold both edges. Common practice, no source. */
   public static final double USUAL_BULGE_SHARE = 0.25;
@@ -39,8 +45,29 @@ public record SupportPlan(
     }
   }
 
+  /** With no single support changed. */
+  public SupportPlan(
+      Riser riser, int perTurn, Optional<Length> firstAt, Length footHeight, double bulgeShare) {
+    this(riser, perTurn, firstAt, footHeight, bulgeShare, Adjustments.NONE);
+  }
+
   /** The same with another riser. */
   public SupportPlan with(Riser other) {
-    return new SupportPlan(other, perTurn, firstAt, footHeight, bulgeShare);
+    return new SupportPlan(other, perTurn, firstAt, footHeight, bulgeShare, adjustments);
+  }
+
+  /** The same with so many stations in a turn. */
+  public SupportPlan with(int stations) {
+    return new SupportPlan(riser, stations, firstAt, footHeight, bulgeShare, adjustments);
+  }
+
+  /** The same with the first station so far from the ring's entry; empty lets the plan choose. */
+  public SupportPlan startingAt(Optional<Length> first) {
+    return new SupportPlan(riser, perTurn, first, footHeight, bulgeShare, adjustments);
+  }
+
+  /** The same with these changes to single supports. */
+  public SupportPlan with(Adjustments other) {
+    return new SupportPlan(riser, perTurn, firstAt, footHeight, bulgeShare, other);
   }
 }

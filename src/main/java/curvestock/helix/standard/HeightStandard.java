@@ -10,7 +10,7 @@ public enum HeightStandard {
   NEM_102("NEM 102, no wire"),
   /** The wire at its lowest; the height of the wire's own build comes on top. */
   NEM_102_WIRE("NEM 102, wire at its lowest"),
-  /** 17 to 23 feet of the prototype, to scale: for scales without a table. */
+  /** 17 to 23 feet of the prototype, to scale: for standard-gauge scales without a table. */
   PROTOTYPE_FEET("17 to 23 feet of the prototype");
 
   private static final double LEAST_FEET = 17;
@@ -29,6 +29,9 @@ public enum HeightStandard {
 
   /** The heights for a scale; empty if the standard's table has no row for it. */
   public Optional<Sourced<Range>> heights(Scale scale) {
+    if (this == PROTOTYPE_FEET && scale.isNarrow()) {
+      return Optional.empty();
+    }
     if (this == PROTOTYPE_FEET) {
       Range range = new Range(scale.ofPrototypeFeet(LEAST_FEET), scale.ofPrototypeFeet(MOST_FEET));
       return Optional.of(new Sourced<>(range, title, Certainty.DERIVED));

@@ -16,6 +16,9 @@ public record Scale(String name, double ratio, Length gauge) {
   /** Millimetres in a foot of the prototype. */
   private static final double FOOT = 304.8;
 
+  /** Millimetres between the rails: standard gauge is 1435, the widest narrow gauges 1100. */
+  private static final double NARROW = 1250;
+
   private static final List<Sourced<Scale>> PUBLISHED =
       CsvTable.read("scales.csv").rows().stream()
           .map(
@@ -71,6 +74,11 @@ public record Scale(String name, double ratio, Length gauge) {
 
   private static boolean isHalfZero(String name) {
     return name.equals("HO") || name.equals("H0");
+  }
+
+  /** Whether its track stands for a gauge well below the standard one of 1435 mm. */
+  public boolean isNarrow() {
+    return gauge.millimetres() * ratio < NARROW;
   }
 
   /** A length of the prototype, given in feet, at this scale. */

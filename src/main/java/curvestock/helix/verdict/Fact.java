@@ -55,6 +55,10 @@ public enum Fact {
   BLOCKING,
   /** Supports that go through the wood of the lead-in. */
   TOUCHING,
+  /** Supports left out of the approach. */
+  LEFT_OUT,
+  /** Supports left out whose edge a strip carries. */
+  BRIDGED,
   /** The widest span. */
   SPAN,
   /** How far an end reaches beyond its last support. */

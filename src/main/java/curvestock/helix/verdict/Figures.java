@@ -64,6 +64,9 @@ record Figures(LengthStyle style) {
     if (value instanceof Length length) {
       return style.formatGiven(length);
     }
+    if (value instanceof Text text) {
+      return text.words();
+    }
     return value instanceof Count count ? Long.toString(count.number()) : number((Share) value);
   }
 

@@ -30,6 +30,7 @@ final class FindingWords {
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
       case OPENING -> measured(v) + " across for a person inside (wanted " + needed(v) + ")";
+      case CLIMB -> measured(v) + " up: more than a person reaches from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
@@ -263,8 +264,12 @@ final class FindingWords {
   private static String approach(Verdict v) {
     String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
     String touching = Figures.text(v.facts().get(Fact.TOUCHING));
+    String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
+    String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "none stands in the way of trains or of the lead-in";
+      return "none stands in the way of trains or of the lead-in"
+          + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
+          + (bridged.isEmpty() ? "" : "; a strip on edge carries the roadbed over " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "in the way of trains: " + blocking;
     String wood = touching.isEmpty() ? "" : "through the wood of the lead-in: " + touching;

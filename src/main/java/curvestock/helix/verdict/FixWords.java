@@ -31,12 +31,17 @@ final class FixWords {
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD, RADIUS_BY_VEHICLE ->
           "run your longest vehicles round a mock-up of this curve before you cut";
+      case CLIMB ->
+          "check the units of climb, rise and turns; if so much is meant, tie the tower to the"
+              + " building and plan safe access, both as local codes ask";
       case TRAIN ->
           "run trains up to "
               + figures.atMost(v.length(Fact.LIMIT))
               + ", or put the heavy cars in front";
       case EASEMENT -> "ease the ends with a transition curve";
       case FLAT_PATTERN -> "cut the pieces to that larger radius";
+      case SUPPORT_SPACING ->
+          "put a support of your own into the widest gap, or use more supports per turn";
       case ROD_HOLES ->
           "leave `first-at` out so that the plan places the supports, or use another number of"
               + " supports per turn";
@@ -68,9 +73,11 @@ final class FixWords {
   private static String approach(Verdict v) {
     String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
     String touching = Figures.text(v.facts().get(Fact.TOUCHING));
-    String trains = blocking.isEmpty() ? "" : "move " + blocking + " clear of the track";
-    String wood = touching.isEmpty() ? "" : "drill or notch the lead-in for " + touching;
-    return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
+    String all = blocking + (blocking.isEmpty() || touching.isEmpty() ? "" : ", ") + touching;
+    return "move "
+        + all
+        + " along the line clear of the entry (`supports.move`), or leave out and"
+        + " carry the edge in another way (`supports.skip`)";
   }
 
   /** One change as an instruction, with what stands there now. */
@@ -81,6 +88,7 @@ final class FixWords {
       case TURNS -> "climb in " + bound(change) + then + " turns (now " + now + ")";
       case SUPPORTS_PER_TURN -> "use " + then + " supports per turn (now " + now + ")";
       case PLATE_SCREWS -> "use " + then + " screws each side of a joint (now " + now + ")";
+      case JOINT -> "join the pieces by half-laps, which hang below by nothing";
       case FIRST_SUPPORT -> "put the first support " + then + " from the ring's entry";
       default ->
           "make the "

@@ -14,6 +14,9 @@ final class PassageRule {
   /** A train longer than this share of a turn can pull itself inwards: common practice. */
   private static final double TRAIN_SHARE = 0.75;
 
+  /** Higher than a person reaches from the floor: our own choice. */
+  private static final Length HIGH = Length.ofMillimetres(2000);
+
   private final HelixSpec spec;
   private final Climb climb;
   private final LengthStyle style;
@@ -27,6 +30,9 @@ final class PassageRule {
   List<Verdict> verdicts() {
     List<Verdict> verdicts = new ArrayList<>();
     verdicts.add(opening());
+    if (climb.climb().compareTo(HIGH) > 0) {
+      verdicts.add(Verdict.of(Rule.CLIMB, State.MARGINAL).measuring(climb.climb()).against(HIGH));
+    }
     spec.traffic().trainLength().ifPresent(length -> verdicts.add(train(length)));
     return verdicts;
   }

@@ -89,14 +89,14 @@ final class RadiusRule {
     Length entry = spec.bottom().leadIn();
     Length exit = spec.top().leadIn();
     List<Change> changes = new ArrayList<>();
-    changes.add(new Change(Setting.ENTRY_EASEMENT, spec.bottom().easement(), wanted));
-    changes.add(new Change(Setting.EXIT_EASEMENT, spec.top().easement(), wanted));
     if (entry.compareTo(half) < 0) {
       changes.add(new Change(Setting.ENTRY_LEAD_IN, entry, half));
     }
     if (exit.compareTo(half) < 0) {
       changes.add(new Change(Setting.EXIT_LEAD_IN, exit, half));
     }
+    changes.add(new Change(Setting.ENTRY_EASEMENT, spec.bottom().easement(), wanted));
+    changes.add(new Change(Setting.EXIT_EASEMENT, spec.top().easement(), wanted));
     return changes;
   }
 

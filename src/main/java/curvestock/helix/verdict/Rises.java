@@ -56,7 +56,13 @@ final class Rises {
   Change radius(Length innerTrack) {
     Length now = spec.ground().bedRadius();
     Length then = innerTrack.plus(now.minus(spec.ground().innerTrack()));
-    return new Change(Setting.RADIUS, now, style.roundUp(then));
+    return new Change(Setting.RADIUS, now, onGrid(then));
+  }
+
+  /** The next quarter inch or 5 mm, as a builder would choose it. */
+  private Length onGrid(Length length) {
+    Length step = style.unit().isImperial() ? Length.ofInches(0.25) : Length.ofMillimetres(5);
+    return step.times(Math.ceil(length.millimetres() / step.millimetres() - 1e-9));
   }
 
   /** Whether grade or height follow from the number of turns that the job states. */

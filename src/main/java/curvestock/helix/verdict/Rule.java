@@ -12,6 +12,7 @@ public enum Rule {
   TRACK_ROOM("track-room", "room between the tracks", Sense.AT_LEAST),
   SIDE_PLATES("side-plates", "side plates", Sense.AT_LEAST),
   OPENING("opening", "opening", Sense.AT_LEAST),
+  CLIMB("climb", "climb", Sense.AT_MOST),
   TRAIN("train", "longest train", Sense.AT_MOST),
   VERTICAL_CURVE("vertical-curve", "vertical curve", Sense.AT_LEAST),
   LEAD("lead", "lead-in", Sense.AT_LEAST),

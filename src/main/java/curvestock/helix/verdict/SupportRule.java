@@ -17,8 +17,10 @@ import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Supports, holes, joints and plates against each other. */
 final class SupportRule {
@@ -74,15 +76,26 @@ final class SupportRule {
 
   private Verdict spacing() {
     SupportSpacing.Range range = SupportSpacing.forThickness(spec.plywood()).value();
-    boolean ok = stations.spacing().compareTo(range.widest()) <= 0;
-    boolean tooWide = stations.spacing().compareTo(range.widest().times(TOO_WIDE)) > 0;
+    Length span = widestSpan();
+    boolean ok = span.compareTo(range.widest()) <= 0;
+    boolean tooWide = span.compareTo(range.widest().times(TOO_WIDE)) > 0;
     int wanted =
         (int) Math.ceil(climb.runPerTurn().millimetres() / range.widest().millimetres() - 1e-9);
     return Verdict.of(Rule.SUPPORT_SPACING, ok ? State.OK : tooWide ? State.FAIL : State.MARGINAL)
-        .measuring(stations.spacing())
+        .measuring(span)
         .against(range.widest())
         .with(Fact.CAREFUL, range.careful())
-        .fixedBy(ok ? List.of() : List.of(perTurn(wanted)));
+        .fixedBy(
+            stations.spacing().compareTo(range.widest()) <= 0
+                ? List.of()
+                : List.of(perTurn(wanted)));
+  }
+
+  /** Between neighbours that stand, a support left out without a strip included. */
+  private Length widestSpan() {
+    return Stream.of(stations.spacing(), stations.widestSpan(true), stations.widestSpan(false))
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
   }
 
   /** At least so many, and a multiple of the pieces of a turn where one is wanted. */

@@ -97,6 +97,11 @@ public record Verdict(
     return new Verdict(rule, place, state, measured, needed, facts, fix);
   }
 
+  /** The same with another remedy, or none. */
+  public Verdict fixedBy(Optional<Remedy> fix) {
+    return new Verdict(rule, place, state, measured, needed, facts, fix);
+  }
+
   /** Whether this is about that rule, in that place. */
   public boolean is(Rule other, Place where) {
     return rule == other && place.equals(Optional.of(where));

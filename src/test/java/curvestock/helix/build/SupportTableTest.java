@@ -126,7 +126,7 @@ class SupportTableTest {
     assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
   }
 
-  /** M8 rises 1.25 mm in a turn of the nut (read in a builder's report). */
+  /** M8 rises 1.25 mm in a turn of the nut (ISO 261, as quoted elsewhere). */
   @Test
   void nutTurns_m8Over100Millimetres_are80() {
     HelixPlan plan =

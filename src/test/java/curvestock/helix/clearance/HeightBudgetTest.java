@@ -83,6 +83,6 @@ class HeightBudgetTest {
     assertThat(none.tallestKnown()).isEmpty();
     assertThatThrownBy(() -> HeightNeed.of(g))
         .hasMessageContaining(
-            "NMRA S-7 has no row for scale G; state the tallest vehicle's height");
+            "no published height for scale G in", "give yours as `trains: {tallest: ...}`");
   }
 }

@@ -61,7 +61,7 @@ class SpecValidationTest {
             "truck centres must be at most the vehicle's length (200 mm (7.874 in)), but was 201 mm (7.913 in)"),
         mistake(
             () -> RodThread.named("M7"),
-            "thread must be one of [1/4-20, 5/16-18, 3/8-16, M8, M10], but was M7"),
+            "thread must be one of [1/4-20, 5/16-18, 3/8-16, M6, M8, M10], but was M7"),
         mistake(() -> SpecBuilder.blocks(2), "supports per turn must be 3 to 200, but was 2"),
         mistake(
             () -> oval().segment(70).spec(),

@@ -1,0 +1,118 @@
+package curvestock.helix.build;
+
+import curvestock.geometry.Point;
+import curvestock.helix.clearance.Overhang;
+import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.Vehicle;
+import curvestock.helix.standard.CurveWidening;
+import curvestock.units.Length;
+
+/**
+ * The straight way by which trains come to the ring, seen from above: whether a support would stand
+ * in it.
+ *
+ * <p>Of the lowest turn, whose supports stand on the base beside it, those that meet a track with
+ * its loading gauge, or the wood of the lead-in, cannot stand there. A support is a rectangle as
+ * wide and as long as its block, or as its washer, square to the line.
+ */
+public final class EntryWay {
+
+  /** What a support would meet. */
+  public enum Hit {
+    NONE,
+    WOOD,
+    TRACK
+  }
+
+  private final HelixSpec spec;
+  private final CentreLine line;
+  private final Waypoint entry;
+
+  public EntryWay(HelixSpec spec, CentreLine line) {
+    this.spec = spec;
+    this.line = line;
+    entry = line.at(-spec.bottom().easement().millimetres() / 2);
+  }
+
+  /** The support's middle, outwards of the line: at the outer edge; the inner's is its negative. */
+  public double offset() {
+    double half = spec.ground().width().millimetres() / 2;
+    return spec.supports().riser() instanceof Riser.ThreadedRods rods
+        ? half - rods.inset().millimetres()
+        : half - across() / 2;
+  }
+
+  /** What the support so far outwards of the line meets, {@code at} along the line. */
+  public Hit hit(double at, double outwards) {
+    Waypoint here = line.at(at);
+    Point support = here.toLeft(-line.inwards() * outwards);
+    Point away = support.minus(entry.point());
+    Point ahead = Point.polar(1, entry.heading());
+    double behind = -away.dot(ahead);
+    double left = ahead.cross(away);
+    double turned = here.heading() - entry.heading();
+    double wide = extent(turned, across(), along());
+    double deep = extent(turned, along(), across());
+    if (behind + deep <= 0) {
+      return Hit.NONE;
+    }
+    if (behind - deep < reach() && meetsTrack(behind - deep, left, wide)) {
+      return Hit.TRACK;
+    }
+    double wood = spec.ground().width().millimetres() / 2 + spec.beyondEdges().millimetres() + wide;
+    boolean inWood = Math.abs(left) < wood && behind - deep < spec.bottom().leadIn().millimetres();
+    return inWood ? Hit.WOOD : Hit.NONE;
+  }
+
+  private boolean meetsTrack(double behind, double left, double wide) {
+    double swath = halfGauge(behind) + spec.traffic().spare().millimetres() + wide;
+    return spec.ground().trackRadii().stream()
+        .mapToDouble(
+            radius -> line.inwards() * spec.ground().bedRadius().minus(radius).millimetres())
+        .anyMatch(track -> Math.abs(left - track) < swath);
+  }
+
+  /** Half of the room that trains take: with the overhang while a vehicle is still on the curve. */
+  private double halfGauge(double behind) {
+    if (spec.traffic().longest().isEmpty()) {
+      return CurveWidening.straightHalfWidth(spec.scale())
+          .map(half -> half.value().millimetres())
+          .orElse(spec.ground().sideMargin().millimetres() / 2);
+    }
+    Vehicle vehicle = spec.traffic().longest().get();
+    Length inner = spec.ground().innerTrack();
+    boolean curved =
+        behind < vehicle.length().millimetres() / 2 && vehicle.truckCentres().compareTo(inner) < 0;
+    if (!curved) {
+      return vehicle.width().millimetres() / 2;
+    }
+    Overhang overhang = new Overhang(vehicle, inner);
+    return Math.max(overhang.innerReach().millimetres(), overhang.outerReach().millimetres());
+  }
+
+  /** How far the approach is known to run straight: over the ring's width at least. */
+  private double reach() {
+    double known = spec.bottom().leadIn().plus(spec.bottom().approachRun()).millimetres();
+    return Math.max(known, spec.ground().outerEdge().millimetres());
+  }
+
+  private double across() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks blocks
+        ? blocks.width().millimetres()
+        : ((Riser.ThreadedRods) spec.supports().riser()).washer().millimetres();
+  }
+
+  private double along() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks blocks
+        ? blocks.along().millimetres()
+        : ((Riser.ThreadedRods) spec.supports().riser()).washer().millimetres();
+  }
+
+  /** Half of a rectangle's extent in a direction turned from its first side. */
+  private static double extent(double turned, double first, double second) {
+    return (Math.abs(Math.cos(turned)) * first + Math.abs(Math.sin(turned)) * second) / 2;
+  }
+}

@@ -1,0 +1,120 @@
+package curvestock.helix.build;
+
+import curvestock.helix.build.EntryWay.Hit;
+import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Climb;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Where the first station of the ring goes if the builder does not say.
+ *
+ * <p>The usual place is at the ring's entry for blocks, so that joints stand on them, and in the
+ * middle of the widest gap between joints for rods. If a support would stand in the approach there,
+ * the nearest to the usual place (blocks) or the farthest from joints (rods) of those where fewest
+ * do.
+ */
+final class FirstStation {
+
+  private static final double ROUNDING = 1e-6;
+
+  /** Places tried between one station and the next. */
+  private static final int STEPS = 60;
+
+  private final HelixSpec spec;
+  private final Climb climb;
+  private final EntryWay way;
+  private final Joints joints;
+  private final double run;
+  private final double spacing;
+
+  FirstStation(HelixSpec spec, Climb climb, CentreLine line, Joints joints) {
+    this.spec = spec;
+    this.climb = climb;
+    this.joints = joints;
+    way = new EntryWay(spec, line);
+    run = climb.runPerTurn().millimetres();
+    spacing = run / spec.supports().perTurn();
+  }
+
+  /** Distance from the ring's entry in millimetres, less than the spacing. */
+  double place() {
+    boolean rods = spec.supports().riser() instanceof Riser.ThreadedRods;
+    double usual = rods ? middleOfWidestGap() : 0;
+    int fewest = blocked(usual);
+    if (fewest == 0) {
+      return usual;
+    }
+    double best = usual;
+    double bestRoom = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < STEPS; i++) {
+      double tried = spacing * i / STEPS;
+      double room = rods ? roomAtJoints(tried) : -aside(tried, usual);
+      int hits = rods && room < roomWanted() ? Integer.MAX_VALUE : blocked(tried);
+      if (hits < fewest || (hits == fewest && room > bestRoom)) {
+        best = tried;
+        fewest = hits;
+        bestRoom = room;
+      }
+    }
+    return best;
+  }
+
+  /** How many supports of the lowest turn would stand in the approach. */
+  private int blocked(double first) {
+    int count = 0;
+    for (double at = first; at < Math.min(run, climb.ringLength()); at += spacing) {
+      if (at > ROUNDING && at > run - nearEntry()) {
+        count += way.hit(at, way.offset()) == Hit.NONE ? 0 : 1;
+        count += way.hit(at, -way.offset()) == Hit.NONE ? 0 : 1;
+      }
+    }
+    return count;
+  }
+
+  /** Along the line before the entry, where alone a turn can lie beside the approach. */
+  private double nearEntry() {
+    return run / 4 + spec.ground().straight().millimetres();
+  }
+
+  private double roomAtJoints(double first) {
+    return joints.placesToAvoid().stream()
+        .filter(end -> end >= 0 && end <= climb.ringLength())
+        .mapToDouble(end -> aside(end, first))
+        .min()
+        .orElse(spacing);
+  }
+
+  private double roomWanted() {
+    return new HoleRule(spec, climb)
+        .diameter((Riser.ThreadedRods) spec.supports().riser())
+        .times(0.5)
+        .plus(HoleRule.WOOD_AT_END)
+        .millimetres();
+  }
+
+  /** How far apart two places are, each repeated at every station. */
+  private double aside(double a, double b) {
+    double off = Math.abs(a - b) % spacing;
+    return Math.min(off, spacing - off);
+  }
+
+  private double middleOfWidestGap() {
+    List<Double> taken = new ArrayList<>(List.of(0.0));
+    joints.placesToAvoid().stream()
+        .filter(end -> end >= 0 && end <= climb.ringLength())
+        .forEach(end -> taken.add(end % spacing));
+    taken.sort(null);
+    double best = taken.get(taken.size() - 1);
+    double widest = taken.get(0) + spacing - best;
+    for (int i = 1; i < taken.size(); i++) {
+      if (taken.get(i) - taken.get(i - 1) > widest + ROUNDING) {
+        widest = taken.get(i) - taken.get(i - 1);
+        best = taken.get(i - 1);
+      }
+    }
+    return (best + widest / 2) % spacing;
+  }
+}

@@ -1,0 +1,188 @@
+package curvestock.helix.build;
+
+import curvestock.helix.build.EntryWay.Hit;
+import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Climb;
+import curvestock.helix.spec.Adjustments;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.standard.SupportSpacing;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Single supports that are left out: because the builder says so, or because they would stand in
+ * the approach of the trains.
+ *
+ * <p>A support in the approach is left out on every turn where the plywood spans from the one
+ * before to the one behind, or else where a strip on edge along the edge can stiffen it; where the
+ * gap is too wide even for that it stays, for the verdict to fail.
+ */
+final class LeftOut {
+
+  private static final double ROUNDING = 1e-6;
+
+  /** Beyond so many of the widest spans in use nobody should lean on a strip: our own choice. */
+  private static final double MOST_SPANS = 4;
+
+  private final HelixSpec spec;
+  private final EntryWay way;
+  private final Adjustments adjustments;
+  private final Map<String, Edges> names = new LinkedHashMap<>();
+  private final double run;
+  private final double ringLength;
+
+  LeftOut(HelixSpec spec, Climb climb, CentreLine line) {
+    this.spec = spec;
+    this.way = new EntryWay(spec, line);
+    this.adjustments = spec.supports().adjustments();
+    this.run = climb.runPerTurn().millimetres();
+    this.ringLength = climb.ringLength();
+  }
+
+  /** Leaves supports of the ring out, in place; what comes back bridges the gaps. */
+  List<Bridge> apply(List<Station> ring) {
+    skip(ring);
+    List<Bridge> bridges = new ArrayList<>();
+    for (boolean outer : new boolean[] {true, false}) {
+      List<Station> blocked =
+          ring.stream()
+              .filter(station -> isHeld(station, outer) && isBlocked(station, outer))
+              .toList();
+      List<Station> held =
+          ring.stream()
+              .filter(station -> isHeld(station, outer) && !blocked.contains(station))
+              .toList();
+      for (Station station : blocked) {
+        leaveOut(ring, station, outer, held).ifPresent(bridge -> join(bridges, bridge));
+      }
+    }
+    ring.removeIf(station -> station.edges() == Edges.NONE);
+    return List.copyOf(bridges);
+  }
+
+  private static void join(List<Bridge> bridges, Bridge bridge) {
+    for (int i = 0; i < bridges.size(); i++) {
+      if (bridges.get(i).isOne(bridge)) {
+        List<Station> stations = new ArrayList<>(bridges.get(i).stations());
+        stations.addAll(bridge.stations());
+        bridges.set(i, new Bridge(stations, bridge.outer(), bridge.from(), bridge.to()));
+        return;
+      }
+    }
+    bridges.add(bridge);
+  }
+
+  /** What was left out, for example {@code S19 outer}, {@code S20}. */
+  List<String> names() {
+    return names.entrySet().stream()
+        .map(
+            each ->
+                switch (each.getValue()) {
+                  case INNER -> each.getKey() + " outer";
+                  case OUTER -> each.getKey() + " inner";
+                  default -> each.getKey();
+                })
+        .toList();
+  }
+
+  private void drop(List<Station> stations, int index, boolean outer) {
+    Station station = stations.get(index);
+    Station left = station.heldAt(without(station.edges(), outer));
+    stations.set(index, left);
+    names.put(left.name(), left.edges());
+  }
+
+  private Optional<Bridge> leaveOut(
+      List<Station> ring, Station station, boolean outer, List<Station> held) {
+    double before = -neighbour(held, station, -1);
+    double behind = neighbour(held, station, 1);
+    double gap = before + behind;
+    double widest = SupportSpacing.forThickness(spec.plywood()).value().widest().millimetres();
+    boolean spans = gap <= widest;
+    boolean bridged = gap <= MOST_SPANS * widest;
+    if (!spans && !bridged) {
+      return Optional.empty();
+    }
+    int index = indexOf(ring, station.name());
+    drop(ring, index, outer);
+    return spans
+        ? Optional.empty()
+        : Optional.of(
+            new Bridge(
+                List.of(ring.get(index)),
+                outer,
+                station.lowest() - before,
+                station.lowest() + behind));
+  }
+
+  private static int indexOf(List<Station> stations, String name) {
+    for (int i = 0; i < stations.size(); i++) {
+      if (stations.get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    throw new IllegalStateException("no station " + name);
+  }
+
+  /** Along the line to the next station that is held, forwards or backwards; turns repeat. */
+  private double neighbour(List<Station> held, Station station, int sign) {
+    double nearest = run;
+    for (Station other : held) {
+      double off = sign * (other.lowest() - station.lowest()) % run;
+      nearest = Math.min(nearest, off > ROUNDING ? off : off + run);
+    }
+    return sign * nearest;
+  }
+
+  /** Where the lowest turn's support would stand on the base beside the approach. */
+  private boolean isBlocked(Station station, boolean outer) {
+    double at = station.lowest();
+    return at > ROUNDING && at <= Math.min(run, ringLength) && hits(at, outer);
+  }
+
+  private boolean hits(double at, boolean outer) {
+    return way.hit(at, outer ? way.offset() : -way.offset()) != Hit.NONE;
+  }
+
+  /** Leaves out what of an exit's lead would stand in the approach, in place. */
+  void clear(List<Station> exit) {
+    skip(exit);
+    for (int i = 0; i < exit.size(); i++) {
+      for (boolean outer : new boolean[] {true, false}) {
+        if (hits(exit.get(i).lowest(), outer)) {
+          drop(exit, i, outer);
+        }
+      }
+    }
+    exit.removeIf(station -> station.edges() == Edges.NONE);
+  }
+
+  /** Leaves out what the builder says, in place. */
+  void skip(List<Station> stations) {
+    for (int i = 0; i < stations.size(); i++) {
+      for (boolean outer : new boolean[] {true, false}) {
+        if (adjustments.skips(stations.get(i).name(), outer ? "outer" : "inner")) {
+          drop(stations, i, outer);
+        }
+      }
+    }
+    stations.removeIf(station -> station.edges() == Edges.NONE);
+  }
+
+  private static boolean isHeld(Station station, boolean outer) {
+    return outer ? station.edges().atOuter() : station.edges().atInner();
+  }
+
+  private static Edges without(Edges edges, boolean outer) {
+    return switch (edges) {
+      case BOTH -> outer ? Edges.INNER : Edges.OUTER;
+      case INNER -> outer ? Edges.INNER : Edges.NONE;
+      case OUTER -> outer ? Edges.NONE : Edges.OUTER;
+      default -> edges;
+    };
+  }
+}

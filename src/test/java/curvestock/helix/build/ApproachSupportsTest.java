@@ -1,0 +1,179 @@
+package curvestock.helix.build;
+
+import static curvestock.helix.SpecBuilder.inches;
+import static curvestock.helix.SpecBuilder.mm;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.SpecBuilder;
+import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.spec.Adjustments;
+import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Direction;
+import curvestock.helix.spec.EndPlan;
+import curvestock.helix.spec.RoadbedStack;
+import curvestock.helix.spec.SupportPlan;
+import curvestock.helix.standard.HeightStandard;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Length;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** No support stands in the way of the trains that come in, nor through the wood of the lead-in. */
+class ApproachSupportsTest {
+
+  private static SpecBuilder twinTrackN() {
+    return new SpecBuilder()
+        .scale("N")
+        .ground(
+            SpecBuilder.twoTracks(
+                mm(400), mm(33), mm(36), Length.ZERO, Direction.COUNTER_CLOCKWISE))
+        .stack(new RoadbedStack(mm(6.2), mm(2.5), mm(1.6), mm(1.4)))
+        .construction(new Construction.TwoLayers())
+        .ends(EndPlan.level(mm(330), mm(165)))
+        .ascent(Ascent.ofTurnsAndRise(8.5, mm(65)))
+        .tallest(mm(30), HeightStandard.NEM_102)
+        .supports(SpecBuilder.rods(20, Optional.empty()));
+  }
+
+  /**
+   * Circle geometry by hand: the straight approach lies along x = 400 and x = 433 below the entry.
+   * A rod of the lowest turn at the angle t before it stands at x = r cos t, y = -r sin t; it keeps
+   * 13.5 mm (half of NEM 102's clear width for N, second hand) and half a washer of 8 mm from both.
+   */
+  @ParameterizedTest
+  @CsvSource({"12", "16", "20", "24"})
+  void rods_ofTwinTrackN_stayClearOfTheTracks(int perTurn) {
+    HelixPlan plan = twinTrackN().supports(SpecBuilder.rods(perTurn, Optional.empty())).plan();
+
+    int near = 0;
+    for (SupportRow row : plan.supports().rows()) {
+      if (!row.standsOnBase() || row.at() <= 0 || row.part() != SupportRow.Part.RING) {
+        continue;
+      }
+      double angle = row.at() / 416.5;
+      for (double radius : new double[] {416.5 + 52.5 - 12, 416.5 - 52.5 + 12}) {
+        boolean outer = radius > 416.5;
+        if (outer ? !row.edges().atOuter() : !row.edges().atInner()) {
+          continue;
+        }
+        double x = radius * Math.cos(angle);
+        double y = radius * Math.sin(angle);
+        if (y < 0 && y > -469) {
+          near++;
+          assertThat(Math.abs(x - 400)).as(row.station().name()).isGreaterThan(21.5);
+          assertThat(Math.abs(x - 433)).as(row.station().name()).isGreaterThan(21.5);
+          boolean inWood = x > 416.5 - 60.5 && x < 416.5 + 60.5 && y > -165 - 8;
+          assertThat(inWood).as("%s through the lead-in", row.station().name()).isFalse();
+        }
+      }
+    }
+    assertThat(near).isPositive();
+    assertThat(verdict(plan).state()).isEqualTo(State.OK);
+  }
+
+  @Test
+  void supportsLeftOut_haveNoHolesNorRods() {
+    HelixPlan plan = twinTrackN().plan();
+
+    assertThat(plan.stations().leftOut()).isNotEmpty();
+    int held = plan.stations().all().stream().mapToInt(station -> station.edges().supports()).sum();
+    RodPlan rods =
+        new RodPlan(
+            plan.spec(),
+            (curvestock.helix.spec.Riser.ThreadedRods) plan.spec().supports().riser(),
+            plan.supports());
+    assertThat(rods.count()).isEqualTo(held);
+    long holes =
+        plan.roadbed().kinds().stream()
+            .mapToLong(kind -> (long) kind.count() * kind.holes().size())
+            .sum();
+    long through = plan.supports().rows().stream().mapToLong(row -> row.edges().supports()).sum();
+    assertThat(holes).isEqualTo(2 * through);
+  }
+
+  /** A gap wider than the plywood spans is carried by a strip, which is on the shopping list. */
+  @Test
+  void gapTooWide_isBridged() {
+    HelixPlan plan = twinTrackN().construction(new Construction.HalfLap(mm(40))).plan();
+
+    // By hand: 2 pi 416.5 / 20 = 130.85 mm from one to the next; two of them and more are a gap
+    // over 8 in, the widest that quarter-inch plywood spans (common practice, no source).
+    assertThat(plan.stations().bridges())
+        .isNotEmpty()
+        .allSatisfy(
+            bridge -> {
+              double spans = bridge.length().millimetres() / (2 * Math.PI * 416.5 / 20);
+              assertThat(spans).isCloseTo(Math.rint(spans), within(1e-9));
+              assertThat(bridge.length().inches()).isGreaterThan(8);
+            });
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("edge strips "));
+  }
+
+  /** As the builder says: at his own risk, and judged. */
+  @Test
+  void supportForcedIntoTheApproach_fails() {
+    SupportPlan rods = SpecBuilder.rods(4, Optional.empty());
+    HelixPlan plan =
+        twinTrackN()
+            .supports(rods.startingAt(Optional.of(mm(2 * Math.PI * 416.5 / 4 - 100))))
+            .plan();
+
+    Verdict verdict = verdict(plan);
+
+    assertThat(verdict.state()).isEqualTo(State.FAIL);
+    assertThat(plan.works()).isFalse();
+  }
+
+  @Test
+  void supportsOfTheBuilder_areMovedAndLeftOut() {
+    SupportPlan blocks = SpecBuilder.blocks(8);
+    HelixPlan before = new SpecBuilder().supports(blocks).plan();
+    HelixPlan after =
+        new SpecBuilder()
+            .supports(
+                blocks.with(new Adjustments(List.of("S3 outer", "S5"), Map.of("S4", inches(1)))))
+            .plan();
+
+    assertThat(station(after, "S3").edges()).isEqualTo(Edges.INNER);
+    assertThat(after.stations().ring()).noneMatch(station -> station.name().equals("S5"));
+    assertThat(station(after, "S4").lowest() - station(before, "S4").lowest())
+        .isCloseTo(25.4, within(1e-9));
+    assertThat(after.supports().rows()).hasSizeLessThan(before.supports().rows().size());
+  }
+
+  @Test
+  void supportUnknown_isRefusedByName() {
+    SupportPlan blocks = SpecBuilder.blocks(8);
+
+    assertThatThrownBy(
+            () ->
+                new SpecBuilder()
+                    .supports(blocks.with(new Adjustments(List.of("S40"), Map.of())))
+                    .plan())
+        .hasMessageContaining("support S40 must be one of", "S1, S2");
+  }
+
+  private static Station station(HelixPlan plan, String name) {
+    return plan.stations().ring().stream()
+        .filter(station -> station.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static Verdict verdict(HelixPlan plan) {
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.rule() == Rule.APPROACH_SUPPORTS)
+        .findFirst()
+        .orElseThrow();
+  }
+}
