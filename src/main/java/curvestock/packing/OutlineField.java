@@ -175,7 +175,7 @@ final class OutlineField implements DistanceField {
     double column = (x - left) * perMillimetre;
     double row = (y - low) * perMillimetre;
     return column >= 0 && row >= 0 && column < columns && row < rows
-        ? (int) row * columns + (int) column
+        ? columns * (int) row + (int) column
         : -1;
   }
 
