@@ -63,7 +63,10 @@ public final class HelixWords {
   /** The same with the names of what is not ok, for the summary of a cutting plan. */
   public List<String> warnings() {
     List<String> lines = new ArrayList<>();
-    checks(State.FAIL).forEach(line -> lines.add("This helix fails: " + line));
+    helix.verdicts().stream()
+        .filter(verdict -> verdict.state() == State.FAIL)
+        .map(new VerdictWords(style)::line)
+        .forEach(line -> lines.add("This helix fails: " + line));
     String marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)
@@ -130,10 +133,19 @@ public final class HelixWords {
 
   /** A line for each check that came out so. */
   public List<String> checks(State state) {
-    return helix.verdicts().stream()
-        .filter(verdict -> verdict.state() == state)
-        .map(new VerdictWords(style)::line)
-        .toList();
+    VerdictWords words = new VerdictWords(style);
+    List<String> lines = new ArrayList<>();
+    for (Verdict verdict : helix.verdicts()) {
+      if (verdict.state() == state) {
+        String title = VerdictWords.title(verdict);
+        lines.add("%-8s  %s: %s".formatted(state.word(), title, words.finding(verdict)));
+        String fix = words.fix(verdict);
+        if (!fix.isEmpty()) {
+          lines.add("          fix: " + fix);
+        }
+      }
+    }
+    return lines;
   }
 
   /** Where it goes and how it climbs. */

@@ -19,8 +19,6 @@ final class SheetSize {
   private static final String FORMS =
       "two lengths such as \"4x8 ft\", \"1220x2440 mm\" or \"48 in x 96 in\"";
 
-  /** No sheet is as small as that, in millimetres. */
-  private static final double TINY = 150;
 
   private SheetSize() {}
 
@@ -44,7 +42,7 @@ final class SheetSize {
     if (a.isEmpty() || b.isEmpty()) {
       return Optional.empty();
     }
-    if (looksLikeFeet(a.get(), b.get(), text.get())) {
+    if (looksLikeFeet(unit, text.get())) {
       field.note(
           Words.quoted(text.get())
               + " is smaller than a hand in the job's units; did you mean feet? Then write "
@@ -56,10 +54,12 @@ final class SheetSize {
     return Optional.of(Outline.rectangle(Math.max(p, q), Math.min(p, q)));
   }
 
-  /** Numbers such as 4 x 8 without a unit, in a job that thinks in millimetres or centimetres. */
-  private static boolean looksLikeFeet(Length a, Length b, String text) {
-    double longer = Math.max(a.millimetres(), b.millimetres());
-    return longer < TINY && Character.isDigit(text.charAt(text.length() - 1));
+  /**
+   * Small whole numbers such as 4 x 8 without a unit, in a job that thinks in millimetres or
+   * centimetres; in inches that may well be an offcut.
+   */
+  private static boolean looksLikeFeet(Optional<LengthUnit> unit, String text) {
+    return unit.filter(one -> !one.isImperial()).isPresent() && FEET.matcher(text).matches();
   }
 
   /** The first side, with the second's unit if it has none of its own. */

@@ -6,12 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import curvestock.answer.Answer;
+import curvestock.answer.Table;
 import curvestock.app.Workshop;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Riser;
 import curvestock.job.Job;
 import curvestock.plan.PlanListener;
+import curvestock.units.Count;
 import curvestock.units.LengthUnit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -256,9 +258,21 @@ class HelixAgreementTest {
       assertThat(cut).isEqualTo(wanted);
     } else {
       long stations = supports.stream().map(row -> row.get("station")).distinct().count();
+      Table rods = helix.report().building().orElseThrow().rods();
+      long count = 0;
+      long nuts = 0;
+      for (int i = 0; i < rods.rows().size(); i++) {
+        long here = ((Count) rods.at(i, "count")).number();
+        count += here;
+        nuts += here * ((Count) rods.at(i, "nutsEach")).number();
+      }
+      assertThat(rods.rows()).hasSize((int) stations);
       assertThat(cuts.stream().filter(row -> !row.get("part").contains("(whole)")).count())
-          .isEqualTo(2 * stations);
-      assertThat(quantity(helix, "nuts ")).isEqualTo(2 * (2L * supports.size() + 2 * stations));
+          .isEqualTo(count);
+      assertThat(quantity(helix, "nuts ")).isEqualTo(nuts);
+      // Two nuts for each rod at each turn, and two at the base.
+      long atTurns = supports.stream().mapToLong(row -> Long.parseLong(row.get("supports"))).sum();
+      assertThat(nuts).isEqualTo(2 * atTurns + 2 * count);
     }
     if (!cuts.isEmpty()) {
       assertThat(quantity(helix, cuts.get(0).get("stock")))
