@@ -265,8 +265,7 @@ public final class Packer {
     List<Piece> kinds = wanted.stream().map(Demand::piece).toList();
     // How each order begins follows from what was asked of this packer before.
     StringBuilder leads = new StringBuilder();
-    orders.forEach(
-        order -> leads.append(PackedText.poses(lead(order, first), kinds)).append("\n"));
+    orders.forEach(order -> leads.append(PackedText.poses(lead(order, first), kinds)).append("\n"));
     return remembered.packed(
         "fill",
         wanted,
@@ -458,8 +457,7 @@ public final class Packer {
     return new Packed(filled, "filled up");
   }
 
-  private Layout fillInOrder(
-      List<Demand> order, Function<Demand, Layout> first, Control control) {
+  private Layout fillInOrder(List<Demand> order, Function<Demand, Layout> first, Control control) {
     Layout layout = empty();
     for (Demand demand : order) {
       layout =

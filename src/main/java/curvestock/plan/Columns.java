@@ -14,11 +14,11 @@ import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.HashSet;
 import java.util.Set;
 
 /**
@@ -143,10 +143,8 @@ final class Columns {
     }
     listener.step("proving a limit for " + slot.piece().id() + " on " + slot.sheet.name());
     Bound byCases =
-        slot
-            .bound()
-            .byCases(
-                slot.piece(), slot.sheet, job.cutting(), slot.found(), proofTests(), listener);
+        slot.bound()
+            .byCases(slot.piece(), slot.sheet, job.cutting(), slot.found(), proofTests(), listener);
     slot.prove(byCases);
     if (job.search().effort() == Effort.THOROUGH && byCases.count() > slot.found()) {
       slot.prove(Bound.thorough(slot.piece(), slot.sheet, job.cutting()));

@@ -81,7 +81,7 @@ final class Compaction {
   private int anew(Layout layout) {
     int edges =
         layout.pieces().stream().mapToInt(piece -> piece.shape().outline().edges().size()).sum();
-    return (long) edges * layout.placements().size() > MOST_EDGES ? 1 : 5;
+    return (long) edges * layout.placements().size() > MOST_EDGES ? 3 : 5;
   }
 
   /** Lengths tried with the pieces pushed together from where they lie. */
@@ -95,13 +95,13 @@ final class Compaction {
         Math.max(
             layout.pieceArea() / other / FULLEST,
             narrowest(layout, other - 2 * layout.cutting().margin().millimetres()));
-    Layout best =
-        halved(layout, across, floor, anew(layout), (from, end) -> anew(from, end));
+    Layout best = halved(layout, across, floor, anew(layout), (from, end) -> anew(from, end));
     // What was too short to be filled anew may do with a search or a push, but seldom by much.
     if (layout.placements().size() <= MOST_SEARCHED) {
       best = halved(best, across, floor(best, across, floor), searches(), this::searched);
     }
-    return halved(best, across, floor(best, across, floor), PUSHES, (from, end) -> pushed(from, end));
+    return halved(
+        best, across, floor(best, across, floor), PUSHES, (from, end) -> pushed(from, end));
   }
 
   private static double floor(Layout best, boolean across, double floor) {
@@ -148,7 +148,9 @@ final class Compaction {
         break;
       }
       double middle = (least + most) / 2;
-      Optional<Layout> tried = shortening.into(best, end(best, across, middle))
+      Optional<Layout> tried =
+          shortening
+              .into(best, end(best, across, middle))
               .map(found -> new Layout(layout.sheet(), layout.cutting(), found.placements()));
       if (tried.isPresent()) {
         best = tried.get();

@@ -17,8 +17,8 @@ import java.util.Optional;
 /**
  * Decides what to buy. The first purchase follows from regular patterns at once. From then on the
  * question is not how many pieces a sheet can hold but which cheaper purchase there could be, and
- * what its fullest sheet would have to hold: only that is looked for, the nearest first, and nothing
- * where no cheaper purchase is plausible.
+ * what its fullest sheet would have to hold: only that is looked for, the nearest first, and
+ * nothing where no cheaper purchase is plausible.
  *
  * <p>Stopped at any time, the purchase is as good as the first one or better.
  */
@@ -86,8 +86,8 @@ final class Deciding {
   }
 
   /**
-   * A purchase as cheap whose fullest sheets hold more, so that the last one is emptier; the same if
-   * none was found. A short search: only the remnant hangs on it.
+   * A purchase as cheap whose fullest sheets hold more, so that the last one is emptier; the same
+   * if none was found. A short search: only the remnant hangs on it.
    *
    * @param budget pairs of pieces that the search for each piece more may test
    */
@@ -105,15 +105,16 @@ final class Deciding {
     return better(products, purchase);
   }
 
-  /** Whether a sheet holds as many of the piece alone as were found, and another holds more of it. */
+  /**
+   * Whether a sheet holds as many of the piece alone as were found, and another holds more of it.
+   */
   private static boolean isFullest(Slot slot, Purchase purchase) {
     List<Layout> layouts = purchase.trimmed();
     return slot.found() > 1
         && layouts.stream().anyMatch(layout -> layout.equals(slot.best().layout()))
         && layouts.stream()
             .anyMatch(
-                layout ->
-                    !layout.equals(slot.best().layout()) && layout.count(slot.piece()) > 0);
+                layout -> !layout.equals(slot.best().layout()) && layout.count(slot.piece()) > 0);
   }
 
   /** Most free wood on one sheet, in square millimetres. */

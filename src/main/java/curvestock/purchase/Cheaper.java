@@ -43,8 +43,8 @@ public final class Cheaper {
 
   /**
    * How many pieces of a kind the fullest panel of a sort must hold in any cheaper purchase, all
-   * other panels at their limits: the least number that leaves room for one. One more than the limit
-   * if there is no room even then; 0 if others suffice.
+   * other panels at their limits: the least number that leaves room for one. One more than the
+   * limit if there is no room even then; 0 if others suffice.
    *
    * @param kind index in the problem's demands
    * @param panel index in the problem's panels
