@@ -67,7 +67,6 @@ public final class Main {
   public static void main(String[] args) {
     LIBRARY.setLevel(Level.OFF);
     int code = runOrSayThatMemoryIsShort(args);
-    // After Ctrl-C the machine is already shutting down and waits for this thread: just return.
     if (code != 0) {
       System.exit(code);
     }

@@ -13,24 +13,24 @@ import me.tongfei.progressbar.ProgressBarStyle;
  */
 final class Terminal implements PlanListener, AutoCloseable {
 
-  private static final long PATIENCE_MILLIS = 60_000;
   private static final int PERMILLE = 1000;
   private static final double EARLIEST_ESTIMATE = 0.1;
 
   private final boolean quiet;
   private final boolean interactive;
   private final AtomicBoolean stop = new AtomicBoolean();
-  private final Thread hook;
+  private final Interrupt interrupt;
   private final long started = System.nanoTime();
   private ProgressBar bar;
   private double overall = -1;
 
+  /** How much was done when a line was last printed. */
+  private double told = -1;
+
   Terminal(boolean quiet) {
     this.quiet = quiet;
     this.interactive = !quiet && exists();
-    Thread worker = Thread.currentThread();
-    hook = new Thread(() -> finishFirst(worker), "finish-first");
-    Runtime.getRuntime().addShutdownHook(hook);
+    this.interrupt = new Interrupt(this::finishFirst);
   }
 
   /** From Java 22 on there is always a console, and it says itself whether it is a terminal. */
@@ -49,16 +49,11 @@ final class Terminal implements PlanListener, AutoCloseable {
     }
   }
 
-  /** Runs when the machine is asked to stop: lets the worker write what it has. */
-  private void finishFirst(Thread worker) {
+  /** Runs on Ctrl-C: the worker ends with what it has. */
+  private void finishFirst() {
     stop.set(true);
     System.err.println();
     System.err.println("Stopping with the best so far ...");
-    try {
-      worker.join(PATIENCE_MILLIS);
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-    }
   }
 
   /** How much of all work is done, from 0 to 1: from then on one bar stands for the whole. */
@@ -103,7 +98,8 @@ final class Terminal implements PlanListener, AutoCloseable {
     if (overall >= 0) {
       if (bar != null) {
         bar.setExtraMessage(" " + what + estimate());
-      } else if (!quiet) {
+      } else if (!quiet && overall > told) {
+        told = overall;
         System.err.println(what + estimate() + " ...");
       }
       return;
@@ -138,8 +134,6 @@ final class Terminal implements PlanListener, AutoCloseable {
   @Override
   public void close() {
     closeBar();
-    if (!stop.get()) {
-      Runtime.getRuntime().removeShutdownHook(hook);
-    }
+    interrupt.close();
   }
 }

@@ -215,7 +215,7 @@ public final class Comparer {
   /** One division planned, or refused. */
   private record Outcome(Optional<SegmentOption> option, Optional<Refusal> refusal) {}
 
-  /** All divisions, as many at a time as there are cores; the first one even if stopped. */
+  /** All divisions, as many at a time as there are cores; by patterns alone once stopped. */
   private void plan(List<Division> divisions) {
     listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " choices");
     AtomicInteger done = new AtomicInteger();
@@ -226,9 +226,6 @@ public final class Comparer {
             .parallel()
             .mapToObj(
                 i -> {
-                  if (i > 0 && listener.stopped()) {
-                    return new Outcome(Optional.empty(), Optional.empty());
-                  }
                   Thread.currentThread().setContextClassLoader(loader);
                   String place = (i + 1) + " of " + divisions.size();
                   Outcome outcome = outcome(divisions.get(i), place);
@@ -241,10 +238,6 @@ public final class Comparer {
           outcome.option().ifPresent(options::add);
           outcome.refusal().ifPresent(refused::add);
         });
-    // A plan that was broken off shows too many sheets: kept only where there is no other.
-    if (options.stream().anyMatch(option -> !option.plan().stopped())) {
-      options.removeIf(option -> option.plan().stopped());
-    }
   }
 
   private Outcome outcome(Division division, String place) {

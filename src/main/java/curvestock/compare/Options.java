@@ -77,30 +77,30 @@ final class Options {
   }
 
   /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */
-  private SheetFill fill(Plan planned, Piece segment) {
+  private SheetFill fill(Plan plan, Piece segment) {
     SearchSettings quick = job.search().at(Effort.QUICK);
     Packer packer = packers.of(main, job.cutting(), quick);
     Layout pattern = packer.structured(segment).layout();
     int byPattern = pattern.placements().size();
     Optional<Capacity> capacity =
-        planned.capacities().stream()
+        plan.capacities().stream()
             .filter(c -> c.piece().equals(segment) && c.sheet().equals(main))
             .findFirst();
     Bound bound =
         capacity.map(Capacity::bound).orElseGet(() -> Bound.quick(segment, main, job.cutting()));
-    if (capacity.isEmpty() || capacity.get().isEnough()) {
-      // The plan looked no further than what is wanted.
-      Layout most = packer.most(segment, bound.count(), listener.silent()).layout();
-      return new SheetFill(most, byPattern, bound);
-    }
-    Layout fullest =
-        planned.purchase().problem().layouts().stream()
-            .filter(layout -> layout.sheet().equals(main))
-            .filter(layout -> layout.count(segment) == layout.placements().size())
-            .max(Comparator.comparingInt(layout -> layout.count(segment)))
-            .orElse(pattern);
-    return new SheetFill(
-        fullest.placements().size() > byPattern ? fullest : pattern, byPattern, bound);
+    // A plan looks only for what a cheaper purchase needs: this is a question of its own.
+    Layout most = packer.most(segment, bound.count(), listener.silent()).layout();
+    Layout planned = fullest(plan, segment).orElse(pattern);
+    Layout fullest = planned.placements().size() > most.placements().size() ? planned : most;
+    return new SheetFill(fullest, byPattern, bound);
+  }
+
+  /** The fullest layout of the segment alone that the plan came upon. */
+  private Optional<Layout> fullest(Plan plan, Piece segment) {
+    return plan.purchase().problem().layouts().stream()
+        .filter(layout -> layout.sheet().equals(main))
+        .filter(layout -> layout.count(segment) == layout.placements().size())
+        .max(Comparator.comparingInt(layout -> layout.count(segment)));
   }
 
   private static boolean passes(Design design, Rates.Opening opening) {

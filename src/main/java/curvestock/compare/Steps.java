@@ -1,8 +1,10 @@
 package curvestock.compare;
 
 import curvestock.job.Job;
-import curvestock.packing.Control;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
 import curvestock.packing.Effort;
+import curvestock.packing.Packed;
 import curvestock.packing.Packer;
 import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
@@ -22,6 +24,9 @@ import java.util.Optional;
  * the whole job is planned anew. Where no layout is found nothing is claimed but that.
  */
 final class Steps {
+
+  /** Pairs of pieces that may be tested for one piece more. */
+  private static final long ONE_MORE = 300_000;
 
   private final Designs designs;
   private final SegmentOption option;
@@ -73,7 +78,7 @@ final class Steps {
       if (listener.stopped() || changed.isEmpty()) {
         return;
       }
-      int count = clamped(dimension, change, count(changed.get()));
+      int count = clamped(dimension, change, count(changed.get(), dimension, change));
       int sheets = mayAlterSheets(count) ? sheets(changed.get()) : baseSheets;
       if (listener.stopped()) {
         return;
@@ -127,7 +132,7 @@ final class Steps {
     return fill.isPattern() ? ladder : List.of(ladder.get(0), ladder.get(2));
   }
 
-  private int count(Designs changed) {
+  private int count(Designs changed, Dimension dimension, Length change) {
     Piece segment;
     try {
       segment = changed.segment(option.angle());
@@ -139,9 +144,35 @@ final class Steps {
     if (fill.isPattern()) {
       return packer.structured(segment).layout().placements().size();
     }
-    // One piece more than now is enough to know.
-    Control control = listener.silent();
-    return packer.most(segment, option.perSheet() + 1, control).layout().placements().size();
+    return dimension.eases(change) ? eased(packer, segment) : harder(packer, segment);
+  }
+
+  /** What lay there before lies there still; perhaps one more. */
+  private int eased(Packer packer, Piece segment) {
+    Packed before = new Packed(before(segment, option.perSheet()), "search");
+    return packer.oneMore(segment, before, ONE_MORE, listener.silent()).isPresent()
+        ? option.perSheet() + 1
+        : option.perSheet();
+  }
+
+  /** As many as can be pushed into place from where they lay before, or as a pattern holds. */
+  private int harder(Packer packer, Piece segment) {
+    int least = packer.structured(segment).layout().placements().size();
+    int count = option.perSheet();
+    while (count > least && packer.pushed(before(segment, count)).isEmpty()) {
+      count--;
+    }
+    return Math.max(count, least);
+  }
+
+  /** The former layout with the changed piece in it: no valid layout. */
+  private Layout before(Piece segment, int count) {
+    List<Placement> placements =
+        fill.layout().placements().stream()
+            .limit(count)
+            .map(placement -> new Placement(segment, placement.pose()))
+            .toList();
+    return new Layout(fill.layout().sheet(), fill.layout().cutting(), placements);
   }
 
   private SearchSettings quick() {

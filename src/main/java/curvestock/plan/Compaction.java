@@ -81,7 +81,7 @@ final class Compaction {
   private int anew(Layout layout) {
     int edges =
         layout.pieces().stream().mapToInt(piece -> piece.shape().outline().edges().size()).sum();
-    return (long) edges * layout.placements().size() > MOST_EDGES ? 1 : 5;
+    return (long) edges * layout.placements().size() > MOST_EDGES ? 3 : 5;
   }
 
   /** Lengths tried with the pieces pushed together from where they lie. */

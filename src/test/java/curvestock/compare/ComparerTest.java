@@ -161,7 +161,8 @@ class ComparerTest {
 
     assertThat(comparison.stopped()).isTrue();
     assertThat(comparison.options()).extracting(SegmentOption::angle).startsWith(QUARTER);
-    assertThat(comparison.options()).hasSizeLessThan(3);
+    // What was not planned in full stands by its patterns.
+    assertThat(comparison.options()).hasSize(3);
     assertThat(comparison.recommendation()).isPresent();
   }
 
@@ -218,8 +219,8 @@ class ComparerTest {
                   .size();
       boolean eased = step.dimension().eases(step.change());
       assertThat(eased ? Math.max(count, found.option().perSheet()) : count)
-          .as(step.toString())
-          .isEqualTo(step.perSheet());
+          .as(step.toString() + ": a search from the former layout finds as many or more")
+          .isLessThanOrEqualTo(step.perSheet());
     }
   }
 
