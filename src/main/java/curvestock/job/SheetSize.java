@@ -19,6 +19,7 @@ final class SheetSize {
   private static final String FORMS =
       "two lengths such as \"4x8 ft\", \"1220x2440 mm\" or \"48 in x 96 in\"";
 
+  private static final Pattern FEET = Pattern.compile("\\s*\\d{1,2}\\s*[xX×]\\s*\\d{1,2}\\s*");
 
   private SheetSize() {}
 
