@@ -37,6 +37,15 @@ public final class EntryWay {
     entry = line.at(-spec.bottom().easement().millimetres() / 2);
   }
 
+  /**
+   * Whether a support of the lowest turn there could stand beside the approach: in the turn's
+   * second half. Those of the first half stand under the roadbed that the approach leads on to.
+   */
+  public boolean isBeside(double at) {
+    double run = spec.ground().runPerTurn(spec.ground().bedRadius()).millimetres();
+    return at > run / 2;
+  }
+
   /** The support's middle, outwards of the line: at the outer edge; the inner's is its negative. */
   public double offset() {
     double half = spec.ground().width().millimetres() / 2;

@@ -66,7 +66,7 @@ final class FirstStation {
   private int blocked(double first) {
     int count = 0;
     for (double at = first; at < Math.min(run, climb.ringLength()); at += spacing) {
-      if (at > ROUNDING && at > run - nearEntry()) {
+      if (way.isBeside(at) && at > run - nearEntry()) {
         count += way.hit(at, way.offset()) == Hit.NONE ? 0 : 1;
         count += way.hit(at, -way.offset()) == Hit.NONE ? 0 : 1;
       }

@@ -141,7 +141,7 @@ final class LeftOut {
   /** Where the lowest turn's support would stand on the base beside the approach. */
   private boolean isBlocked(Station station, boolean outer) {
     double at = station.lowest();
-    return at > ROUNDING && at <= Math.min(run, ringLength) && hits(at, outer);
+    return way.isBeside(at) && at <= Math.min(run, ringLength) && hits(at, outer);
   }
 
   private boolean hits(double at, boolean outer) {

@@ -51,9 +51,16 @@ public final class ShoppingList {
     addJointParts();
   }
 
+  /** In inches the next quarter, as strips are cut. */
+  private Length whole(Length length) {
+    return style.unit().isImperial()
+        ? Length.ofInches(Math.ceil(length.inches() * 4 - 1e-9) / 4)
+        : length;
+  }
+
   private void addBridge(Bridge bridge) {
     add(
-        "edge strips " + size(bridge.length(), bridge.height(), STRIP),
+        "edge strips " + size(style.roundUp(bridge.length()), whole(bridge.height()), whole(STRIP)),
         bridge.count(),
         Optional.empty(),
         "two thin layers glued round the "

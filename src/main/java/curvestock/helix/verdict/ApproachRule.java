@@ -38,7 +38,7 @@ final class ApproachRule {
       // Under the lead's own wood a support is where it should be.
       boolean elsewhere =
           stations.exit().contains(row.station())
-              || (stations.ring().contains(row.station()) && row.at() > 0);
+              || (stations.ring().contains(row.station()) && way.isBeside(row.at()));
       if (row.standsOnBase() && elsewhere) {
         judge(row, blocking, touching);
       }

@@ -151,6 +151,17 @@ class ApproachSupportsTest {
     assertThat(after.supports().rows()).hasSizeLessThan(before.supports().rows().size());
   }
 
+  /** The first support of the ring stands under the roadbed that the approach leads on to. */
+  @Test
+  void firstSupportOfTheRing_isNeverLeftOut() {
+    for (double first = 1; first < 80; first += 8) {
+      SupportPlan blocks = SpecBuilder.blocks(12).startingAt(Optional.of(mm(first)));
+      HelixPlan plan = new SpecBuilder().supports(blocks).plan();
+
+      assertThat(station(plan, "S1").edges()).isEqualTo(Edges.BOTH);
+    }
+  }
+
   @Test
   void supportUnknown_isRefusedByName() {
     SupportPlan blocks = SpecBuilder.blocks(8);
