@@ -79,7 +79,7 @@ class DemoDataTest {
   @ParameterizedTest
   @CsvSource({
     "default.yaml, 1 + 19 + 1",
-    "foundry-oval.yaml, 1 + 7 + 7 + 6 + 6 + 1",
+    "foundry-oval.yaml, 1 + 7 + 4 + 6 + 6 + 3 + 1",
     "first-helix-half.yaml, 12",
     "first-helix-third.yaml, 18",
     "first-helix-quarter.yaml, 24",

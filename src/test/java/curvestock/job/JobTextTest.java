@@ -32,7 +32,7 @@ class JobTextTest {
 
     String written = JobText.written(text, tree);
 
-    assertThat(JobReader.read(written, "demo")).isEqualTo(JobReader.read(text, "demo"));
+    assertThat(stated(written, "demo")).isEqualTo(stated(text, "demo"));
     assertThat(comments(written)).isEqualTo(comments(text)).isPositive();
     assertThat(JobText.tree(written, "demo")).isEqualTo(tree);
   }
@@ -51,10 +51,9 @@ class JobTextTest {
     String text = Files.readString(file);
     Map<String, Object> tree = JobText.tree(text, "demo");
 
-    assertThat(JobReader.read(new ObjectMapper().writeValueAsString(tree), "demo"))
-        .isEqualTo(JobReader.read(text, "demo"));
-    assertThat(JobReader.read(JobText.written("", tree), "demo"))
-        .isEqualTo(JobReader.read(text, "demo"));
+    assertThat(stated(new ObjectMapper().writeValueAsString(tree), "demo"))
+        .isEqualTo(stated(text, "demo"));
+    assertThat(stated(JobText.written("", tree), "demo")).isEqualTo(stated(text, "demo"));
   }
 
   @Test
@@ -115,5 +114,11 @@ class JobTextTest {
     assertThatThrownBy(() -> JobText.written("a: &x 1\nb: *x\n", Map.of("a", "1")))
         .isInstanceOf(JobException.class)
         .hasMessageContaining("anchors");
+  }
+
+  /** The job as read, whatever text it was read from. */
+  private static Job stated(String text, String name) {
+    Job job = JobReader.read(text, name);
+    return job.on(job.sheets(), job.cutting());
   }
 }

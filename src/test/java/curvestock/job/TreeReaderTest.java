@@ -127,8 +127,10 @@ class TreeReaderTest {
   void read_withByteOrderMarkAndCarriageReturns_isTheSameJob() {
     Job plain = JobReader.read(BrokenJob.SOUND, "job.yaml");
 
-    assertThat(JobReader.read("\uFEFF" + BrokenJob.SOUND.replace("\n", "\r\n"), "job.yaml"))
-        .isEqualTo(plain);
+    Job other = JobReader.read("\uFEFF" + BrokenJob.SOUND.replace("\n", "\r\n"), "job.yaml");
+    // Without the texts that they were read from.
+    assertThat(other.on(other.sheets(), other.cutting()))
+        .isEqualTo(plain.on(plain.sheets(), plain.cutting()));
     assertThat(problems("\uFEFFcurvestock: 3").get(0).column()).isEqualTo(13);
   }
 
