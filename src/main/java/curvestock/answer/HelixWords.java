@@ -63,10 +63,11 @@ public final class HelixWords {
   /** The same with the names of what is not ok, for the summary of a cutting plan. */
   public List<String> warnings() {
     List<String> lines = new ArrayList<>();
-    helix.verdicts().stream()
-        .filter(verdict -> verdict.state() == State.FAIL)
-        .map(new VerdictWords(style)::line)
-        .forEach(line -> lines.add("This helix fails: " + line));
+    List<String> failures = failures();
+    if (!failures.isEmpty()) {
+      lines.add("This helix fails: " + decision());
+      lines.addAll(failures);
+    }
     String marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)

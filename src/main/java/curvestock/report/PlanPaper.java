@@ -1,12 +1,14 @@
 package curvestock.report;
 
 import curvestock.answer.Answer;
+import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
 import curvestock.job.Job;
 import java.util.List;
+import java.util.Optional;
 
 /** The short summary of a plan: the decision, then its figures. */
 public final class PlanPaper {
@@ -20,10 +22,15 @@ public final class PlanPaper {
   static Parts parts(Job job, Answer answer) {
     Buying buying = answer.bought();
     BuyingWords words = new BuyingWords(answer);
-    Parts parts = new Parts().say(words.decision() + " " + words.proof());
-    answer
-        .building()
-        .ifPresent(helix -> parts.say(new HelixWords(helix, answer.figures()).warnings()));
+    Parts parts = new Parts();
+    Optional<Building> helix = answer.building();
+    List<String> told =
+        helix.map(built -> new HelixWords(built, answer.figures()).warnings()).orElse(List.of());
+    // Nobody should buy wood for a helix that fails before he has read that it does.
+    boolean fails = helix.filter(built -> !built.works()).isPresent();
+    parts.say(fails ? told : List.of());
+    parts.say(words.decision() + " " + words.proof());
+    parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
     parts.say(words.reservations());
     parts.table(kinds(buying));

@@ -140,7 +140,7 @@ class MachineResultTest {
               assertThat(layout.sheet().length().millimetres()).isLessThanOrEqualTo(610);
               assertThat(layout.sheet().width().millimetres()).isLessThanOrEqualTo(420);
             });
-    assertThat(text(files(job), "summary.txt")).contains("for the machine's bed rip");
+    assertThat(text(files(job), "summary.txt")).contains("For the machine's bed rip");
   }
 
   @Test
