@@ -155,14 +155,15 @@ final class Steps {
         : option.perSheet();
   }
 
-  /** As many as can be pushed into place from where they lay before, or as a pattern holds. */
+  /**
+   * All, if they can be pushed into place from where they lay before; else as many as a search
+   * finds, since a loss must not be claimed only because pushing did not do.
+   */
   private int harder(Packer packer, Piece segment) {
-    int least = packer.structured(segment).layout().placements().size();
-    int count = option.perSheet();
-    while (count > least && packer.pushed(before(segment, count)).isEmpty()) {
-      count--;
-    }
-    return Math.max(count, least);
+    int all = option.perSheet();
+    return packer.pushed(before(segment, all)).isPresent()
+        ? all
+        : packer.most(segment, all, listener.silent()).layout().placements().size();
   }
 
   /** The former layout with the changed piece in it: no valid layout. */
