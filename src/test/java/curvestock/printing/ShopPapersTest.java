@@ -245,7 +245,8 @@ class ShopPapersTest {
     for (int i = 0; i < heads.getLength(); i++) {
       assertThat(((Element) heads.item(i)).getAttribute("scope")).isEqualTo("col");
     }
-    assertThat(document.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo(job.title());
+    assertThat(document.getElementsByTagName("h1").item(0).getTextContent())
+        .isEqualTo(plan.job().title());
     assertThat(document.getElementsByTagName("h2").getLength())
         .isEqualTo((int) parts.stream().filter(ReportPart.Chapter.class::isInstance).count());
   }
