@@ -19,7 +19,8 @@ import java.util.Optional;
  *
  * <p>A support in the approach is left out on every turn where the plywood spans from the one
  * before to the one behind, or else where a strip on edge along the edge can stiffen it; where the
- * gap is too wide even for that it stays, for the verdict to fail.
+ * gap is too wide even for that, or the strip would not fit between the turns, it stays, for the
+ * verdict to fail. So does a support that the builder himself has moved there.
  */
 final class LeftOut {
 
@@ -28,11 +29,15 @@ final class LeftOut {
   /** Beyond so many of the widest spans in use nobody should lean on a strip: our own choice. */
   private static final double MOST_SPANS = 4;
 
+  /** A strip may be cut to the next quarter of an inch. */
+  private static final double CUT_FULL = 25.4 / 4;
+
   private final HelixSpec spec;
   private final EntryWay way;
   private final Adjustments adjustments;
   private final Map<String, Edges> names = new LinkedHashMap<>();
   private final double run;
+  private final double rise;
   private final double ringLength;
 
   LeftOut(HelixSpec spec, Climb climb, CentreLine line) {
@@ -40,6 +45,7 @@ final class LeftOut {
     this.way = new EntryWay(spec, line);
     this.adjustments = spec.supports().adjustments();
     this.run = climb.runPerTurn().millimetres();
+    this.rise = climb.risePerTurn().millimetres();
     this.ringLength = climb.ringLength();
   }
 
@@ -102,21 +108,23 @@ final class LeftOut {
     double behind = neighbour(held, station, 1);
     double gap = before + behind;
     double widest = SupportSpacing.forThickness(spec.plywood()).value().widest().millimetres();
-    boolean spans = gap <= widest;
-    boolean bridged = gap <= MOST_SPANS * widest;
-    if (!spans && !bridged) {
+    if (gap <= widest) {
+      drop(ring, indexOf(ring, station.name()), outer);
+      return Optional.empty();
+    }
+    double from = station.lowest() - before;
+    double to = station.lowest() + behind;
+    if (gap > MOST_SPANS * widest || !fits(new Bridge(List.of(station), outer, from, to))) {
       return Optional.empty();
     }
     int index = indexOf(ring, station.name());
     drop(ring, index, outer);
-    return spans
-        ? Optional.empty()
-        : Optional.of(
-            new Bridge(
-                List.of(ring.get(index)),
-                outer,
-                station.lowest() - before,
-                station.lowest() + behind));
+    return Optional.of(new Bridge(List.of(ring.get(index)), outer, from, to));
+  }
+
+  /** The strip of the turn above begins one rise higher in the same place. */
+  private boolean fits(Bridge bridge) {
+    return bridge.count() == 1 || bridge.height().millimetres() + CUT_FULL <= rise;
   }
 
   private static int indexOf(List<Station> stations, String name) {
@@ -141,7 +149,15 @@ final class LeftOut {
   /** Where the lowest turn's support would stand on the base beside the approach. */
   private boolean isBlocked(Station station, boolean outer) {
     double at = station.lowest();
-    return way.isBeside(at) && at <= Math.min(run, ringLength) && hits(at, outer);
+    return !isMoved(station)
+        && way.isBeside(at)
+        && at <= Math.min(run, ringLength)
+        && hits(at, outer);
+  }
+
+  /** What the builder moves stands where he says. */
+  private boolean isMoved(Station station) {
+    return adjustments.shiftOf(station.name()) != 0;
   }
 
   private boolean hits(double at, boolean outer) {
@@ -153,7 +169,7 @@ final class LeftOut {
     skip(exit);
     for (int i = 0; i < exit.size(); i++) {
       for (boolean outer : new boolean[] {true, false}) {
-        if (hits(exit.get(i).lowest(), outer)) {
+        if (!isMoved(exit.get(i)) && hits(exit.get(i).lowest(), outer)) {
           drop(exit, i, outer);
         }
       }

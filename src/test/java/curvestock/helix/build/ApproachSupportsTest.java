@@ -17,10 +17,12 @@ import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.standard.HeightStandard;
+import curvestock.helix.verdict.Fact;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import curvestock.units.Text;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -119,7 +121,12 @@ class ApproachSupportsTest {
     assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("edge strips "));
   }
 
-  /** As the builder says: at his own risk, and judged. */
+  /**
+   * As the builder says: at his own risk, and judged. By hand: 100 mm before the entry of 416.5 mm
+   * radius is 13.76°, so the outer rod stands at x = 457 cos 13.76° = 443.9 mm, 10.9 mm from the
+   * track at 433 mm. It cannot be left out: from one neighbour to the other are 1308 mm, a strip of
+   * a sixteenth of that is 85 mm high, and the next turn's would begin 65 mm above its foot.
+   */
   @Test
   void supportForcedIntoTheApproach_fails() {
     SupportPlan rods = SpecBuilder.rods(4, Optional.empty());
@@ -131,7 +138,26 @@ class ApproachSupportsTest {
     Verdict verdict = verdict(plan);
 
     assertThat(verdict.state()).isEqualTo(State.FAIL);
+    assertThat(verdict.facts().get(Fact.BLOCKING)).isEqualTo(new Text("S4"));
+    assertThat(plan.stations().bridges()).isEmpty();
     assertThat(plan.works()).isFalse();
+  }
+
+  /**
+   * What the builder moves is not taken away again: 20 rods from 40 mm on, the 20th from 90.85 mm
+   * before the entry to 110.85 mm, where it is 457 cos 15.25° - 433 = 7.9 mm from a track.
+   */
+  @Test
+  void supportMovedWithinTheApproach_staysAndFails() {
+    SupportPlan rods = SpecBuilder.rods(20, Optional.empty()).startingAt(Optional.of(mm(40)));
+    HelixPlan unmoved = twinTrackN().supports(rods).plan();
+    HelixPlan moved =
+        twinTrackN().supports(rods.with(new Adjustments(List.of(), Map.of("S20", mm(-20))))).plan();
+
+    assertThat(unmoved.stations().leftOut()).contains("S20");
+    assertThat(station(moved, "S20").edges()).isEqualTo(Edges.BOTH);
+    assertThat(verdict(moved).state()).isEqualTo(State.FAIL);
+    assertThat(((Text) verdict(moved).facts().get(Fact.BLOCKING)).words()).contains("S20");
   }
 
   @Test

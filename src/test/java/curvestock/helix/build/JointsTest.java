@@ -65,18 +65,41 @@ class JointsTest {
         .hasSameSizeAs(plan.joints().all());
   }
 
+  private static HelixPlan rodsOn(double width) {
+    return new SpecBuilder()
+        .circle(28, width)
+        .segment(60)
+        .construction(SpecBuilder.plate(4, 0.5, 0.25))
+        .supports(SpecBuilder.rods(12, Optional.empty()))
+        .ends(EndPlan.level(SpecBuilder.inches(24), SpecBuilder.mm(0)))
+        .plan();
+  }
+
+  /**
+   * Joints at every 60°, rods at every 30°: in the middle they are 15° apart. By hand, on 7.5 in
+   * the last outer rod, 15° before the entry, is 794.45 cos 15° - 711.2 = 56 mm from the track that
+   * comes in: clear.
+   */
   @Test
   void rods_planPlacesThem_farthestFromJoints() {
-    HelixPlan plan =
-        new SpecBuilder()
-            .segment(60)
-            .construction(SpecBuilder.plate(4, 0.5, 0.25))
-            .supports(SpecBuilder.rods(12, Optional.empty()))
-            .ends(EndPlan.level(SpecBuilder.inches(24), SpecBuilder.mm(0)))
-            .plan();
+    HelixPlan plan = rodsOn(7.5);
 
     assertThat(degrees(plan, plan.stations().leastDistanceToAvoid(plan.joints())))
         .isCloseTo(15, within(1e-6));
+  }
+
+  /**
+   * On 5.5 in that rod would be 769.05 cos 15° - 711.2 = 31.6 mm from the track, where trains (24
+   * mm, half of NEM 102's clear width for H0, second hand) and the washer (8 mm) take 32. The plan
+   * tries every half degree, the washer as a square of 16 mm: at 14.5° it is 33.35 mm away where 24
+   * + 8 (cos 14.5° + sin 14.5°) = 33.75 are taken, at 14° it is 35.0 where 33.7 are.
+   */
+  @Test
+  void rods_whereTheMiddleIsInTheApproach_standAsideOfIt() {
+    HelixPlan plan = rodsOn(5.5);
+
+    assertThat(degrees(plan, plan.stations().leastDistanceToAvoid(plan.joints())))
+        .isCloseTo(14, within(1e-6));
   }
 
   /** A half-lap ends on both sides of its joint: by hand, lap 2 in: 1 in before and behind. */
