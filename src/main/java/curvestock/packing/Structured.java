@@ -1,6 +1,6 @@
 package curvestock.packing;
 
-import curvestock.packing.Lattice.Block;
+import curvestock.packing.FlushLattice.Block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -52,10 +52,10 @@ final class Structured {
   private final List<Pattern> patterns;
 
   /** Each pattern in each of four directions. */
-  private final List<List<Lattice>> lattices = new ArrayList<>();
+  private final List<List<FlushLattice>> flushLattices = new ArrayList<>();
 
   /** All that a second block may be. */
-  private final List<Lattice> seconds = new ArrayList<>();
+  private final List<FlushLattice> seconds = new ArrayList<>();
 
   private final int most;
 
@@ -81,9 +81,9 @@ final class Structured {
     this.patterns = new PatternFamilies(body, arena.gap).all();
     boolean mirrored = isMirrored(body);
     for (int k = 0; k < 4 * patterns.size(); k++) {
-      lattices.add(Lattice.all(body, patterns.get(k / 4), k % 4, mirrored, arena.grain));
+      flushLattices.add(FlushLattice.all(body, patterns.get(k / 4), k % 4, mirrored, arena.grain));
       if (k % 4 < 2) {
-        seconds.addAll(lattices.get(k));
+        seconds.addAll(flushLattices.get(k));
       }
     }
   }
@@ -107,13 +107,13 @@ final class Structured {
     double width = arena.usableWidth();
     double height = arena.usableHeight();
     List<Candidate> found = new ArrayList<>();
-    for (List<Lattice> direction : lattices) {
-      direction.forEach(lattice -> offer(found, lattice.in(width, height, most)));
+    for (List<FlushLattice> direction : flushLattices) {
+      direction.forEach(flushLattice -> offer(found, flushLattice.in(width, height, most)));
     }
     int alone = found.stream().mapToInt(Candidate::count).max().orElse(0);
-    for (int k = 0; k < lattices.size(); k++) {
+    for (int k = 0; k < flushLattices.size(); k++) {
       if (k % 4 < 2) {
-        split(found, lattices.get(k), width, height, alone);
+        split(found, flushLattices.get(k), width, height, alone);
       }
     }
     found.sort(BY_COUNT);
@@ -168,7 +168,7 @@ final class Structured {
    * rest; only what holds as many as one block alone.
    */
   private void split(
-      List<Candidate> to, List<Lattice> direction, double width, double height, int atLeast) {
+      List<Candidate> to, List<FlushLattice> direction, double width, double height, int atLeast) {
     Optional<Block> full = fullest(direction, width, height, 1);
     if (full.isEmpty() || full.get().count() > MOST_SPLIT || full.get().count() >= most) {
       return;
@@ -200,7 +200,8 @@ final class Structured {
     List<double[]> poses = new ArrayList<>();
     for (double[] pose : full.poses()) {
       Extent extent = Extent.of(body, pose[2]);
-      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + Lattice.ROUNDING) {
+      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY())
+          <= cut + FlushLattice.ROUNDING) {
         poses.add(pose);
       }
     }
@@ -235,12 +236,13 @@ final class Structured {
   }
 
   /** The first of the fullest, if it holds so many. */
-  private Optional<Block> fullest(List<Lattice> among, double width, double height, int atLeast) {
+  private Optional<Block> fullest(
+      List<FlushLattice> among, double width, double height, int atLeast) {
     Optional<Block> fullest = Optional.empty();
     int sought = atLeast;
-    for (Lattice lattice : among) {
-      if (lattice.atMost(width, height) >= sought) {
-        Block block = lattice.in(width, height, most);
+    for (FlushLattice flushLattice : among) {
+      if (flushLattice.atMost(width, height) >= sought) {
+        Block block = flushLattice.in(width, height, most);
         if (block.count() >= sought) {
           fullest = Optional.of(block);
           sought = block.count() + 1;

@@ -8,7 +8,7 @@ import java.util.List;
  * A pattern laid in one direction, flush with one piece of its cell to the left and with one to the
  * bottom of whatever rectangle it fills.
  */
-final class Lattice {
+final class FlushLattice {
 
   /** Pieces laid in a rectangle whose lower left corner is the origin. */
   record Block(String name, List<double[]> poses) {
@@ -35,7 +35,7 @@ final class Lattice {
   private final double originX;
   private final double originY;
 
-  private Lattice(
+  private FlushLattice(
       String name,
       List<double[]> cell,
       List<Extent> extents,
@@ -60,7 +60,7 @@ final class Lattice {
    * @param mirrored whether the piece is its own mirror image, so that the pattern may be mirrored
    * @param grain direction of the sheet's grain
    */
-  static List<Lattice> all(
+  static List<FlushLattice> all(
       Body body, Pattern pattern, int quarter, boolean mirrored, double grain) {
     List<double[]> cell = new ArrayList<>();
     for (double[] pose : pattern.cell()) {
@@ -71,7 +71,7 @@ final class Lattice {
       return List.of();
     }
     List<Extent> extents = cell.stream().map(pose -> Extent.of(body, pose[2])).toList();
-    List<Lattice> all = new ArrayList<>();
+    List<FlushLattice> all = new ArrayList<>();
     boolean leansBothWays = pattern.nextY() != 0 && pattern.cell().size() == 1 && mirrored;
     for (int mirror = 0; mirror < (leansBothWays ? 2 : 1); mirror++) {
       // One mirror-symmetric piece a cell: the mirrored pattern leans the other way.
@@ -80,7 +80,7 @@ final class Lattice {
       double[] next = turned(pattern.nextX(), side * pattern.nextY(), quarter);
       for (int x = 0; x < cell.size(); x++) {
         for (int y = 0; y < cell.size(); y++) {
-          all.add(new Lattice(pattern.name(), cell, extents, step, next, x, y));
+          all.add(new FlushLattice(pattern.name(), cell, extents, step, next, x, y));
         }
       }
     }
