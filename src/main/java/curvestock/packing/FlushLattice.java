@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A pattern laid in one direction, flush with one piece of its cell to the left and with one to the
+ * A lattice laid in one direction, flush with one piece of its cell to the left and with one to the
  * bottom of whatever rectangle it fills.
  */
 final class FlushLattice {
@@ -54,16 +54,16 @@ final class FlushLattice {
   }
 
   /**
-   * The pattern turned by quarters, flush left and low with each cell piece; none if the grain
+   * The lattice turned by quarters, flush left and low with each cell piece; none if the grain
    * forbids it.
    *
-   * @param mirrored whether the piece is its own mirror image, so that the pattern may be mirrored
+   * @param mirrored whether the piece is its own mirror image, so that the lattice may be mirrored
    * @param grain direction of the sheet's grain
    */
   static List<FlushLattice> all(
-      Body body, Pattern pattern, int quarter, boolean mirrored, double grain) {
+      Body body, PeriodicLattice lattice, int quarter, boolean mirrored, double grain) {
     List<double[]> cell = new ArrayList<>();
-    for (double[] pose : pattern.cell()) {
+    for (double[] pose : lattice.cell()) {
       double[] at = turned(pose[0], pose[1], quarter);
       cell.add(new double[] {at[0], at[1], pose[2] + quarter * Math.PI / 2});
     }
@@ -72,15 +72,15 @@ final class FlushLattice {
     }
     List<Extent> extents = cell.stream().map(pose -> Extent.of(body, pose[2])).toList();
     List<FlushLattice> all = new ArrayList<>();
-    boolean leansBothWays = pattern.nextY() != 0 && pattern.cell().size() == 1 && mirrored;
+    boolean leansBothWays = lattice.nextY() != 0 && lattice.cell().size() == 1 && mirrored;
     for (int mirror = 0; mirror < (leansBothWays ? 2 : 1); mirror++) {
-      // One mirror-symmetric piece a cell: the mirrored pattern leans the other way.
+      // One mirror-symmetric piece a cell: the mirrored lattice leans the other way.
       double side = mirror == 0 ? 1 : -1;
-      double[] step = turned(side * pattern.stepX(), pattern.stepY(), quarter);
-      double[] next = turned(pattern.nextX(), side * pattern.nextY(), quarter);
+      double[] step = turned(side * lattice.stepX(), lattice.stepY(), quarter);
+      double[] next = turned(lattice.nextX(), side * lattice.nextY(), quarter);
       for (int x = 0; x < cell.size(); x++) {
         for (int y = 0; y < cell.size(); y++) {
-          all.add(new FlushLattice(pattern.name(), cell, extents, step, next, x, y));
+          all.add(new FlushLattice(lattice.name(), cell, extents, step, next, x, y));
         }
       }
     }

@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Structured layouts of one shape: each pattern laid in each quarter-turned direction flush to the
- * edges, alone or as two blocks side by side, the second in whatever pattern fits the rest best.
+ * Structured layouts of one shape: each lattice laid in each quarter-turned direction flush to the
+ * edges, alone or as two blocks side by side, the second in whatever lattice fits the rest best.
  *
  * <p>Every layout keeps gap and margin by construction. Best first; layouts of equal count in the
  * order in which they were found.
  */
 final class Structured {
 
-  /** A layout: poses x, y, angle per piece, and the pattern's name. */
+  /** A layout: poses x, y, angle per piece, and the lattice's name. */
   @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
   record Candidate(String name, double[] poses) {
     int count() {
@@ -38,7 +38,7 @@ final class Structured {
   /** No layout holds more than this, whatever is wanted. */
   static final int MOST_PIECES = 4000;
 
-  /** Fewer than these are never asked for: the choice among patterns would suffer. */
+  /** Fewer than these are never asked for: the choice among lattices would suffer. */
   private static final int LEAST_SOUGHT = 400;
 
   /** With more pieces than this two blocks gain next to nothing and take long. */
@@ -49,9 +49,9 @@ final class Structured {
 
   private final Arena arena;
   private final Body body;
-  private final List<Pattern> patterns;
+  private final List<PeriodicLattice> lattices;
 
-  /** Each pattern in each of four directions. */
+  /** Each lattice in each of four directions. */
   private final List<List<FlushLattice>> flushLattices = new ArrayList<>();
 
   /** All that a second block may be. */
@@ -78,10 +78,10 @@ final class Structured {
     this.most = Math.min(MOST_PIECES, Math.max(LEAST_SOUGHT, wanted));
     this.arena = arena;
     this.body = body;
-    this.patterns = new PatternFamilies(body, arena.gap).all();
+    this.lattices = new LatticeFamilies(body, arena.gap).all();
     boolean mirrored = isMirrored(body);
-    for (int k = 0; k < 4 * patterns.size(); k++) {
-      flushLattices.add(FlushLattice.all(body, patterns.get(k / 4), k % 4, mirrored, arena.grain));
+    for (int k = 0; k < 4 * lattices.size(); k++) {
+      flushLattices.add(FlushLattice.all(body, lattices.get(k / 4), k % 4, mirrored, arena.grain));
       if (k % 4 < 2) {
         seconds.addAll(flushLattices.get(k));
       }
@@ -132,7 +132,7 @@ final class Structured {
   }
 
   /**
-   * The first ones, but no more than a quarter of them of one pattern: a search starts from them.
+   * The first ones, but no more than a quarter of them of one lattice: a search starts from them.
    */
   private static List<Candidate> varied(List<Candidate> found, int most) {
     Map<String, Integer> taken = new HashMap<>();
@@ -164,7 +164,7 @@ final class Structured {
   }
 
   /**
-   * A first block cut off after each of its columns or rows, and the best of all patterns in the
+   * A first block cut off after each of its columns or rows, and the best of all lattices in the
    * rest; only what holds as many as one block alone.
    */
   private void split(

@@ -116,7 +116,7 @@ final class Choosing {
     return wood;
   }
 
-  /** Share of a sheet that pieces can fill at best: of one shape alone, its densest pattern. */
+  /** Share of a sheet that pieces can fill at best: of one shape alone, its densest lattice. */
   private static double densest(List<Optional<Slot>> slots) {
     List<Slot> some =
         slots.stream().flatMap(Optional::stream).filter(slot -> !slot.isConvex()).toList();

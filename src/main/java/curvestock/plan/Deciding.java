@@ -15,10 +15,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Decides what to buy. The first purchase follows from regular patterns at once. From then on the
- * question is not how many pieces a sheet can hold but which cheaper purchase there could be, and
- * what its fullest sheet would have to hold: only that is looked for, the nearest first, and
- * nothing where no cheaper purchase is plausible.
+ * Decides what to buy. The first purchase follows from lattices at once. From then on the question
+ * is not how many pieces a sheet can hold but which cheaper purchase there could be, and what its
+ * fullest sheet would have to hold: only that is looked for, the nearest first, and nothing where
+ * no cheaper purchase is plausible.
  *
  * <p>Stopped at any time, the purchase is as good as the first one or better.
  */
@@ -125,7 +125,7 @@ final class Deciding {
         .orElse(0);
   }
 
-  /** The purchase from patterns; where these do not suffice, from all that can be found. */
+  /** The purchase from lattices; where these do not suffice, from all that can be found. */
   private Purchase first(List<Product> products) throws Infeasible {
     listener.step("choosing the sheets");
     Purchase first;

@@ -91,7 +91,7 @@ public final class Planner {
     return job.search().effort() == Effort.QUICK ? 1_300_000 : 2_500_000;
   }
 
-  /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
+  /** Looks longer for pieces that no lattice lays on any sheet; whether all lie on one then. */
   private boolean fit(Columns columns) {
     boolean all = true;
     for (Demand demand : job.demands()) {

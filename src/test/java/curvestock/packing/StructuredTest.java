@@ -19,16 +19,16 @@ class StructuredTest {
     for (long seed = 1; seed <= 8; seed++) {
       RandomPacking random = new RandomPacking(seed);
       Body body = new Body(Piece.of("A", "random", random.shape()));
-      for (Pattern pattern : new PatternFamilies(body, 3.2).all()) {
+      for (PeriodicLattice lattice : new LatticeFamilies(body, 3.2).all()) {
         for (int quarter = 0; quarter < 4; quarter++) {
-          for (FlushLattice flushLattice : FlushLattice.all(body, pattern, quarter, true, 0)) {
+          for (FlushLattice flushLattice : FlushLattice.all(body, lattice, quarter, true, 0)) {
             double width = random.between(100, 1500);
             double height = random.between(100, 1500);
 
             int count = flushLattice.in(width, height, Integer.MAX_VALUE).count();
 
             assertThat(flushLattice.atMost(width, height))
-                .as("seed %d, %s, quarter %d, %f x %f", seed, pattern, quarter, width, height)
+                .as("seed %d, %s, quarter %d, %f x %f", seed, lattice, quarter, width, height)
                 .isGreaterThanOrEqualTo(count);
             exact += flushLattice.atMost(width, height) == count ? 1 : 0;
             all++;
