@@ -43,7 +43,7 @@ import curvestock.plan.Remnant;
 import curvestock.printing.Footprint;
 import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
-import curvestock.printing.Patterns;
+import curvestock.printing.PaperTemplates;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
@@ -478,7 +478,7 @@ public final class Workshop {
       ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
     Job job = plan.job();
     listener.step("drawing full-size patterns");
-    Patterns.of(job, job.paper()).forEach(folder::add);
+    PaperTemplates.of(job, job.paper()).forEach(folder::add);
     job.structure()
         .ifPresent(
             order -> {
