@@ -15,7 +15,7 @@ public final class Cheaper {
   private final PurchaseProblem problem;
   private final PackingLimits limits;
 
-  private final List<Cover> covers;
+  private final List<DualFeasibleInequality> inequalities;
   private final List<FewestCost.Price> prices;
   private final long cost;
 
@@ -26,7 +26,7 @@ public final class Cheaper {
   public Cheaper(PurchaseProblem problem, PackingLimits limits, Purchase known) {
     this.problem = problem;
     this.limits = limits;
-    this.covers = new LowerBound(problem, limits).covers();
+    this.inequalities = new LowerBound(problem, limits).inequalities();
     boolean free = known.sheetCost().equals(Money.ZERO);
     this.prices = LowerBound.prices(problem, !free);
     this.cost = free ? known.sheets() : known.sheetCost().minorUnits();
@@ -34,11 +34,11 @@ public final class Cheaper {
 
   /** Whether the limits leave room for a cheaper purchase. */
   public boolean isPossible() {
-    return leaveRoom(covers);
+    return leaveRoom(inequalities);
   }
 
-  private boolean leaveRoom(List<Cover> covers) {
-    return new FewestCost(covers, prices).atLeast(cost) < cost;
+  private boolean leaveRoom(List<DualFeasibleInequality> inequalities) {
+    return new FewestCost(inequalities, prices).atLeast(cost) < cost;
   }
 
   /**
@@ -69,8 +69,9 @@ public final class Cheaper {
     }
     long[] alone = new long[problem.demands().size()];
     alone[kind] = 1;
-    List<Cover> with = new ArrayList<>(covers);
-    with.add(Cover.prove("number", alone, problem, limits.with(panel, kind, count)));
+    List<DualFeasibleInequality> with = new ArrayList<>(inequalities);
+    with.add(
+        DualFeasibleInequality.prove("number", alone, problem, limits.with(panel, kind, count)));
     return leaveRoom(with);
   }
 }

@@ -168,7 +168,7 @@ class LowerBoundTest {
         .isLessThanOrEqualTo(optimum.money())
         .isGreaterThanOrEqualTo(optimum.money() * 3 / 4);
     assertThat((long) bound.sheets()).isLessThanOrEqualTo(optimum.sheets());
-    assertCoversHold(bound, problem);
+    assertInequalitiesHold(bound, problem);
   }
 
   private static void allowed(
@@ -189,22 +189,22 @@ class LowerBoundTest {
     counts[i] = 0;
   }
 
-  /** Each cover is an inequality that every single layout obeys. */
-  private static void assertCoversHold(CostBound bound, PurchaseProblem problem) {
-    assertThat(bound.covers()).isNotEmpty();
-    for (Cover cover : bound.covers()) {
+  /** Each inequality is an inequality that every single layout obeys. */
+  private static void assertInequalitiesHold(CostBound bound, PurchaseProblem problem) {
+    assertThat(bound.inequalities()).isNotEmpty();
+    for (DualFeasibleInequality inequality : bound.inequalities()) {
       for (Layout layout : problem.layouts()) {
         int[] counts = problem.counts(layout);
         long weight =
             IntStream.range(0, counts.length)
                 .mapToLong(
                     i ->
-                        cover.weights().get(i)
+                        inequality.weights().get(i)
                             * Math.min(counts[i], problem.demands().get(i).count()))
                 .sum();
         assertThat(weight)
-            .as(cover.name())
-            .isLessThanOrEqualTo(cover.perSheet().get(problem.panelOf(layout)));
+            .as(inequality.name())
+            .isLessThanOrEqualTo(inequality.perSheet().get(problem.panelOf(layout)));
       }
     }
   }

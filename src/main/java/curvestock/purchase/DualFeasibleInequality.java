@@ -18,9 +18,10 @@ import java.util.List;
  *     order of the products
  * @param wanted weight of all wanted pieces
  */
-public record Cover(String name, List<Long> weights, List<Long> perSheet, long wanted) {
+public record DualFeasibleInequality(
+    String name, List<Long> weights, List<Long> perSheet, long wanted) {
 
-  public Cover {
+  public DualFeasibleInequality {
     weights = List.copyOf(weights);
     perSheet = List.copyOf(perSheet);
   }
@@ -30,7 +31,8 @@ public record Cover(String name, List<Long> weights, List<Long> perSheet, long w
    *
    * @throws ArithmeticException if areas or weights are too large for whole numbers of 64 bits
    */
-  static Cover prove(String name, long[] weights, PurchaseProblem problem, PackingLimits limits) {
+  static DualFeasibleInequality prove(
+      String name, long[] weights, PurchaseProblem problem, PackingLimits limits) {
     long wanted = 0;
     List<Long> listed = new ArrayList<>();
     int[] demand = new int[weights.length];
@@ -53,6 +55,6 @@ public record Cover(String name, List<Long> weights, List<Long> perSheet, long w
       }
       perSheet.add(most);
     }
-    return new Cover(name, listed, perSheet, wanted);
+    return new DualFeasibleInequality(name, listed, perSheet, wanted);
   }
 }

@@ -10,20 +10,21 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * Suggests weights for a {@link Cover}: the dual of the linear relaxation
+ * Suggests weights for a {@link DualFeasibleInequality}: the dual of the linear relaxation
  *
  * <p>least Σ price·y with x[i,p] ≤ count[i,p]·y[p], Σ area[i,p]·x[i,p] ≤ capacity[p]·y[p], Σ over p
  * of x[i,p] ≥ demand[i], y[p] ≤ stock[p],
  *
  * <p>where y are sheets and x pieces. The dual's prices of the demands say how scarce the room for
- * each kind is. They are found in floating point and only suggest: {@link Cover#prove} proves.
+ * each kind is. They are found in floating point and only suggest: {@link
+ * DualFeasibleInequality#prove} proves.
  */
-final class CoverWeights {
+final class DualWeights {
 
   private final PurchaseProblem problem;
   private final PackingLimits limits;
 
-  CoverWeights(PurchaseProblem problem, PackingLimits limits) {
+  DualWeights(PurchaseProblem problem, PackingLimits limits) {
     this.problem = problem;
     this.limits = limits;
   }
