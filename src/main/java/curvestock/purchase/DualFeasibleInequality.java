@@ -48,7 +48,8 @@ public record DualFeasibleInequality(
       for (Breakdown breakdown : product.breakdowns()) {
         long together = 0;
         for (Panel part : breakdown.panels()) {
-          long one = new HeaviestSheet(limits.sheets().get(panel++), weights, demand).weight();
+          long one =
+              new BoundedKnapsackBound(limits.sheets().get(panel++), weights, demand).weight();
           together = Math.addExact(together, Math.multiplyExact(one, (long) part.perSheet()));
         }
         most = Math.max(most, together);
