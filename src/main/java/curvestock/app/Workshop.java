@@ -170,7 +170,7 @@ public final class Workshop {
       }
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
-      Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
+      Purchase same = new Purchase(before.instance(), layouts, before.lines(), before.bound());
       return plan.with(same, layouts);
     }
     for (SheetStock sheet : plan.job().sheets()) {
@@ -181,7 +181,7 @@ public final class Workshop {
                 .formatted(sheet.available().getAsInt(), sheet.name(), used));
       }
     }
-    Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
+    Purchase purchase = Purchase.of(before.instance(), layouts, before.bound());
     return plan.with(purchase, layouts);
   }
 

@@ -4,10 +4,10 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
+import curvestock.purchase.CuttingStockInstance;
 import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
-import curvestock.purchase.PurchaseProblem;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -182,17 +182,17 @@ final class Deciding {
   /** The least gain that a cheaper purchase cannot do without; nothing if counts do not hinder. */
   private Optional<Need> nearest(Purchase best) {
     Cheaper cheaper = choosing.cheaper(best);
-    return needs(cheaper, best.problem()).stream()
+    return needs(cheaper, best.instance()).stream()
         .filter(need -> need.count > need.slot.found() && !need.slot.isExhausted())
         .min(Comparator.comparingDouble(Need::gain));
   }
 
-  private List<Need> needs(Cheaper cheaper, PurchaseProblem problem) {
+  private List<Need> needs(Cheaper cheaper, CuttingStockInstance instance) {
     List<Need> needs = new ArrayList<>();
-    List<Panel> panels = problem.panels();
+    List<Panel> panels = instance.panels();
     for (int p = 0; p < panels.size(); p++) {
-      for (int i = 0; i < problem.demands().size(); i++) {
-        Demand demand = problem.demands().get(i);
+      for (int i = 0; i < instance.demands().size(); i++) {
+        Demand demand = instance.demands().get(i);
         Optional<Slot> slot = columns.slot(demand, panels.get(p).stock());
         if (slot.isPresent() && demand.count() > 1) {
           needs.add(new Need(slot.get(), cheaper.needed(i, p)));
@@ -208,7 +208,7 @@ final class Deciding {
     if (!proven.isPossible()) {
       return List.of();
     }
-    return needs(proven, purchase.problem()).stream()
+    return needs(proven, purchase.instance()).stream()
         .filter(need -> need.count > need.slot.found())
         .sorted(Comparator.comparingDouble(Need::wood).reversed())
         .map(Need::obstacle)

@@ -32,18 +32,18 @@ public record DualFeasibleInequality(
    * @throws ArithmeticException if areas or weights are too large for whole numbers of 64 bits
    */
   static DualFeasibleInequality prove(
-      String name, long[] weights, PurchaseProblem problem, PackingLimits limits) {
+      String name, long[] weights, CuttingStockInstance instance, PackingLimits limits) {
     long wanted = 0;
     List<Long> listed = new ArrayList<>();
     int[] demand = new int[weights.length];
     for (int i = 0; i < weights.length; i++) {
-      demand[i] = problem.demands().get(i).count();
+      demand[i] = instance.demands().get(i).count();
       wanted = Math.addExact(wanted, Math.multiplyExact(weights[i], demand[i]));
       listed.add(weights[i]);
     }
     List<Long> perSheet = new ArrayList<>();
     int panel = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       long most = 0;
       for (Breakdown breakdown : product.breakdowns()) {
         long together = 0;

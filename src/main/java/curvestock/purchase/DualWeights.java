@@ -21,24 +21,24 @@ import org.ojalgo.optimisation.Variable;
  */
 final class DualWeights {
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
 
-  DualWeights(PurchaseProblem problem, PackingLimits limits) {
-    this.problem = problem;
+  DualWeights(CuttingStockInstance instance, PackingLimits limits) {
+    this.instance = instance;
     this.limits = limits;
   }
 
   /** Weights of 0 to {@code largest}, the scarcest kind at {@code largest}; all 0 if none help. */
   long[] suggest(ToDoubleFunction<Product> price, long largest) {
-    int kinds = problem.demands().size();
+    int kinds = instance.demands().size();
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     Variable[] worth = new Variable[kinds];
     for (int i = 0; i < kinds; i++) {
-      worth[i] = model.newVariable("worth " + i).lower(0).weight(problem.demands().get(i).count());
+      worth[i] = model.newVariable("worth " + i).lower(0).weight(instance.demands().get(i).count());
     }
     int panel = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       for (Breakdown breakdown : product.breakdowns()) {
         List<SheetLimit> parts = new ArrayList<>();
         for (Panel part : breakdown.panels()) {
@@ -87,7 +87,7 @@ final class DualWeights {
       piece.set(worth[i], 1);
       piece.set(excess, -1);
       piece.set(room, -Math.min(share, 1e6));
-      int most = Math.min(limit.counts().get(i), problem.demands().get(i).count());
+      int most = Math.min(limit.counts().get(i), instance.demands().get(i).count());
       sheet.set(excess, most);
     }
   }

@@ -22,15 +22,15 @@ final class LowerBound {
   private static final long FINE = 1_000_000;
   private static final int[] COARSE = {1, 2, 3, 4, 5, 6, 8, 10, 12, 24, 60};
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
 
   /** Made when first asked for: they take most of the time of a proof. */
   private List<DualFeasibleInequality> made = List.of();
 
-  LowerBound(PurchaseProblem problem, PackingLimits limits) {
-    limits.requireFits(problem);
-    this.problem = problem;
+  LowerBound(CuttingStockInstance instance, PackingLimits limits) {
+    limits.requireFits(instance);
+    this.instance = instance;
     this.limits = limits;
   }
 
@@ -44,8 +44,8 @@ final class LowerBound {
     }
     List<DualFeasibleInequality> inequalities = made;
     long money =
-        new FewestCost(inequalities, prices(problem, true)).atLeast(knownMoney.minorUnits());
-    long sheets = new FewestCost(inequalities, prices(problem, false)).atLeast(knownSheets);
+        new FewestCost(inequalities, prices(instance, true)).atLeast(knownMoney.minorUnits());
+    long sheets = new FewestCost(inequalities, prices(instance, false)).atLeast(knownSheets);
     String limitsProof =
         limits.sheets().stream()
             .map(SheetLimit::proof)
@@ -63,9 +63,9 @@ final class LowerBound {
   }
 
   /** Of every product; in place of the money just the number of sheets, if so wanted. */
-  static List<FewestCost.Price> prices(PurchaseProblem problem, boolean money) {
+  static List<FewestCost.Price> prices(CuttingStockInstance instance, boolean money) {
     List<FewestCost.Price> prices = new ArrayList<>();
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       prices.add(
           money
               ? new FewestCost.Price(
@@ -80,11 +80,11 @@ final class LowerBound {
   /** What every purchase must meet. */
   List<DualFeasibleInequality> inequalities() {
     List<DualFeasibleInequality> inequalities = new ArrayList<>();
-    int kinds = problem.demands().size();
+    int kinds = instance.demands().size();
     for (int i = 0; i < kinds; i++) {
       long[] alone = new long[kinds];
       alone[i] = 1;
-      add(inequalities, "number of " + problem.demands().get(i).piece().id(), alone);
+      add(inequalities, "number of " + instance.demands().get(i).piece().id(), alone);
     }
     for (SheetLimit limit : limits.sheets()) {
       double largest = limit.areas().stream().mapToDouble(area -> area).max().orElse(1);
@@ -97,7 +97,7 @@ final class LowerBound {
             areas(limit, (parts + 1) / limit.capacity()));
       }
     }
-    DualWeights suggestions = new DualWeights(problem, limits);
+    DualWeights suggestions = new DualWeights(instance, limits);
     for (long largest : new long[] {FINE, 60, 12, 6, 3}) {
       add(
           inequalities,
@@ -112,7 +112,7 @@ final class LowerBound {
   private void add(List<DualFeasibleInequality> inequalities, String name, long[] weights) {
     if (Arrays.stream(weights).anyMatch(weight -> weight > 0)) {
       DualFeasibleInequality inequality =
-          DualFeasibleInequality.prove(name, weights, problem, limits);
+          DualFeasibleInequality.prove(name, weights, instance, limits);
       if (inequalities.stream().noneMatch(other -> other.weights().equals(inequality.weights()))) {
         inequalities.add(inequality);
       }
