@@ -48,7 +48,7 @@ public final class CheapestPurchase {
     limits.requireFits(instance);
     List<Purchase> parts = new ArrayList<>();
     List<Demand> missing = new ArrayList<>();
-    for (Separate.Part part : new Separate(instance, limits).parts()) {
+    for (IndependentParts.Part part : new IndependentParts(instance, limits).parts()) {
       try {
         parts.add(new CheapestPurchase(part.instance(), part.limits(), settings).chooseTogether());
       } catch (ShortageException e) {
@@ -69,7 +69,7 @@ public final class CheapestPurchase {
   public Purchase proven(Purchase chosen) {
     limits.requireFits(instance);
     List<CostBound> bounds = new ArrayList<>();
-    for (Separate.Part part : new Separate(instance, limits).parts()) {
+    for (IndependentParts.Part part : new IndependentParts(instance, limits).parts()) {
       List<PurchaseLine> lines =
           chosen.lines().stream()
               .filter(line -> part.instance().products().contains(line.product()))

@@ -11,7 +11,7 @@ import java.util.List;
  * Splits a purchase into parts that share no sheet: two pieces belong together if both could lie on
  * one product, by what is proven, not by what was found. So their costs and bounds add up.
  */
-final class Separate {
+final class IndependentParts {
 
   /** A purchase of its own, with its limits. */
   record Part(CuttingStockInstance instance, PackingLimits limits) {}
@@ -23,7 +23,7 @@ final class Separate {
   /** For each panel the index of its product. */
   private final List<Integer> productOf = new ArrayList<>();
 
-  Separate(CuttingStockInstance instance, PackingLimits limits) {
+  IndependentParts(CuttingStockInstance instance, PackingLimits limits) {
     this.instance = instance;
     this.limits = limits;
     this.panels = instance.panels();
