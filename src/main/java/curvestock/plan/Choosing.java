@@ -22,11 +22,11 @@ import java.util.Optional;
 final class Choosing {
 
   private final Job job;
-  private final Columns columns;
+  private final LayoutPool pool;
 
-  Choosing(Job job, Columns columns) {
+  Choosing(Job job, LayoutPool pool) {
     this.job = job;
-    this.columns = columns;
+    this.pool = pool;
   }
 
   /**
@@ -45,7 +45,7 @@ final class Choosing {
 
   private Purchase cheapest(List<Product> products) {
     CuttingStockInstance instance =
-        new CuttingStockInstance(job.demands(), products, columns.layouts(products));
+        new CuttingStockInstance(job.demands(), products, pool.layouts(products));
     return new CheapestPurchase(instance, proven(instance), job.search()).choose();
   }
 
@@ -64,7 +64,7 @@ final class Choosing {
       for (Demand demand : job.demands()) {
         areas.add(InflatedArea.ofPiece(demand.piece(), job.cutting()));
         // Zero for a sheet of another thickness, and for one that cannot be had.
-        counts.add(columns.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
+        counts.add(pool.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
       }
       limits.add(
           new SheetLimit(
@@ -91,7 +91,7 @@ final class Choosing {
   /** Fuller than any layout known for such pieces, but not fuller than one that was found. */
   private SheetLimit plausible(CuttingStockInstance instance, SheetStock sheet) {
     List<Optional<Slot>> slots =
-        job.demands().stream().map(demand -> columns.slot(demand, sheet)).toList();
+        job.demands().stream().map(demand -> pool.slot(demand, sheet)).toList();
     double densest = densest(slots);
     List<Double> areas = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();

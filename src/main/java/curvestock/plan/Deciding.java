@@ -25,13 +25,13 @@ import java.util.Optional;
 final class Deciding {
 
   private final PlanListener listener;
-  private final Columns columns;
+  private final LayoutPool pool;
   private final Choosing choosing;
 
-  Deciding(Job job, PlanListener listener, Columns columns) {
+  Deciding(Job job, PlanListener listener, LayoutPool pool) {
     this.listener = listener;
-    this.columns = columns;
-    this.choosing = new Choosing(job, columns);
+    this.pool = pool;
+    this.choosing = new Choosing(job, pool);
   }
 
   /** What a cheaper purchase needs of one slot. */
@@ -93,10 +93,10 @@ final class Deciding {
    */
   Purchase emptiedLast(Purchase purchase, List<Product> products, long budget) throws Infeasible {
     boolean found = false;
-    for (Slot slot : columns.slots()) {
+    for (Slot slot : pool.slots()) {
       if (isFullest(slot, purchase)) {
         listener.step("looking for room for more of " + slot.piece().id());
-        found |= columns.searchOn(slot, budget);
+        found |= pool.searchOn(slot, budget);
       }
     }
     if (!found) {
@@ -133,13 +133,13 @@ final class Deciding {
       first = choosing.choose(products);
     } catch (Infeasible tooFew) {
       searchAll();
-      columns.mixLonger();
+      pool.mixLonger();
       first = choosing.choose(products);
     }
     if (first.gap().equals(Money.ZERO) && !first.sheetCost().equals(Money.ZERO)) {
       return first;
     }
-    columns.slots().forEach(columns::prove);
+    pool.slots().forEach(pool::prove);
     return choosing.proven(first);
   }
 
@@ -147,9 +147,9 @@ final class Deciding {
   private boolean look(Stage stage, Purchase best) {
     return switch (stage) {
       case FULLEST_SHEETS ->
-          nearest(best).map(need -> columns.search(need.slot, need.count)).orElse(false);
+          nearest(best).map(need -> pool.search(need.slot, need.count)).orElse(false);
       case ALL_COUNTS -> searchAll();
-      case MIXED, MIXED_AGAIN -> columns.mixLonger();
+      case MIXED, MIXED_AGAIN -> pool.mixLonger();
       case END -> false;
     };
   }
@@ -170,10 +170,10 @@ final class Deciding {
 
   private boolean searchAll() {
     boolean found = false;
-    for (Slot slot : columns.slots()) {
+    for (Slot slot : pool.slots()) {
       int most = Math.min(slot.wanted(), slot.plausible());
       if (slot.found() < most && !listener.stopped()) {
-        found |= columns.search(slot, most);
+        found |= pool.search(slot, most);
       }
     }
     return found;
@@ -193,7 +193,7 @@ final class Deciding {
     for (int p = 0; p < panels.size(); p++) {
       for (int i = 0; i < instance.demands().size(); i++) {
         Demand demand = instance.demands().get(i);
-        Optional<Slot> slot = columns.slot(demand, panels.get(p).stock());
+        Optional<Slot> slot = pool.slot(demand, panels.get(p).stock());
         if (slot.isPresent() && demand.count() > 1) {
           needs.add(new Need(slot.get(), cheaper.needed(i, p)));
         }
