@@ -28,7 +28,7 @@ final class FlushLattice {
 
   private final String name;
   private final List<double[]> cell;
-  private final List<Extent> extents;
+  private final List<TurnedBox> boxes;
   private final double[] step;
   private final double[] next;
   private final double determinant;
@@ -38,19 +38,19 @@ final class FlushLattice {
   private FlushLattice(
       String name,
       List<double[]> cell,
-      List<Extent> extents,
+      List<TurnedBox> boxes,
       double[] step,
       double[] next,
       int flushLeft,
       int flushLow) {
     this.name = name;
     this.cell = cell;
-    this.extents = extents;
+    this.boxes = boxes;
     this.step = step;
     this.next = next;
     this.determinant = step[0] * next[1] - step[1] * next[0];
-    this.originX = -extents.get(flushLeft).minX() - cell.get(flushLeft)[0];
-    this.originY = -extents.get(flushLow).minY() - cell.get(flushLow)[1];
+    this.originX = -boxes.get(flushLeft).minX() - cell.get(flushLeft)[0];
+    this.originY = -boxes.get(flushLow).minY() - cell.get(flushLow)[1];
   }
 
   /**
@@ -70,7 +70,7 @@ final class FlushLattice {
     if (cell.stream().anyMatch(pose -> !body.grainAllows(pose[2], grain))) {
       return List.of();
     }
-    List<Extent> extents = cell.stream().map(pose -> Extent.of(body, pose[2])).toList();
+    List<TurnedBox> boxes = cell.stream().map(pose -> TurnedBox.of(body, pose[2])).toList();
     List<FlushLattice> all = new ArrayList<>();
     boolean leansBothWays = lattice.nextY() != 0 && lattice.cell().size() == 1 && mirrored;
     for (int mirror = 0; mirror < (leansBothWays ? 2 : 1); mirror++) {
@@ -80,7 +80,7 @@ final class FlushLattice {
       double[] next = turned(lattice.nextX(), side * lattice.nextY(), quarter);
       for (int x = 0; x < cell.size(); x++) {
         for (int y = 0; y < cell.size(); y++) {
-          all.add(new FlushLattice(lattice.name(), cell, extents, step, next, x, y));
+          all.add(new FlushLattice(lattice.name(), cell, boxes, step, next, x, y));
         }
       }
     }
@@ -151,13 +151,13 @@ final class FlushLattice {
     final double highY;
 
     Window(int piece, double width, double height) {
-      Extent extent = extents.get(piece);
+      TurnedBox box = boxes.get(piece);
       baseX = originX + cell.get(piece)[0];
       baseY = originY + cell.get(piece)[1];
-      lowX = -extent.minX() - ROUNDING;
-      highX = width - extent.maxX() + ROUNDING;
-      lowY = -extent.minY() - ROUNDING;
-      highY = height - extent.maxY() + ROUNDING;
+      lowX = -box.minX() - ROUNDING;
+      highX = width - box.maxX() + ROUNDING;
+      lowY = -box.minY() - ROUNDING;
+      highY = height - box.maxY() + ROUNDING;
     }
 
     boolean isEmpty() {

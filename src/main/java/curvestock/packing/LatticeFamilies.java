@@ -292,9 +292,9 @@ final class LatticeFamilies {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double[] pose : cell.poses) {
-      Extent extent = Extent.of(body, pose[2]);
-      low = Math.min(low, pose[0] + extent.minX());
-      high = Math.max(high, pose[0] + extent.maxX());
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      low = Math.min(low, pose[0] + box.minX());
+      high = Math.max(high, pose[0] + box.maxX());
     }
     return high - low;
   }

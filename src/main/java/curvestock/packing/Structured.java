@@ -182,8 +182,8 @@ final class Structured {
       List<Candidate> to, Block full, boolean alongX, double width, double height, int atLeast) {
     List<Double> cuts = new ArrayList<>();
     for (double[] pose : full.poses()) {
-      Extent extent = Extent.of(body, pose[2]);
-      cuts.add(alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY());
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      cuts.add(alongX ? pose[0] + box.maxX() : pose[1] + box.maxY());
     }
     cuts.sort(null);
     double last = -1;
@@ -199,9 +199,8 @@ final class Structured {
       Block full, boolean alongX, double cut, double width, double height, int atLeast) {
     List<double[]> poses = new ArrayList<>();
     for (double[] pose : full.poses()) {
-      Extent extent = Extent.of(body, pose[2]);
-      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY())
-          <= cut + FlushLattice.ROUNDING) {
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      if ((alongX ? pose[0] + box.maxX() : pose[1] + box.maxY()) <= cut + FlushLattice.ROUNDING) {
         poses.add(pose);
       }
     }
