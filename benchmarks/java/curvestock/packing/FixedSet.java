@@ -39,7 +39,7 @@ public final class FixedSet {
     Arena arena = new Arena(sheet, cutting);
     boolean[] frozen = new boolean[bodies.size()];
     List<double[]> known = near.stream().map(FixedSet::poses).toList();
-    Starts starts = new Starts(arena, bodies, frozen, known);
+    StartingPoses starts = new StartingPoses(arena, bodies, frozen, known);
     return new Search(arena, bodies, frozen, starts, seed)
         .solve(budget, Control.NONE)
         .map(poses -> layout(sheet, cutting, poses));

@@ -44,7 +44,7 @@ public class SearchBenchmark {
   private final Body body = new Body(piece);
   private final boolean[] frozen = new boolean[PIECES];
   private final List<Body> bodies = Collections.nCopies(PIECES, body);
-  private final Starts starts = new Starts(arena, bodies, frozen, List.of());
+  private final StartingPoses starts = new StartingPoses(arena, bodies, frozen, List.of());
   private final SplittableRandom random = new SplittableRandom(1);
   private final Lane lane = new Lane(new Overlap(arena, bodies), arena, frozen, random.split(), 60);
   private int moves;

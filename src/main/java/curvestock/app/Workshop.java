@@ -43,7 +43,7 @@ import curvestock.plan.Remnant;
 import curvestock.printing.Footprint;
 import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
-import curvestock.printing.Patterns;
+import curvestock.printing.PaperTemplates;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
@@ -170,7 +170,7 @@ public final class Workshop {
       }
     }
     if (sheets(layouts).equals(sheets(plan.layouts()))) {
-      Purchase same = new Purchase(before.problem(), layouts, before.lines(), before.bound());
+      Purchase same = new Purchase(before.instance(), layouts, before.lines(), before.bound());
       return plan.with(same, layouts);
     }
     for (SheetStock sheet : plan.job().sheets()) {
@@ -181,7 +181,7 @@ public final class Workshop {
                 .formatted(sheet.available().getAsInt(), sheet.name(), used));
       }
     }
-    Purchase purchase = Purchase.of(before.problem(), layouts, before.bound());
+    Purchase purchase = Purchase.of(before.instance(), layouts, before.bound());
     return plan.with(purchase, layouts);
   }
 
@@ -478,7 +478,7 @@ public final class Workshop {
       ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
     Job job = plan.job();
     listener.step("drawing full-size patterns");
-    Patterns.of(job, job.paper()).forEach(folder::add);
+    PaperTemplates.of(job, job.paper()).forEach(folder::add);
     job.structure()
         .ifPresent(
             order -> {

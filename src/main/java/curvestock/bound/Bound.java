@@ -31,15 +31,17 @@ public record Bound(int count, String proof) {
   }
 
   /**
-   * As {@link #quick}, and for few large pieces the sharper {@link CoverBound}, which takes minutes
-   * and some hundred megabytes.
+   * As {@link #quick}, and for few large pieces the sharper {@link FractionalCoverBound}, which
+   * takes minutes and some hundred megabytes.
    */
   public static Bound thorough(Piece piece, SheetStock sheet, Cutting cutting) {
     Bound quick = quick(piece, sheet, cutting);
     if (quick.count() < 2 || quick.count() > FEW) {
       return quick;
     }
-    return CoverBound.of(piece, sheet, cutting, CELLS, ROUNDS).map(quick::or).orElse(quick);
+    return FractionalCoverBound.of(piece, sheet, cutting, CELLS, ROUNDS)
+        .map(quick::or)
+        .orElse(quick);
   }
 
   /**

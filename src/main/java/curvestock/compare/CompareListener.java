@@ -9,7 +9,7 @@ public interface CompareListener extends PlanListener {
   /** Hears nothing, never stops. */
   CompareListener NONE = new CompareListener() {};
 
-  /** The first numbers, by regular patterns alone, long before the plans are ready. */
+  /** The first numbers, by lattices alone, long before the plans are ready. */
   default void firstLook(List<FirstLook> looks) {}
 
   /**

@@ -16,9 +16,9 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
 /**
- * Compares segment angles: first regular patterns, then a quick plan of the whole job for each
- * angle, then the job's own effort where one sheet less is near, then mixed plans, then how far the
- * answer holds.
+ * Compares segment angles: first lattices, then a quick plan of the whole job for each angle, then
+ * the job's own effort where one sheet less is near, then mixed plans, then how far the answer
+ * holds.
  *
  * <p>The same for the same job and question, whatever the machine, unless the listener stops it.
  */
@@ -215,7 +215,7 @@ public final class Comparer {
   /** One division planned, or refused. */
   private record Outcome(Optional<SegmentOption> option, Optional<Refusal> refusal) {}
 
-  /** All divisions, as many at a time as there are cores; by patterns alone once stopped. */
+  /** All divisions, as many at a time as there are cores; by lattices alone once stopped. */
   private void plan(List<Division> divisions) {
     listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " choices");
     AtomicInteger done = new AtomicInteger();

@@ -3,10 +3,10 @@ package curvestock.compare;
 import curvestock.units.Angle;
 
 /**
- * What a regular pattern gives at once.
+ * What a lattice gives at once.
  *
  * @param pieces wanted for the whole helix
- * @param perSheet how many a regular pattern lays on the main sheet; 0 if none fits
+ * @param perSheet how many a lattice lays on the main sheet; 0 if none fits
  */
 public record FirstLook(Angle angle, int pieces, int perSheet) {
 

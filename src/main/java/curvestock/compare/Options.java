@@ -97,7 +97,7 @@ final class Options {
 
   /** The fullest layout of the segment alone that the plan came upon. */
   private Optional<Layout> fullest(Plan plan, Piece segment) {
-    return plan.purchase().problem().layouts().stream()
+    return plan.purchase().instance().layouts().stream()
         .filter(layout -> layout.sheet().equals(main))
         .filter(layout -> layout.count(segment) == layout.placements().size())
         .max(Comparator.comparingInt(layout -> layout.count(segment)));

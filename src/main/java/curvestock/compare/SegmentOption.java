@@ -115,11 +115,11 @@ public record SegmentOption(
   }
 
   /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
-  public Extent largest() {
+  public EnclosingRectangle largest() {
     return design.bed().stream()
         .map(Demand::piece)
-        .map(Extent::of)
-        .max(Comparator.comparingDouble(Extent::area))
+        .map(EnclosingRectangle::of)
+        .max(Comparator.comparingDouble(EnclosingRectangle::area))
         .orElseThrow();
   }
 

@@ -96,7 +96,7 @@ final class OneSheet {
       int round,
       Control control) {
     List<Body> set = bodies(pieces);
-    Starts starts = new Starts(arena, set, frozen, known);
+    StartingPoses starts = new StartingPoses(arena, set, frozen, known);
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
       long seed = mixed(pieces.size(), attempt + ATTEMPTS * round);
       Optional<double[]> found =

@@ -30,7 +30,7 @@ import java.util.stream.Stream;
  */
 public final class Packer {
 
-  /** Up to this many pieces are put in one by one before patterns are thought of. */
+  /** Up to this many pieces are put in one by one before lattices are thought of. */
   private static final int FEW = 3;
 
   /**
@@ -110,8 +110,8 @@ public final class Packer {
   }
 
   /**
-   * As many of one piece as a regular pattern holds: no search, so it is there at once, and often
-   * one or two pieces short of {@link #most}. An empty layout if none fits.
+   * As many of one piece as a lattice holds: no search, so it is there at once, and often one or
+   * two pieces short of {@link #most}. An empty layout if none fits.
    */
   public Packed structured(Piece piece) {
     Packed known = regular.get(piece);
@@ -130,8 +130,8 @@ public final class Packer {
   }
 
   /**
-   * As many of one piece, up to {@code atMost}, as a regular pattern holds or can be put in one by
-   * one: no search.
+   * As many of one piece, up to {@code atMost}, as a lattice holds or can be put in one by one: no
+   * search.
    */
   public Packed atOnce(Piece piece, int atMost) {
     if (atMost == 0) {
@@ -147,15 +147,18 @@ public final class Packer {
   }
 
   /**
-   * Wood that a copy of the piece takes, the gap to its neighbours in it, in the densest pattern
+   * Wood that a copy of the piece takes, the gap to its neighbours in it, in the densest lattice
    * known on an endless sheet; square millimetres. Copies of a filled sheet could be laid side by
    * side without end, so a sheet, widened by half the gap, that holds more than its area divided by
-   * this would be a denser pattern than any known. A rule of thumb all the same: no pattern here is
-   * proven to be the densest. Infinite if no pattern is known.
+   * this would be a denser lattice than any known. A rule of thumb all the same: no lattice here is
+   * proven to be the densest. Infinite if no lattice is known.
    */
   public double leastWood(Piece piece) {
-    return new PatternFamilies(sheet.body(piece), arena.gap)
-        .all().stream().mapToDouble(Pattern::areaPerPiece).min().orElse(Double.POSITIVE_INFINITY);
+    return new LatticeFamilies(sheet.body(piece), arena.gap)
+        .all().stream()
+            .mapToDouble(PeriodicLattice::areaPerPiece)
+            .min()
+            .orElse(Double.POSITIVE_INFINITY);
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {
@@ -194,7 +197,7 @@ public final class Packer {
     return best;
   }
 
-  /** A few pieces need no patterns: they are put in one by one at the lower left. */
+  /** A few pieces need no lattices: they are put in one by one at the lower left. */
   private Packed tidy(Piece piece, int count, Control control) {
     return new Packed(insert(new Demand(piece, count), empty(), control), "one by one");
   }
@@ -276,8 +279,8 @@ public final class Packer {
   }
 
   /**
-   * As {@link #fill}, but without a search: the first kind by a regular pattern, the others put in
-   * one by one.
+   * As {@link #fill}, but without a search: the first kind by a lattice, the others put in one by
+   * one.
    */
   public Packed fillAtOnce(List<Demand> wanted, Control control) {
     return fillAtOnce(wanted, AT_ONCE, control);

@@ -24,10 +24,10 @@ final class Search {
   private final Arena arena;
   private final List<Body> bodies;
   private final boolean[] frozen;
-  private final Starts starts;
+  private final StartingPoses starts;
   private final SplittableRandom seeds;
 
-  Search(Arena arena, List<Body> bodies, boolean[] frozen, Starts starts, long seed) {
+  Search(Arena arena, List<Body> bodies, boolean[] frozen, StartingPoses starts, long seed) {
     this.arena = arena;
     this.bodies = bodies;
     this.frozen = frozen.clone();
@@ -36,13 +36,13 @@ final class Search {
   }
 
   /** One lane with its own source of starts. */
-  private final class Track {
+  private final class LaneRunner {
     private final int number;
     private final SplittableRandom random;
     private final Lane lane;
     private int restarts;
 
-    Track(int number, SplittableRandom random) {
+    LaneRunner(int number, SplittableRandom random) {
       this.number = number;
       this.random = random;
       Overlap overlap = new Overlap(arena, bodies, frozen);
@@ -71,26 +71,26 @@ final class Search {
    * @param control asked between meetings whether to stop
    */
   Optional<double[]> solve(long budget, Control control) {
-    List<Track> tracks = new ArrayList<>();
+    List<LaneRunner> runners = new ArrayList<>();
     for (int number = 0; number < LANES; number++) {
-      tracks.add(new Track(number, seeds.split()));
+      runners.add(new LaneRunner(number, seeds.split()));
     }
     long work = 0;
     while (work < budget && !control.stopped()) {
-      advanceAll(tracks);
-      for (Track track : tracks) {
-        if (track.lane.solved()) {
-          return Optional.of(track.lane.best());
+      advanceAll(runners);
+      for (LaneRunner runner : runners) {
+        if (runner.lane.solved()) {
+          return Optional.of(runner.lane.best());
         }
       }
-      work = tracks.stream().mapToLong(track -> track.lane.work()).sum();
+      work = runners.stream().mapToLong(runner -> runner.lane.work()).sum();
       control.worked(work, budget);
     }
     return Optional.empty();
   }
 
   /** The calling thread works too, so that two lanes run on two cores. */
-  private static void advanceAll(List<Track> tracks) {
-    IntStream.range(0, tracks.size()).parallel().forEach(k -> tracks.get(k).advance());
+  private static void advanceAll(List<LaneRunner> runners) {
+    IntStream.range(0, runners.size()).parallel().forEach(k -> runners.get(k).advance());
   }
 }

@@ -1,6 +1,6 @@
 package curvestock.packing;
 
-import curvestock.packing.Lattice.Block;
+import curvestock.packing.FlushLattice.Block;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -10,15 +10,15 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Structured layouts of one shape: each pattern laid in each quarter-turned direction flush to the
- * edges, alone or as two blocks side by side, the second in whatever pattern fits the rest best.
+ * Structured layouts of one shape: each lattice laid in each quarter-turned direction flush to the
+ * edges, alone or as two blocks side by side, the second in whatever lattice fits the rest best.
  *
  * <p>Every layout keeps gap and margin by construction. Best first; layouts of equal count in the
  * order in which they were found.
  */
 final class Structured {
 
-  /** A layout: poses x, y, angle per piece, and the pattern's name. */
+  /** A layout: poses x, y, angle per piece, and the lattice's name. */
   @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
   record Candidate(String name, double[] poses) {
     int count() {
@@ -38,7 +38,7 @@ final class Structured {
   /** No layout holds more than this, whatever is wanted. */
   static final int MOST_PIECES = 4000;
 
-  /** Fewer than these are never asked for: the choice among patterns would suffer. */
+  /** Fewer than these are never asked for: the choice among lattices would suffer. */
   private static final int LEAST_SOUGHT = 400;
 
   /** With more pieces than this two blocks gain next to nothing and take long. */
@@ -49,13 +49,13 @@ final class Structured {
 
   private final Arena arena;
   private final Body body;
-  private final List<Pattern> patterns;
+  private final List<PeriodicLattice> lattices;
 
-  /** Each pattern in each of four directions. */
-  private final List<List<Lattice>> lattices = new ArrayList<>();
+  /** Each lattice in each of four directions. */
+  private final List<List<FlushLattice>> flushLattices = new ArrayList<>();
 
   /** All that a second block may be. */
-  private final List<Lattice> seconds = new ArrayList<>();
+  private final List<FlushLattice> seconds = new ArrayList<>();
 
   private final int most;
 
@@ -78,12 +78,12 @@ final class Structured {
     this.most = Math.min(MOST_PIECES, Math.max(LEAST_SOUGHT, wanted));
     this.arena = arena;
     this.body = body;
-    this.patterns = new PatternFamilies(body, arena.gap).all();
+    this.lattices = new LatticeFamilies(body, arena.gap).all();
     boolean mirrored = isMirrored(body);
-    for (int k = 0; k < 4 * patterns.size(); k++) {
-      lattices.add(Lattice.all(body, patterns.get(k / 4), k % 4, mirrored, arena.grain));
+    for (int k = 0; k < 4 * lattices.size(); k++) {
+      flushLattices.add(FlushLattice.all(body, lattices.get(k / 4), k % 4, mirrored, arena.grain));
       if (k % 4 < 2) {
-        seconds.addAll(lattices.get(k));
+        seconds.addAll(flushLattices.get(k));
       }
     }
   }
@@ -107,13 +107,13 @@ final class Structured {
     double width = arena.usableWidth();
     double height = arena.usableHeight();
     List<Candidate> found = new ArrayList<>();
-    for (List<Lattice> direction : lattices) {
-      direction.forEach(lattice -> offer(found, lattice.in(width, height, most)));
+    for (List<FlushLattice> direction : flushLattices) {
+      direction.forEach(flushLattice -> offer(found, flushLattice.in(width, height, most)));
     }
     int alone = found.stream().mapToInt(Candidate::count).max().orElse(0);
-    for (int k = 0; k < lattices.size(); k++) {
+    for (int k = 0; k < flushLattices.size(); k++) {
       if (k % 4 < 2) {
-        split(found, lattices.get(k), width, height, alone);
+        split(found, flushLattices.get(k), width, height, alone);
       }
     }
     found.sort(BY_COUNT);
@@ -132,7 +132,7 @@ final class Structured {
   }
 
   /**
-   * The first ones, but no more than a quarter of them of one pattern: a search starts from them.
+   * The first ones, but no more than a quarter of them of one lattice: a search starts from them.
    */
   private static List<Candidate> varied(List<Candidate> found, int most) {
     Map<String, Integer> taken = new HashMap<>();
@@ -164,11 +164,11 @@ final class Structured {
   }
 
   /**
-   * A first block cut off after each of its columns or rows, and the best of all patterns in the
+   * A first block cut off after each of its columns or rows, and the best of all lattices in the
    * rest; only what holds as many as one block alone.
    */
   private void split(
-      List<Candidate> to, List<Lattice> direction, double width, double height, int atLeast) {
+      List<Candidate> to, List<FlushLattice> direction, double width, double height, int atLeast) {
     Optional<Block> full = fullest(direction, width, height, 1);
     if (full.isEmpty() || full.get().count() > MOST_SPLIT || full.get().count() >= most) {
       return;
@@ -182,8 +182,8 @@ final class Structured {
       List<Candidate> to, Block full, boolean alongX, double width, double height, int atLeast) {
     List<Double> cuts = new ArrayList<>();
     for (double[] pose : full.poses()) {
-      Extent extent = Extent.of(body, pose[2]);
-      cuts.add(alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY());
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      cuts.add(alongX ? pose[0] + box.maxX() : pose[1] + box.maxY());
     }
     cuts.sort(null);
     double last = -1;
@@ -199,8 +199,8 @@ final class Structured {
       Block full, boolean alongX, double cut, double width, double height, int atLeast) {
     List<double[]> poses = new ArrayList<>();
     for (double[] pose : full.poses()) {
-      Extent extent = Extent.of(body, pose[2]);
-      if ((alongX ? pose[0] + extent.maxX() : pose[1] + extent.maxY()) <= cut + Lattice.ROUNDING) {
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      if ((alongX ? pose[0] + box.maxX() : pose[1] + box.maxY()) <= cut + FlushLattice.ROUNDING) {
         poses.add(pose);
       }
     }
@@ -235,12 +235,13 @@ final class Structured {
   }
 
   /** The first of the fullest, if it holds so many. */
-  private Optional<Block> fullest(List<Lattice> among, double width, double height, int atLeast) {
+  private Optional<Block> fullest(
+      List<FlushLattice> among, double width, double height, int atLeast) {
     Optional<Block> fullest = Optional.empty();
     int sought = atLeast;
-    for (Lattice lattice : among) {
-      if (lattice.atMost(width, height) >= sought) {
-        Block block = lattice.in(width, height, most);
+    for (FlushLattice flushLattice : among) {
+      if (flushLattice.atMost(width, height) >= sought) {
+        Block block = flushLattice.in(width, height, most);
         if (block.count() >= sought) {
           fullest = Optional.of(block);
           sought = block.count() + 1;

@@ -6,11 +6,11 @@ import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
 import curvestock.purchase.CheapestPurchase;
+import curvestock.purchase.CuttingStockInstance;
 import curvestock.purchase.PackingLimits;
 import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
-import curvestock.purchase.PurchaseProblem;
 import curvestock.purchase.SheetLimit;
 import curvestock.purchase.ShortageException;
 import curvestock.sheet.SheetStock;
@@ -22,11 +22,11 @@ import java.util.Optional;
 final class Choosing {
 
   private final Job job;
-  private final Columns columns;
+  private final LayoutPool pool;
 
-  Choosing(Job job, Columns columns) {
+  Choosing(Job job, LayoutPool pool) {
     this.job = job;
-    this.columns = columns;
+    this.pool = pool;
   }
 
   /**
@@ -44,27 +44,27 @@ final class Choosing {
   }
 
   private Purchase cheapest(List<Product> products) {
-    PurchaseProblem problem =
-        new PurchaseProblem(job.demands(), products, columns.layouts(products));
-    return new CheapestPurchase(problem, proven(problem), job.search()).choose();
+    CuttingStockInstance instance =
+        new CuttingStockInstance(job.demands(), products, pool.layouts(products));
+    return new CheapestPurchase(instance, proven(instance), job.search()).choose();
   }
 
   /** The same purchase, its bound by the limits proven since. */
   Purchase proven(Purchase chosen) {
-    PurchaseProblem problem = chosen.problem();
-    return new CheapestPurchase(problem, proven(problem), job.search()).proven(chosen);
+    CuttingStockInstance instance = chosen.instance();
+    return new CheapestPurchase(instance, proven(instance), job.search()).proven(chosen);
   }
 
-  private PackingLimits proven(PurchaseProblem problem) {
+  private PackingLimits proven(CuttingStockInstance instance) {
     List<SheetLimit> limits = new ArrayList<>();
-    for (Panel panel : problem.panels()) {
+    for (Panel panel : instance.panels()) {
       SheetStock sheet = panel.stock();
       List<Double> areas = new ArrayList<>();
       List<Integer> counts = new ArrayList<>();
       for (Demand demand : job.demands()) {
         areas.add(InflatedArea.ofPiece(demand.piece(), job.cutting()));
         // Zero for a sheet of another thickness, and for one that cannot be had.
-        counts.add(columns.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
+        counts.add(pool.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
       }
       limits.add(
           new SheetLimit(
@@ -75,23 +75,23 @@ final class Choosing {
 
   /** What a purchase cheaper than this one would have to hold, by what is proven. */
   Cheaper cheaperByProof(Purchase known) {
-    return new Cheaper(known.problem(), proven(known.problem()), known);
+    return new Cheaper(known.instance(), proven(known.instance()), known);
   }
 
   /** What a purchase cheaper than this one would have to hold, by the densest layouts known. */
   Cheaper cheaper(Purchase known) {
-    PurchaseProblem problem = known.problem();
+    CuttingStockInstance instance = known.instance();
     List<SheetLimit> limits = new ArrayList<>();
-    for (Panel panel : problem.panels()) {
-      limits.add(plausible(problem, panel.stock()));
+    for (Panel panel : instance.panels()) {
+      limits.add(plausible(instance, panel.stock()));
     }
-    return new Cheaper(problem, new PackingLimits(limits), known);
+    return new Cheaper(instance, new PackingLimits(limits), known);
   }
 
   /** Fuller than any layout known for such pieces, but not fuller than one that was found. */
-  private SheetLimit plausible(PurchaseProblem problem, SheetStock sheet) {
+  private SheetLimit plausible(CuttingStockInstance instance, SheetStock sheet) {
     List<Optional<Slot>> slots =
-        job.demands().stream().map(demand -> columns.slot(demand, sheet)).toList();
+        job.demands().stream().map(demand -> pool.slot(demand, sheet)).toList();
     double densest = densest(slots);
     List<Double> areas = new ArrayList<>();
     List<Integer> counts = new ArrayList<>();
@@ -100,9 +100,9 @@ final class Choosing {
       counts.add(slot.map(Slot::plausible).orElse(0));
     }
     double capacity = InflatedArea.ofSheet(sheet, job.cutting());
-    for (Layout layout : problem.layouts()) {
+    for (Layout layout : instance.layouts()) {
       if (layout.sheet().equals(sheet)) {
-        capacity = Math.max(capacity, wood(problem.counts(layout), areas));
+        capacity = Math.max(capacity, wood(instance.counts(layout), areas));
       }
     }
     return new SheetLimit(capacity, areas, counts, "by the densest layouts known");
@@ -116,7 +116,7 @@ final class Choosing {
     return wood;
   }
 
-  /** Share of a sheet that pieces can fill at best: of one shape alone, its densest pattern. */
+  /** Share of a sheet that pieces can fill at best: of one shape alone, its densest lattice. */
   private static double densest(List<Optional<Slot>> slots) {
     List<Slot> some =
         slots.stream().flatMap(Optional::stream).filter(slot -> !slot.isConvex()).toList();

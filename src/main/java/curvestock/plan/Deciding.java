@@ -4,10 +4,10 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
+import curvestock.purchase.CuttingStockInstance;
 import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
-import curvestock.purchase.PurchaseProblem;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,23 +15,23 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Decides what to buy. The first purchase follows from regular patterns at once. From then on the
- * question is not how many pieces a sheet can hold but which cheaper purchase there could be, and
- * what its fullest sheet would have to hold: only that is looked for, the nearest first, and
- * nothing where no cheaper purchase is plausible.
+ * Decides what to buy. The first purchase follows from lattices at once. From then on the question
+ * is not how many pieces a sheet can hold but which cheaper purchase there could be, and what its
+ * fullest sheet would have to hold: only that is looked for, the nearest first, and nothing where
+ * no cheaper purchase is plausible.
  *
  * <p>Stopped at any time, the purchase is as good as the first one or better.
  */
 final class Deciding {
 
   private final PlanListener listener;
-  private final Columns columns;
+  private final LayoutPool pool;
   private final Choosing choosing;
 
-  Deciding(Job job, PlanListener listener, Columns columns) {
+  Deciding(Job job, PlanListener listener, LayoutPool pool) {
     this.listener = listener;
-    this.columns = columns;
-    this.choosing = new Choosing(job, columns);
+    this.pool = pool;
+    this.choosing = new Choosing(job, pool);
   }
 
   /** What a cheaper purchase needs of one slot. */
@@ -93,10 +93,10 @@ final class Deciding {
    */
   Purchase emptiedLast(Purchase purchase, List<Product> products, long budget) throws Infeasible {
     boolean found = false;
-    for (Slot slot : columns.slots()) {
+    for (Slot slot : pool.slots()) {
       if (isFullest(slot, purchase)) {
         listener.step("looking for room for more of " + slot.piece().id());
-        found |= columns.searchOn(slot, budget);
+        found |= pool.searchOn(slot, budget);
       }
     }
     if (!found) {
@@ -125,7 +125,7 @@ final class Deciding {
         .orElse(0);
   }
 
-  /** The purchase from patterns; where these do not suffice, from all that can be found. */
+  /** The purchase from lattices; where these do not suffice, from all that can be found. */
   private Purchase first(List<Product> products) throws Infeasible {
     listener.step("choosing the sheets");
     Purchase first;
@@ -133,13 +133,13 @@ final class Deciding {
       first = choosing.choose(products);
     } catch (Infeasible tooFew) {
       searchAll();
-      columns.mixLonger();
+      pool.mixLonger();
       first = choosing.choose(products);
     }
     if (first.gap().equals(Money.ZERO) && !first.sheetCost().equals(Money.ZERO)) {
       return first;
     }
-    columns.slots().forEach(columns::prove);
+    pool.slots().forEach(pool::prove);
     return choosing.proven(first);
   }
 
@@ -147,9 +147,9 @@ final class Deciding {
   private boolean look(Stage stage, Purchase best) {
     return switch (stage) {
       case FULLEST_SHEETS ->
-          nearest(best).map(need -> columns.search(need.slot, need.count)).orElse(false);
+          nearest(best).map(need -> pool.search(need.slot, need.count)).orElse(false);
       case ALL_COUNTS -> searchAll();
-      case MIXED, MIXED_AGAIN -> columns.mixLonger();
+      case MIXED, MIXED_AGAIN -> pool.mixLonger();
       case END -> false;
     };
   }
@@ -170,10 +170,10 @@ final class Deciding {
 
   private boolean searchAll() {
     boolean found = false;
-    for (Slot slot : columns.slots()) {
+    for (Slot slot : pool.slots()) {
       int most = Math.min(slot.wanted(), slot.plausible());
       if (slot.found() < most && !listener.stopped()) {
-        found |= columns.search(slot, most);
+        found |= pool.search(slot, most);
       }
     }
     return found;
@@ -182,18 +182,18 @@ final class Deciding {
   /** The least gain that a cheaper purchase cannot do without; nothing if counts do not hinder. */
   private Optional<Need> nearest(Purchase best) {
     Cheaper cheaper = choosing.cheaper(best);
-    return needs(cheaper, best.problem()).stream()
+    return needs(cheaper, best.instance()).stream()
         .filter(need -> need.count > need.slot.found() && !need.slot.isExhausted())
         .min(Comparator.comparingDouble(Need::gain));
   }
 
-  private List<Need> needs(Cheaper cheaper, PurchaseProblem problem) {
+  private List<Need> needs(Cheaper cheaper, CuttingStockInstance instance) {
     List<Need> needs = new ArrayList<>();
-    List<Panel> panels = problem.panels();
+    List<Panel> panels = instance.panels();
     for (int p = 0; p < panels.size(); p++) {
-      for (int i = 0; i < problem.demands().size(); i++) {
-        Demand demand = problem.demands().get(i);
-        Optional<Slot> slot = columns.slot(demand, panels.get(p).stock());
+      for (int i = 0; i < instance.demands().size(); i++) {
+        Demand demand = instance.demands().get(i);
+        Optional<Slot> slot = pool.slot(demand, panels.get(p).stock());
         if (slot.isPresent() && demand.count() > 1) {
           needs.add(new Need(slot.get(), cheaper.needed(i, p)));
         }
@@ -208,7 +208,7 @@ final class Deciding {
     if (!proven.isPossible()) {
       return List.of();
     }
-    return needs(proven, purchase.problem()).stream()
+    return needs(proven, purchase.instance()).stream()
         .filter(need -> need.count > need.slot.found())
         .sorted(Comparator.comparingDouble(Need::wood).reversed())
         .map(Need::obstacle)

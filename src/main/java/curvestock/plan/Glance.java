@@ -10,16 +10,16 @@ import java.util.Optional;
 
 /**
  * What can be said of a job at once, without a search: the piece that takes most wood, laid on one
- * sheet by a regular pattern, and about how many such sheets the whole job takes.
+ * sheet by a lattice, and about how many such sheets the whole job takes.
  *
  * @param demand the piece that takes most wood
- * @param layout the fullest regular pattern of it, on the kind of sheet whose wood it uses best; it
- *     may hold more than are wanted
+ * @param layout the fullest lattice of it, on the kind of sheet whose wood it uses best; it may
+ *     hold more than are wanted
  * @param sheets about how many sheets as full as this one hold everything; a guess, not a bound
  */
 public record Glance(Demand demand, Layout layout, int sheets) {
 
-  /** The glance; nothing if no pattern lays that piece on any of the sheets. */
+  /** The glance; nothing if no lattice lays that piece on any of the sheets. */
   public static Optional<Glance> at(Job job) {
     Demand main =
         job.demands().stream().max(Comparator.comparingDouble(Glance::area)).orElseThrow();

@@ -8,7 +8,7 @@ import curvestock.sheet.SheetStock;
  *
  * @param needed how many of the piece one sheet would have to hold; proven
  * @param found most that a layout was found for so far
- * @param plausible most that the sheet could hold in the densest pattern known for such pieces, or
+ * @param plausible most that the sheet could hold in the densest lattice known for such pieces, or
  *     {@code found} where a search for more has ended; no proof
  * @param searched whether it was looked for with the whole budget
  */

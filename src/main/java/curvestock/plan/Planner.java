@@ -55,12 +55,12 @@ public final class Planner {
   private Plan plan(boolean finished) throws Infeasible {
     List<Product> products = job.products();
     requireThicknesses(products);
-    Columns columns = new Columns(job, listener, packers).with(products);
-    boolean everyPieceFits = fit(columns);
+    LayoutPool pool = new LayoutPool(job, listener, packers).with(products);
+    boolean everyPieceFits = fit(pool);
     if (!everyPieceFits) {
-      requireAllFit(columns);
+      requireAllFit(pool);
     }
-    Deciding deciding = new Deciding(job, listener, columns);
+    Deciding deciding = new Deciding(job, listener, pool);
     Purchase purchase = deciding.decide(products);
     if (finished) {
       purchase = deciding.emptiedLast(purchase, products, remnantBudget());
@@ -74,8 +74,8 @@ public final class Planner {
     if (finished) {
       layouts = new Arranging(job, listener, packers).arranged(layouts);
     }
-    List<Capacity> capacities = columns.capacities();
-    Optional<Purchase> uncut = finished ? carriedWhole(products, columns) : Optional.empty();
+    List<Capacity> capacities = pool.capacities();
+    Optional<Purchase> uncut = finished ? carriedWhole(products, pool) : Optional.empty();
     return new Plan(
         job,
         purchase,
@@ -91,15 +91,15 @@ public final class Planner {
     return job.search().effort() == Effort.QUICK ? 1_300_000 : 2_500_000;
   }
 
-  /** Looks longer for pieces that no pattern lays on any sheet; whether all lie on one then. */
-  private boolean fit(Columns columns) {
+  /** Looks longer for pieces that no lattice lays on any sheet; whether all lie on one then. */
+  private boolean fit(LayoutPool pool) {
     boolean all = true;
     for (Demand demand : job.demands()) {
       List<Slot> slots =
-          columns.slots().stream().filter(slot -> slot.piece().equals(demand.piece())).toList();
+          pool.slots().stream().filter(slot -> slot.piece().equals(demand.piece())).toList();
       boolean fits = slots.stream().anyMatch(slot -> slot.found() > 0);
       for (int k = 0; k < slots.size() && !fits; k++) {
-        fits = slots.get(k).bound().count() > 0 && columns.search(slots.get(k), 1);
+        fits = slots.get(k).bound().count() > 0 && pool.search(slots.get(k), 1);
       }
       all &= fits;
     }
@@ -117,7 +117,7 @@ public final class Planner {
   }
 
   /** What would be bought if no sheet had to be ripped; empty if none has. */
-  private Optional<Purchase> carriedWhole(List<Product> products, Columns columns) {
+  private Optional<Purchase> carriedWhole(List<Product> products, LayoutPool pool) {
     List<Product> whole = job.wholeProducts();
     boolean ripped =
         products.size() < whole.size()
@@ -129,7 +129,7 @@ public final class Planner {
     }
     listener.step("for comparison: sheets carried whole");
     try {
-      return Optional.of(new Deciding(job, listener, columns.with(whole)).decide(whole));
+      return Optional.of(new Deciding(job, listener, pool.with(whole)).decide(whole));
     } catch (Infeasible e) {
       return Optional.empty();
     }
@@ -152,12 +152,12 @@ public final class Planner {
     }
   }
 
-  private void requireAllFit(Columns columns) throws Infeasible {
+  private void requireAllFit(LayoutPool pool) throws Infeasible {
     List<String> sentences = new ArrayList<>();
     for (Demand demand : job.demands()) {
       Piece piece = demand.piece();
       boolean fits =
-          columns.capacities().stream()
+          pool.capacities().stream()
               .anyMatch(capacity -> capacity.piece().equals(piece) && capacity.found() > 0);
       if (!fits) {
         sentences.addAll(new Advice(job).forUnfit(piece));

@@ -96,7 +96,7 @@ final class Slot {
   }
 
   /**
-   * How many the sheet could hold if its whole area took the densest pattern known for them; no
+   * How many the sheet could hold if its whole area took the densest lattice known for them; no
    * proof. What was found if a search has ended.
    */
   int plausible() {
@@ -107,7 +107,7 @@ final class Slot {
     return Math.max(found(), (int) Math.min(bound.count(), Math.floor(sheetArea / leastWood)));
   }
 
-  /** Wood that one takes at least, in the densest pattern known. */
+  /** Wood that one takes at least, in the densest lattice known. */
   private double leastWood() {
     double own = InflatedArea.ofPiece(piece(), cutting);
     if (bound.count() == 0 || isConvex()) {
@@ -122,7 +122,7 @@ final class Slot {
     return InflatedArea.isConvex(piece());
   }
 
-  /** Share of its wood that the densest pattern of it alone uses, the gaps counted as used. */
+  /** Share of its wood that the densest lattice of it alone uses, the gaps counted as used. */
   double density() {
     return InflatedArea.ofPiece(piece(), cutting) / leastWood;
   }

@@ -12,33 +12,33 @@ import java.util.List;
  */
 public final class Cheaper {
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
 
-  private final List<Cover> covers;
+  private final List<DualFeasibleInequality> inequalities;
   private final List<FewestCost.Price> prices;
   private final long cost;
 
   /**
-   * @param limits not below any layout of the problem
-   * @throws IllegalArgumentException if a layout of the problem exceeds the limits
+   * @param limits not below any layout of the instance
+   * @throws IllegalArgumentException if a layout of the instance exceeds the limits
    */
-  public Cheaper(PurchaseProblem problem, PackingLimits limits, Purchase known) {
-    this.problem = problem;
+  public Cheaper(CuttingStockInstance instance, PackingLimits limits, Purchase known) {
+    this.instance = instance;
     this.limits = limits;
-    this.covers = new LowerBound(problem, limits).covers();
+    this.inequalities = new LowerBound(instance, limits).inequalities();
     boolean free = known.sheetCost().equals(Money.ZERO);
-    this.prices = LowerBound.prices(problem, !free);
+    this.prices = LowerBound.prices(instance, !free);
     this.cost = free ? known.sheets() : known.sheetCost().minorUnits();
   }
 
   /** Whether the limits leave room for a cheaper purchase. */
   public boolean isPossible() {
-    return leaveRoom(covers);
+    return leaveRoom(inequalities);
   }
 
-  private boolean leaveRoom(List<Cover> covers) {
-    return new FewestCost(covers, prices).atLeast(cost) < cost;
+  private boolean leaveRoom(List<DualFeasibleInequality> inequalities) {
+    return new FewestCost(inequalities, prices).atLeast(cost) < cost;
   }
 
   /**
@@ -46,8 +46,8 @@ public final class Cheaper {
    * other panels at their limits: the least number that leaves room for one. One more than the
    * limit if there is no room even then; 0 if others suffice.
    *
-   * @param kind index in the problem's demands
-   * @param panel index in the problem's panels
+   * @param kind index in the instance's demands
+   * @param panel index in the instance's panels
    */
   public int needed(int kind, int panel) {
     int low = 0;
@@ -67,10 +67,11 @@ public final class Cheaper {
     if (count > limits.sheets().get(panel).counts().get(kind)) {
       return true;
     }
-    long[] alone = new long[problem.demands().size()];
+    long[] alone = new long[instance.demands().size()];
     alone[kind] = 1;
-    List<Cover> with = new ArrayList<>(covers);
-    with.add(Cover.prove("number", alone, problem, limits.with(panel, kind, count)));
+    List<DualFeasibleInequality> with = new ArrayList<>(inequalities);
+    with.add(
+        DualFeasibleInequality.prove("number", alone, instance, limits.with(panel, kind, count)));
     return leaveRoom(with);
   }
 }

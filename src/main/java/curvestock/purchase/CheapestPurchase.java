@@ -25,12 +25,13 @@ import java.util.stream.IntStream;
  */
 public final class CheapestPurchase {
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
   private final SearchSettings settings;
 
-  public CheapestPurchase(PurchaseProblem problem, PackingLimits limits, SearchSettings settings) {
-    this.problem = problem;
+  public CheapestPurchase(
+      CuttingStockInstance instance, PackingLimits limits, SearchSettings settings) {
+    this.instance = instance;
     this.limits = limits;
     this.settings = settings;
   }
@@ -40,16 +41,16 @@ public final class CheapestPurchase {
    * chosen apart and added up.
    *
    * @throws ShortageException if no way was found to cover the demand from the stock
-   * @throws IllegalArgumentException if the limits do not belong to the problem, or one of its
+   * @throws IllegalArgumentException if the limits do not belong to the instance, or one of its
    *     layouts disproves them
    */
   public Purchase choose() {
-    limits.requireFits(problem);
+    limits.requireFits(instance);
     List<Purchase> parts = new ArrayList<>();
     List<Demand> missing = new ArrayList<>();
-    for (Separate.Part part : new Separate(problem, limits).parts()) {
+    for (IndependentParts.Part part : new IndependentParts(instance, limits).parts()) {
       try {
-        parts.add(new CheapestPurchase(part.problem(), part.limits(), settings).chooseTogether());
+        parts.add(new CheapestPurchase(part.instance(), part.limits(), settings).chooseTogether());
       } catch (ShortageException e) {
         missing.addAll(e.missing());
       }
@@ -57,7 +58,7 @@ public final class CheapestPurchase {
     if (!missing.isEmpty()) {
       throw new ShortageException(missing);
     }
-    return Purchase.sum(problem, parts);
+    return Purchase.sum(instance, parts);
   }
 
   /**
@@ -66,22 +67,22 @@ public final class CheapestPurchase {
    * @throws IllegalArgumentException as {@link #choose}
    */
   public Purchase proven(Purchase chosen) {
-    limits.requireFits(problem);
+    limits.requireFits(instance);
     List<CostBound> bounds = new ArrayList<>();
-    for (Separate.Part part : new Separate(problem, limits).parts()) {
+    for (IndependentParts.Part part : new IndependentParts(instance, limits).parts()) {
       List<PurchaseLine> lines =
           chosen.lines().stream()
-              .filter(line -> part.problem().products().contains(line.product()))
+              .filter(line -> part.instance().products().contains(line.product()))
               .toList();
       Money cost = lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
       int sheets = lines.stream().mapToInt(PurchaseLine::used).sum();
-      bounds.add(new LowerBound(part.problem(), part.limits()).prove(cost, sheets));
+      bounds.add(new LowerBound(part.instance(), part.limits()).prove(cost, sheets));
     }
-    return new Purchase(problem, chosen.layouts(), chosen.lines(), CostBound.sum(bounds));
+    return new Purchase(instance, chosen.layouts(), chosen.lines(), CostBound.sum(bounds));
   }
 
   private Purchase chooseTogether() {
-    LowerBound lowerBound = new LowerBound(problem, limits);
+    LowerBound lowerBound = new LowerBound(instance, limits);
     int[] uses =
         new SlotSearch(
                 choice(),
@@ -93,7 +94,7 @@ public final class CheapestPurchase {
     List<Layout> layouts = new ArrayList<>();
     List<PurchaseLine> lines = new ArrayList<>();
     int panel = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       List<BrokenSheets> broken = new ArrayList<>();
       for (Breakdown breakdown : product.breakdowns()) {
         int sheets = 0;
@@ -112,7 +113,7 @@ public final class CheapestPurchase {
     }
     Money cost = lines.stream().map(PurchaseLine::cost).reduce(Money.ZERO, Money::plus);
     int sheets = lines.stream().mapToInt(PurchaseLine::used).sum();
-    return new Purchase(problem, layouts, lines, lowerBound.prove(cost, sheets));
+    return new Purchase(instance, layouts, lines, lowerBound.prove(cost, sheets));
   }
 
   private static boolean isLeast(LowerBound lowerBound, Levels start) {
@@ -125,8 +126,8 @@ public final class CheapestPurchase {
   private List<Layout> layoutsOn(int panel, int[] uses) {
     List<Layout> layouts = new ArrayList<>();
     for (int j = 0; j < uses.length; j++) {
-      Layout layout = problem.layouts().get(j);
-      if (problem.panelOf(layout) == panel) {
+      Layout layout = instance.layouts().get(j);
+      if (instance.panelOf(layout) == panel) {
         layouts.addAll(Collections.nCopies(uses[j], layout));
       }
     }
@@ -142,12 +143,12 @@ public final class CheapestPurchase {
   }
 
   private Choice choice() {
-    int[] demand = problem.demands().stream().mapToInt(Demand::count).toArray();
+    int[] demand = instance.demands().stream().mapToInt(Demand::count).toArray();
     int most = IntStream.of(demand).sum();
     List<PanelSupply> panels = new ArrayList<>();
     List<BreakdownSupply> breakdowns = new ArrayList<>();
-    for (int p = 0; p < problem.products().size(); p++) {
-      for (Breakdown breakdown : problem.products().get(p).breakdowns()) {
+    for (int p = 0; p < instance.products().size(); p++) {
+      for (Breakdown breakdown : instance.products().get(p).breakdowns()) {
         int index = breakdowns.size();
         breakdowns.add(new BreakdownSupply(p, breakdown.cutting().minorUnits()));
         for (Panel part : breakdown.panels()) {
@@ -157,14 +158,14 @@ public final class CheapestPurchase {
     }
     return new Choice(
         demand,
-        problem.layouts().stream().map(problem::counts).toArray(int[][]::new),
-        problem.layouts().stream().mapToInt(problem::panelOf).toArray(),
+        instance.layouts().stream().map(instance::counts).toArray(int[][]::new),
+        instance.layouts().stream().mapToInt(instance::panelOf).toArray(),
         panels,
         breakdowns,
-        problem.products().stream().mapToInt(Product::available).toArray(),
-        problem.products().stream().map(product -> costs(product, most)).toArray(long[][]::new),
-        problem.products().stream().map(Product::tiers).toList(),
-        problem.demands().stream()
+        instance.products().stream().mapToInt(Product::available).toArray(),
+        instance.products().stream().map(product -> costs(product, most)).toArray(long[][]::new),
+        instance.products().stream().map(Product::tiers).toList(),
+        instance.demands().stream()
             .mapToLong(demanded -> Math.round(demanded.piece().shape().area()))
             .toArray());
   }
@@ -176,16 +177,16 @@ public final class CheapestPurchase {
   }
 
   private void requireCovered(int[] uses) {
-    int[] held = new int[problem.demands().size()];
+    int[] held = new int[instance.demands().size()];
     for (int j = 0; j < uses.length; j++) {
-      int[] counts = problem.counts(problem.layouts().get(j));
+      int[] counts = instance.counts(instance.layouts().get(j));
       for (int i = 0; i < held.length; i++) {
         held[i] += uses[j] * counts[i];
       }
     }
     List<Demand> missing = new ArrayList<>();
     for (int i = 0; i < held.length; i++) {
-      Demand demand = problem.demands().get(i);
+      Demand demand = instance.demands().get(i);
       if (held[i] < demand.count()) {
         missing.add(new Demand(demand.piece(), demand.count() - held[i]));
       }

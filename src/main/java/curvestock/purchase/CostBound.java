@@ -9,13 +9,14 @@ import java.util.stream.Collectors;
  *
  * @param money least cost of the sheets
  * @param sheets fewest sheets cut, if only their number counted
- * @param covers the inequalities that prove both; anyone can check them again by hand
+ * @param inequalities the inequalities that prove both; anyone can check them again by hand
  * @param proof how it is proven, in plain words
  */
-public record CostBound(Money money, int sheets, List<Cover> covers, String proof) {
+public record CostBound(
+    Money money, int sheets, List<DualFeasibleInequality> inequalities, String proof) {
 
   public CostBound {
-    covers = List.copyOf(covers);
+    inequalities = List.copyOf(inequalities);
   }
 
   /** The bound of several purchases that share no sheet. */
@@ -26,7 +27,7 @@ public record CostBound(Money money, int sheets, List<Cover> covers, String proo
     return new CostBound(
         parts.stream().map(CostBound::money).reduce(Money.ZERO, Money::plus),
         parts.stream().mapToInt(CostBound::sheets).sum(),
-        parts.stream().flatMap(part -> part.covers().stream()).toList(),
+        parts.stream().flatMap(part -> part.inequalities().stream()).toList(),
         parts.stream()
             .map(CostBound::proof)
             .distinct()

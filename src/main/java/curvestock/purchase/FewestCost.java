@@ -5,9 +5,10 @@ import java.util.function.IntToLongFunction;
 import java.util.stream.IntStream;
 
 /**
- * Least cost of whole numbers of sheets that meet every {@link Cover} and the stock: depth first
- * over the products, in whole numbers. If it takes more than {@link #NODES} steps, the answer is
- * what the strongest cover gives by itself for split sheets, which may be lower but is as true.
+ * Least cost of whole numbers of sheets that meet every {@link DualFeasibleInequality} and the
+ * stock: depth first over the products, in whole numbers. If it takes more than {@link #NODES}
+ * steps, the answer is what the strongest inequality gives by itself for split sheets, which may be
+ * lower but is as true.
  */
 final class FewestCost {
 
@@ -21,16 +22,16 @@ final class FewestCost {
    */
   record Price(IntToLongFunction total, long least, int available) {}
 
-  private final List<Cover> covers;
+  private final List<DualFeasibleInequality> inequalities;
   private final List<Price> prices;
   private final List<List<Integer>> cheapestFirst;
   private int nodes;
   private long best;
 
-  FewestCost(List<Cover> covers, List<Price> prices) {
-    this.covers = List.copyOf(covers);
+  FewestCost(List<DualFeasibleInequality> inequalities, List<Price> prices) {
+    this.inequalities = List.copyOf(inequalities);
     this.prices = List.copyOf(prices);
-    this.cheapestFirst = this.covers.stream().map(this::cheapestFirst).toList();
+    this.cheapestFirst = this.inequalities.stream().map(this::cheapestFirst).toList();
   }
 
   /**
@@ -39,7 +40,7 @@ final class FewestCost {
    * @param known cost of a purchase that exists
    */
   long atLeast(long known) {
-    long[] open = covers.stream().mapToLong(Cover::wanted).toArray();
+    long[] open = inequalities.stream().mapToLong(DualFeasibleInequality::wanted).toArray();
     nodes = 0;
     best = known;
     long plain = Math.min(known, remaining(0, open));
@@ -64,7 +65,7 @@ final class FewestCost {
     for (int count = most; count >= 0; count--) {
       long[] left = open.clone();
       for (int m = 0; m < left.length; m++) {
-        left[m] -= Math.multiplyExact(covers.get(m).perSheet().get(p), (long) count);
+        left[m] -= Math.multiplyExact(inequalities.get(m).perSheet().get(p), (long) count);
       }
       branch(p + 1, left, sofar + prices.get(p).total().applyAsLong(count));
     }
@@ -83,7 +84,7 @@ final class FewestCost {
   private int useful(int p, long[] open) {
     long most = 0;
     for (int m = 0; m < open.length; m++) {
-      long each = covers.get(m).perSheet().get(p);
+      long each = inequalities.get(m).perSheet().get(p);
       if (open[m] > 0 && each > 0) {
         most = Math.max(most, ceilDiv(open[m], each));
       }
@@ -93,8 +94,8 @@ final class FewestCost {
 
   /**
    * What the products from {@code p} on cost at least, if sheets could be split and every sheet had
-   * its least price: for each cover the products cheapest for their weight first, as far as the
-   * stock goes. {@link Long#MAX_VALUE} if they cannot meet a cover at all.
+   * its least price: for each inequality the products cheapest for their weight first, as far as
+   * the stock goes. {@link Long#MAX_VALUE} if they cannot meet a inequality at all.
    */
   private long remaining(int p, long[] open) {
     long most = 0;
@@ -106,13 +107,13 @@ final class FewestCost {
     return most;
   }
 
-  private long remaining(int p, int cover, long wanted) {
+  private long remaining(int p, int inequality, long wanted) {
     long left = wanted;
     long cost = 0;
-    for (int q : cheapestFirst.get(cover)) {
+    for (int q : cheapestFirst.get(inequality)) {
       if (q >= p && left > 0) {
         Price price = prices.get(q);
-        long each = covers.get(cover).perSheet().get(q);
+        long each = inequalities.get(inequality).perSheet().get(q);
         if (ceilDiv(left, each) <= price.available()) {
           // Costs are whole numbers, so the sum may be rounded up.
           return Math.addExact(cost, ceilDiv(Math.multiplyExact(left, price.least()), each));
@@ -124,15 +125,15 @@ final class FewestCost {
     return left > 0 ? Long.MAX_VALUE : cost;
   }
 
-  private List<Integer> cheapestFirst(Cover cover) {
+  private List<Integer> cheapestFirst(DualFeasibleInequality inequality) {
     return IntStream.range(0, prices.size())
-        .filter(q -> cover.perSheet().get(q) > 0 && prices.get(q).available() > 0)
+        .filter(q -> inequality.perSheet().get(q) > 0 && prices.get(q).available() > 0)
         .boxed()
         .sorted(
             (q, r) ->
                 Long.compare(
-                    Math.multiplyExact(prices.get(q).least(), cover.perSheet().get(r)),
-                    Math.multiplyExact(prices.get(r).least(), cover.perSheet().get(q))))
+                    Math.multiplyExact(prices.get(q).least(), inequality.perSheet().get(r)),
+                    Math.multiplyExact(prices.get(r).least(), inequality.perSheet().get(q))))
         .toList();
   }
 

@@ -11,26 +11,26 @@ import java.util.stream.Collectors;
  * not only those found.
  *
  * <p>Many sets of weights are tried (one kind alone, areas, areas coarsened so that whole pieces
- * count, and the scarcity that a linear programme suggests), each is made a {@link Cover}, and the
- * cheapest whole numbers of sheets that meet all covers are the bound. Every step is in whole
- * numbers and errs to the low side only: price breaks count at their true totals, or at the least
- * price where the search is cut short; a product that may be ripped in several ways counts with the
- * fullest and the cheapest of them at once.
+ * count, and the scarcity that a linear programme suggests), each is made a {@link
+ * DualFeasibleInequality}, and the cheapest whole numbers of sheets that meet all inequalities are
+ * the bound. Every step is in whole numbers and errs to the low side only: price breaks count at
+ * their true totals, or at the least price where the search is cut short; a product that may be
+ * ripped in several ways counts with the fullest and the cheapest of them at once.
  */
 final class LowerBound {
 
   private static final long FINE = 1_000_000;
   private static final int[] COARSE = {1, 2, 3, 4, 5, 6, 8, 10, 12, 24, 60};
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
 
   /** Made when first asked for: they take most of the time of a proof. */
-  private List<Cover> made = List.of();
+  private List<DualFeasibleInequality> made = List.of();
 
-  LowerBound(PurchaseProblem problem, PackingLimits limits) {
-    limits.requireFits(problem);
-    this.problem = problem;
+  LowerBound(CuttingStockInstance instance, PackingLimits limits) {
+    limits.requireFits(instance);
+    this.instance = instance;
     this.limits = limits;
   }
 
@@ -40,11 +40,12 @@ final class LowerBound {
    */
   CostBound prove(Money knownMoney, int knownSheets) {
     if (made.isEmpty()) {
-      made = covers();
+      made = inequalities();
     }
-    List<Cover> covers = made;
-    long money = new FewestCost(covers, prices(problem, true)).atLeast(knownMoney.minorUnits());
-    long sheets = new FewestCost(covers, prices(problem, false)).atLeast(knownSheets);
+    List<DualFeasibleInequality> inequalities = made;
+    long money =
+        new FewestCost(inequalities, prices(instance, true)).atLeast(knownMoney.minorUnits());
+    long sheets = new FewestCost(inequalities, prices(instance, false)).atLeast(knownSheets);
     String limitsProof =
         limits.sheets().stream()
             .map(SheetLimit::proof)
@@ -53,18 +54,18 @@ final class LowerBound {
     return new CostBound(
         new Money(money),
         (int) sheets,
-        covers,
+        inequalities,
         "no layout at all can exceed these limits of a sheet: "
             + limitsProof
             + "; whole sheets counted with "
-            + covers.size()
+            + inequalities.size()
             + " sets of weights on the pieces, in whole numbers");
   }
 
   /** Of every product; in place of the money just the number of sheets, if so wanted. */
-  static List<FewestCost.Price> prices(PurchaseProblem problem, boolean money) {
+  static List<FewestCost.Price> prices(CuttingStockInstance instance, boolean money) {
     List<FewestCost.Price> prices = new ArrayList<>();
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       prices.add(
           money
               ? new FewestCost.Price(
@@ -77,39 +78,43 @@ final class LowerBound {
   }
 
   /** What every purchase must meet. */
-  List<Cover> covers() {
-    List<Cover> covers = new ArrayList<>();
-    int kinds = problem.demands().size();
+  List<DualFeasibleInequality> inequalities() {
+    List<DualFeasibleInequality> inequalities = new ArrayList<>();
+    int kinds = instance.demands().size();
     for (int i = 0; i < kinds; i++) {
       long[] alone = new long[kinds];
       alone[i] = 1;
-      add(covers, "number of " + problem.demands().get(i).piece().id(), alone);
+      add(inequalities, "number of " + instance.demands().get(i).piece().id(), alone);
     }
     for (SheetLimit limit : limits.sheets()) {
       double largest = limit.areas().stream().mapToDouble(area -> area).max().orElse(1);
-      add(covers, "area", areas(limit, FINE / largest));
+      add(inequalities, "area", areas(limit, FINE / largest));
       for (int parts : COARSE) {
         // A piece that takes more than q/(parts+1) of the sheet weighs q: whole pieces count.
-        add(covers, "area in parts of " + parts, areas(limit, (parts + 1) / limit.capacity()));
+        add(
+            inequalities,
+            "area in parts of " + parts,
+            areas(limit, (parts + 1) / limit.capacity()));
       }
     }
-    CoverWeights suggestions = new CoverWeights(problem, limits);
+    DualWeights suggestions = new DualWeights(instance, limits);
     for (long largest : new long[] {FINE, 60, 12, 6, 3}) {
       add(
-          covers,
+          inequalities,
           "scarcity for the money",
           suggestions.suggest(
               product -> product.leastPrice().plus(product.leastCutting()).minorUnits(), largest));
-      add(covers, "scarcity for the number", suggestions.suggest(product -> 1, largest));
+      add(inequalities, "scarcity for the number", suggestions.suggest(product -> 1, largest));
     }
-    return covers;
+    return inequalities;
   }
 
-  private void add(List<Cover> covers, String name, long[] weights) {
+  private void add(List<DualFeasibleInequality> inequalities, String name, long[] weights) {
     if (Arrays.stream(weights).anyMatch(weight -> weight > 0)) {
-      Cover cover = Cover.prove(name, weights, problem, limits);
-      if (covers.stream().noneMatch(other -> other.weights().equals(cover.weights()))) {
-        covers.add(cover);
+      DualFeasibleInequality inequality =
+          DualFeasibleInequality.prove(name, weights, instance, limits);
+      if (inequalities.stream().noneMatch(other -> other.weights().equals(inequality.weights()))) {
+        inequalities.add(inequality);
       }
     }
   }

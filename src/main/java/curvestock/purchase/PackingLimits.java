@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The proven limits of every panel, in the order of {@link PurchaseProblem#panels}. A lower bound
- * on the money is only as true as these.
+ * The proven limits of every panel, in the order of {@link CuttingStockInstance#panels}. A lower
+ * bound on the money is only as true as these.
  */
 public record PackingLimits(List<SheetLimit> sheets) {
 
@@ -31,30 +31,31 @@ public record PackingLimits(List<SheetLimit> sheets) {
   }
 
   /**
-   * Refuses limits that do not belong to the problem or that one of its layouts disproves.
+   * Refuses limits that do not belong to the instance or that one of its layouts disproves.
    *
    * @throws IllegalArgumentException saying which limit is wrong
    */
-  void requireFits(PurchaseProblem problem) {
-    if (sheets.size() != problem.panels().size()) {
+  void requireFits(CuttingStockInstance instance) {
+    if (sheets.size() != instance.panels().size()) {
       throw new IllegalArgumentException(
           "limits must be given for each of %s sheets, but were given for %s"
-              .formatted(problem.panels().size(), sheets.size()));
+              .formatted(instance.panels().size(), sheets.size()));
     }
     for (SheetLimit limit : sheets) {
-      if (limit.areas().size() != problem.demands().size()) {
+      if (limit.areas().size() != instance.demands().size()) {
         throw new IllegalArgumentException(
             "limits must be given for each of %s pieces, but were given for %s"
-                .formatted(problem.demands().size(), limit.areas().size()));
+                .formatted(instance.demands().size(), limit.areas().size()));
       }
     }
-    for (Layout layout : problem.layouts()) {
-      requireAllows(sheets.get(problem.panelOf(layout)), problem, layout);
+    for (Layout layout : instance.layouts()) {
+      requireAllows(sheets.get(instance.panelOf(layout)), instance, layout);
     }
   }
 
-  private static void requireAllows(SheetLimit limit, PurchaseProblem problem, Layout layout) {
-    int[] counts = problem.counts(layout);
+  private static void requireAllows(
+      SheetLimit limit, CuttingStockInstance instance, Layout layout) {
+    int[] counts = instance.counts(layout);
     double area = 0;
     for (int i = 0; i < counts.length; i++) {
       area += counts[i] * limit.areas().get(i);
@@ -63,7 +64,7 @@ public record PackingLimits(List<SheetLimit> sheets) {
             "proven limit of %s for piece %s on %s is wrong: a layout holds %s"
                 .formatted(
                     limit.counts().get(i),
-                    problem.demands().get(i).piece().id(),
+                    instance.demands().get(i).piece().id(),
                     layout.sheet().name(),
                     counts[i]));
       }

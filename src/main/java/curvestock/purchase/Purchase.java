@@ -13,7 +13,10 @@ import java.util.List;
  * @param lines one for each product that is used
  */
 public record Purchase(
-    PurchaseProblem problem, List<Layout> layouts, List<PurchaseLine> lines, CostBound bound) {
+    CuttingStockInstance instance,
+    List<Layout> layouts,
+    List<PurchaseLine> lines,
+    CostBound bound) {
 
   public Purchase {
     layouts = List.copyOf(layouts);
@@ -23,13 +26,13 @@ public record Purchase(
   /**
    * The purchase of the whole sheets under the given layouts, which somebody else has chosen.
    *
-   * @param bound proven for the problem
+   * @param bound proven for the instance
    * @throws IllegalArgumentException if a layout does not lie on a product's whole sheet
    */
-  public static Purchase of(PurchaseProblem problem, List<Layout> layouts, CostBound bound) {
+  public static Purchase of(CuttingStockInstance instance, List<Layout> layouts, CostBound bound) {
     List<PurchaseLine> lines = new ArrayList<>();
     int placed = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       long used = layouts.stream().filter(each -> each.sheet().equals(product.stock())).count();
       placed += Math.toIntExact(used);
       if (used > 0) {
@@ -41,17 +44,17 @@ public record Purchase(
     if (placed < layouts.size()) {
       throw new IllegalArgumentException("every layout must lie on a whole sheet on offer");
     }
-    return new Purchase(problem, layouts, lines, bound);
+    return new Purchase(instance, layouts, lines, bound);
   }
 
   /** Purchases that share no sheet as one; their bounds add up. */
-  static Purchase sum(PurchaseProblem problem, List<Purchase> parts) {
+  static Purchase sum(CuttingStockInstance instance, List<Purchase> parts) {
     List<Layout> layouts = new ArrayList<>();
     List<PurchaseLine> lines = new ArrayList<>();
     parts.forEach(part -> layouts.addAll(part.layouts));
     parts.forEach(part -> lines.addAll(part.lines));
     return new Purchase(
-        problem, layouts, lines, CostBound.sum(parts.stream().map(Purchase::bound).toList()));
+        instance, layouts, lines, CostBound.sum(parts.stream().map(Purchase::bound).toList()));
   }
 
   /** Price of all sheets bought and of the store's cuts in them. */
@@ -66,16 +69,16 @@ public record Purchase(
 
   /** Pieces too many of each kind, in the order of the demands. */
   public List<Integer> surplus() {
-    int[] held = new int[problem.demands().size()];
+    int[] held = new int[instance.demands().size()];
     for (Layout layout : layouts) {
-      int[] counts = problem.counts(layout);
+      int[] counts = instance.counts(layout);
       for (int i = 0; i < held.length; i++) {
         held[i] += counts[i];
       }
     }
     List<Integer> surplus = new ArrayList<>();
     for (int i = 0; i < held.length; i++) {
-      surplus.add(held[i] - problem.demands().get(i).count());
+      surplus.add(held[i] - instance.demands().get(i).count());
     }
     return surplus;
   }
@@ -87,6 +90,6 @@ public record Purchase(
 
   /** The layouts with exactly the wanted pieces; see {@link Trimming}. */
   public List<Layout> trimmed() {
-    return new Trimming(problem, layouts).trimmed();
+    return new Trimming(instance, layouts).trimmed();
   }
 }

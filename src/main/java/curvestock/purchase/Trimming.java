@@ -15,11 +15,11 @@ import java.util.Set;
  */
 final class Trimming {
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final List<Layout> layouts;
 
-  Trimming(PurchaseProblem problem, List<Layout> layouts) {
-    this.problem = problem;
+  Trimming(CuttingStockInstance instance, List<Layout> layouts) {
+    this.instance = instance;
     this.layouts = List.copyOf(layouts);
   }
 
@@ -48,12 +48,12 @@ final class Trimming {
   }
 
   private int[] surplus() {
-    int[] surplus = new int[problem.demands().size()];
+    int[] surplus = new int[instance.demands().size()];
     for (int i = 0; i < surplus.length; i++) {
-      surplus[i] = -problem.demands().get(i).count();
+      surplus[i] = -instance.demands().get(i).count();
     }
     for (Layout layout : layouts) {
-      int[] counts = problem.counts(layout);
+      int[] counts = instance.counts(layout);
       for (int i = 0; i < surplus.length; i++) {
         surplus[i] += counts[i];
       }
@@ -62,8 +62,8 @@ final class Trimming {
   }
 
   private void subtract(int[] surplus, Layout whole, Layout trimmed) {
-    int[] before = problem.counts(whole);
-    int[] after = problem.counts(trimmed);
+    int[] before = instance.counts(whole);
+    int[] after = instance.counts(trimmed);
     for (int i = 0; i < surplus.length; i++) {
       surplus[i] -= before[i] - after[i];
     }
@@ -86,8 +86,8 @@ final class Trimming {
   }
 
   private int kindOf(Placement placement) {
-    for (int i = 0; i < problem.demands().size(); i++) {
-      if (problem.demands().get(i).piece().equals(placement.piece())) {
+    for (int i = 0; i < instance.demands().size(); i++) {
+      if (instance.demands().get(i).piece().equals(placement.piece())) {
         return i;
       }
     }

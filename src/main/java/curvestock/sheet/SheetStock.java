@@ -118,12 +118,12 @@ public record SheetStock(
     return Outline.of(loop.signedArea() > 0 ? loop : loop.reversed());
   }
 
-  /** Extent along x of the sheet's bounding box. */
+  /** Size along x of the sheet's bounding box. */
   public Length length() {
     return Length.ofMillimetres(outline.box().width());
   }
 
-  /** Extent along y of the sheet's bounding box. */
+  /** Size along y of the sheet's bounding box. */
   public Length width() {
     return Length.ofMillimetres(outline.box().height());
   }

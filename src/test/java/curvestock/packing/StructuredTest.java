@@ -8,10 +8,10 @@ import java.lang.management.ManagementFactory;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Blocks of lattices: their bound, and how much work two of them side by side take. */
+/** Blocks of flushLattices: their bound, and how much work two of them side by side take. */
 class StructuredTest {
 
-  /** By its definition: no rectangle holds more of a lattice than its bound says. */
+  /** By its definition: no rectangle holds more of a flushLattice than its bound says. */
   @Test
   void atMost_ofRandomLattices_isNeverLessThanTheBlockAndSeldomMore() {
     int exact = 0;
@@ -19,18 +19,18 @@ class StructuredTest {
     for (long seed = 1; seed <= 8; seed++) {
       RandomPacking random = new RandomPacking(seed);
       Body body = new Body(Piece.of("A", "random", random.shape()));
-      for (Pattern pattern : new PatternFamilies(body, 3.2).all()) {
+      for (PeriodicLattice lattice : new LatticeFamilies(body, 3.2).all()) {
         for (int quarter = 0; quarter < 4; quarter++) {
-          for (Lattice lattice : Lattice.all(body, pattern, quarter, true, 0)) {
+          for (FlushLattice flushLattice : FlushLattice.all(body, lattice, quarter, true, 0)) {
             double width = random.between(100, 1500);
             double height = random.between(100, 1500);
 
-            int count = lattice.in(width, height, Integer.MAX_VALUE).count();
+            int count = flushLattice.in(width, height, Integer.MAX_VALUE).count();
 
-            assertThat(lattice.atMost(width, height))
-                .as("seed %d, %s, quarter %d, %f x %f", seed, pattern, quarter, width, height)
+            assertThat(flushLattice.atMost(width, height))
+                .as("seed %d, %s, quarter %d, %f x %f", seed, lattice, quarter, width, height)
                 .isGreaterThanOrEqualTo(count);
-            exact += lattice.atMost(width, height) == count ? 1 : 0;
+            exact += flushLattice.atMost(width, height) == count ? 1 : 0;
             all++;
           }
         }

@@ -186,9 +186,9 @@ class ShopPapersTest {
             .filter(k -> k.holes().size() > 1)
             .findFirst()
             .orElseThrow();
-    Pattern pattern = BedPattern.of(order().plan(), kind, job.style());
+    PaperTemplate template = BedTemplate.of(order().plan(), kind, job.style());
     List<Box> circles = new ArrayList<>();
-    try (PDDocument document = Loader.loadPDF(Patterns.pdf(pattern, job, PaperSize.ROLL))) {
+    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template, job, PaperSize.ROLL))) {
       double radius = kind.holes().get(0).diameter().millimetres() / 2;
       for (Line line : PdfLines.of(document.getPage(1))) {
         Box box = box(line.points());

@@ -37,10 +37,10 @@ class CheapestPurchaseAgainstExactTest {
   @MethodSource("purchases")
   void choose_randomPurchase_costsTheOptimumAndNotLessThanItsBound(
       String what, Effort effort, long seed, RandomPurchases random) {
-    ExactPurchase.Optimum optimum = new ExactPurchase(random.problem()).solve().orElseThrow();
+    ExactPurchase.Optimum optimum = new ExactPurchase(random.instance()).solve().orElseThrow();
 
     Purchase purchase =
-        new CheapestPurchase(random.problem(), random.limits(), new SearchSettings(1, effort))
+        new CheapestPurchase(random.instance(), random.limits(), new SearchSettings(1, effort))
             .choose();
 
     assertThat(purchase.sheetCost().minorUnits())
@@ -54,7 +54,7 @@ class CheapestPurchaseAgainstExactTest {
   }
 
   private static void assertExactlyWhatIsWanted(Purchase purchase) {
-    for (Demand demand : purchase.problem().demands()) {
+    for (Demand demand : purchase.instance().demands()) {
       assertThat(purchase.trimmed().stream().mapToInt(layout -> layout.count(demand.piece())).sum())
           .isEqualTo(demand.count());
     }

@@ -26,9 +26,9 @@ class CheapestPurchaseTest {
 
   private static Purchase choose(
       List<Piece> pieces, int[] wanted, List<Product> products, Layout... layouts) {
-    PurchaseProblem problem =
-        new PurchaseProblem(Shop.demands(pieces, wanted), products, List.of(layouts));
-    return new CheapestPurchase(problem, Shop.areaLimits(problem.demands(), products), QUICK)
+    CuttingStockInstance instance =
+        new CuttingStockInstance(Shop.demands(pieces, wanted), products, List.of(layouts));
+    return new CheapestPurchase(instance, Shop.areaLimits(instance.demands(), products), QUICK)
         .choose();
   }
 
@@ -48,18 +48,18 @@ class CheapestPurchaseTest {
   /** Four sheets of ten for forty: no search can better that. Bytes, as time is the machine's. */
   @Test
   void choose_startMeetsTheBound_searchesNoFurther() {
-    PurchaseProblem problem =
-        new PurchaseProblem(
+    CuttingStockInstance instance =
+        new CuttingStockInstance(
             Shop.demands(A, wanted(40)),
             List.of(Product.of(WHOLE)),
             List.of(Shop.layout(WHOLE, A, 10), Shop.layout(WHOLE, A, 9)));
-    PackingLimits limits = Shop.areaLimits(problem.demands(), problem.products());
+    PackingLimits limits = Shop.areaLimits(instance.demands(), instance.products());
     SearchSettings thorough = new SearchSettings(1, Effort.THOROUGH);
-    new CheapestPurchase(problem, limits, QUICK).choose();
+    new CheapestPurchase(instance, limits, QUICK).choose();
     ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
     long before = threads.getCurrentThreadAllocatedBytes();
 
-    Purchase purchase = new CheapestPurchase(problem, limits, thorough).choose();
+    Purchase purchase = new CheapestPurchase(instance, limits, thorough).choose();
 
     assertThat(threads.getCurrentThreadAllocatedBytes() - before).isLessThan(50_000_000);
     assertThat(purchase.gap()).isEqualTo(Money.ZERO);
@@ -242,8 +242,8 @@ class CheapestPurchaseTest {
   @Test
   void choose_sameInputTwice_sameResult() {
     RandomPurchases random = RandomPurchases.large(5, 8, 60, 200);
-    Purchase first = new CheapestPurchase(random.problem(), random.limits(), QUICK).choose();
-    Purchase second = new CheapestPurchase(random.problem(), random.limits(), QUICK).choose();
+    Purchase first = new CheapestPurchase(random.instance(), random.limits(), QUICK).choose();
+    Purchase second = new CheapestPurchase(random.instance(), random.limits(), QUICK).choose();
     assertThat(second).isEqualTo(first);
     assertThat(second.trimmed()).isEqualTo(first.trimmed());
   }

@@ -19,9 +19,9 @@ class ClubOrderGateTest {
   @CsvSource({"1, QUICK", "2, QUICK", "3, QUICK", "1, NORMAL", "2, NORMAL", "3, NORMAL"})
   void choose_clubOrder_withinAThousandthOfTheOptimum(long seed, Effort effort) {
     RandomPurchases random = RandomPurchases.large(seed, 20, 300, 1000);
-    long optimum = new ExactPurchase(random.problem()).solve().orElseThrow().money();
+    long optimum = new ExactPurchase(random.instance()).solve().orElseThrow().money();
     Purchase purchase =
-        new CheapestPurchase(random.problem(), random.limits(), new SearchSettings(1, effort))
+        new CheapestPurchase(random.instance(), random.limits(), new SearchSettings(1, effort))
             .choose();
     assertThat(purchase.sheetCost().minorUnits()).isBetween(optimum, optimum + optimum / 1000);
   }

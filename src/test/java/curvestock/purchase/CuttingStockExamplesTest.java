@@ -48,7 +48,8 @@ class CuttingStockExamplesTest {
     int[] widths = {450, 360, 310, 140};
     int[] wanted = {97, 610, 395, 211};
     Purchase purchase = choose(1000, widths, wanted);
-    assertThat(new ExactPurchase(purchase.problem()).solve().orElseThrow().sheets()).isEqualTo(453);
+    assertThat(new ExactPurchase(purchase.instance()).solve().orElseThrow().sheets())
+        .isEqualTo(453);
     assertThat(purchase.sheets()).isEqualTo(453);
   }
 
@@ -74,7 +75,7 @@ class CuttingStockExamplesTest {
     List<Demand> demands = Shop.demands(pieces, wanted);
     List<Product> products = List.of(Product.of(sheet));
     return new CheapestPurchase(
-            new PurchaseProblem(demands, products, layouts),
+            new CuttingStockInstance(demands, products, layouts),
             Shop.areaLimits(demands, products),
             SearchSettings.DEFAULT)
         .choose();

@@ -21,27 +21,27 @@ final class ExactPurchase {
   /** Least money, and fewest sheets among the cheapest purchases. */
   record Optimum(long money, long sheets) {}
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final CpModel model = new CpModel();
   private final LinearExprBuilder money = LinearExpr.newBuilder();
   private final LinearExprBuilder sheets = LinearExpr.newBuilder();
 
-  ExactPurchase(PurchaseProblem problem) {
+  ExactPurchase(CuttingStockInstance instance) {
     Loader.loadNativeLibraries();
-    this.problem = problem;
-    int most = problem.demands().stream().mapToInt(Demand::count).sum();
-    IntVar[] uses = new IntVar[problem.layouts().size()];
+    this.instance = instance;
+    int most = instance.demands().stream().mapToInt(Demand::count).sum();
+    IntVar[] uses = new IntVar[instance.layouts().size()];
     for (int j = 0; j < uses.length; j++) {
       uses[j] = model.newIntVar(0, most, "uses " + j);
     }
-    for (int i = 0; i < problem.demands().size(); i++) {
+    for (int i = 0; i < instance.demands().size(); i++) {
       LinearExprBuilder held = LinearExpr.newBuilder();
       for (int j = 0; j < uses.length; j++) {
-        held.addTerm(uses[j], problem.counts(problem.layouts().get(j))[i]);
+        held.addTerm(uses[j], instance.counts(instance.layouts().get(j))[i]);
       }
-      model.addGreaterOrEqual(held, problem.demands().get(i).count());
+      model.addGreaterOrEqual(held, instance.demands().get(i).count());
     }
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       LinearExprBuilder used = LinearExpr.newBuilder();
       for (Breakdown breakdown : product.breakdowns()) {
         IntVar broken = model.newIntVar(0, most, "broken");
@@ -51,7 +51,7 @@ final class ExactPurchase {
         for (Panel panel : breakdown.panels()) {
           LinearExprBuilder cut = LinearExpr.newBuilder();
           for (int j = 0; j < uses.length; j++) {
-            if (problem.layouts().get(j).sheet().equals(panel.stock())) {
+            if (instance.layouts().get(j).sheet().equals(panel.stock())) {
               cut.add(uses[j]);
             }
           }
@@ -115,6 +115,6 @@ final class ExactPurchase {
 
   @Override
   public String toString() {
-    return "exact purchase of " + problem.demands().size() + " kinds";
+    return "exact purchase of " + instance.demands().size() + " kinds";
   }
 }

@@ -37,8 +37,9 @@ class LowerBoundTest {
                         pieces,
                         IntStream.range(0, pieces.size()).map(k -> k == i ? 1 : 0).toArray()))
             .toList();
-    PurchaseProblem problem = new PurchaseProblem(Shop.demands(pieces, wanted), products, layouts);
-    return new LowerBound(problem, new PackingLimits(List.of(limits))).prove(MUCH, 10_000);
+    CuttingStockInstance instance =
+        new CuttingStockInstance(Shop.demands(pieces, wanted), products, layouts);
+    return new LowerBound(instance, new PackingLimits(List.of(limits))).prove(MUCH, 10_000);
   }
 
   /** By hand: the larger of ⌈wanted / count⌉ and ⌈wanted · area / capacity⌉. */
@@ -159,16 +160,16 @@ class LowerBoundTest {
     for (int p = 0; p < products.size(); p++) {
       allowed(products.get(p), limits.sheets().get(p), pieces, new int[kinds], 0, layouts);
     }
-    PurchaseProblem problem = new PurchaseProblem(demands, products, layouts);
+    CuttingStockInstance instance = new CuttingStockInstance(demands, products, layouts);
 
-    CostBound bound = new LowerBound(problem, limits).prove(MUCH, 10_000);
-    ExactPurchase.Optimum optimum = new ExactPurchase(problem).solve().orElseThrow();
+    CostBound bound = new LowerBound(instance, limits).prove(MUCH, 10_000);
+    ExactPurchase.Optimum optimum = new ExactPurchase(instance).solve().orElseThrow();
 
     assertThat(bound.money().minorUnits())
         .isLessThanOrEqualTo(optimum.money())
         .isGreaterThanOrEqualTo(optimum.money() * 3 / 4);
     assertThat((long) bound.sheets()).isLessThanOrEqualTo(optimum.sheets());
-    assertCoversHold(bound, problem);
+    assertInequalitiesHold(bound, instance);
   }
 
   private static void allowed(
@@ -189,22 +190,22 @@ class LowerBoundTest {
     counts[i] = 0;
   }
 
-  /** Each cover is an inequality that every single layout obeys. */
-  private static void assertCoversHold(CostBound bound, PurchaseProblem problem) {
-    assertThat(bound.covers()).isNotEmpty();
-    for (Cover cover : bound.covers()) {
-      for (Layout layout : problem.layouts()) {
-        int[] counts = problem.counts(layout);
+  /** Each inequality is an inequality that every single layout obeys. */
+  private static void assertInequalitiesHold(CostBound bound, CuttingStockInstance instance) {
+    assertThat(bound.inequalities()).isNotEmpty();
+    for (DualFeasibleInequality inequality : bound.inequalities()) {
+      for (Layout layout : instance.layouts()) {
+        int[] counts = instance.counts(layout);
         long weight =
             IntStream.range(0, counts.length)
                 .mapToLong(
                     i ->
-                        cover.weights().get(i)
-                            * Math.min(counts[i], problem.demands().get(i).count()))
+                        inequality.weights().get(i)
+                            * Math.min(counts[i], instance.demands().get(i).count()))
                 .sum();
         assertThat(weight)
-            .as(cover.name())
-            .isLessThanOrEqualTo(cover.perSheet().get(problem.panelOf(layout)));
+            .as(inequality.name())
+            .isLessThanOrEqualTo(inequality.perSheet().get(instance.panelOf(layout)));
       }
     }
   }
@@ -213,36 +214,36 @@ class LowerBoundTest {
   @MethodSource("seeds")
   void exactOptimumAndBound_oneMoreSheetInStock_neverRise(long seed) {
     RandomPurchases random = RandomPurchases.small(seed);
-    PurchaseProblem more = withOneMore(random.problem());
-    Optional<ExactPurchase.Optimum> before = new ExactPurchase(random.problem()).solve();
+    CuttingStockInstance more = withOneMore(random.instance());
+    Optional<ExactPurchase.Optimum> before = new ExactPurchase(random.instance()).solve();
     Optional<ExactPurchase.Optimum> after = new ExactPurchase(more).solve();
     assertThat(after.orElseThrow().money()).isLessThanOrEqualTo(before.orElseThrow().money());
     assertThat(chosen(more, random.limits())).isLessThanOrEqualTo(chosen(random));
   }
 
   private static Money chosen(RandomPurchases random) {
-    return chosen(random.problem(), random.limits());
+    return chosen(random.instance(), random.limits());
   }
 
-  private static Money chosen(PurchaseProblem problem, PackingLimits limits) {
-    return new CheapestPurchase(problem, limits, new SearchSettings(1, Effort.QUICK))
+  private static Money chosen(CuttingStockInstance instance, PackingLimits limits) {
+    return new CheapestPurchase(instance, limits, new SearchSettings(1, Effort.QUICK))
         .choose()
         .sheetCost();
   }
 
-  private static PurchaseProblem withOneMore(PurchaseProblem problem) {
+  private static CuttingStockInstance withOneMore(CuttingStockInstance instance) {
     List<Product> products = new ArrayList<>();
     List<Layout> layouts = new ArrayList<>();
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       SheetStock stock =
           product.stock().available().isPresent()
               ? Shop.limited(product.stock(), product.available() + 1)
               : product.stock();
       products.add(new Product(stock, product.minimumBuy(), product.breaks()));
-      problem.layouts().stream()
+      instance.layouts().stream()
           .filter(layout -> layout.sheet().equals(product.stock()))
           .forEach(layout -> layouts.add(new Layout(stock, layout.cutting(), layout.placements())));
     }
-    return new PurchaseProblem(problem.demands(), products, layouts);
+    return new CuttingStockInstance(instance.demands(), products, layouts);
   }
 }

@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Random;
 
 /** Seeded random purchases, with limits that are true of all their layouts. */
-record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
+record RandomPurchases(CuttingStockInstance instance, PackingLimits limits) {
 
   /** 1 to 5 kinds, 1 to 3 sheets with terms, 4 to 15 layouts. */
   static RandomPurchases small(long seed) {
@@ -43,7 +43,7 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
       layouts.add(layout(random, product.stock(), pieces, j));
     }
     return new RandomPurchases(
-        new PurchaseProblem(demands, products, layouts), Shop.areaLimits(demands, products));
+        new CuttingStockInstance(demands, products, layouts), Shop.areaLimits(demands, products));
   }
 
   /**
@@ -81,7 +81,7 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
       layouts.add(layout(random, panel.stock(), pieces, j));
     }
     return new RandomPurchases(
-        new PurchaseProblem(demands, products, layouts), Shop.areaLimits(demands, products));
+        new CuttingStockInstance(demands, products, layouts), Shop.areaLimits(demands, products));
   }
 
   private static Breakdown breakdown(Random random, SheetStock sheet, int way) {
@@ -111,13 +111,13 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
     List<Product> products = new ArrayList<>();
     List<Layout> layouts = new ArrayList<>();
     List<SheetLimit> limits = new ArrayList<>();
-    int kinds = thin.problem.demands().size() + thick.problem.demands().size();
+    int kinds = thin.instance.demands().size() + thick.instance.demands().size();
     double thickness = 0;
     for (RandomPurchases part : List.of(thin, thick)) {
       int before = demands.size();
       thickness += 6;
       Map<Piece, Piece> pieces = new HashMap<>();
-      for (Demand demand : part.problem.demands()) {
+      for (Demand demand : part.instance.demands()) {
         Piece old = demand.piece();
         Piece piece =
             Piece.of(thickness + old.id(), old.name(), old.shape())
@@ -125,10 +125,10 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
         pieces.put(old, piece);
         demands.add(new Demand(piece, demand.count()));
       }
-      for (Product old : part.problem.products()) {
+      for (Product old : part.instance.products()) {
         SheetStock stock = ofThickness(old.stock(), thickness);
         products.add(new Product(stock, old.minimumBuy(), old.breaks()));
-        for (Layout layout : part.problem.layouts()) {
+        for (Layout layout : part.instance.layouts()) {
           if (layout.sheet().equals(old.stock())) {
             layouts.add(
                 new Layout(
@@ -151,7 +151,7 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
       }
     }
     return new RandomPurchases(
-        new PurchaseProblem(demands, products, layouts), new PackingLimits(limits));
+        new CuttingStockInstance(demands, products, layouts), new PackingLimits(limits));
   }
 
   private static SheetStock ofThickness(SheetStock stock, double thickness) {
@@ -190,7 +190,7 @@ record RandomPurchases(PurchaseProblem problem, PackingLimits limits) {
       layouts.add(layout(random, product.stock(), pieces, j));
     }
     return new RandomPurchases(
-        new PurchaseProblem(demands, products, layouts), Shop.areaLimits(demands, products));
+        new CuttingStockInstance(demands, products, layouts), Shop.areaLimits(demands, products));
   }
 
   /** The first product is in any number, so that some purchase exists. */

@@ -3,7 +3,7 @@ package curvestock.helix.verdict;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.course.ApproachSlack;
 import curvestock.helix.course.Climb;
-import curvestock.helix.course.UnrolledPattern;
+import curvestock.helix.course.UnrolledTurn;
 import curvestock.helix.course.VerticalCurve;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
@@ -107,7 +107,7 @@ final class CurveRule {
   }
 
   private Verdict pattern() {
-    UnrolledPattern pattern = new UnrolledPattern(spec.ground().bedRadius(), climb.risePerTurn());
+    UnrolledTurn pattern = new UnrolledTurn(spec.ground().bedRadius(), climb.risePerTurn());
     return Verdict.of(Rule.FLAT_PATTERN, pattern.isNegligible() ? State.OK : State.MARGINAL)
         .measuring(pattern.growth())
         .with(Fact.MISSING, Angle.ofDegrees(360 - pattern.anglePerTurn().degrees()));

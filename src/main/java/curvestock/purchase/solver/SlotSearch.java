@@ -65,7 +65,8 @@ public final class SlotSearch {
 
   /** Uses of each column; some pieces are missing if no way to cover them was found. */
   public int[] uses() {
-    List<int[]> starts = new Starts(choice, seed, calculations / CALCULATIONS_PER_START).all();
+    List<int[]> starts =
+        new StartingChoices(choice, seed, calculations / CALCULATIONS_PER_START).all();
     int[] best = Collections.min(starts, (a, b) -> choice.levels(a).compareTo(choice.levels(b)));
     Levels levels = choice.levels(best);
     if (levels.missing() == 0 && isLeast.test(levels)) {

@@ -130,7 +130,7 @@ class HeightProfileTest {
   /** R 30 in, rise 4 in: R + 0.0135 in, 359.92° (derived, recomputed independently). */
   @Test
   void unrolled_30InchesRise4_growsByAHundredth() {
-    UnrolledPattern pattern = new UnrolledPattern(inches(30), inches(4));
+    UnrolledTurn pattern = new UnrolledTurn(inches(30), inches(4));
 
     assertThat(pattern.growth().inches()).isCloseTo(0.0135, within(0.00005));
     assertThat(pattern.anglePerTurn().degrees()).isCloseTo(359.92, within(0.005));

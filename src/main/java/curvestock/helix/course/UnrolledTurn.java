@@ -8,7 +8,7 @@ import curvestock.units.Length;
  * c = rise/2π, and falls a little short of a whole turn (derived: the curvature of a helix is R/(R²
  * + c²)).
  */
-public record UnrolledPattern(Length radius, Length risePerTurn) {
+public record UnrolledTurn(Length radius, Length risePerTurn) {
 
   /** Less than this nobody follows with a saw: our own choice. */
   private static final Length NOTICEABLE = Length.ofInches(1.0 / 32);

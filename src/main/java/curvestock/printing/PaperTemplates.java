@@ -12,48 +12,49 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
-/** The full-size patterns of a job, one document for each distinct piece. */
-public final class Patterns {
+/** The full-size templates of a job, one document for each distinct piece. */
+public final class PaperTemplates {
 
-  private Patterns() {}
+  private PaperTemplates() {}
 
   /**
-   * Patterns by the names of their files. Plain strips have none: two lengths say it all.
+   * PaperTemplates by the names of their files. Plain strips have none: two lengths say it all.
    *
    * @param size the paper to tile them on
    */
   public static SortedMap<String, byte[]> of(Job job, PaperSize size) {
     SortedMap<String, byte[]> files = new TreeMap<>();
     int number = 1;
-    for (Pattern pattern : patterns(job)) {
-      String safe = pattern.id().replaceAll("[^A-Za-z0-9_-]", "-");
+    for (PaperTemplate template : templates(job)) {
+      String safe = template.id().replaceAll("[^A-Za-z0-9_-]", "-");
       String name = String.format(java.util.Locale.ROOT, "patterns/%02d-%s.pdf", number, safe);
-      files.put(name, pdf(pattern, job, size));
+      files.put(name, pdf(template, job, size));
       number++;
     }
     return files;
   }
 
-  static List<Pattern> patterns(Job job) {
-    List<Pattern> patterns = new ArrayList<>();
+  static List<PaperTemplate> templates(Job job) {
+    List<PaperTemplate> templates = new ArrayList<>();
     for (Demand demand : job.demands()) {
       Optional<PieceKind> kind = job.structure().flatMap(order -> kind(order, demand.piece().id()));
       if (kind.isPresent()) {
-        patterns.add(BedPattern.of(job.structure().orElseThrow().plan(), kind.get(), job.style()));
+        templates.add(
+            BedTemplate.of(job.structure().orElseThrow().plan(), kind.get(), job.style()));
       } else if (!(demand.piece().shape() instanceof Strip)) {
-        patterns.add(PlainPattern.of(demand, job.style()));
+        templates.add(PlainTemplate.of(demand, job.style()));
       }
     }
-    return patterns;
+    return templates;
   }
 
   private static Optional<PieceKind> kind(HelixOrder order, String id) {
     return order.plan().roadbed().kinds().stream().filter(k -> k.id().equals(id)).findFirst();
   }
 
-  static byte[] pdf(Pattern pattern, Job job, PaperSize size) {
-    String title = "Pattern " + pattern.title();
-    List<String> notes = new ArrayList<>(pattern.notes());
+  static byte[] pdf(PaperTemplate template, Job job, PaperSize size) {
+    String title = "Pattern " + template.title();
+    List<String> notes = new ArrayList<>(template.notes());
     notes.add(
         "Glue the pattern on the wood, or prick its corners and lines through. Cut one piece and try"
             + " it before the others: it can serve as a template for them.");
@@ -61,7 +62,7 @@ public final class Patterns {
       notes.add("The figures of this job are invented, for demonstration only.");
     }
     try (PdfBook book = new PdfBook(job.title() + ": " + title)) {
-      new TiledDrawing(job.title() + " · " + title, notes, pattern.drawing(), size).addTo(book);
+      new TiledDrawing(job.title() + " · " + title, notes, template.drawing(), size).addTo(book);
       return book.bytes();
     }
   }

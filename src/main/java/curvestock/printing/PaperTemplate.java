@@ -11,8 +11,8 @@ import java.util.List;
  * @param notes what a person must know, a paragraph each
  * @param drawing in millimetres
  */
-record Pattern(String id, String title, List<String> notes, Paper drawing) {
-  Pattern {
+record PaperTemplate(String id, String title, List<String> notes, Paper drawing) {
+  PaperTemplate {
     notes = List.copyOf(notes);
   }
 }

@@ -14,7 +14,7 @@ import java.util.Arrays;
  * Cells of placements and the points that every placement of a cell surely covers; points are
  * counted up to mirroring in the sheet's two axes.
  */
-final class CoverCells {
+final class PlacementCells {
 
   /** Points across the width of a band-like piece; more of them cost time and sharpen little. */
   private static final double POINTS_ACROSS = 4;
@@ -40,7 +40,7 @@ final class CoverCells {
   private final double midX;
   private final double midY;
 
-  private CoverCells(
+  private PlacementCells(
       Piece piece, SheetStock sheet, Cutting cutting, double pointSpacing, double rounding) {
     BoundingCircle circle = BoundingCircle.of(piece.shape().blank().outline());
     // About its own circle's centre, so that turning moves every point as little as possible.
@@ -64,20 +64,21 @@ final class CoverCells {
     spacingY = (height - 2 * lowY) / (2 * rows);
   }
 
-  static CoverCells of(
+  static PlacementCells of(
       Piece piece, SheetStock sheet, Cutting cutting, int mostCells, double rounding) {
     double band = 2 * piece.shape().blank().area() / piece.shape().blank().outline().perimeter();
     double size = band / 2;
     while (size > band / 64 && estimate(piece, sheet, cutting, size * 0.84) <= mostCells) {
       size *= 0.84;
     }
-    CoverCells cells = new CoverCells(piece, sheet, cutting, band / POINTS_ACROSS, rounding);
+    PlacementCells cells =
+        new PlacementCells(piece, sheet, cutting, band / POINTS_ACROSS, rounding);
     cells.fill(size);
     return cells;
   }
 
   private static long estimate(Piece piece, SheetStock sheet, Cutting cutting, double size) {
-    CoverCells probe = new CoverCells(piece, sheet, cutting, 1e9, 0);
+    PlacementCells probe = new PlacementCells(piece, sheet, cutting, 1e9, 0);
     long sum = 0;
     int turns = probe.turns(size);
     for (int k = 0; k < turns; k++) {

@@ -8,7 +8,7 @@ import java.util.stream.IntStream;
  * branch and bound, or from above if that takes more than {@link #NODES} steps. Whole numbers
  * throughout; areas are rounded in favour of the sheet.
  */
-final class HeaviestSheet {
+final class BoundedKnapsackBound {
 
   /** Thousandths of a square millimetre: fine enough to lose nothing, coarse enough for longs. */
   private static final double AREA_UNITS = 1000;
@@ -25,10 +25,10 @@ final class HeaviestSheet {
   /**
    * @param demand a sheet never needs to hold more of a kind than is wanted
    */
-  HeaviestSheet(SheetLimit limit, long[] weights, int[] demand) {
+  BoundedKnapsackBound(SheetLimit limit, long[] weights, int[] demand) {
     this.capacity =
         (long) Math.ceil(limit.capacity() * (1 + PackingLimits.AREA_SLACK) * AREA_UNITS);
-    long[] areas = limit.areas().stream().mapToLong(HeaviestSheet::roundedDown).toArray();
+    long[] areas = limit.areas().stream().mapToLong(BoundedKnapsackBound::roundedDown).toArray();
     List<Integer> heaviestForItsAreaFirst =
         IntStream.range(0, weights.length)
             .filter(i -> weights[i] > 0)

@@ -18,9 +18,10 @@ import java.util.List;
  *     order of the products
  * @param wanted weight of all wanted pieces
  */
-public record Cover(String name, List<Long> weights, List<Long> perSheet, long wanted) {
+public record DualFeasibleInequality(
+    String name, List<Long> weights, List<Long> perSheet, long wanted) {
 
-  public Cover {
+  public DualFeasibleInequality {
     weights = List.copyOf(weights);
     perSheet = List.copyOf(perSheet);
   }
@@ -30,29 +31,31 @@ public record Cover(String name, List<Long> weights, List<Long> perSheet, long w
    *
    * @throws ArithmeticException if areas or weights are too large for whole numbers of 64 bits
    */
-  static Cover prove(String name, long[] weights, PurchaseProblem problem, PackingLimits limits) {
+  static DualFeasibleInequality prove(
+      String name, long[] weights, CuttingStockInstance instance, PackingLimits limits) {
     long wanted = 0;
     List<Long> listed = new ArrayList<>();
     int[] demand = new int[weights.length];
     for (int i = 0; i < weights.length; i++) {
-      demand[i] = problem.demands().get(i).count();
+      demand[i] = instance.demands().get(i).count();
       wanted = Math.addExact(wanted, Math.multiplyExact(weights[i], demand[i]));
       listed.add(weights[i]);
     }
     List<Long> perSheet = new ArrayList<>();
     int panel = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       long most = 0;
       for (Breakdown breakdown : product.breakdowns()) {
         long together = 0;
         for (Panel part : breakdown.panels()) {
-          long one = new HeaviestSheet(limits.sheets().get(panel++), weights, demand).weight();
+          long one =
+              new BoundedKnapsackBound(limits.sheets().get(panel++), weights, demand).weight();
           together = Math.addExact(together, Math.multiplyExact(one, (long) part.perSheet()));
         }
         most = Math.max(most, together);
       }
       perSheet.add(most);
     }
-    return new Cover(name, listed, perSheet, wanted);
+    return new DualFeasibleInequality(name, listed, perSheet, wanted);
   }
 }

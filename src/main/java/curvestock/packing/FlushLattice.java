@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * A pattern laid in one direction, flush with one piece of its cell to the left and with one to the
+ * A lattice laid in one direction, flush with one piece of its cell to the left and with one to the
  * bottom of whatever rectangle it fills.
  */
-final class Lattice {
+final class FlushLattice {
 
   /** Pieces laid in a rectangle whose lower left corner is the origin. */
   record Block(String name, List<double[]> poses) {
@@ -28,59 +28,59 @@ final class Lattice {
 
   private final String name;
   private final List<double[]> cell;
-  private final List<Extent> extents;
+  private final List<TurnedBox> boxes;
   private final double[] step;
   private final double[] next;
   private final double determinant;
   private final double originX;
   private final double originY;
 
-  private Lattice(
+  private FlushLattice(
       String name,
       List<double[]> cell,
-      List<Extent> extents,
+      List<TurnedBox> boxes,
       double[] step,
       double[] next,
       int flushLeft,
       int flushLow) {
     this.name = name;
     this.cell = cell;
-    this.extents = extents;
+    this.boxes = boxes;
     this.step = step;
     this.next = next;
     this.determinant = step[0] * next[1] - step[1] * next[0];
-    this.originX = -extents.get(flushLeft).minX() - cell.get(flushLeft)[0];
-    this.originY = -extents.get(flushLow).minY() - cell.get(flushLow)[1];
+    this.originX = -boxes.get(flushLeft).minX() - cell.get(flushLeft)[0];
+    this.originY = -boxes.get(flushLow).minY() - cell.get(flushLow)[1];
   }
 
   /**
-   * The pattern turned by quarters, flush left and low with each cell piece; none if the grain
+   * The lattice turned by quarters, flush left and low with each cell piece; none if the grain
    * forbids it.
    *
-   * @param mirrored whether the piece is its own mirror image, so that the pattern may be mirrored
+   * @param mirrored whether the piece is its own mirror image, so that the lattice may be mirrored
    * @param grain direction of the sheet's grain
    */
-  static List<Lattice> all(
-      Body body, Pattern pattern, int quarter, boolean mirrored, double grain) {
+  static List<FlushLattice> all(
+      Body body, PeriodicLattice lattice, int quarter, boolean mirrored, double grain) {
     List<double[]> cell = new ArrayList<>();
-    for (double[] pose : pattern.cell()) {
+    for (double[] pose : lattice.cell()) {
       double[] at = turned(pose[0], pose[1], quarter);
       cell.add(new double[] {at[0], at[1], pose[2] + quarter * Math.PI / 2});
     }
     if (cell.stream().anyMatch(pose -> !body.grainAllows(pose[2], grain))) {
       return List.of();
     }
-    List<Extent> extents = cell.stream().map(pose -> Extent.of(body, pose[2])).toList();
-    List<Lattice> all = new ArrayList<>();
-    boolean leansBothWays = pattern.nextY() != 0 && pattern.cell().size() == 1 && mirrored;
+    List<TurnedBox> boxes = cell.stream().map(pose -> TurnedBox.of(body, pose[2])).toList();
+    List<FlushLattice> all = new ArrayList<>();
+    boolean leansBothWays = lattice.nextY() != 0 && lattice.cell().size() == 1 && mirrored;
     for (int mirror = 0; mirror < (leansBothWays ? 2 : 1); mirror++) {
-      // One mirror-symmetric piece a cell: the mirrored pattern leans the other way.
+      // One mirror-symmetric piece a cell: the mirrored lattice leans the other way.
       double side = mirror == 0 ? 1 : -1;
-      double[] step = turned(side * pattern.stepX(), pattern.stepY(), quarter);
-      double[] next = turned(pattern.nextX(), side * pattern.nextY(), quarter);
+      double[] step = turned(side * lattice.stepX(), lattice.stepY(), quarter);
+      double[] next = turned(lattice.nextX(), side * lattice.nextY(), quarter);
       for (int x = 0; x < cell.size(); x++) {
         for (int y = 0; y < cell.size(); y++) {
-          all.add(new Lattice(pattern.name(), cell, extents, step, next, x, y));
+          all.add(new FlushLattice(lattice.name(), cell, boxes, step, next, x, y));
         }
       }
     }
@@ -151,13 +151,13 @@ final class Lattice {
     final double highY;
 
     Window(int piece, double width, double height) {
-      Extent extent = extents.get(piece);
+      TurnedBox box = boxes.get(piece);
       baseX = originX + cell.get(piece)[0];
       baseY = originY + cell.get(piece)[1];
-      lowX = -extent.minX() - ROUNDING;
-      highX = width - extent.maxX() + ROUNDING;
-      lowY = -extent.minY() - ROUNDING;
-      highY = height - extent.maxY() + ROUNDING;
+      lowX = -box.minX() - ROUNDING;
+      highX = width - box.maxX() + ROUNDING;
+      lowY = -box.minY() - ROUNDING;
+      highY = height - box.maxY() + ROUNDING;
     }
 
     boolean isEmpty() {

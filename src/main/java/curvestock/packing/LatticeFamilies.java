@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * All pattern families for one shape: columns of like pieces (upright or leaning), columns turned
+ * All lattice families for one shape: columns of like pieces (upright or leaning), columns turned
  * half round every other time, head-to-tail pairs in a column, columns whose pieces tilt to and
  * fro, and columns of fans.
  *
@@ -14,12 +14,12 @@ import java.util.Optional;
  * cell are double lattices (Kuperberg 1990; Mount and Silverman 1990; cited from memory). Made in a
  * few milliseconds.
  */
-final class PatternFamilies {
+final class LatticeFamilies {
 
   private static final int OFFSETS = 16;
   private static final int FEW_OFFSETS = 4;
 
-  /** Outlines with more edges than this take long to measure: fewer patterns are tried. */
+  /** Outlines with more edges than this take long to measure: fewer lattices are tried. */
   private static final int MANY_EDGES = 8;
 
   private static final int KEPT_PER_FAMILY = 3;
@@ -29,7 +29,7 @@ final class PatternFamilies {
   /** Degrees from piece to piece of a fan. */
   private static final int[] FAN_TURNS = {5, 10, 20, 35};
 
-  /** Slivers laid closer than this are left to the level pattern, which needs no such test. */
+  /** Slivers laid closer than this are left to the level lattice, which needs no such test. */
   private static final int MOST_COLUMNS_IN_REACH = 12;
 
   private final Body body;
@@ -42,26 +42,26 @@ final class PatternFamilies {
 
   private static final double DOWN = -Math.PI / 2;
 
-  PatternFamilies(Body body, double gap) {
+  LatticeFamilies(Body body, double gap) {
     this.body = body;
     this.gap = gap;
     this.intricate = body.cornerX.length > MANY_EDGES;
     this.offsets = intricate ? FEW_OFFSETS : OFFSETS;
   }
 
-  List<Pattern> all() {
-    List<Pattern> patterns = new ArrayList<>();
-    stacks(patterns);
+  List<PeriodicLattice> all() {
+    List<PeriodicLattice> lattices = new ArrayList<>();
+    stacks(lattices);
     if (!intricate) {
-      best(patterns, pairs(), KEPT_PER_FAMILY);
-      best(patterns, zigzags(), KEPT_PER_FAMILY);
-      best(patterns, fans(), KEPT_PER_FAMILY);
+      best(lattices, pairs(), KEPT_PER_FAMILY);
+      best(lattices, zigzags(), KEPT_PER_FAMILY);
+      best(lattices, fans(), KEPT_PER_FAMILY);
     }
-    return patterns;
+    return lattices;
   }
 
-  private static void best(List<Pattern> to, List<Pattern> from, int most) {
-    from.sort(Comparator.comparingDouble(Pattern::areaPerPiece));
+  private static void best(List<PeriodicLattice> to, List<PeriodicLattice> from, int most) {
+    from.sort(Comparator.comparingDouble(PeriodicLattice::areaPerPiece));
     to.addAll(from.subList(0, Math.min(most, from.size())));
   }
 
@@ -76,13 +76,13 @@ final class PatternFamilies {
   }
 
   /** One piece a cell: upright or leaning columns, next columns level or at the closest height. */
-  private void stacks(List<Pattern> patterns) {
+  private void stacks(List<PeriodicLattice> lattices) {
     double upright = above(UP, UP, 0);
     if (!(upright > 0)) {
       return;
     }
     List<double[]> one = List.of(new double[] {0, 0, UP});
-    List<Pattern> found = new ArrayList<>();
+    List<PeriodicLattice> found = new ArrayList<>();
     addColumns(found, "stack", one, 0, upright);
     for (int lean = 1; lean <= 6; lean++) {
       double dx = lean * body.radius / 24;
@@ -93,9 +93,9 @@ final class PatternFamilies {
         }
       }
     }
-    patterns.addAll(found.subList(0, Math.min(2, found.size())));
-    best(patterns, found, KEPT_PER_FAMILY);
-    alternating(patterns, upright);
+    lattices.addAll(found.subList(0, Math.min(2, found.size())));
+    best(lattices, found, KEPT_PER_FAMILY);
+    alternating(lattices, upright);
   }
 
   /**
@@ -111,24 +111,24 @@ final class PatternFamilies {
 
   /** Adds the level next column and the closest one. */
   private void addColumns(
-      List<Pattern> to, String name, List<double[]> cell, double stepX, double stepY) {
+      List<PeriodicLattice> to, String name, List<double[]> cell, double stepX, double stepY) {
     double level = nextColumn(cell, cell, stepX, stepY, 0);
     if (level > 0) {
-      to.add(new Pattern(name, cell, stepX, stepY, level, 0));
+      to.add(new PeriodicLattice(name, cell, stepX, stepY, level, 0));
     }
     double bestArea = Double.POSITIVE_INFINITY;
-    Pattern bestPattern = null;
+    PeriodicLattice bestLattice = null;
     for (int k = 1; k < offsets; k++) {
       double dy = stepY * k / offsets;
       double next = nextColumns(cell, stepX, stepY, dy);
       double area = Math.abs(stepX * dy - stepY * next);
       if (next > 0 && area < bestArea) {
         bestArea = area;
-        bestPattern = new Pattern(name, cell, stepX, stepY, next, dy);
+        bestLattice = new PeriodicLattice(name, cell, stepX, stepY, next, dy);
       }
     }
-    if (bestPattern != null) {
-      to.add(bestPattern);
+    if (bestLattice != null) {
+      to.add(bestLattice);
     }
   }
 
@@ -171,7 +171,7 @@ final class PatternFamilies {
   }
 
   /** Columns upright and turned half round by turns, at the height where they interlock best. */
-  private void alternating(List<Pattern> patterns, double height) {
+  private void alternating(List<PeriodicLattice> lattices, double height) {
     List<double[]> up = List.of(new double[] {0, 0, UP});
     List<double[]> down = List.of(new double[] {0, 0, DOWN});
     double bestNext = Double.POSITIVE_INFINITY;
@@ -188,12 +188,12 @@ final class PatternFamilies {
     double both = Math.max(bestNext + back, nextColumn(up, up, 0, height, 0));
     if (bestNext > 0 && back > 0) {
       List<double[]> cell = List.of(new double[] {0, 0, UP}, new double[] {bestNext, bestY, DOWN});
-      patterns.add(new Pattern("alternating columns", cell, 0, height, both, 0));
+      lattices.add(new PeriodicLattice("alternating columns", cell, 0, height, both, 0));
     }
   }
 
   /** In one column a piece, then one turned half round, interlocked head to tail. */
-  private List<Pattern> pairs() {
+  private List<PeriodicLattice> pairs() {
     List<Cell> cells = new ArrayList<>();
     for (int k = -offsets; k <= offsets; k++) {
       double dx = k * 2 * body.radius / offsets;
@@ -203,7 +203,7 @@ final class PatternFamilies {
     return columns("head-to-tail pairs", cells);
   }
 
-  private List<Pattern> zigzags() {
+  private List<PeriodicLattice> zigzags() {
     List<Cell> cells = new ArrayList<>();
     for (int tilt = 1; tilt <= 6; tilt++) {
       double delta = Math.toRadians(4 * tilt);
@@ -218,7 +218,7 @@ final class PatternFamilies {
    * In one column a few pieces, each turned further than the one below about a centre that shifts
    * up just as far as the gap asks; then the next fan.
    */
-  private List<Pattern> fans() {
+  private List<PeriodicLattice> fans() {
     List<Cell> cells = new ArrayList<>();
     for (int degrees : FAN_TURNS) {
       double turn = StrictMath.toRadians(degrees);
@@ -227,11 +227,11 @@ final class PatternFamilies {
       }
     }
     cells.sort(Comparator.comparingDouble(cell -> cell.step * width(cell)));
-    List<Pattern> found = new ArrayList<>();
+    List<PeriodicLattice> found = new ArrayList<>();
     for (Cell cell : cells.subList(0, Math.min(KEPT_PER_FAMILY, cells.size()))) {
       double next = nextColumn(cell.poses, cell.poses, 0, cell.step, 0);
       if (next > 0) {
-        found.add(new Pattern("fan", cell.poses, 0, cell.step, next, 0));
+        found.add(new PeriodicLattice("fan", cell.poses, 0, cell.step, next, 0));
       }
     }
     return found;
@@ -279,9 +279,9 @@ final class PatternFamilies {
    * Columns of the cells that repeat soonest for the width they take; the rest is not worth the
    * time.
    */
-  private List<Pattern> columns(String name, List<Cell> cells) {
+  private List<PeriodicLattice> columns(String name, List<Cell> cells) {
     cells.sort(Comparator.comparingDouble(cell -> cell.step * width(cell)));
-    List<Pattern> found = new ArrayList<>();
+    List<PeriodicLattice> found = new ArrayList<>();
     for (Cell cell : cells.subList(0, Math.min(KEPT_PER_FAMILY, cells.size()))) {
       addColumns(found, name, cell.poses, 0, cell.step);
     }
@@ -292,9 +292,9 @@ final class PatternFamilies {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     for (double[] pose : cell.poses) {
-      Extent extent = Extent.of(body, pose[2]);
-      low = Math.min(low, pose[0] + extent.minX());
-      high = Math.max(high, pose[0] + extent.maxX());
+      TurnedBox box = TurnedBox.of(body, pose[2]);
+      low = Math.min(low, pose[0] + box.minX());
+      high = Math.max(high, pose[0] + box.maxX());
     }
     return high - low;
   }

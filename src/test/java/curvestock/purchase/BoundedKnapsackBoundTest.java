@@ -12,7 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-class HeaviestSheetTest {
+class BoundedKnapsackBoundTest {
 
   static LongStream seeds() {
     return LongStream.range(0, 50);
@@ -42,7 +42,8 @@ class HeaviestSheetTest {
         }
       }
     }
-    assertThat(new HeaviestSheet(limit, weights, new int[] {9, 9, 9}).weight()).isEqualTo(best);
+    assertThat(new BoundedKnapsackBound(limit, weights, new int[] {9, 9, 9}).weight())
+        .isEqualTo(best);
   }
 
   @Test
@@ -50,7 +51,8 @@ class HeaviestSheetTest {
     double third = 1.0 / 3;
     SheetLimit limit =
         new SheetLimit(third + third + third, List.of(third), List.of(5), "three thirds");
-    assertThat(new HeaviestSheet(limit, new long[] {1}, new int[] {5}).weight()).isEqualTo(3);
+    assertThat(new BoundedKnapsackBound(limit, new long[] {1}, new int[] {5}).weight())
+        .isEqualTo(3);
   }
 
   /** Too many combinations to try: the answer may then be too large, never too small. */
@@ -65,7 +67,8 @@ class HeaviestSheetTest {
     }
     SheetLimit limit = new SheetLimit(100_000, areas, Collections.nCopies(20, 9), "twenty kinds");
     long bound =
-        new HeaviestSheet(limit, weights, IntStream.generate(() -> 9).limit(20).toArray()).weight();
+        new BoundedKnapsackBound(limit, weights, IntStream.generate(() -> 9).limit(20).toArray())
+            .weight();
     for (int tries = 0; tries < 2000; tries++) {
       double room = limit.capacity();
       int[] counts = new int[20];

@@ -20,14 +20,15 @@ import java.util.Set;
  * @param layouts each on a panel of one of the products, with pieces that may be as thick as it is;
  *     each may be used many times
  */
-public record PurchaseProblem(List<Demand> demands, List<Product> products, List<Layout> layouts) {
+public record CuttingStockInstance(
+    List<Demand> demands, List<Product> products, List<Layout> layouts) {
 
   /**
    * @throws IllegalArgumentException if a list is empty, a piece or panel occurs twice, a layout is
    *     not on a product's panel, holds a piece nobody wants or one of another thickness, or a
    *     wanted piece is in no layout
    */
-  public PurchaseProblem {
+  public CuttingStockInstance {
     demands = List.copyOf(demands);
     products = List.copyOf(products);
     layouts = List.copyOf(layouts);

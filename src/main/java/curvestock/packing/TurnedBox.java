@@ -1,9 +1,9 @@
 package curvestock.packing;
 
 /** The bounding box of a body turned by an angle about its origin, in closed form. */
-record Extent(double minX, double minY, double maxX, double maxY) {
+record TurnedBox(double minX, double minY, double maxX, double maxY) {
 
-  static Extent of(Body body, double turn) {
+  static TurnedBox of(Body body, double turn) {
     double cos = snap(StrictMath.cos(turn));
     double sin = snap(StrictMath.sin(turn));
     double minX = Double.POSITIVE_INFINITY;
@@ -29,7 +29,7 @@ record Extent(double minX, double minY, double maxX, double maxY) {
       minY = -my >= body.arcCosHalf[k] ? Math.min(minY, y - r) : minY;
       maxY = my >= body.arcCosHalf[k] ? Math.max(maxY, y + r) : maxY;
     }
-    return new Extent(minX, minY, maxX, maxY);
+    return new TurnedBox(minX, minY, maxX, maxY);
   }
 
   /** Quarter turns are meant exactly. */

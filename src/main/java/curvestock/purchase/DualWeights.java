@@ -10,34 +10,35 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * Suggests weights for a {@link Cover}: the dual of the linear relaxation
+ * Suggests weights for a {@link DualFeasibleInequality}: the dual of the linear relaxation
  *
  * <p>least Σ price·y with x[i,p] ≤ count[i,p]·y[p], Σ area[i,p]·x[i,p] ≤ capacity[p]·y[p], Σ over p
  * of x[i,p] ≥ demand[i], y[p] ≤ stock[p],
  *
  * <p>where y are sheets and x pieces. The dual's prices of the demands say how scarce the room for
- * each kind is. They are found in floating point and only suggest: {@link Cover#prove} proves.
+ * each kind is. They are found in floating point and only suggest: {@link
+ * DualFeasibleInequality#prove} proves.
  */
-final class CoverWeights {
+final class DualWeights {
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
 
-  CoverWeights(PurchaseProblem problem, PackingLimits limits) {
-    this.problem = problem;
+  DualWeights(CuttingStockInstance instance, PackingLimits limits) {
+    this.instance = instance;
     this.limits = limits;
   }
 
   /** Weights of 0 to {@code largest}, the scarcest kind at {@code largest}; all 0 if none help. */
   long[] suggest(ToDoubleFunction<Product> price, long largest) {
-    int kinds = problem.demands().size();
+    int kinds = instance.demands().size();
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     Variable[] worth = new Variable[kinds];
     for (int i = 0; i < kinds; i++) {
-      worth[i] = model.newVariable("worth " + i).lower(0).weight(problem.demands().get(i).count());
+      worth[i] = model.newVariable("worth " + i).lower(0).weight(instance.demands().get(i).count());
     }
     int panel = 0;
-    for (Product product : problem.products()) {
+    for (Product product : instance.products()) {
       for (Breakdown breakdown : product.breakdowns()) {
         List<SheetLimit> parts = new ArrayList<>();
         for (Panel part : breakdown.panels()) {
@@ -86,7 +87,7 @@ final class CoverWeights {
       piece.set(worth[i], 1);
       piece.set(excess, -1);
       piece.set(room, -Math.min(share, 1e6));
-      int most = Math.min(limit.counts().get(i), problem.demands().get(i).count());
+      int most = Math.min(limit.counts().get(i), instance.demands().get(i).count());
       sheet.set(excess, most);
     }
   }

@@ -19,8 +19,8 @@ import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The pattern of a piece of which only the outline is known: listed pieces, plates, bases. */
-final class PlainPattern {
+/** The template of a piece of which only the outline is known: listed pieces, plates, bases. */
+final class PlainTemplate {
 
   private static final Pen CUT = Pen.of(Ink.CUT, 0.35);
   private static final Pen CENTRE = new Pen(Ink.MARK, 0.25, "12 3 2 3");
@@ -33,17 +33,17 @@ final class PlainPattern {
   private final Paper paper = new Paper();
   private final List<String> notes = new ArrayList<>();
 
-  private PlainPattern(Demand demand, LengthStyle style) {
+  private PlainTemplate(Demand demand, LengthStyle style) {
     this.piece = demand.piece();
     this.count = demand.count();
     this.ruler = new Ruler(style);
   }
 
-  static Pattern of(Demand demand, LengthStyle style) {
-    return new PlainPattern(demand, style).pattern();
+  static PaperTemplate of(Demand demand, LengthStyle style) {
+    return new PlainTemplate(demand, style).template();
   }
 
-  private Pattern pattern() {
+  private PaperTemplate template() {
     notes.add("Piece " + piece.id() + " is wanted " + (count == 1 ? "once." : count + " times."));
     notes.add(
         "Full line: cut on its waste side."
@@ -68,7 +68,7 @@ final class PlainPattern {
     if (!(piece.shape().blank() instanceof AnnularSector whole && whole.isRing())) {
       notes.add(CornerLetters.draw(outline, paper, ruler));
     }
-    return new Pattern(piece.id(), piece.id() + ", " + piece.name(), notes, paper);
+    return new PaperTemplate(piece.id(), piece.id() + ", " + piece.name(), notes, paper);
   }
 
   private boolean sector() {

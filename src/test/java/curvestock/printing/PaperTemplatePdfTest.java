@@ -20,8 +20,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** Patterns as a person with a ruler finds them: read back from the PDF and measured. */
-class PatternPdfTest {
+/** PaperTemplates as a person with a ruler finds them: read back from the PDF and measured. */
+class PaperTemplatePdfTest {
 
   /** What a ruler does not show. */
   private static final double RULER = 0.05;
@@ -31,7 +31,7 @@ class PatternPdfTest {
       JobReader.read(
           """
           curvestock: 1
-          title: Measured pattern (invented)
+          title: Measured template (invented)
           units: in
           sheets: [{name: ply, size: 96 x 48, thickness: 1/2, price: 50}]
           cutting: {kerf: 1/8, margin: 1/4}
@@ -43,8 +43,8 @@ class PatternPdfTest {
   private static final double OUTER = 32.5 * INCH;
   private static final double INNER = 27.5 * INCH;
 
-  private static Pattern pattern() {
-    return Patterns.patterns(JOB).get(0);
+  private static PaperTemplate template() {
+    return PaperTemplates.templates(JOB).get(0);
   }
 
   /** Shown points of the cut line on all pages, brought together by the pages' own crosses. */
@@ -103,9 +103,9 @@ class PatternPdfTest {
   @ParameterizedTest
   @EnumSource(PaperSize.class)
   void pattern_assembledFromItsPages_measuresTrue(PaperSize size) throws IOException {
-    TileGrid grid = new TiledDrawing("t", List.of(), pattern().drawing(), size).grid();
+    TileGrid grid = new TiledDrawing("t", List.of(), template().drawing(), size).grid();
     List<Point> points;
-    try (PDDocument document = Loader.loadPDF(Patterns.pdf(pattern(), JOB, size))) {
+    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size))) {
       assertThat(document.getNumberOfPages()).isEqualTo(1 + grid.tiles().size());
       points = grid.tiles().size() > 1 ? assembled(document, grid) : onOnePage(document);
     }
@@ -134,7 +134,7 @@ class PatternPdfTest {
 
   private static List<Point> onOnePage(PDDocument document) {
     return PdfLines.of(document.getPage(1)).stream()
-        .filter(PatternPdfTest::isCut)
+        .filter(PaperTemplatePdfTest::isCut)
         .flatMap(line -> line.shown().stream())
         .toList();
   }
@@ -143,7 +143,7 @@ class PatternPdfTest {
   @EnumSource(PaperSize.class)
   void page_ofAnyPaper_hasBarsOf100MillimetresAnd4Inches_bothWays(PaperSize size)
       throws IOException {
-    try (PDDocument document = Loader.loadPDF(Patterns.pdf(pattern(), JOB, size))) {
+    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size))) {
       for (int i = 1; i < document.getNumberOfPages(); i++) {
         List<Line> bars =
             PdfLines.of(document.getPage(i)).stream()
@@ -169,7 +169,7 @@ class PatternPdfTest {
 
   @Test
   void pages_ofAPattern_areOfThePaperAndNamedAsOnTheMap() throws IOException {
-    try (PDDocument document = Loader.loadPDF(Patterns.pdf(pattern(), JOB, PaperSize.A4))) {
+    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, PaperSize.A4))) {
       String map = text(document, 1);
       // 2 x 32.5 in x sin 45° = 45.962 in, 2 x 27.5 in x sin 45° = 38.891 in.
       assertThat(map).contains("Print at 100 %", "A to B 45 31/32 in", "C to D 38 57/64 in");
@@ -195,8 +195,8 @@ class PatternPdfTest {
 
   @Test
   void pattern_madeTwice_isTheSameToTheLastByte() {
-    assertThat(Patterns.pdf(pattern(), JOB, PaperSize.A4))
-        .isEqualTo(Patterns.pdf(pattern(), JOB, PaperSize.A4));
+    assertThat(PaperTemplates.pdf(template(), JOB, PaperSize.A4))
+        .isEqualTo(PaperTemplates.pdf(template(), JOB, PaperSize.A4));
   }
 
   private static String text(PDDocument document, int page) throws IOException {

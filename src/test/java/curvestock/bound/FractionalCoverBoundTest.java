@@ -20,7 +20,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Proofs by weights on points: never below a layout that exists, and right where one can count. */
-class CoverBoundTest {
+class FractionalCoverBoundTest {
 
   private static final Cutting USUAL = new Cutting(mm(3), Length.ZERO, mm(5));
 
@@ -55,7 +55,7 @@ class CoverBoundTest {
               .placements()
               .size();
 
-      int bound = CoverBound.of(piece, sheet, USUAL, 6_000, 60).orElseThrow().count();
+      int bound = FractionalCoverBound.of(piece, sheet, USUAL, 6_000, 60).orElseThrow().count();
 
       assertThat(bound).as("seed %d, %s", seed, piece.shape()).isGreaterThanOrEqualTo(found);
       sharper += bound < Bound.quick(piece, sheet, USUAL).count() ? 1 : 0;
@@ -70,7 +70,8 @@ class CoverBoundTest {
     Cutting none = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
     Piece square = Piece.of("Q", "square", new Strip(mm(100), mm(100)));
 
-    Bound bound = CoverBound.of(square, rectangle(length, width), none, 20_000, 100).orElseThrow();
+    Bound bound =
+        FractionalCoverBound.of(square, rectangle(length, width), none, 20_000, 100).orElseThrow();
 
     assertThat(bound.count()).isGreaterThanOrEqualTo(count);
     assertThat(bound.count()).isLessThanOrEqualTo(count + 1);

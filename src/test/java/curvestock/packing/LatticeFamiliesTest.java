@@ -16,17 +16,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Patterns against closed forms, and that what is laid from them keeps its gaps. */
-class PatternsTest {
+/** Lattices against closed forms, and that what is laid from them keeps its gaps. */
+class LatticeFamiliesTest {
 
   private static final double INCH = 25.4;
 
-  private static List<Pattern> patterns(Piece piece, double gapInches) {
-    return new PatternFamilies(new Body(piece), gapInches * INCH).all();
+  private static List<PeriodicLattice> lattices(Piece piece, double gapInches) {
+    return new LatticeFamilies(new Body(piece), gapInches * INCH).all();
   }
 
-  private static Pattern named(List<Pattern> patterns, String name) {
-    return patterns.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  private static PeriodicLattice named(List<PeriodicLattice> lattices, String name) {
+    return lattices.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
   }
 
   /**
@@ -54,7 +54,7 @@ class PatternsTest {
     double side = inner * Math.sin(half);
     double closed = Math.sqrt((outer + gap) * (outer + gap) - side * side) - inner * Math.cos(half);
 
-    Pattern stack = named(patterns(Sheets.sector(inner, outer, degrees), gap), "stack");
+    PeriodicLattice stack = named(lattices(Sheets.sector(inner, outer, degrees), gap), "stack");
 
     assertThat(stack.stepY() / INCH).isCloseTo(closed, Offset.offset(1e-6));
     assertThat(stack.stepY() / INCH).isCloseTo(pitch, Offset.offset(6e-5));
@@ -83,8 +83,8 @@ class PatternsTest {
       double inner, double outer, double degrees, double apart) {
     double gap = 0.25;
 
-    Pattern columns =
-        named(patterns(Sheets.sector(inner, outer, degrees), gap), "alternating columns");
+    PeriodicLattice columns =
+        named(lattices(Sheets.sector(inner, outer, degrees), gap), "alternating columns");
 
     double found = columns.nextX() / 2 / INCH;
     assertThat(found).as(String.valueOf(found)).isBetween(apart - 6e-5, apart * 1.004);
@@ -92,9 +92,9 @@ class PatternsTest {
 
   @Test
   void patterns_ofStrips_areRowsWithTheGapBetween() {
-    List<Pattern> patterns = patterns(Sheets.strip("T", 10, 3), 0.25);
+    List<PeriodicLattice> lattices = lattices(Sheets.strip("T", 10, 3), 0.25);
 
-    Pattern best = named(patterns, "stack");
+    PeriodicLattice best = named(lattices, "stack");
     assertThat(best.areaPerPiece() / INCH / INCH).isCloseTo(10.25 * 3.25, Offset.offset(1e-4));
   }
 
@@ -107,7 +107,7 @@ class PatternsTest {
     Body body = new Body(piece);
     double gap = 0.125;
 
-    List<double[]> cell = named(patterns(piece, gap), "fan").cell();
+    List<double[]> cell = named(lattices(piece, gap), "fan").cell();
 
     assertThat(cell).hasSizeGreaterThanOrEqualTo(3);
     double turn = cell.get(1)[2] - cell.get(0)[2];
@@ -149,26 +149,26 @@ class PatternsTest {
       Piece piece = Piece.of("A", "random", random.shape());
       Body body = new Body(piece);
       double gap = random.between(0.5, 8);
-      for (Pattern pattern : new PatternFamilies(body, gap).all()) {
+      for (PeriodicLattice lattice : new LatticeFamilies(body, gap).all()) {
         checked++;
-        assertThat(leastGap(body, pattern))
-            .as("seed %d, %s of %s", seed, pattern.name(), piece.shape())
+        assertThat(leastGap(body, lattice))
+            .as("seed %d, %s of %s", seed, lattice.name(), piece.shape())
             .isGreaterThanOrEqualTo(gap - 1e-6);
       }
     }
     assertThat(checked).isGreaterThan(300);
   }
 
-  private static double leastGap(Body body, Pattern pattern) {
+  private static double leastGap(Body body, PeriodicLattice lattice) {
     double least = Double.POSITIVE_INFINITY;
-    double[] a = pattern.cell().get(0);
+    double[] a = lattice.cell().get(0);
     for (int column = -3; column <= 3; column++) {
       for (int step = -6; step <= 6; step++) {
-        for (double[] first : pattern.cell()) {
-          for (double[] b : pattern.cell()) {
+        for (double[] first : lattice.cell()) {
+          for (double[] b : lattice.cell()) {
             boolean self = column == 0 && step == 0 && first == b;
-            double x = b[0] - first[0] + step * pattern.stepX() + column * pattern.nextX();
-            double y = b[1] - first[1] + step * pattern.stepY() + column * pattern.nextY();
+            double x = b[0] - first[0] + step * lattice.stepX() + column * lattice.nextX();
+            double y = b[1] - first[1] + step * lattice.stepY() + column * lattice.nextY();
             if (!self && Math.hypot(x, y) < 2.5 * body.radius + 4 * Math.hypot(a[0], a[1])) {
               least = Math.min(least, Contact.gap(body, first[2], body, x, y, b[2]));
             }

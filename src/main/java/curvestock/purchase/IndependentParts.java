@@ -11,24 +11,24 @@ import java.util.List;
  * Splits a purchase into parts that share no sheet: two pieces belong together if both could lie on
  * one product, by what is proven, not by what was found. So their costs and bounds add up.
  */
-final class Separate {
+final class IndependentParts {
 
   /** A purchase of its own, with its limits. */
-  record Part(PurchaseProblem problem, PackingLimits limits) {}
+  record Part(CuttingStockInstance instance, PackingLimits limits) {}
 
-  private final PurchaseProblem problem;
+  private final CuttingStockInstance instance;
   private final PackingLimits limits;
   private final List<Panel> panels;
 
   /** For each panel the index of its product. */
   private final List<Integer> productOf = new ArrayList<>();
 
-  Separate(PurchaseProblem problem, PackingLimits limits) {
-    this.problem = problem;
+  IndependentParts(CuttingStockInstance instance, PackingLimits limits) {
+    this.instance = instance;
     this.limits = limits;
-    this.panels = problem.panels();
-    for (int p = 0; p < problem.products().size(); p++) {
-      for (Breakdown breakdown : problem.products().get(p).breakdowns()) {
+    this.panels = instance.panels();
+    for (int p = 0; p < instance.products().size(); p++) {
+      for (Breakdown breakdown : instance.products().get(p).breakdowns()) {
         productOf.addAll(Collections.nCopies(breakdown.panels().size(), p));
       }
     }
@@ -38,7 +38,7 @@ final class Separate {
   List<Part> parts() {
     List<Part> parts = new ArrayList<>();
     BitSet done = new BitSet();
-    for (int i = 0; i < problem.demands().size(); i++) {
+    for (int i = 0; i < instance.demands().size(); i++) {
       if (!done.get(i)) {
         BitSet kinds = new BitSet();
         kinds.set(i);
@@ -56,7 +56,7 @@ final class Separate {
   private boolean grow(BitSet kinds, BitSet products) {
     int before = kinds.cardinality() + products.cardinality();
     for (int q = 0; q < panels.size(); q++) {
-      for (int i = 0; i < problem.demands().size(); i++) {
+      for (int i = 0; i < instance.demands().size(); i++) {
         boolean belongs = kinds.get(i) || products.get(productOf.get(q));
         if (belongs && limits.sheets().get(q).counts().get(i) > 0) {
           kinds.set(i);
@@ -68,11 +68,11 @@ final class Separate {
   }
 
   private Part part(BitSet kinds, BitSet products) {
-    List<Demand> demands = kinds.stream().mapToObj(problem.demands()::get).toList();
-    List<Product> offers = products.stream().mapToObj(problem.products()::get).toList();
+    List<Demand> demands = kinds.stream().mapToObj(instance.demands()::get).toList();
+    List<Product> offers = products.stream().mapToObj(instance.products()::get).toList();
     List<Layout> layouts =
-        problem.layouts().stream()
-            .filter(layout -> products.get(productOf.get(problem.panelOf(layout))))
+        instance.layouts().stream()
+            .filter(layout -> products.get(productOf.get(instance.panelOf(layout))))
             .toList();
     List<SheetLimit> kept = new ArrayList<>();
     for (int q = 0; q < panels.size(); q++) {
@@ -80,6 +80,6 @@ final class Separate {
         kept.add(limits.sheets().get(q).only(kinds));
       }
     }
-    return new Part(new PurchaseProblem(demands, offers, layouts), new PackingLimits(kept));
+    return new Part(new CuttingStockInstance(demands, offers, layouts), new PackingLimits(kept));
   }
 }

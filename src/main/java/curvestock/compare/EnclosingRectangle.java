@@ -13,17 +13,17 @@ import curvestock.units.Length;
  * @param length of the longer side
  * @param width of the shorter side
  */
-public record Extent(Length length, Length width) {
+public record EnclosingRectangle(Length length, Length width) {
 
   /**
    * Of a sector or strip the one along its axes, of any other piece the least of all that are
    * turned by whole degrees: at most some thousandths too large.
    */
-  static Extent of(Piece piece) {
+  static EnclosingRectangle of(Piece piece) {
     Outline outline = piece.shape().blank().outline();
-    Extent least = of(outline.box());
+    EnclosingRectangle least = of(outline.box());
     for (int degrees = 1; degrees < 90 && !isAlongItsAxes(piece); degrees++) {
-      Extent turned = of(outline.at(new Pose(0, 0, Math.toRadians(degrees))).box());
+      EnclosingRectangle turned = of(outline.at(new Pose(0, 0, Math.toRadians(degrees))).box());
       least = turned.area() < least.area() ? turned : least;
     }
     return least;
@@ -33,8 +33,8 @@ public record Extent(Length length, Length width) {
     return piece.shape().blank() instanceof AnnularSector;
   }
 
-  private static Extent of(Box box) {
-    return new Extent(
+  private static EnclosingRectangle of(Box box) {
+    return new EnclosingRectangle(
         Length.ofMillimetres(Math.max(box.width(), box.height())),
         Length.ofMillimetres(Math.min(box.width(), box.height())));
   }

@@ -13,7 +13,7 @@ import java.util.SplittableRandom;
  * one. But 46 eighths of R 26 in, 4 in wide, were found from three of five regular layouts of 45 as
  * they are, and from none of them shaken. More trials may differ.
  */
-final class Starts {
+final class StartingPoses {
 
   private static final int CYCLE = 6;
   private static final int SCATTERED = 3;
@@ -31,7 +31,7 @@ final class Starts {
    * @param known poses of the first pieces of the set, in order, the best layout first; the rest is
    *     thrown in
    */
-  Starts(Arena arena, List<Body> bodies, boolean[] frozen, List<double[]> known) {
+  StartingPoses(Arena arena, List<Body> bodies, boolean[] frozen, List<double[]> known) {
     this.arena = arena;
     this.bodies = bodies.toArray(Body[]::new);
     this.frozen = frozen.clone();

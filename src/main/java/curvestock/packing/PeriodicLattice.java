@@ -3,7 +3,7 @@ package curvestock.packing;
 import java.util.List;
 
 /**
- * A periodic pattern of one shape: the pieces of a cell, the step along a column and the step to
+ * A periodic lattice of one shape: the pieces of a cell, the step along a column and the step to
  * the next column. The column runs upwards.
  *
  * @param name plain words, for the report
@@ -13,7 +13,7 @@ import java.util.List;
  * @param nextX distance to the next column
  * @param nextY how much higher the next column starts
  */
-record Pattern(
+record PeriodicLattice(
     String name, List<double[]> cell, double stepX, double stepY, double nextX, double nextY) {
 
   /** Area of the plane that a piece takes up, in square millimetres. */

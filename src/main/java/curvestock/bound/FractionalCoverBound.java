@@ -26,16 +26,16 @@ import java.util.Optional;
  * strips), where a quarter of the sheet suffices. The fractional cover is a standard relaxation of
  * packing; the cells are our own.
  */
-public final class CoverBound {
+public final class FractionalCoverBound {
 
   /** Distances computed in double precision near 3 m are right to a thousandth of this. */
   private static final double ROUNDING = 1e-6;
 
   private static final long WEIGHT_UNITS = 1L << 40;
 
-  private final CoverCells cells;
+  private final PlacementCells cells;
 
-  private CoverBound(CoverCells cells) {
+  private FractionalCoverBound(PlacementCells cells) {
     this.cells = cells;
   }
 
@@ -53,12 +53,12 @@ public final class CoverBound {
     if (!mirrored || !sheet.isRectangle() || !sheet.defects().isEmpty()) {
       return Optional.empty();
     }
-    CoverCells cells = CoverCells.of(piece, sheet, cutting, mostCells, ROUNDING);
+    PlacementCells cells = PlacementCells.of(piece, sheet, cutting, mostCells, ROUNDING);
     if (cells.count() == 0) {
       return Optional.of(
           new Bound(0, "by fit: no placement of the piece lies in the usable sheet"));
     }
-    double[] weights = new CoverBound(cells).weights(rounds);
+    double[] weights = new FractionalCoverBound(cells).weights(rounds);
     long count = exact(cells, weights);
     return Optional.of(
         new Bound(
@@ -71,7 +71,7 @@ public final class CoverBound {
   }
 
   /** Whole-number weights: total over least cover, rounded down. */
-  private static long exact(CoverCells cells, double[] weights) {
+  private static long exact(PlacementCells cells, double[] weights) {
     long[] whole = new long[weights.length];
     long total = 0;
     for (int p = 0; p < whole.length; p++) {

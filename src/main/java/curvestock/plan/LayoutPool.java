@@ -26,7 +26,7 @@ import java.util.Set;
  * each piece, and where several kinds are wanted, mixed layouts that use up the demand sheet by
  * sheet. At first without any search; {@link #search} and {@link #mixLonger} look for more.
  */
-final class Columns {
+final class LayoutPool {
 
   /** A job that needs more mixed sheets than this repeats the last ones. */
   private static final int MOST_MIXED = 60;
@@ -38,14 +38,14 @@ final class Columns {
   private final List<Slot> slots = new ArrayList<>();
   private final Map<SheetStock, Packer> packed = new LinkedHashMap<>();
 
-  Columns(Job job, PlanListener listener, Packers packers) {
+  LayoutPool(Job job, PlanListener listener, Packers packers) {
     this.packers = packers;
     this.job = job;
     this.listener = listener;
   }
 
   /** Packs every panel of the products that can be had and is not packed yet, without a search. */
-  Columns with(List<Product> products) {
+  LayoutPool with(List<Product> products) {
     for (Product product : products) {
       for (Breakdown breakdown : product.breakdowns()) {
         for (Panel panel : breakdown.panels()) {

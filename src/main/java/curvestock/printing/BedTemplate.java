@@ -29,10 +29,10 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The pattern of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
+ * The template of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
  * line, centre line of each track, joint faces, holes, supports, corners by letters.
  */
-final class BedPattern {
+final class BedTemplate {
 
   private static final Pen CUT = Pen.of(Ink.CUT, 0.35);
   private static final Pen TRACK = new Pen(Ink.MARK, 0.25, "12 3 2 3");
@@ -64,7 +64,7 @@ final class BedPattern {
   private final List<String> notes = new ArrayList<>();
   private String letters = "";
 
-  private BedPattern(HelixPlan plan, PieceKind kind, LengthStyle style) {
+  private BedTemplate(HelixPlan plan, PieceKind kind, LengthStyle style) {
     this.plan = plan;
     this.kind = kind;
     this.ruler = new Ruler(style);
@@ -76,8 +76,8 @@ final class BedPattern {
     view = view();
   }
 
-  static Pattern of(HelixPlan plan, PieceKind kind, LengthStyle style) {
-    return new BedPattern(plan, kind, style).pattern();
+  static PaperTemplate of(HelixPlan plan, PieceKind kind, LengthStyle style) {
+    return new BedTemplate(plan, kind, style).template();
   }
 
   /** Turns the plan so that the chord lies level with the bulge above it. */
@@ -89,7 +89,7 @@ final class BedPattern {
     return new Pose(0, 0, turn - chord.angle());
   }
 
-  private Pattern pattern() {
+  private PaperTemplate template() {
     draw();
     String numbers = String.join(", ", plan.roadbed().numbersOf(kind));
     notes.add(
@@ -105,7 +105,7 @@ final class BedPattern {
             + " and laps. Dots: what stands below. The printed side is the upper one.");
     notes.add(letters);
     String title = kind.id() + ", " + kind.name();
-    return new Pattern(kind.id(), title, notes, paper);
+    return new PaperTemplate(kind.id(), title, notes, paper);
   }
 
   private static String times(int count) {

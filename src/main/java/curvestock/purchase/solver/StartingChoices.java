@@ -15,7 +15,7 @@ import java.util.function.Function;
  * the largest fractions, then at random, and again and again with a random part of the best choice
  * kept.
  */
-final class Starts {
+final class StartingChoices {
 
   /** Once there are so many, the products that follow have one option each. */
   private static final int MOST_COMBINATIONS = 400;
@@ -36,7 +36,7 @@ final class Starts {
   /**
    * @param most roundings to try in each of three ways
    */
-  Starts(Choice choice, long seed, long most) {
+  StartingChoices(Choice choice, long seed, long most) {
     this.choice = choice;
     this.random = new Random(seed);
     this.most = most;
