@@ -104,7 +104,7 @@ public final class HelixWords {
     Verdict worst = group.stream().min(Comparator.comparingDouble(HelixWords::room)).orElseThrow();
     String also =
         group.stream()
-            .filter(verdict -> verdict != worst)
+            .filter(verdict -> !verdict.equals(worst))
             .flatMap(verdict -> verdict.place().stream())
             .map(Place::words)
             .collect(Collectors.joining(", "));
