@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * The integer problem: use each column a whole number of times so that every demand is covered.
- * Kinds, columns, panels, breakdowns and products are indices. Arrays are taken over without a copy
+ * The integer problem: use each layout a whole number of times so that every demand is covered.
+ * Kinds, layouts, panels, breakdowns and products are indices. Arrays are taken over without a copy
  * and never written.
  */
 public final class Choice {
@@ -34,13 +34,13 @@ public final class Choice {
    */
   final double[] rate;
 
-  /** For each column the kinds that it holds, so that sums skip the zeros. */
+  /** For each layout the kinds that it holds, so that sums skip the zeros. */
   final int[][] kindsIn;
 
   /**
    * @param demand pieces wanted of each kind
-   * @param counts for each column, pieces of each kind
-   * @param panelOf for each column, the panel it lies on
+   * @param counts for each layout, pieces of each kind
+   * @param panelOf for each layout, the panel it lies on
    * @param panels the panels, those of a breakdown in a row
    * @param breakdowns the ways in which sheets are broken down into panels
    * @param available for each product, most sheets
@@ -82,12 +82,12 @@ public final class Choice {
     }
     this.kindsIn = new int[counts.length][];
     for (int j = 0; j < counts.length; j++) {
-      int[] column = counts[j];
-      kindsIn[j] = IntStream.range(0, demand.length).filter(i -> column[i] > 0).toArray();
+      int[] layout = counts[j];
+      kindsIn[j] = IntStream.range(0, demand.length).filter(i -> layout[i] > 0).toArray();
     }
   }
 
-  int columns() {
+  int layouts() {
     return counts.length;
   }
 
@@ -126,7 +126,7 @@ public final class Choice {
     return least;
   }
 
-  /** How good it is to use each column so many times. */
+  /** How good it is to use each layout so many times. */
   public Levels levels(int[] uses) {
     Tally tally = new Tally(this);
     tally.add(uses);

@@ -7,7 +7,7 @@ import java.util.Random;
 /** Picks the sheet that brings most wanted area for its money, with or without a little chance. */
 final class Greed {
 
-  /** A column may look this much worse than it is, as a share. */
+  /** A layout may look this much worse than it is, as a share. */
   private static final double CHANCE = 0.3;
 
   private final Choice choice;
@@ -45,11 +45,11 @@ final class Greed {
     return tally.uses();
   }
 
-  /** The column to add next, or -1 if none in stock brings a wanted piece. */
+  /** The layout to add next, or -1 if none in stock brings a wanted piece. */
   int best(Tally tally) {
     int best = -1;
     double bestRate = 0;
-    for (int j = 0; j < choice.columns(); j++) {
+    for (int j = 0; j < choice.layouts(); j++) {
       if (tally.inStock(j) && !isShunned(tally, j)) {
         // A panel of a sheet that is bought anyway costs nothing more.
         double price = tally.addsSheet(j) ? choice.rate[choice.panelOf[j]] : 1;
@@ -66,16 +66,16 @@ final class Greed {
     return best;
   }
 
-  private boolean isShunned(Tally tally, int column) {
+  private boolean isShunned(Tally tally, int layout) {
     return shunned.isPresent()
-        && choice.breakdownOf[choice.panelOf[column]] == shunned.getAsInt()
-        && tally.addsSheet(column);
+        && choice.breakdownOf[choice.panelOf[layout]] == shunned.getAsInt()
+        && tally.addsSheet(layout);
   }
 
-  private long wantedArea(Tally tally, int column) {
+  private long wantedArea(Tally tally, int layout) {
     long area = 0;
-    for (int kind : choice.kindsIn[column]) {
-      area += Math.min(choice.counts[column][kind], tally.wanted(kind)) * choice.pieceArea[kind];
+    for (int kind : choice.kindsIn[layout]) {
+      area += Math.min(choice.counts[layout][kind], tally.wanted(kind)) * choice.pieceArea[kind];
     }
     return area;
   }

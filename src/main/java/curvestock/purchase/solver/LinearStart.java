@@ -11,7 +11,7 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * Starts by rounding the linear programme over the columns, with every product in a given price
+ * Starts by rounding the linear programme over the layouts, with every product in a given price
  * tier: take the whole parts, round one fraction up, solve again for what is still wanted. Needs
  * about one small linear programme for each kind. The result is judged exactly afterwards, so
  * rounding errors do no harm.
@@ -92,17 +92,17 @@ final class LinearStart {
     return Optional.of(tally.uses());
   }
 
-  private boolean usable(int column, Tally tally) {
-    int product = choice.productOf[choice.breakdownOf[choice.panelOf[column]]];
+  private boolean usable(int layout, Tally tally) {
+    int product = choice.productOf[choice.breakdownOf[choice.panelOf[layout]]];
     return tiers[product] != NOT_BOUGHT
-        && (tally.used(product) < tier(product).to() || !tally.addsSheet(column));
+        && (tally.used(product) < tier(product).to() || !tally.addsSheet(layout));
   }
 
   private Tier tier(int product) {
     return choice.tiers.get(product).get(tiers[product]);
   }
 
-  /** The first variables of the result are the uses of the columns. */
+  /** The first variables of the result are the uses of the layouts. */
   private Optional<Optimisation.Result> relaxed(Tally tally) {
     ExpressionsBasedModel model = new ExpressionsBasedModel();
     Expression[] cover = new Expression[choice.demand.length];
@@ -111,17 +111,17 @@ final class LinearStart {
         cover[i] = model.newExpression("kind " + i).lower(tally.wanted(i));
       }
     }
-    Variable[] column = new Variable[choice.columns()];
-    for (int j = 0; j < column.length; j++) {
-      column[j] = model.newVariable("column " + j).lower(0);
+    Variable[] layout = new Variable[choice.layouts()];
+    for (int j = 0; j < layout.length; j++) {
+      layout[j] = model.newVariable("layout " + j).lower(0);
     }
     Expression[] panels = panels(model, tally);
-    for (int j = 0; j < column.length; j++) {
-      panels[choice.panelOf[j]].set(column[j], 1);
+    for (int j = 0; j < layout.length; j++) {
+      panels[choice.panelOf[j]].set(layout[j], 1);
       for (int kind : choice.kindsIn[j]) {
         if (cover[kind] != null) {
           // A sheet never needs to hold more of a kind than is still wanted.
-          cover[kind].set(column[j], Math.min(choice.counts[j][kind], tally.wanted(kind)));
+          cover[kind].set(layout[j], Math.min(choice.counts[j][kind], tally.wanted(kind)));
         }
       }
     }
@@ -166,7 +166,7 @@ final class LinearStart {
   private boolean round(
       Optimisation.Result relaxed, Tally tally, ToIntFunction<double[]> fractionToRoundUp) {
     boolean added = false;
-    double[] parts = new double[choice.columns()];
+    double[] parts = new double[choice.layouts()];
     for (int j = 0; j < parts.length; j++) {
       double value = relaxed.doubleValue(j);
       double whole = Math.floor(value + WHOLE);

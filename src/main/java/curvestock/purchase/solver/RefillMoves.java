@@ -54,24 +54,24 @@ public class RefillMoves implements MoveIteratorFactory<SlotPlan, RefillMove> {
     tally.add(plan.uses());
     OptionalInt left = OptionalInt.empty();
     for (SheetSlot slot : emptied) {
-      if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
-        tally.remove(slot.getColumn());
+      if (!slot.getLayout().equals(SheetSlot.UNUSED)) {
+        tally.remove(slot.getLayout());
         if (left.isEmpty() && wholeSheet) {
-          left = OptionalInt.of(choice.breakdownOf[choice.panelOf[slot.getColumn()]]);
+          left = OptionalInt.of(choice.breakdownOf[choice.panelOf[slot.getLayout()]]);
         }
       }
     }
     Greed greed =
         new Greed(choice, random, wholeSheet && random.nextBoolean() ? left : OptionalInt.empty());
-    List<Integer> columns = new ArrayList<>();
+    List<Integer> layouts = new ArrayList<>();
     for (int k = 0; k < emptied.size(); k++) {
-      int column = greed.best(tally);
-      columns.add(column >= 0 ? column : SheetSlot.UNUSED);
-      if (column >= 0) {
-        tally.add(column);
+      int layout = greed.best(tally);
+      layouts.add(layout >= 0 ? layout : SheetSlot.UNUSED);
+      if (layout >= 0) {
+        tally.add(layout);
       }
     }
-    return new RefillMove(emptied, columns);
+    return new RefillMove(emptied, layouts);
   }
 
   /**
@@ -88,13 +88,13 @@ public class RefillMoves implements MoveIteratorFactory<SlotPlan, RefillMove> {
     OptionalInt breakdown = OptionalInt.empty();
     List<SheetSlot> emptied = new ArrayList<>();
     for (SheetSlot slot : order) {
-      int column = slot.getColumn();
-      if (column == SheetSlot.UNUSED) {
+      int layout = slot.getLayout();
+      if (layout == SheetSlot.UNUSED) {
         if (unused-- > 0) {
           emptied.add(slot);
         }
       } else {
-        int panel = choice.panelOf[column];
+        int panel = choice.panelOf[layout];
         if (breakdown.isEmpty()) {
           breakdown = OptionalInt.of(choice.breakdownOf[panel]);
         }

@@ -4,32 +4,32 @@ import org.optaplanner.core.api.domain.entity.PlanningEntity;
 import org.optaplanner.core.api.domain.lookup.PlanningId;
 import org.optaplanner.core.api.domain.variable.PlanningVariable;
 
-/** A sheet that may be cut, and the column it is cut by. Mutable, for OptaPlanner alone. */
+/** A sheet that may be cut, and the layout it is cut by. Mutable, for OptaPlanner alone. */
 @PlanningEntity
 public class SheetSlot {
 
-  /** Stands for a column when the slot is not used. */
+  /** Stands for a layout when the slot is not used. */
   static final Integer UNUSED = -1;
 
   @PlanningId private int id;
 
-  @PlanningVariable(valueRangeProviderRefs = "columns")
-  private Integer column;
+  @PlanningVariable(valueRangeProviderRefs = "layouts")
+  private Integer layout;
 
   /** For OptaPlanner's cloning. */
   public SheetSlot() {}
 
-  SheetSlot(int id, Integer column) {
+  SheetSlot(int id, Integer layout) {
     this.id = id;
-    this.column = column;
+    this.layout = layout;
   }
 
-  public Integer getColumn() {
-    return column;
+  public Integer getLayout() {
+    return layout;
   }
 
-  public void setColumn(Integer column) {
-    this.column = column;
+  public void setLayout(Integer layout) {
+    this.layout = layout;
   }
 
   @Override

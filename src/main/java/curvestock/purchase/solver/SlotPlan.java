@@ -16,8 +16,8 @@ public class SlotPlan {
   @ProblemFactProperty private Choice choice;
 
   @ProblemFactCollectionProperty
-  @ValueRangeProvider(id = "columns")
-  private List<Integer> columns;
+  @ValueRangeProvider(id = "layouts")
+  private List<Integer> layouts;
 
   @PlanningEntityCollectionProperty private List<SheetSlot> slots;
 
@@ -27,14 +27,14 @@ public class SlotPlan {
   /** For OptaPlanner's cloning. */
   public SlotPlan() {}
 
-  SlotPlan(Choice choice, List<Integer> columns, List<SheetSlot> slots) {
+  SlotPlan(Choice choice, List<Integer> layouts, List<SheetSlot> slots) {
     this.choice = choice;
-    this.columns = columns;
+    this.layouts = layouts;
     this.slots = slots;
   }
 
   public List<Integer> getColumns() {
-    return columns;
+    return layouts;
   }
 
   public BendableLongScore getScore() {
@@ -50,10 +50,10 @@ public class SlotPlan {
   }
 
   int[] uses() {
-    int[] uses = new int[choice.columns()];
+    int[] uses = new int[choice.layouts()];
     for (SheetSlot slot : slots) {
-      if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
-        uses[slot.getColumn()]++;
+      if (!slot.getLayout().equals(SheetSlot.UNUSED)) {
+        uses[slot.getLayout()]++;
       }
     }
     return uses;

@@ -52,14 +52,14 @@ public class SlotScore implements IncrementalScoreCalculator<SlotPlan, BendableL
   }
 
   private void add(SheetSlot slot) {
-    if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
-      tally.add(slot.getColumn());
+    if (!slot.getLayout().equals(SheetSlot.UNUSED)) {
+      tally.add(slot.getLayout());
     }
   }
 
   private void remove(SheetSlot slot) {
-    if (!slot.getColumn().equals(SheetSlot.UNUSED)) {
-      tally.remove(slot.getColumn());
+    if (!slot.getLayout().equals(SheetSlot.UNUSED)) {
+      tally.remove(slot.getLayout());
     }
   }
 }

@@ -21,13 +21,13 @@ import org.optaplanner.core.config.solver.SolverConfig;
 import org.optaplanner.core.config.solver.termination.TerminationConfig;
 
 /**
- * Chooses the uses of the columns: the best of a greedy start and of rounded linear programmes,
+ * Chooses the uses of the layouts: the best of a greedy start and of rounded linear programmes,
  * then OptaPlanner's late acceptance, which exchanges one to three sheets at a time or takes some
  * out and refills them; not if a start is proven to cost the least already. One thread, a fixed
  * seed and a limit on score calculations: the same input gives the same output. A heuristic:
  * nothing is proven here.
  *
- * <p>Measured on three orders of 20 kinds, 300 columns and some 1000 pieces: greedy alone costs 4
+ * <p>Measured on three orders of 20 kinds, 300 layouts and some 1000 pieces: greedy alone costs 4
  * to 19 % more than the optimum, with OptaPlanner 3 to 6 %, with the linear programmes 0 to 0.05 %.
  */
 public final class SlotSearch {
@@ -44,7 +44,7 @@ public final class SlotSearch {
   /** Share of refills, where each kind of exchange has 1. */
   private static final double REFILLS = 0.3;
 
-  /** How many times likelier the search tries a column that some start uses. */
+  /** How many times likelier the search tries a layout that some start uses. */
   private static final int FAVOUR = 10;
 
   private final Choice choice;
@@ -63,7 +63,7 @@ public final class SlotSearch {
     this.isLeast = isLeast;
   }
 
-  /** Uses of each column; some pieces are missing if no way to cover them was found. */
+  /** Uses of each layout; some pieces are missing if no way to cover them was found. */
   public int[] uses() {
     List<int[]> starts =
         new StartingChoices(choice, seed, calculations / CALCULATIONS_PER_START).all();
@@ -109,18 +109,18 @@ public final class SlotSearch {
     return best;
   }
 
-  /** All columns and the empty one; those that a start uses occur more often. */
+  /** All layouts and the empty one; those that a start uses occur more often. */
   private List<Integer> favoured(List<int[]> starts) {
-    List<Integer> columns = new ArrayList<>(Collections.nCopies(FAVOUR, SheetSlot.UNUSED));
-    for (int j = 0; j < choice.columns(); j++) {
-      int column = j;
-      boolean used = starts.stream().anyMatch(uses -> uses[column] > 0);
-      columns.addAll(Collections.nCopies(used ? FAVOUR : 1, column));
+    List<Integer> layouts = new ArrayList<>(Collections.nCopies(FAVOUR, SheetSlot.UNUSED));
+    for (int j = 0; j < choice.layouts(); j++) {
+      int layout = j;
+      boolean used = starts.stream().anyMatch(uses -> uses[layout] > 0);
+      layouts.addAll(Collections.nCopies(used ? FAVOUR : 1, layout));
     }
-    return columns;
+    return layouts;
   }
 
-  private SlotPlan plan(int[] uses, int most, List<Integer> columns) {
+  private SlotPlan plan(int[] uses, int most, List<Integer> layouts) {
     List<SheetSlot> slots = new ArrayList<>();
     for (int j = 0; j < uses.length; j++) {
       for (int n = 0; n < uses[j]; n++) {
@@ -130,7 +130,7 @@ public final class SlotSearch {
     while (slots.size() < most + SPARE_SLOTS * choice.mostPanels()) {
       slots.add(new SheetSlot(slots.size(), SheetSlot.UNUSED));
     }
-    return new SlotPlan(choice, columns, slots);
+    return new SlotPlan(choice, layouts, slots);
   }
 
   private SolverConfig config() {
@@ -159,7 +159,7 @@ public final class SlotSearch {
             new TerminationConfig().withScoreCalculationCountLimit(calculations));
   }
 
-  /** A move that gives {@code sheets} random slots other columns at once. */
+  /** A move that gives {@code sheets} random slots other layouts at once. */
   private static MoveSelectorConfig<?> exchange(int sheets) {
     ChangeMoveSelectorConfig[] changes = new ChangeMoveSelectorConfig[sheets];
     Arrays.setAll(changes, n -> new ChangeMoveSelectorConfig());

@@ -13,15 +13,15 @@ final class Tally {
 
   Tally(Choice choice) {
     this.choice = choice;
-    this.uses = new int[choice.columns()];
+    this.uses = new int[choice.layouts()];
     this.covered = new int[choice.demand.length];
     this.panels = new int[choice.perSheet.length];
     this.broken = new int[choice.breakdowns()];
     this.used = new int[choice.products()];
   }
 
-  void add(int column) {
-    change(column, 1);
+  void add(int layout) {
+    change(layout, 1);
   }
 
   void add(int[] columnUses) {
@@ -30,13 +30,13 @@ final class Tally {
     }
   }
 
-  void remove(int column) {
-    change(column, -1);
+  void remove(int layout) {
+    change(layout, -1);
   }
 
-  private void change(int column, int by) {
-    uses[column] += by;
-    int panel = choice.panelOf[column];
+  private void change(int layout, int by) {
+    uses[layout] += by;
+    int panel = choice.panelOf[layout];
     panels[panel] += by;
     int breakdown = choice.breakdownOf[panel];
     int more = -broken[breakdown];
@@ -47,8 +47,8 @@ final class Tally {
     more += broken[breakdown];
     used[choice.productOf[breakdown]] += more;
     sheets += more;
-    int[] counts = choice.counts[column];
-    for (int kind : choice.kindsIn[column]) {
+    int[] counts = choice.counts[layout];
+    for (int kind : choice.kindsIn[layout]) {
       covered[kind] += by * counts[kind];
     }
   }
@@ -57,16 +57,16 @@ final class Tally {
     return (count + choice.perSheet[panel] - 1) / choice.perSheet[panel];
   }
 
-  /** Whether the column would need a sheet more, no panel for it being left over. */
-  boolean addsSheet(int column) {
-    int panel = choice.panelOf[column];
+  /** Whether the layout would need a sheet more, no panel for it being left over. */
+  boolean addsSheet(int layout) {
+    int panel = choice.panelOf[layout];
     return sheetsFor(panels[panel] + 1, panel) > broken[choice.breakdownOf[panel]];
   }
 
-  /** Whether the column may be used once more. */
-  boolean inStock(int column) {
-    int product = choice.productOf[choice.breakdownOf[choice.panelOf[column]]];
-    return used[product] < choice.available[product] || !addsSheet(column);
+  /** Whether the layout may be used once more. */
+  boolean inStock(int layout) {
+    int product = choice.productOf[choice.breakdownOf[choice.panelOf[layout]]];
+    return used[product] < choice.available[product] || !addsSheet(layout);
   }
 
   /** Panels of the kind used so far. */
@@ -125,10 +125,10 @@ final class Tally {
     return best;
   }
 
-  private long free(int column) {
-    long area = choice.panelArea[choice.panelOf[column]];
-    int[] counts = choice.counts[column];
-    for (int kind : choice.kindsIn[column]) {
+  private long free(int layout) {
+    long area = choice.panelArea[choice.panelOf[layout]];
+    int[] counts = choice.counts[layout];
+    for (int kind : choice.kindsIn[layout]) {
       int over = Math.max(0, covered[kind] - choice.demand[kind]);
       area -= Math.max(0, counts[kind] - over) * choice.pieceArea[kind];
     }
