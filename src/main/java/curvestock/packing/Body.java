@@ -81,9 +81,9 @@ final class Body {
   final long[] edgeGroups;
 
   /** Distinct centres of all arcs. */
-  final double[] hubX;
+  final double[] arcCentreX;
 
-  final double[] hubY;
+  final double[] arcCentreY;
 
   /**
    * Which way the sheet's grain may run, in this frame; {@code grainWithin} of π/2 leaves it free.
@@ -130,14 +130,14 @@ final class Body {
 
     List<Arc> convex = new ArrayList<>();
     List<Segment> straight = new ArrayList<>();
-    List<Point> hubs = new ArrayList<>();
+    List<Point> arcCentres = new ArrayList<>();
     for (Edge edge : edges) {
       if (edge instanceof Arc arc) {
         if (arc.sweep() > 0) {
           convex.add(arc);
         }
-        if (hubs.stream().noneMatch(hub -> hub.distance(arc.centre()) < 1e-9)) {
-          hubs.add(arc.centre());
+        if (arcCentres.stream().noneMatch(arcCentre -> arcCentre.distance(arc.centre()) < 1e-9)) {
+          arcCentres.add(arc.centre());
         }
       } else {
         straight.add((Segment) edge);
@@ -161,8 +161,8 @@ final class Body {
         straight.stream().mapToDouble(e -> (e.end().y() - e.start().y()) / e.length()).toArray();
     arcGroups = convex.stream().mapToLong(arc -> bits(groups, edges.indexOf(arc))).toArray();
     edgeGroups = straight.stream().mapToLong(edge -> bits(groups, edges.indexOf(edge))).toArray();
-    hubX = hubs.stream().mapToDouble(Point::x).toArray();
-    hubY = hubs.stream().mapToDouble(Point::y).toArray();
+    arcCentreX = arcCentres.stream().mapToDouble(Point::x).toArray();
+    arcCentreY = arcCentres.stream().mapToDouble(Point::y).toArray();
   }
 
   /** Whether the piece may be turned by this angle on a sheet with this direction of grain. */

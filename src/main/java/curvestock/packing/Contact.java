@@ -41,12 +41,12 @@ final class Contact {
       double y = s * body.cornerX[k] + c * body.cornerY[k] + ty;
       least = Math.min(least, other.field.at(x, y));
     }
-    for (int h = 0; h < other.hubX.length; h++) {
+    for (int h = 0; h < other.arcCentreX.length; h++) {
       for (int k = 0; k < body.arcX.length; k++) {
         double ax = c * body.arcX[k] - s * body.arcY[k] + tx;
         double ay = s * body.arcX[k] + c * body.arcY[k] + ty;
-        double ux = other.hubX[h] - ax;
-        double uy = other.hubY[h] - ay;
+        double ux = other.arcCentreX[h] - ax;
+        double uy = other.arcCentreY[h] - ay;
         double apart = Math.sqrt(ux * ux + uy * uy);
         double mx = c * body.arcMiddleX[k] - s * body.arcMiddleY[k];
         double my = s * body.arcMiddleX[k] + c * body.arcMiddleY[k];
@@ -64,7 +64,7 @@ final class Contact {
         double ey = s * body.edgeX[k] + c * body.edgeY[k] + ty;
         double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
         double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
-        double foot = (other.hubX[h] - ex) * ux + (other.hubY[h] - ey) * uy;
+        double foot = (other.arcCentreX[h] - ex) * ux + (other.arcCentreY[h] - ey) * uy;
         if (foot > 0 && foot < body.edgeLength[k]) {
           least = Math.min(least, other.field.at(ex + foot * ux, ey + foot * uy));
         }

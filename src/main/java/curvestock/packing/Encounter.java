@@ -149,27 +149,27 @@ final class Encounter {
 
   /** The points where two curves can be nearest between their ends. */
   private void nearestPoints(boolean feel, double limit) {
-    for (int h = 0; h < other.hubX.length && energy <= limit; h++) {
-      double hubX = other.hubX[h];
-      double hubY = other.hubY[h];
+    for (int h = 0; h < other.arcCentreX.length && energy <= limit; h++) {
+      double arcCentreX = other.arcCentreX[h];
+      double arcCentreY = other.arcCentreY[h];
       for (int k = 0; k < body.arcX.length; k++) {
         if ((near & body.arcGroups[k]) != 0) {
-          onArc(k, hubX, hubY, feel);
+          onArc(k, arcCentreX, arcCentreY, feel);
         }
       }
       for (int k = 0; k < body.edgeX.length; k++) {
         if ((near & body.edgeGroups[k]) != 0) {
-          onEdge(k, hubX, hubY, feel);
+          onEdge(k, arcCentreX, arcCentreY, feel);
         }
       }
     }
   }
 
-  private void onArc(int k, double hubX, double hubY, boolean feel) {
+  private void onArc(int k, double arcCentreX, double arcCentreY, boolean feel) {
     double ax = c * body.arcX[k] - s * body.arcY[k];
     double ay = s * body.arcX[k] + c * body.arcY[k];
-    double ux = hubX - ax - tx;
-    double uy = hubY - ay - ty;
+    double ux = arcCentreX - ax - tx;
+    double uy = arcCentreY - ay - ty;
     double apart = Math.sqrt(ux * ux + uy * uy);
     if (!(apart > 0)) {
       return;
@@ -189,12 +189,12 @@ final class Encounter {
     }
   }
 
-  private void onEdge(int k, double hubX, double hubY, boolean feel) {
+  private void onEdge(int k, double arcCentreX, double arcCentreY, boolean feel) {
     double ex = c * body.edgeX[k] - s * body.edgeY[k];
     double ey = s * body.edgeX[k] + c * body.edgeY[k];
     double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
     double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
-    double foot = (hubX - ex - tx) * ux + (hubY - ey - ty) * uy;
+    double foot = (arcCentreX - ex - tx) * ux + (arcCentreY - ey - ty) * uy;
     if (foot > 0 && foot < body.edgeLength[k]) {
       take(ex + foot * ux, ey + foot * uy, feel);
     }

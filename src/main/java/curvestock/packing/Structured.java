@@ -100,7 +100,7 @@ final class Structured {
         return false;
       }
     }
-    return Arrays.stream(body.hubY).allMatch(y -> Math.abs(y) < 1e-9);
+    return Arrays.stream(body.arcCentreY).allMatch(y -> Math.abs(y) < 1e-9);
   }
 
   List<Candidate> candidates() {

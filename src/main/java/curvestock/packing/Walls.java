@@ -199,12 +199,12 @@ final class Walls {
    * Points of the defect's arcs and of the piece's arcs on the lines of centres, and feet on edges.
    */
   private void nearestOnDefect(Body body, Body defect, double x, double y, double cos, double sin) {
-    for (int h = 0; h < body.hubX.length; h++) {
-      double hubX = cos * body.hubX[h] - sin * body.hubY[h];
-      double hubY = sin * body.hubX[h] + cos * body.hubY[h];
+    for (int h = 0; h < body.arcCentreX.length; h++) {
+      double arcCentreX = cos * body.arcCentreX[h] - sin * body.arcCentreY[h];
+      double arcCentreY = sin * body.arcCentreX[h] + cos * body.arcCentreY[h];
       for (int k = 0; k < defect.arcX.length; k++) {
-        double ux = x + hubX - defect.arcX[k];
-        double uy = y + hubY - defect.arcY[k];
+        double ux = x + arcCentreX - defect.arcX[k];
+        double uy = y + arcCentreY - defect.arcY[k];
         double apart = Math.sqrt(ux * ux + uy * uy);
         for (int sign = -1; sign <= 1 && apart > 0; sign += 2) {
           double r = sign * defect.arcRadius[k] / apart;
@@ -222,8 +222,8 @@ final class Walls {
       }
       for (int k = 0; k < defect.edgeX.length; k++) {
         double foot =
-            (x + hubX - defect.edgeX[k]) * defect.edgeUnitX[k]
-                + (y + hubY - defect.edgeY[k]) * defect.edgeUnitY[k];
+            (x + arcCentreX - defect.edgeX[k]) * defect.edgeUnitX[k]
+                + (y + arcCentreY - defect.edgeY[k]) * defect.edgeUnitY[k];
         if (foot > 0 && foot < defect.edgeLength[k]) {
           obstaclePoint(
               body.field,
@@ -235,13 +235,13 @@ final class Walls {
         }
       }
     }
-    for (int h = 0; h < defect.hubX.length; h++) {
+    for (int h = 0; h < defect.arcCentreX.length; h++) {
       for (int k = 0; k < body.edgeX.length; k++) {
         double ex = cos * body.edgeX[k] - sin * body.edgeY[k];
         double ey = sin * body.edgeX[k] + cos * body.edgeY[k];
         double ux = cos * body.edgeUnitX[k] - sin * body.edgeUnitY[k];
         double uy = sin * body.edgeUnitX[k] + cos * body.edgeUnitY[k];
-        double foot = (defect.hubX[h] - x - ex) * ux + (defect.hubY[h] - y - ey) * uy;
+        double foot = (defect.arcCentreX[h] - x - ex) * ux + (defect.arcCentreY[h] - y - ey) * uy;
         if (foot > 0 && foot < body.edgeLength[k]) {
           double armX = ex + foot * ux;
           double armY = ey + foot * uy;
