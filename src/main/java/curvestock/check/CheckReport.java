@@ -27,6 +27,7 @@ public record CheckReport(
     double worstShapeError,
     boolean numbered) {
 
+  /** Copies the findings, and the counts sorted by piece id. */
   public CheckReport {
     findings = List.copyOf(findings);
     counts = java.util.Collections.unmodifiableMap(new TreeMap<>(counts));

@@ -11,6 +11,7 @@ import java.util.List;
  */
 public record Finding(Kind kind, String message, List<String> paths) {
 
+  /** Copies the ids of the paths. */
   public Finding {
     paths = List.copyOf(paths);
   }

@@ -21,8 +21,11 @@ public final class Arc implements Edge {
   private final Point end;
 
   /**
-   * @throws IllegalArgumentException if the radius is not above zero, or the sweep is zero or more
-   *     than a full circle
+   * @param radius in mm
+   * @param startAngle direction of the start as seen from the centre, in radians
+   * @param sweep signed, in radians: above zero counter-clockwise
+   * @throws IllegalArgumentException if the radius is not above zero and finite, the start not
+   *     finite, or the sweep zero or more than a full circle
    */
   public Arc(Point centre, double radius, double startAngle, double sweep) {
     if (!(radius > 0) || Double.isInfinite(radius)) {
@@ -44,19 +47,25 @@ public final class Arc implements Edge {
     end = pointAt(startAngle + sweep);
   }
 
+  /** The arc centre: that of the circle it is part of, in mm. */
   public Point centre() {
     return centre;
   }
 
+  /** Millimetres, above zero and finite. */
   public double radius() {
     return radius;
   }
 
+  /**
+   * Direction of the start as seen from the centre, in radians; finite, but not reduced to one
+   * turn.
+   */
   public double startAngle() {
     return startAngle;
   }
 
-  /** Above zero counter-clockwise. */
+  /** Radians, signed: above zero counter-clockwise. */
   public double sweep() {
     return sweep;
   }
@@ -71,7 +80,7 @@ public final class Arc implements Edge {
     return end;
   }
 
-  /** The point of the whole circle in the given direction from the centre. */
+  /** The point of the whole circle in the given direction (radians) from the centre. */
   public Point pointAt(double angle) {
     return centre.plus(Point.polar(radius, angle));
   }
@@ -86,7 +95,7 @@ public final class Arc implements Edge {
     return radius * Math.abs(sweep);
   }
 
-  /** Whether the direction (from the centre) lies within the sweep, ends included. */
+  /** Whether the direction (radians, from the centre) lies within the sweep, ends included. */
   public boolean spans(double direction) {
     double first = sweep > 0 ? startAngle : startAngle + sweep;
     double offset = direction - first;

@@ -1,6 +1,6 @@
 package curvestock.geometry;
 
-/** An axis-parallel rectangle: the bounding box of something. */
+/** An axis-parallel rectangle, in millimetres: the bounding box of something. */
 public record Box(double minX, double minY, double maxX, double maxY) {
 
   /**
@@ -20,6 +20,7 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     }
   }
 
+  /** The box with two opposite corners at the points, whichever they are. */
   public static Box of(Point a, Point b) {
     return new Box(
         Math.min(a.x(), b.x()),
@@ -28,6 +29,7 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         Math.max(a.y(), b.y()));
   }
 
+  /** The least box that holds both. */
   public Box union(Box other) {
     return new Box(
         Math.min(minX, other.minX),
@@ -36,15 +38,17 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         Math.max(maxY, other.maxY));
   }
 
+  /** Size along x, in mm; zero or more. */
   public double width() {
     return maxX - minX;
   }
 
+  /** Size along y, in mm; zero or more. */
   public double height() {
     return maxY - minY;
   }
 
-  /** Least distance between the two boxes; 0 where they touch or overlap. */
+  /** Least distance between the two boxes, in mm; 0 where they touch or overlap. */
   public double distance(Box other) {
     double dx = Math.max(0, Math.max(other.minX - maxX, minX - other.maxX));
     double dy = Math.max(0, Math.max(other.minY - maxY, minY - other.maxY));

@@ -3,10 +3,13 @@ package curvestock.geometry;
 /** One directed piece of an outline's boundary. The material lies to its left. */
 public sealed interface Edge permits Segment, Arc {
 
+  /** Where the edge begins. */
   Point start();
 
+  /** Where the edge ends. */
   Point end();
 
+  /** Length along the edge, in mm; exact for arcs. */
   double length();
 
   /** The edge after the shape it belongs to was laid at {@code pose}. */
@@ -37,7 +40,7 @@ public sealed interface Edge permits Segment, Arc {
   /** The least axis-parallel rectangle around the edge. */
   Box box();
 
-  /** Distance to the nearest point of the edge. */
+  /** Distance to the nearest point of the edge, in mm. */
   double distanceTo(Point point);
 
   /** This edge's share of ½∮(x dy − y dx), by which {@link Loop} sums its area; exact for arcs. */

@@ -48,6 +48,7 @@ public final class FlatOutline {
 
   private final Run[] runs;
 
+  /** Copies the numbers of all edges of the outline, its holes included. */
   public FlatOutline(Outline outline) {
     List<Edge> edges = outline.edges();
     count = edges.size();
@@ -85,7 +86,7 @@ public final class FlatOutline {
     return count;
   }
 
-  /** Distance of (x, y) from edge i. */
+  /** Distance of (x, y) from edge i, in mm. */
   public double distance(int i, double x, double y) {
     int at = NUMBERS * i;
     if (data[at + KIND] == STRAIGHT) {
@@ -188,7 +189,7 @@ public final class FlatOutline {
     return odd;
   }
 
-  /** Distance from (x, y) to the nearest edge, on either side of it. */
+  /** Distance in mm from (x, y) to the nearest edge, on either side of it. */
   public double depth(double x, double y) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = 0; i < count; i++) {

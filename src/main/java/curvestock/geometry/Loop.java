@@ -32,7 +32,11 @@ public record Loop(List<Edge> edges) {
     }
   }
 
-  /** A loop of straight edges through the corners, closed at the end. */
+  /**
+   * A loop of straight edges through the corners, closed at the end.
+   *
+   * @throws IllegalArgumentException if there is no corner
+   */
   public static Loop polygon(List<Point> corners) {
     List<Edge> edges = new ArrayList<>();
     for (int i = 0; i < corners.size(); i++) {
@@ -41,12 +45,18 @@ public record Loop(List<Edge> edges) {
     return new Loop(edges);
   }
 
-  /** A whole circle, counter-clockwise, as two arcs. */
+  /**
+   * A whole circle, counter-clockwise, as two arcs.
+   *
+   * @param radius in mm
+   * @throws IllegalArgumentException if the radius is not above zero and finite
+   */
   public static Loop circle(Point centre, double radius) {
     return new Loop(
         List.of(new Arc(centre, radius, 0, Math.PI), new Arc(centre, radius, Math.PI, Math.PI)));
   }
 
+  /** The loop after the shape it belongs to was laid at the pose. */
   public Loop at(Pose pose) {
     return new Loop(edges.stream().map(edge -> edge.at(pose)).toList());
   }
@@ -60,15 +70,17 @@ public record Loop(List<Edge> edges) {
     return new Loop(reversed);
   }
 
-  /** Enclosed area: above zero if the loop runs counter-clockwise. */
+  /** Enclosed area in mm²: above zero if the loop runs counter-clockwise; exact for arcs. */
   public double signedArea() {
     return edges.stream().mapToDouble(Edge::areaTerm).sum();
   }
 
+  /** Length of all edges, in mm; exact for arcs. */
   public double perimeter() {
     return edges.stream().mapToDouble(Edge::length).sum();
   }
 
+  /** The least axis-parallel rectangle around the loop; exact for arcs. */
   public Box box() {
     return edges.stream().map(Edge::box).reduce(Box::union).orElseThrow();
   }

@@ -30,11 +30,20 @@ public record Outline(Loop outer, List<Loop> holes) {
     }
   }
 
+  /**
+   * An outline without holes.
+   *
+   * @throws IllegalArgumentException if the loop does not run counter-clockwise
+   */
   public static Outline of(Loop outer) {
     return new Outline(outer, List.of());
   }
 
-  /** A rectangle from (0, 0) to (width, height). */
+  /**
+   * A rectangle from (0, 0) to (width, height), in mm.
+   *
+   * @throws IllegalArgumentException if it has no area
+   */
   public static Outline rectangle(double width, double height) {
     return of(
         Loop.polygon(
@@ -45,10 +54,12 @@ public record Outline(Loop outer, List<Loop> holes) {
                 new Point(0, height))));
   }
 
+  /** The outline after the shape was laid at the pose. */
   public Outline at(Pose pose) {
     return new Outline(outer.at(pose), holes.stream().map(hole -> hole.at(pose)).toList());
   }
 
+  /** The outer loop first, then the holes in their order. */
   public Stream<Loop> loops() {
     return Stream.concat(Stream.of(outer), holes.stream());
   }
@@ -60,15 +71,17 @@ public record Outline(Loop outer, List<Loop> holes) {
     return edges;
   }
 
+  /** Area of the material in mm²: the holes' is taken off; exact for arcs. */
   public double area() {
     return loops().mapToDouble(Loop::signedArea).sum();
   }
 
-  /** Length of all loops, which is the length of cut. */
+  /** Length of all loops, which is the length of cut, in mm; exact for arcs. */
   public double perimeter() {
     return loops().mapToDouble(Loop::perimeter).sum();
   }
 
+  /** The least axis-parallel rectangle around the outer loop; exact for arcs. */
   public Box box() {
     return outer.box();
   }
@@ -103,7 +116,7 @@ public record Outline(Loop outer, List<Loop> holes) {
     return best;
   }
 
-  /** Distance to the nearest edge, for a point on either side of it. */
+  /** Distance in mm to the nearest edge, for a point on either side of it. */
   public double depth(Point point) {
     return new FlatOutline(this).depth(point.x(), point.y());
   }

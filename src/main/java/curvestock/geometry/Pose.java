@@ -2,10 +2,11 @@ package curvestock.geometry;
 
 /**
  * Where a shape lies: turned by {@code rotation} radians counter-clockwise about its own origin,
- * then moved so that the origin comes to (x, y).
+ * then moved so that the origin comes to (x, y), in millimetres.
  */
 public record Pose(double x, double y, double rotation) {
 
+  /** Leaves a shape where its own frame has it. */
   public static final Pose HOME = new Pose(0, 0, 0);
 
   /**
@@ -37,6 +38,11 @@ public record Pose(double x, double y, double rotation) {
     return new Pose(origin.x(), origin.y(), -rotation);
   }
 
+  /**
+   * The same rotation, so many millimetres further along x and y.
+   *
+   * @throws IllegalArgumentException if the new place is not finite
+   */
   public Pose movedBy(double dx, double dy) {
     return new Pose(x + dx, y + dy, rotation);
   }

@@ -14,6 +14,7 @@ import java.util.List;
  */
 public record Arrangement(List<Placement> pinned, List<Placement> free, List<Demand> more) {
 
+  /** Copies the lists. Whether the pieces lie well is for the packer to find out. */
   public Arrangement {
     pinned = List.copyOf(pinned);
     free = List.copyOf(free);

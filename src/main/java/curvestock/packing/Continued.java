@@ -15,6 +15,7 @@ import java.util.List;
  */
 public record Continued(Layout layout, int pinned, List<Piece> leftOut, int added) {
 
+  /** Copies the list of what is left out. */
   public Continued {
     leftOut = List.copyOf(leftOut);
   }

@@ -22,7 +22,7 @@ public interface DistanceField {
     return blank instanceof Strip strip ? new StripField(strip) : new OutlineField(blank.outline());
   }
 
-  /** The signed distance of (x, y). */
+  /** The signed distance of (x, y), in mm. */
   double at(double x, double y);
 
   /**

@@ -50,6 +50,13 @@ public final class Packer {
   private final Map<Piece, Sought> full = new HashMap<>();
   private final Map<Piece, Packed> regular = new HashMap<>();
 
+  /**
+   * A packer for one sheet that remembers nothing between runs.
+   *
+   * @param sheet its edge, its defects and its grain
+   * @param cutting spacing between pieces and margin to the edge
+   * @param settings seed and effort; the same ones give the same layouts
+   */
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
     this(sheet, cutting, settings, PackedStore.NONE);
   }

@@ -18,7 +18,7 @@ public final class PaperTemplates {
   private PaperTemplates() {}
 
   /**
-   * PaperTemplates by the names of their files. Plain strips have none: two lengths say it all.
+   * Templates by the names of their files. Plain strips have none: two lengths say it all.
    *
    * @param size the paper to tile them on
    */

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 /** An angle, held in degrees as people write it; always finite. */
 public record Angle(double degrees) implements Quantity, Comparable<Angle> {
 
+  /** 360°. */
   public static final Angle FULL_TURN = new Angle(360);
 
   private static final int LONGEST_TEXT = 40;
@@ -24,10 +25,20 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     }
   }
 
+  /**
+   * So many degrees.
+   *
+   * @throws IllegalArgumentException if the value is not a finite number
+   */
   public static Angle ofDegrees(double degrees) {
     return new Angle(degrees);
   }
 
+  /**
+   * So many radians, converted to degrees and rounded as doubles are.
+   *
+   * @throws IllegalArgumentException if the value is not a finite number
+   */
   public static Angle ofRadians(double radians) {
     return new Angle(Math.toDegrees(radians));
   }
@@ -49,6 +60,7 @@ public record Angle(double degrees) implements Quantity, Comparable<Angle> {
     return new Angle(Double.parseDouble(matcher.group(1)));
   }
 
+  /** The angle in radians, rounded as doubles are. */
   public double radians() {
     return Math.toRadians(degrees);
   }

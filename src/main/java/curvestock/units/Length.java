@@ -8,6 +8,7 @@ import java.util.Optional;
  */
 public record Length(double millimetres) implements Quantity, Comparable<Length> {
 
+  /** No length. */
   public static final Length ZERO = new Length(0);
 
   /**
@@ -19,14 +20,29 @@ public record Length(double millimetres) implements Quantity, Comparable<Length>
     }
   }
 
+  /**
+   * So many millimetres.
+   *
+   * @throws IllegalArgumentException if the value is not a finite number
+   */
   public static Length ofMillimetres(double millimetres) {
     return new Length(millimetres);
   }
 
+  /**
+   * So many inches of 25.4 mm.
+   *
+   * @throws IllegalArgumentException if the length is not a finite number
+   */
   public static Length ofInches(double inches) {
     return of(inches, LengthUnit.INCH);
   }
 
+  /**
+   * So many of the unit.
+   *
+   * @throws IllegalArgumentException if the length is not a finite number
+   */
   public static Length of(double value, LengthUnit unit) {
     return new Length(value * unit.millimetres());
   }
@@ -56,18 +72,34 @@ public record Length(double millimetres) implements Quantity, Comparable<Length>
     return millimetres / unit.millimetres();
   }
 
+  /** The length in inches of 25.4 mm. */
   public double inches() {
     return in(LengthUnit.INCH);
   }
 
+  /**
+   * The sum.
+   *
+   * @throws IllegalArgumentException if it is not finite
+   */
   public Length plus(Length other) {
     return new Length(millimetres + other.millimetres);
   }
 
+  /**
+   * The difference, which may be below zero.
+   *
+   * @throws IllegalArgumentException if it is not finite
+   */
   public Length minus(Length other) {
     return new Length(millimetres - other.millimetres);
   }
 
+  /**
+   * The length times a plain number, which may be below zero.
+   *
+   * @throws IllegalArgumentException if the product is not a finite number
+   */
   public Length times(double factor) {
     return new Length(millimetres * factor);
   }

@@ -10,8 +10,13 @@ import java.util.function.DoubleUnaryOperator;
  */
 public record LengthStyle(LengthUnit unit, int denominator) {
 
+  /** Millimetres with up to two decimals. */
   public static final LengthStyle METRIC = new LengthStyle(LengthUnit.MILLIMETRE, 0);
+
+  /** Inches with fractions down to 1/64. */
   public static final LengthStyle INCH_FRACTIONS = new LengthStyle(LengthUnit.INCH, 64);
+
+  /** Inches with up to three decimals. */
   public static final LengthStyle INCH_DECIMALS = new LengthStyle(LengthUnit.INCH, 0);
 
   private static final int FINEST = 64;

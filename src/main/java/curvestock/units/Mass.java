@@ -10,6 +10,7 @@ public record Mass(double kilograms) implements Quantity, Comparable<Mass> {
   /** International avoirdupois pound, exact since 1959. */
   public static final double KILOGRAMS_A_POUND = 0.45359237;
 
+  /** No weight. */
   public static final Mass ZERO = new Mass(0);
 
   /**
@@ -22,14 +23,25 @@ public record Mass(double kilograms) implements Quantity, Comparable<Mass> {
     }
   }
 
+  /**
+   * The sum.
+   *
+   * @throws IllegalArgumentException if it is not finite
+   */
   public Mass plus(Mass other) {
     return new Mass(kilograms + other.kilograms);
   }
 
+  /**
+   * The weight times a plain number.
+   *
+   * @throws IllegalArgumentException if the product is below zero or not a finite number
+   */
   public Mass times(double factor) {
     return new Mass(kilograms * factor);
   }
 
+  /** The weight in avoirdupois pounds. */
   public double pounds() {
     return kilograms / KILOGRAMS_A_POUND;
   }

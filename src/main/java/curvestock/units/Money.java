@@ -9,21 +9,41 @@ import java.math.RoundingMode;
  */
 public record Money(long minorUnits) implements Quantity, Comparable<Money> {
 
+  /** No money. */
   public static final Money ZERO = new Money(0);
 
-  /** Rounds half up to whole minor units. */
+  /**
+   * An amount in major units (1.25 is 125 cents), rounded half up to whole minor units.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public static Money of(BigDecimal amount) {
     return new Money(amount.movePointRight(2).setScale(0, RoundingMode.HALF_UP).longValueExact());
   }
 
+  /**
+   * The exact sum.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public Money plus(Money other) {
     return new Money(Math.addExact(minorUnits, other.minorUnits));
   }
 
+  /**
+   * The exact difference, which may be below zero.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public Money minus(Money other) {
     return new Money(Math.subtractExact(minorUnits, other.minorUnits));
   }
 
+  /**
+   * The exact amount for so many.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public Money times(long count) {
     return new Money(Math.multiplyExact(minorUnits, count));
   }

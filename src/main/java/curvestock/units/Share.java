@@ -16,6 +16,7 @@ public record Share(double part) implements Quantity {
     }
   }
 
+  /** The part in hundredths: 2.48 for 0.0248. */
   public double percent() {
     return part * 100;
   }

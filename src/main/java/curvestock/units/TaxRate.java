@@ -21,16 +21,25 @@ public record TaxRate(BigDecimal percent) {
     }
   }
 
-  /** The tax on a price, rounded half up to whole minor units. */
+  /**
+   * The tax on a price, rounded half up to whole minor units.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public Money on(Money net) {
     return Money.of(BigDecimal.valueOf(net.minorUnits(), 2).multiply(percent).movePointLeft(2));
   }
 
-  /** The price with its tax. */
+  /**
+   * The price with its tax.
+   *
+   * @throws ArithmeticException if it needs more than 64 bits
+   */
   public Money gross(Money net) {
     return net.plus(on(net));
   }
 
+  /** Whether nothing is added. */
   public boolean isNone() {
     return percent.signum() == 0;
   }

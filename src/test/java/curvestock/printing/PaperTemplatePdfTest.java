@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** PaperTemplates as a person with a ruler finds them: read back from the PDF and measured. */
+/** Paper templates as a person with a ruler finds them: read back from the PDF and measured. */
 class PaperTemplatePdfTest {
 
   /** What a ruler does not show. */
