@@ -9,7 +9,6 @@ import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -74,7 +73,7 @@ final class DxfSheet implements Drawing {
   public List<Cut> cuts(CutForm form, Findings findings) {
     DxfPieces.Sorted sorted = DxfPieces.of(file.cuts(), form);
     sorted.faults().forEach(fault -> findings.add(Finding.Kind.SHAPE, fault));
-    Map<DxfPieces.Drawn, Note> names = names(sorted.pieces());
+    IdentityHashMap<DxfPieces.Drawn, Note> names = names(sorted.pieces());
     List<Cut> cuts = new ArrayList<>();
     for (DxfPieces.Drawn piece : sorted.pieces()) {
       Optional<Note> note = Optional.ofNullable(names.get(piece));
@@ -94,8 +93,9 @@ final class DxfSheet implements Drawing {
     return String.format(Locale.ROOT, "piece near (%.1f, %.1f) mm", at.x(), at.y());
   }
 
-  private Map<DxfPieces.Drawn, Note> names(List<DxfPieces.Drawn> pieces) {
-    Map<DxfPieces.Drawn, Note> names = new IdentityHashMap<>();
+  /** By the piece itself, since doubled pieces are equal. */
+  private IdentityHashMap<DxfPieces.Drawn, Note> names(List<DxfPieces.Drawn> pieces) {
+    IdentityHashMap<DxfPieces.Drawn, Note> names = new IdentityHashMap<>();
     Set<Note> left = new HashSet<>(file.notes());
     for (DxfPieces.Drawn piece : pieces) {
       List<Trace> edges = piece.chains().get(0).edges();

@@ -163,7 +163,6 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("fix: climb in at most")
         .containsPattern("also\\s+in the open")
         .contains("What would work, all else as stated")
         .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
