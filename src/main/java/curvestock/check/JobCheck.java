@@ -70,7 +70,7 @@ public final class JobCheck {
       try {
         CheckReport report = LayoutCheck.check(text, expectation);
         if (best.isEmpty() || report.findings().size() < best.get().findings()) {
-          best = Optional.of(Judged.of(name, report, expectation == testCut));
+          best = Optional.of(Judged.of(name, report, expectation.equals(testCut)));
         }
       } catch (CheckException e) {
         why = e.getMessage();
