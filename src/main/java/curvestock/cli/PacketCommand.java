@@ -107,9 +107,9 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     }
   }
 
-  /** A packet without a comparison is still a packet. */
+  /** A packet without a comparison is still a packet; none is begun once it is stopped. */
   private Optional<Comparison> comparison(Job job, Terminal terminal) {
-    if (noCompare || job.helix().isEmpty()) {
+    if (noCompare || job.helix().isEmpty() || terminal.stopped()) {
       return Optional.empty();
     }
     Job hasty = job.with(job.search().at(Effort.QUICK));

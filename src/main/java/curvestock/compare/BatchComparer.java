@@ -159,7 +159,7 @@ public final class BatchComparer {
     }
     Job together = quick(batch.together(pieces));
     Plan plan = new Planner(together, listener, packers).planRoughly();
-    SmallFit fit = new Nesting(packers, main(together), listener.silent()).fit(plan, small);
+    SmallFit fit = new Nesting(packers, main(together)).fit(plan, small);
     return new BatchRow(division, divisions, new BatchPlan(new Batch(members), plan), fit, joints);
   }
 

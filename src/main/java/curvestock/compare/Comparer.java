@@ -33,6 +33,9 @@ public final class Comparer {
   /** Angles of the scan nearer than this to one that is compared already are not added. */
   private static final double SAME_DEGREES = 0.5;
 
+  private static final Comparator<SegmentOption> BY_SHEETS =
+      Comparator.comparing(SegmentOption::sheetCost).thenComparingInt(SegmentOption::sheets);
+
   private final Designs designs;
   private final Job job;
   private final Question question;
@@ -263,8 +266,8 @@ public final class Comparer {
         String name = "segments of " + option.angle() + ", longer";
         SegmentOption better = maker.option(option.division(), name, effort);
         // Stopped half-way it may be the worse of the two.
-        boolean worse = better.sheetCost().compareTo(option.sheetCost()) > 0;
-        options.set(options.indexOf(option), worse ? option : better);
+        boolean kept = listener.stopped() && BY_SHEETS.compare(better, option) >= 0;
+        options.set(options.indexOf(option), kept ? option : better);
       }
     }
   }

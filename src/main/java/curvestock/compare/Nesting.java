@@ -15,18 +15,17 @@ import java.util.List;
 
 /**
  * Lays small parts into what planned sheets leave over, the emptiest sheet first, and the rest on
- * sheets of their own.
+ * sheets of their own. Not even a stop cuts that short: a choice whose small parts are not counted
+ * would seem cheaper than it is.
  */
 final class Nesting {
 
   private final Packers packers;
   private final SheetStock main;
-  private final Control control;
 
-  Nesting(Packers packers, SheetStock main, Control control) {
+  Nesting(Packers packers, SheetStock main) {
     this.packers = packers;
     this.main = main;
-    this.control = control;
   }
 
   SmallFit fit(Plan plan, List<Demand> small) {
@@ -40,9 +39,9 @@ final class Nesting {
     List<Layout> emptiest = new ArrayList<>(plan.layouts());
     emptiest.sort(Comparator.comparingDouble(Layout::areaYield));
     for (Layout layout : emptiest) {
-      if (!rest.isEmpty() && !control.stopped()) {
+      if (!rest.isEmpty()) {
         Packer packer = packers.of(layout.sheet(), plan.job().cutting(), quick);
-        rest = packer.fillUp(layout, rest, control).layout().rest(rest, 1);
+        rest = packer.fillUp(layout, rest, Control.NONE).layout().rest(rest, 1);
       }
     }
     int nested = wanted - Design.count(rest);
@@ -50,9 +49,9 @@ final class Nesting {
     int extra = 0;
     long left = left(plan);
     double perRound = -1;
-    while (!rest.isEmpty() && extra < left && perRound != 0 && !control.stopped()) {
+    while (!rest.isEmpty() && extra < left && perRound != 0) {
       Layout empty = new Layout(main, plan.job().cutting(), List.of());
-      Layout filled = packer.fillUp(empty, rest, control).layout();
+      Layout filled = packer.fillUp(empty, rest, Control.NONE).layout();
       perRound = filled.placements().size();
       rest = filled.rest(rest, 1);
       extra += perRound > 0 ? 1 : 0;

@@ -54,7 +54,7 @@ final class Options {
     Plan planned = planned(design, name, effort);
     Optional<SheetFill> fill =
         division.isMixed() ? Optional.empty() : Optional.of(fill(planned, design.segment()));
-    SmallFit small = new Nesting(packers, main, listener.silent()).fit(planned, design.small());
+    SmallFit small = new Nesting(packers, main).fit(planned, design.small());
     WorkCost work =
         WorkCost.of(
             job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());

@@ -150,7 +150,11 @@ public final class Packer {
         return tidy;
       }
     }
-    return firstOf(structured(piece), atMost);
+    Packed regular = structured(piece);
+    // Where no pattern lies, one may lie askew: whether the job can be cut at all hangs on it.
+    return regular.layout().placements().isEmpty()
+        ? tidy(piece, 1, Control.NONE)
+        : firstOf(regular, atMost);
   }
 
   /**

@@ -37,6 +37,9 @@ final class Arranging {
 
   /** The layouts in their order; sheets that were emptied are left out. */
   List<Layout> arranged(List<Layout> layouts) {
+    if (listener.stopped()) {
+      return layouts;
+    }
     List<Layout> together = together(layouts);
     List<Layout> moved = moved(layouts);
     if (moved.equals(layouts) || listener.stopped()) {
@@ -75,7 +78,8 @@ final class Arranging {
     for (int i : emptiestFirst(layouts)) {
       Layout layout = layouts.get(i);
       int before = done.getOrDefault(layout.sheet().thickness(), 0);
-      if (before < MOST_SHEETS && (before == 0 || layout.areaYield() < FULL)) {
+      boolean roomy = before == 0 || layout.areaYield() < FULL;
+      if (before < MOST_SHEETS && roomy && !listener.stopped()) {
         done.put(layout.sheet().thickness(), before + 1);
         listener.step("moving the pieces of sheet " + (i + 1) + " together");
         result.set(i, compacted.computeIfAbsent(layout, compaction::compacted));

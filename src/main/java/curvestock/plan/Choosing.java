@@ -3,6 +3,7 @@ package curvestock.plan;
 import curvestock.bound.InflatedArea;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.packing.Control;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
 import curvestock.purchase.CheapestPurchase;
@@ -23,9 +24,11 @@ final class Choosing {
 
   private final Job job;
   private final LayoutPool pool;
+  private final Control control;
 
-  Choosing(Job job, LayoutPool pool) {
+  Choosing(Job job, LayoutPool pool, Control control) {
     this.job = job;
+    this.control = control;
     this.pool = pool;
   }
 
@@ -46,7 +49,7 @@ final class Choosing {
   private Purchase cheapest(List<Product> products) {
     CuttingStockInstance instance =
         new CuttingStockInstance(job.demands(), products, pool.layouts(products));
-    return new CheapestPurchase(instance, proven(instance), job.search()).choose();
+    return new CheapestPurchase(instance, proven(instance), job.search()).choose(control::stopped);
   }
 
   /** The same purchase, its bound by the limits proven since. */

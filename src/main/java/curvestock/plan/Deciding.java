@@ -31,7 +31,7 @@ final class Deciding {
   Deciding(Job job, PlanListener listener, LayoutPool pool) {
     this.listener = listener;
     this.pool = pool;
-    this.choosing = new Choosing(job, pool);
+    this.choosing = new Choosing(job, pool, listener);
   }
 
   /** What a cheaper purchase needs of one slot. */
@@ -94,7 +94,7 @@ final class Deciding {
   Purchase emptiedLast(Purchase purchase, List<Product> products, long budget) throws Infeasible {
     boolean found = false;
     for (Slot slot : pool.slots()) {
-      if (isFullest(slot, purchase)) {
+      if (isFullest(slot, purchase) && !listener.stopped()) {
         listener.step("looking for room for more of " + slot.piece().id());
         found |= pool.searchOn(slot, budget);
       }

@@ -98,7 +98,7 @@ final class LayoutPool {
       keep(slot.best().layout());
     }
     if (demands.size() > 1) {
-      mix(demands, rest -> packed.get(sheet).fillAtOnce(rest, Control.NONE));
+      mix(demands, rest -> packed.get(sheet).fillAtOnce(rest, Control.NONE), Control.NONE);
     }
   }
 
@@ -171,7 +171,10 @@ final class LayoutPool {
           List<Demand> demands = suiting(sheet);
           if (demands.size() > 1 && !listener.stopped()) {
             listener.step("filling " + sheet.name() + " with all kinds");
-            mix(demands, rest -> packer.fill(rest, demand -> known(demand, sheet), listener));
+            mix(
+                demands,
+                rest -> packer.fill(rest, demand -> known(demand, sheet), listener),
+                listener);
           }
         });
     return layouts.size() > before;
@@ -186,9 +189,9 @@ final class LayoutPool {
     Packed of(List<Demand> rest);
   }
 
-  private void mix(List<Demand> demands, Filling filling) {
+  private void mix(List<Demand> demands, Filling filling, Control control) {
     List<Demand> rest = demands;
-    for (int k = 0; k < MOST_MIXED && !rest.isEmpty(); k++) {
+    for (int k = 0; k < MOST_MIXED && !rest.isEmpty() && !control.stopped(); k++) {
       Layout layout = filling.of(rest).layout();
       if (layout.placements().isEmpty()) {
         return;

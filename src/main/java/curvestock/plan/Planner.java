@@ -129,7 +129,9 @@ public final class Planner {
     }
     listener.step("for comparison: sheets carried whole");
     try {
-      return Optional.of(new Deciding(job, listener, pool.with(whole)).decide(whole));
+      Purchase found = new Deciding(job, listener, pool.with(whole)).decide(whole);
+      // Stopped half-way it might be dearer than it need be, and ripping seem cheaper.
+      return listener.stopped() ? Optional.empty() : Optional.of(found);
     } catch (Infeasible e) {
       return Optional.empty();
     }

@@ -13,6 +13,7 @@ import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /**
@@ -45,12 +46,24 @@ public final class CheapestPurchase {
    *     layouts disproves them
    */
   public Purchase choose() {
+    return choose(() -> false);
+  }
+
+  /**
+   * The same, ended early with the best so far: at least as good as the better of a greedy choice
+   * and rounded linear programmes.
+   *
+   * @param stopped whether to end; asked now and then on the calling thread
+   * @throws ShortageException as the other
+   */
+  public Purchase choose(BooleanSupplier stopped) {
     limits.requireFits(instance);
     List<Purchase> parts = new ArrayList<>();
     List<Demand> missing = new ArrayList<>();
     for (IndependentParts.Part part : new IndependentParts(instance, limits).parts()) {
       try {
-        parts.add(new CheapestPurchase(part.instance(), part.limits(), settings).chooseTogether());
+        parts.add(
+            new CheapestPurchase(part.instance(), part.limits(), settings).chooseTogether(stopped));
       } catch (ShortageException e) {
         missing.addAll(e.missing());
       }
@@ -81,14 +94,15 @@ public final class CheapestPurchase {
     return new Purchase(instance, chosen.layouts(), chosen.lines(), CostBound.sum(bounds));
   }
 
-  private Purchase chooseTogether() {
+  private Purchase chooseTogether(BooleanSupplier stopped) {
     LowerBound lowerBound = new LowerBound(instance, limits);
     int[] uses =
         new SlotSearch(
                 choice(),
                 settings.seed(),
                 calculations(settings.effort()),
-                start -> isLeast(lowerBound, start))
+                start -> isLeast(lowerBound, start),
+                stopped)
             .uses();
     requireCovered(uses);
     List<Layout> layouts = new ArrayList<>();

@@ -24,6 +24,9 @@ public class SlotPlan {
   @PlanningScore(bendableHardLevelsSize = 1, bendableSoftLevelsSize = 4)
   private BendableLongScore score;
 
+  /** Shared by all clones, as the solver works on them. */
+  private Runnable watch = () -> {};
+
   /** For OptaPlanner's cloning. */
   public SlotPlan() {}
 
@@ -39,6 +42,15 @@ public class SlotPlan {
 
   public BendableLongScore getScore() {
     return score;
+  }
+
+  /** What is done now and then while the search goes on. */
+  void watch(Runnable now) {
+    watch = now;
+  }
+
+  Runnable watch() {
+    return watch;
   }
 
   Choice choice() {

@@ -6,12 +6,18 @@ import org.optaplanner.core.api.score.calculator.IncrementalScoreCalculator;
 /** Gives OptaPlanner the {@link Levels} of a plan, kept up to date by a {@link Tally}. */
 public class SlotScore implements IncrementalScoreCalculator<SlotPlan, BendableLongScore> {
 
+  /** So many scores pass between two looks at whether to go on: some milliseconds. */
+  private static final int SCORES_PER_LOOK = 5_000;
+
   private Tally tally;
+  private Runnable watch = () -> {};
+  private int scores;
 
   @Override
   public void resetWorkingSolution(SlotPlan plan) {
     tally = new Tally(plan.choice());
     plan.slots().forEach(this::add);
+    watch = plan.watch();
   }
 
   @Override
@@ -42,6 +48,9 @@ public class SlotScore implements IncrementalScoreCalculator<SlotPlan, BendableL
 
   @Override
   public BendableLongScore calculateScore() {
+    if (++scores % SCORES_PER_LOOK == 0) {
+      watch.run();
+    }
     return score(tally.levels());
   }
 

@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
+import org.optaplanner.core.api.solver.Solver;
 import org.optaplanner.core.api.solver.SolverFactory;
 import org.optaplanner.core.config.heuristic.selector.move.MoveSelectorConfig;
 import org.optaplanner.core.config.heuristic.selector.move.composite.CartesianProductMoveSelectorConfig;
@@ -51,16 +53,24 @@ public final class SlotSearch {
   private final long seed;
   private final long calculations;
   private final Predicate<Levels> isLeast;
+  private final BooleanSupplier stopped;
 
   /**
    * @param calculations score calculations, at most
    * @param isLeast whether no choice can cost less money, nor fewer sheets for that money
+   * @param stopped asked now and then whether to end with the best so far: the starts at least
    */
-  public SlotSearch(Choice choice, long seed, long calculations, Predicate<Levels> isLeast) {
+  public SlotSearch(
+      Choice choice,
+      long seed,
+      long calculations,
+      Predicate<Levels> isLeast,
+      BooleanSupplier stopped) {
     this.choice = choice;
     this.seed = seed;
     this.calculations = calculations;
     this.isLeast = isLeast;
+    this.stopped = stopped;
   }
 
   /** Uses of each layout; some pieces are missing if no way to cover them was found. */
@@ -69,14 +79,21 @@ public final class SlotSearch {
         new StartingChoices(choice, seed, calculations / CALCULATIONS_PER_START).all();
     int[] best = Collections.min(starts, (a, b) -> choice.levels(a).compareTo(choice.levels(b)));
     Levels levels = choice.levels(best);
-    if (levels.missing() == 0 && isLeast.test(levels)) {
+    if (levels.missing() == 0 && (stopped.getAsBoolean() || isLeast.test(levels))) {
       return exchanged(best);
     }
     int most = starts.stream().mapToInt(uses -> IntStream.of(uses).sum()).max().orElse(0);
-    SlotPlan found =
-        SolverFactory.<SlotPlan>create(config())
-            .buildSolver()
-            .solve(plan(best, most, favoured(starts)));
+    Solver<SlotPlan> solver = SolverFactory.<SlotPlan>create(config()).buildSolver();
+    SlotPlan start = plan(best, most, favoured(starts));
+    if (levels.missing() == 0) {
+      start.watch(
+          () -> {
+            if (stopped.getAsBoolean()) {
+              solver.terminateEarly();
+            }
+          });
+    }
+    SlotPlan found = solver.solve(start);
     int[] improved = found.uses();
     return choice.levels(improved).compareTo(choice.levels(best)) <= 0 ? improved : best;
   }
