@@ -27,6 +27,8 @@ import java.util.Optional;
  * @param rips how the store, or the builder for his machine's bed, rips sheets
  * @param carriedWhole what it would be without ripping
  * @param unused sheets of a thickness that no piece asks for
+ * @param obstacles a row for each piece that keeps a cheaper purchase from being found, the piece
+ *     that takes most wood first
  * @param rough whether it was planned quickly, only to know about how many sheets are needed
  * @param stopped whether planning was stopped early
  */
@@ -44,6 +46,7 @@ public record Buying(
     List<Rip> rips,
     Optional<CarriedWhole> carriedWhole,
     List<Unused> unused,
+    Table obstacles,
     boolean rough,
     boolean stopped) {
 
@@ -93,6 +96,7 @@ public record Buying(
                         plan.purchase().sheets() - whole.sheets(),
                         forBed)),
         unused(plan),
+        tables.obstacles(),
         rough,
         plan.stopped());
   }

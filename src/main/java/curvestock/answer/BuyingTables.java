@@ -14,6 +14,7 @@ import curvestock.piece.Demand;
 import curvestock.piece.Shape;
 import curvestock.piece.Strip;
 import curvestock.plan.Capacity;
+import curvestock.plan.Obstacle;
 import curvestock.plan.Plan;
 import curvestock.plan.Remnant;
 import curvestock.purchase.PurchaseLine;
@@ -149,9 +150,27 @@ final class BuyingTables {
   }
 
   private static String standing(Capacity capacity) {
-    return capacity.isProvenBest()
-        ? "proven best"
-        : capacity.isEnough() ? "all you need" : "best found";
+    if (capacity.isProvenBest()) {
+      return "proven best";
+    }
+    if (capacity.isEnough()) {
+      return "all you need";
+    }
+    return capacity.searched() ? "best found" : "most found so far";
+  }
+
+  /** What any cheaper purchase would have to do, and how far what was found is from it. */
+  Table obstacles() {
+    return Table.of(
+        "obstacles",
+        "In the way of a cheaper purchase",
+        plan.obstacles(),
+        text("kind", "Kind", obstacle -> obstacle.piece().id()),
+        text("sheet", "Sheet", obstacle -> obstacle.sheet().name()),
+        count("needed", "Needed", Obstacle::needed),
+        count("found", "Found", Obstacle::found),
+        count("plausible", "At best", Obstacle::plausible),
+        text("searched", "Looked for", obstacle -> obstacle.searched() ? "yes" : "no"));
   }
 
   Table cuts() {

@@ -99,6 +99,29 @@ public final class BuyingWords {
         .toList();
   }
 
+  /** Why no cheaper purchase was found: the pieces that one sheet would have to hold. */
+  public List<String> obstacles() {
+    Table rows = buying.obstacles();
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < rows.rows().size(); i++) {
+      String kind = figures.of(rows.at(i, "kind"), Measure.TEXT);
+      String sheet = figures.of(rows.at(i, "sheet"), Measure.TEXT);
+      long needed = ((Count) rows.at(i, "needed")).number();
+      long found = ((Count) rows.at(i, "found")).number();
+      lines.add(
+          "To spend less, one sheet of "
+              + sheet
+              + " would have to hold "
+              + needed
+              + " of "
+              + kind
+              + "; the fullest layout found holds "
+              + found
+              + ".");
+    }
+    return lines;
+  }
+
   /** How sheets are ripped, what that costs, and which sheets are not used. */
   public List<String> remarks() {
     List<String> remarks = new ArrayList<>();

@@ -11,9 +11,16 @@ import curvestock.sheet.SheetStock;
  * @param sought up to how many were looked for: the least of the bound and the number wanted
  * @param bound how many no layout can exceed
  * @param how how the layout was found
+ * @param searched whether more were looked for with the whole budget, to no avail
  */
 public record Capacity(
-    Piece piece, SheetStock sheet, int found, int sought, Bound bound, String how) {
+    Piece piece,
+    SheetStock sheet,
+    int found,
+    int sought,
+    Bound bound,
+    String how,
+    boolean searched) {
 
   /** Whether no layout at all can hold more. */
   public boolean isProvenBest() {

@@ -18,8 +18,8 @@ final class Slot {
 
   /**
    * Share of a sheet that curved pieces of several shapes fill at best, the gaps counted as theirs:
-   * those of different radii nest in each other and may lie closer than any of them alone. Common
-   * practice, no source; the fullest mixed layouts of the benchmark cases stay below it.
+   * those of different radii nest in each other and may lie closer than any of them alone. A rule
+   * of thumb: common practice, no source, and not proven.
    */
   static final double FULLEST_MIX = 0.85;
 
@@ -64,7 +64,7 @@ final class Slot {
   }
 
   Capacity capacity() {
-    return new Capacity(piece(), sheet, found(), wanted(), bound, best.how());
+    return new Capacity(piece(), sheet, found(), wanted(), bound, best.how(), exhausted);
   }
 
   /** A fuller layout, if it is one. */

@@ -86,6 +86,7 @@ public final class PlanJson {
             });
     TableJson.add(root, buying.purchase());
     TableJson.add(root, buying.perSheet());
+    TableJson.add(root, buying.obstacles());
     TableJson.add(root, buying.remnants());
     TableJson.add(root, answer.shopping());
     ArrayNode sheets = root.putArray("sheets");

@@ -38,6 +38,7 @@ public final class PlanPaper {
     parts.bullets(words.remarks());
     parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
     parts.bullets(words.limitProofs());
+    parts.bullets(words.obstacles());
     parts.table(
         buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
     parts.bullets(List.of(words.used()));

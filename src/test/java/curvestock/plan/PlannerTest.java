@@ -13,6 +13,7 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.purchase.PurchaseLine;
+import curvestock.report.PlanJson;
 import curvestock.report.PlanPaper;
 import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
@@ -197,6 +198,28 @@ class PlannerTest {
         .isCloseTo(300 * 645.16, org.assertj.core.data.Offset.offset(1.0));
     assertThat(next.sheets().get(2).defects()).hasSize(1);
     assertThat(Workshop.plan(next, PlanListener.NONE).purchase().sheetCost()).isEqualTo(Money.ZERO);
+  }
+
+  @Test
+  void plan_cheaperPurchaseNotFound_saysWhatOneSheetWouldHaveToHold() throws Exception {
+    String rest =
+        "sheets: [{name: panel, size: 4x4 ft, thickness: 1/2, price: 40}]\n"
+            + "pieces: [{name: arc, count: 12, arc: {radius: 16, width: 3, angle: 120}}]\n";
+    Plan stopped = new Planner(job(rest), Stopper.fromQuestion(1)).plan();
+    Obstacle obstacle = stopped.obstacles().get(0);
+
+    assertThat(stopped.obstacles()).hasSize(1);
+    assertThat(obstacle.needed()).isEqualTo(12);
+    assertThat(obstacle.found()).isLessThan(12);
+    assertThat(text(stopped).replaceAll("\\s+", " "))
+        .contains(
+            "one sheet of panel would have to hold 12 of A; the fullest layout found holds "
+                + obstacle.found())
+        .contains("most found so far")
+        .doesNotContain("best found");
+    assertThat(PlanJson.of(stopped, Answer.of(stopped)))
+        .contains("\"obstacles\"", "\"needed\" : 12");
+    assertThat(plan(rest).obstacles()).isEmpty();
   }
 
   @Test
