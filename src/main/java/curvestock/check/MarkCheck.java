@@ -278,7 +278,7 @@ final class MarkCheck {
   }
 
   private void checkNumbers() {
-    Map<Placed, List<Seen>> labels = new IdentityHashMap<>();
+    IdentityHashMap<Placed, List<Seen>> labels = new IdentityHashMap<>();
     for (Seen seen : marks) {
       if (isNumber(seen.mark())) {
         on(seen, OVER)
@@ -312,7 +312,7 @@ final class MarkCheck {
   }
 
   /** On cut files a small piece may have no room for its number; on drawings for people all do. */
-  private boolean othersBearOne(Placed piece, Map<Placed, List<Seen>> labels) {
+  private boolean othersBearOne(Placed piece, IdentityHashMap<Placed, List<Seen>> labels) {
     if (kind == DrawingKind.ANNOTATED) {
       return marks.stream().anyMatch(seen -> seen.mark().isBold());
     }
