@@ -103,7 +103,7 @@ final class SvgRules {
           .ifPresent(value -> said.put(name, small(value)));
     }
     String style = Optional.ofNullable(attributes.getValue("style")).orElse("");
-    for (String rule : small(style).split(";")) {
+    for (String rule : small(style).split(";", -1)) {
       String[] parts = rule.split(":", 2);
       if (parts.length == 2 && HIDING.contains(parts[0].strip())) {
         said.put(parts[0].strip(), parts[1].strip());
@@ -123,7 +123,7 @@ final class SvgRules {
 
   /** Whether a style's rules all colour, or say of showing what is judged by itself. */
   private static boolean isPaint(String style) {
-    for (String rule : small(style).split(";")) {
+    for (String rule : small(style).split(";", -1)) {
       String name = rule.split(":", 2)[0].strip();
       boolean known = PAINT.matcher(name).matches() && rule.contains(":");
       boolean shown =

@@ -106,7 +106,6 @@ final class SvgSheet implements Drawing {
         marks.add(Mark.drawn(path.group(), PathReader.read(path.data(), top)));
       } catch (CheckException e) {
         // A curve that is not ours is no mark of ours, and no outline either.
-        continue;
       }
     }
     for (DrawingFile.Written text : file.texts()) {

@@ -37,6 +37,7 @@ final class JobOptions {
       names = "--out",
       paramLabel = "DIR",
       description = "Folder to write to; without it the answer is only printed.")
+  @SuppressWarnings("UnusedMethod") // picocli calls it
   private void out(Path folder) {
     out = Folders.named(folder, mixee.commandLine());
   }
@@ -61,6 +62,7 @@ final class JobOptions {
       names = "--seed",
       paramLabel = "N",
       description = "Seed of the search. Default: as the job says.")
+  @SuppressWarnings("UnusedMethod") // picocli calls it
   private void seed(long number) {
     if (number < 0) {
       throw new ParameterException(

@@ -43,6 +43,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   private Path jobFile;
 
   @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
+  @SuppressWarnings("UnusedMethod") // picocli calls it
   private void out(Path folder) {
     out = Folders.named(folder, spec.commandLine());
   }

@@ -58,6 +58,7 @@ final class Deciding {
     MIXED_AGAIN,
     END;
 
+    @SuppressWarnings("EnumOrdinal") // their order is what they are
     Stage next() {
       return values()[ordinal() + 1];
     }

@@ -54,7 +54,7 @@ final class DxfEdit {
 
   static DxfEdit of(String text) {
     DxfEdit edit = new DxfEdit();
-    String[] lines = text.split("\r\n");
+    String[] lines = text.split("\r\n", -1);
     int i = 0;
     while (!(lines[i].strip().equals("2") && lines[i + 1].equals("ENTITIES"))) {
       edit.head.add(new Pair(Integer.parseInt(lines[i].strip()), lines[i + 1]));

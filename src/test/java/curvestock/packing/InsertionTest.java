@@ -28,7 +28,7 @@ class InsertionTest {
     double[] poses = new double[3 * count];
     for (int i = 0; i < count; i++) {
       poses[3 * i] = 25.4 * (1 + 1.2 * (i % 50));
-      poses[3 * i + 1] = 25.4 * (1 + 0.7 * (i / 50));
+      poses[3 * i + 1] = 25.4 * (1 + 0.7 * Math.floorDiv(i, 50));
     }
     return poses;
   }

@@ -203,8 +203,10 @@ class PlannerTest {
   @Test
   void plan_cheaperPurchaseNotFound_saysWhatOneSheetWouldHaveToHold() throws Exception {
     String rest =
-        "sheets: [{name: panel, size: 4x4 ft, thickness: 1/2, price: 40}]\n"
-            + "pieces: [{name: arc, count: 12, arc: {radius: 16, width: 3, angle: 120}}]\n";
+        """
+        sheets: [{name: panel, size: 4x4 ft, thickness: 1/2, price: 40}]
+        pieces: [{name: arc, count: 12, arc: {radius: 16, width: 3, angle: 120}}]
+        """;
     Plan stopped = new Planner(job(rest), Stopper.fromQuestion(1)).plan();
     Obstacle obstacle = stopped.obstacles().get(0);
 

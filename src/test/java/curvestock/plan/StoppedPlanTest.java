@@ -24,8 +24,13 @@ class StoppedPlanTest {
       Comparator.comparing(Purchase::sheetCost).thenComparingInt(Purchase::sheets);
 
   private static final String START =
-      "curvestock: 1\nunits: in\ncurrency: $\ncutting: {kerf: 1/8, margin: 1/4}\n"
-          + "search: {effort: quick}\n";
+      """
+      curvestock: 1
+      units: in
+      currency: $
+      cutting: {kerf: 1/8, margin: 1/4}
+      search: {effort: quick}
+      """;
 
   /** Jobs that between them go through all stages. */
   private enum Given {
@@ -60,6 +65,7 @@ class StoppedPlanTest {
         pieces: [{name: bar, count: 4, strip: {length: 34, width: 2}}]
         """);
 
+    @SuppressWarnings("ImmutableEnumChecker") // a job is a record of immutable things
     private final Job job;
 
     Given(String lines) {
