@@ -45,7 +45,7 @@ final class Faults implements IExecutionExceptionHandler {
     if (code != Main.OUR_FAULT || fault instanceof WrongLayoutException) {
       return fault.getMessage();
     }
-    return "Curvestock failed by a fault of its own: " + fault;
+    return "Curvestock has a bug: " + fault;
   }
 
   /** A command that has the option {@code --debug}. */
