@@ -10,6 +10,7 @@ import java.nio.file.attribute.FileTime;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -248,5 +249,27 @@ class ResultFolderTest {
     assertThatThrownBy(() -> result("x").add(path, "x"))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("must differ");
+  }
+
+  /** A picture that nobody writes is never painted, and one that is written is painted once. */
+  @Test
+  void file_madeWhenAskedFor_isMadeOnceAndNotBefore() {
+    AtomicInteger made = new AtomicInteger();
+    ResultFolder folder =
+        new ResultFolder()
+            .add(
+                "late.png",
+                () -> {
+                  made.incrementAndGet();
+                  return new byte[] {1, 2};
+                });
+    ResultFolder whole = new ResultFolder().addAll(folder).add("more.txt", "x");
+
+    assertThat(whole.paths()).containsExactly("late.png", "more.txt");
+    assertThat(made).hasValue(0);
+    assertThat(whole.contents().get("late.png")).containsExactly(1, 2);
+    whole.zip("folder");
+    folder.contents();
+    assertThat(made).hasValue(1);
   }
 }

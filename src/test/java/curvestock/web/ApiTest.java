@@ -11,9 +11,13 @@ import curvestock.check.JobReport;
 import curvestock.job.Job;
 import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
+import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.Socket;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -356,5 +360,35 @@ class ApiTest {
         "{\"client\":\"a\",\"job\":" + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + "}";
     assertThat(client.post("/api/work", deep).statusCode()).isEqualTo(400);
     assertThat(client.get("/api/work/none/events").statusCode()).isEqualTo(404);
+  }
+
+  /** Each open stream keeps a connection: one computation has eight listeners at most. */
+  @Test
+  void events_listenedToTooOften_areRefusedInTheEnd() throws Exception {
+    String id = client.work("many", Jobs.small());
+    List<Socket> open = new ArrayList<>();
+    try {
+      String said = "";
+      for (int i = 0; i < 12 && !said.contains(" 503 "); i++) {
+        Socket socket = new Socket("127.0.0.1", server.port());
+        open.add(socket);
+        socket.setSoTimeout((int) Client.PATIENCE.toMillis());
+        String request =
+            "GET /api/work/%s/events HTTP/1.1\r\nHost: 127.0.0.1:%d\r\nAccept: text/event-stream\r\n\r\n"
+                .formatted(id, server.port());
+        socket.getOutputStream().write(request.getBytes(StandardCharsets.US_ASCII));
+        said =
+            new BufferedReader(
+                    new InputStreamReader(socket.getInputStream(), StandardCharsets.US_ASCII))
+                .readLine();
+      }
+
+      assertThat(said).contains(" 503 ");
+      assertThat(open).hasSizeGreaterThan(8);
+    } finally {
+      for (Socket socket : open) {
+        socket.close();
+      }
+    }
   }
 }
