@@ -48,11 +48,21 @@ public final class TextPaper {
     } else if (part instanceof ReportPart.Notice notice) {
       lines.addAll(wrapped("", notice.text()));
     } else if (part instanceof ReportPart.Bullets bullets) {
-      bullets.items().forEach(item -> lines.addAll(wrapped(INSET, item)));
+      bullets.items().forEach(this::item);
     } else if (part instanceof ReportPart.Figures shown) {
       lines.addAll(List.of("", shown.table().caption()));
       table(shown.table(), INSET);
     }
+  }
+
+  /** Set in; one that begins with a column of its own hangs on what follows it. */
+  private void item(String text) {
+    int column = text.startsWith(" ") ? 0 : text.indexOf("  ");
+    int from = Math.max(0, column);
+    while (column >= 0 && text.charAt(from) == ' ') {
+      from++;
+    }
+    lines.addAll(wrapped(INSET + text.substring(0, from), text.substring(from)));
   }
 
   /** Lines of at most 96 characters, the first after a mark, the others set in as far. */
