@@ -15,6 +15,7 @@ import java.io.BufferedReader;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.net.InetAddress;
 import java.net.Socket;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
@@ -370,7 +371,7 @@ class ApiTest {
     try {
       String said = "";
       for (int i = 0; i < 12 && !said.contains(" 503 "); i++) {
-        Socket socket = new Socket("127.0.0.1", server.port());
+        Socket socket = new Socket(InetAddress.getLoopbackAddress(), server.port());
         open.add(socket);
         socket.setSoTimeout((int) Client.PATIENCE.toMillis());
         String request =
