@@ -22,6 +22,9 @@ import java.util.Locale;
  */
 public record Figures(LengthStyle style, String currency) {
 
+  /** For tables that hold neither lengths nor money, such as first looks. */
+  public static final Figures PLAIN = new Figures(LengthStyle.METRIC, "");
+
   private static final int MINUTES_PER_HOUR = 60;
 
   /** Bearings from here on are nothing, rounded to a tenth. */

@@ -15,7 +15,6 @@ import curvestock.plan.Infeasible;
 import curvestock.report.BatchPaper;
 import curvestock.report.ComparePaper;
 import curvestock.units.Angle;
-import curvestock.units.LengthStyle;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.OptionalInt;
@@ -43,9 +42,6 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
   private static final Pattern FRACTION = Pattern.compile("\\s*(\\d{1,3})/(\\d{1,3})\\s*");
-
-  /** First looks hold no lengths and no money. */
-  private static final Figures FIRST = new Figures(LengthStyle.METRIC, "");
 
   @Spec private CommandSpec spec;
 
@@ -197,7 +193,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();
         printer.println();
-        ComparePaper.firstLook(looks, FIRST).forEach(printer::println);
+        ComparePaper.firstLook(looks, Figures.PLAIN).forEach(printer::println);
         printer.println();
         printer.flush();
       }

@@ -32,15 +32,6 @@ public record Mass(double kilograms) implements Quantity, Comparable<Mass> {
     return new Mass(kilograms + other.kilograms);
   }
 
-  /**
-   * The weight times a plain number.
-   *
-   * @throws IllegalArgumentException if the product is below zero or not a finite number
-   */
-  public Mass times(double factor) {
-    return new Mass(kilograms * factor);
-  }
-
   /** The weight in avoirdupois pounds. */
   public double pounds() {
     return kilograms / KILOGRAMS_A_POUND;

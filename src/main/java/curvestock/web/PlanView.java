@@ -3,6 +3,7 @@ package curvestock.web;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.answer.Answer;
+import curvestock.answer.Figures;
 import curvestock.drawing.PieceFigure;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -17,11 +18,11 @@ import curvestock.report.AnswerJson;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import curvestock.units.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.IntStream;
 
@@ -130,7 +131,7 @@ final class PlanView {
     node.put("top", top);
     node.put("size", length(stock.length()) + " x " + length(stock.width()));
     node.put("grain", stock.grain().degrees());
-    node.put("yield", percent(layout.areaYield()));
+    node.put("yield", Figures.PLAIN.percent(new Share(layout.areaYield())));
     node.put("edge", PieceFigure.onSheet(stock.outline(), top));
     ArrayNode defects = node.putArray("defects");
     for (Outline defect : stock.defects()) {
@@ -151,9 +152,5 @@ final class PlanView {
 
   private String length(Length length) {
     return job.style().format(length);
-  }
-
-  private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.1f %%", 100 * share);
   }
 }

@@ -7,7 +7,6 @@ import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.layout.Layout;
 import curvestock.report.TableJson;
-import curvestock.units.LengthStyle;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -18,9 +17,6 @@ import java.util.function.Consumer;
  * far is asked to stop.
  */
 final class Progress implements CompareListener {
-
-  /** First looks hold no lengths and no money. */
-  private static final Figures FIRST = new Figures(LengthStyle.METRIC, "");
 
   private static final long PAUSE_NANOS = 250_000_000;
 
@@ -118,7 +114,7 @@ final class Progress implements CompareListener {
 
   @Override
   public void firstLook(List<FirstLook> looks) {
-    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), FIRST)));
+    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), Figures.PLAIN)));
   }
 
   @Override
