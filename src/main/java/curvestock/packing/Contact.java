@@ -21,16 +21,36 @@ final class Contact {
    * turnB}.
    */
   static double gap(Body a, double turnA, Body b, double x, double y, double turnB) {
-    double cosA = StrictMath.cos(turnA);
-    double sinA = StrictMath.sin(turnA);
-    double cosB = StrictMath.cos(turnB);
-    double sinB = StrictMath.sin(turnB);
-    double c = cosA * cosB + sinA * sinB;
-    double s = sinB * cosA - cosB * sinA;
-    // b in a's frame, then a in b's frame.
-    double forward = oneWay(b, a, c, s, cosA * x + sinA * y, -sinA * x + cosA * y);
-    double back = oneWay(a, b, c, -s, -cosB * x - sinB * y, sinB * x - cosB * y);
-    return Math.min(forward, back);
+    return new Turned(a, turnA, b, turnB).gap(x, y);
+  }
+
+  /** Two bodies whose turns are fixed while one of them is moved. */
+  private static final class Turned {
+
+    private final Body a;
+    private final Body b;
+    private final double cosA;
+    private final double sinA;
+    private final double cosB;
+    private final double sinB;
+
+    Turned(Body a, double turnA, Body b, double turnB) {
+      this.a = a;
+      this.b = b;
+      cosA = StrictMath.cos(turnA);
+      sinA = StrictMath.sin(turnA);
+      cosB = StrictMath.cos(turnB);
+      sinB = StrictMath.sin(turnB);
+    }
+
+    double gap(double x, double y) {
+      double c = cosA * cosB + sinA * sinB;
+      double s = sinB * cosA - cosB * sinA;
+      // b in a's frame, then a in b's frame.
+      double forward = oneWay(b, a, c, s, cosA * x + sinA * y, -sinA * x + cosA * y);
+      double back = oneWay(a, b, c, -s, -cosB * x - sinB * y, sinB * x - cosB * y);
+      return Math.min(forward, back);
+    }
   }
 
   /** Least value of the other's field over the body's corners and possible nearest points. */
@@ -77,6 +97,9 @@ final class Contact {
    * The least t such that b, turned by {@code turnB} and moved to (offX, offY) + t·(dirX, dirY),
    * keeps {@code gap} from a at the origin for this and every larger t; minus infinity if nothing
    * is in the way.
+   *
+   * @param floor a least shift below it may be answered with any number below it: for whoever asks
+   *     for the greatest of many, most are known to be less after a few steps
    */
   static double leastShift(
       Body a,
@@ -87,21 +110,24 @@ final class Contact {
       double offY,
       double dirX,
       double dirY,
-      double gap) {
+      double gap,
+      double floor) {
     double far =
         2 * (Math.hypot(a.centreX, a.centreY) + Math.hypot(b.centreX, b.centreY))
             + a.radius
             + b.radius
             + gap
             + Math.abs(offX * dirX + offY * dirY);
+    double least = Math.max(-far, floor);
+    Turned turned = new Turned(a, turnA, b, turnB);
     double t = far;
     for (int step = 0; step < MOST_STEPS; step++) {
-      double excess = gap(a, turnA, b, offX + t * dirX, offY + t * dirY, turnB) - gap;
+      double excess = turned.gap(offX + t * dirX, offY + t * dirY) - gap;
       if (excess <= CLOSE_ENOUGH) {
         return t + CLOSE_ENOUGH;
       }
       t -= excess;
-      if (t < -far) {
+      if (t < least) {
         return Double.NEGATIVE_INFINITY;
       }
     }

@@ -49,7 +49,12 @@ final class Insertion {
       } else {
         source.sample(last, start, start);
       }
-      double energy = overlap.evaluateOne(last, start, gradient);
+      // Whatever ranks behind all that are kept need not be known in full.
+      double limit =
+          kept.size() < KEPT
+              ? Double.POSITIVE_INFINITY
+              : Math.max(Lane.GOAL, kept.get(KEPT - 1)[0] - FAR);
+      double energy = overlap.evaluateOne(last, start, gradient, limit);
       double rank = energy <= Lane.GOAL ? nearness(start, last) : FAR + energy;
       keep(kept, new double[] {rank, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
     }
@@ -85,7 +90,7 @@ final class Insertion {
   private static boolean push(
       Overlap overlap, double[] poses, int i, int variable, double step, double[] gradient) {
     poses[variable] -= step;
-    if (overlap.evaluateOne(i, poses, gradient) <= Lane.GOAL) {
+    if (overlap.evaluateOne(i, poses, gradient, Lane.GOAL) <= Lane.GOAL) {
       return true;
     }
     poses[variable] += step;

@@ -22,6 +22,9 @@ final class LatticeFamilies {
   /** Outlines with more edges than this take long to measure: fewer lattices are tried. */
   private static final int MANY_EDGES = 8;
 
+  /** Far above the rounding of a sum of lengths in millimetres, and far below what matters. */
+  private static final double SLACK = 1e-6;
+
   private static final int KEPT_PER_FAMILY = 3;
 
   private static final int FAN_PIECES = 4;
@@ -67,12 +70,12 @@ final class LatticeFamilies {
 
   /** Least height of b over a at sideways offset dx. */
   private double above(double turnA, double turnB, double dx) {
-    return Contact.leastShift(body, turnA, body, turnB, dx, 0, 0, 1, gap);
+    return Contact.leastShift(body, turnA, body, turnB, dx, 0, 0, 1, gap, Double.NEGATIVE_INFINITY);
   }
 
-  /** Least distance of b to the right of a at height dy. */
-  private double beside(double turnA, double turnB, double dy) {
-    return Contact.leastShift(body, turnA, body, turnB, 0, dy, 1, 0, gap);
+  /** Least distance of b to the right of a at height dy; anything below the floor if less. */
+  private double beside(double turnA, double turnB, double dy, double floor) {
+    return Contact.leastShift(body, turnA, body, turnB, 0, dy, 1, 0, gap, floor);
   }
 
   /** One piece a cell: upright or leaning columns, next columns level or at the closest height. */
@@ -156,10 +159,17 @@ final class LatticeFamilies {
         double level = b[1] + dy + middleY(b[2]) - a[1] - middleY(a[2]);
         int first = (int) Math.floor((-reach - level) / stepY);
         int last = (int) Math.ceil((reach - level) / stepY);
-        for (int j = first; j <= last; j++) {
+        int middle = (first + last) / 2;
+        // From the middle outwards: the nearest are most in the way, so the others soon give way.
+        for (int k = 0; k <= 2 * (last - first); k++) {
+          int j = middle + (k % 2 == 0 ? k / 2 : -(k + 1) / 2);
+          if (j < first || j > last) {
+            continue;
+          }
           double height = b[1] + dy + j * stepY - a[1];
-          double shift = beside(a[2], b[2], height);
-          need = Math.max(need, shift - (b[0] + j * stepX - a[0]));
+          double aside = b[0] + j * stepX - a[0];
+          double shift = beside(a[2], b[2], height, need + aside - SLACK);
+          need = Math.max(need, shift - aside);
         }
       }
     }

@@ -100,7 +100,16 @@ class ContactTest {
 
       double shift =
           Contact.leastShift(
-              new Body(a), turnA, new Body(b), turnB, -dy * off, dx * off, dx, dy, need);
+              new Body(a),
+              turnA,
+              new Body(b),
+              turnB,
+              -dy * off,
+              dx * off,
+              dx,
+              dy,
+              need,
+              Double.NEGATIVE_INFINITY);
 
       if (Double.isFinite(shift)) {
         Outline fixed = a.shape().outline().at(new Pose(0, 0, turnA));
@@ -118,5 +127,31 @@ class ContactTest {
       }
     }
     assertThat(touching).as("shifts that end in contact").isGreaterThan(200);
+  }
+
+  @Test
+  void leastShift_withAFloor_isTheSameAboveItAndLessBelow() {
+    int above = 0;
+    int below = 0;
+    for (long seed = 1; seed <= 200; seed++) {
+      RandomPacking random = new RandomPacking(seed);
+      Body a = new Body(piece(random, "A"));
+      Body b = new Body(piece(random, "B"));
+      double turn = random.between(-7, 7);
+      double off = random.between(-200, 200);
+      double floor = random.between(-200, 600);
+
+      double free = Contact.leastShift(a, 0, b, turn, 0, off, 1, 0, 3, Double.NEGATIVE_INFINITY);
+      double floored = Contact.leastShift(a, 0, b, turn, 0, off, 1, 0, 3, floor);
+
+      if (free >= floor) {
+        assertThat(floored).as("seed %d", seed).isEqualTo(free);
+        above++;
+      } else {
+        assertThat(floored).as("seed %d", seed).isLessThan(floor);
+        below++;
+      }
+    }
+    assertThat(Math.min(above, below)).as("both ways are tried").isGreaterThan(20);
   }
 }
