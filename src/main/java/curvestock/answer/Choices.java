@@ -253,12 +253,20 @@ public record Choices(
         text("segment", "Segment", look -> SegmentName.brief(look.angle())),
         angle("angle", "Angle", FirstLook::angle),
         count("pieces", "Pieces", FirstLook::pieces),
-        Field.of("perSheet", "Per sheet", Measure.COUNT, Choices::perSheet),
-        Field.turns("turnsPerSheet", "Turns per sheet", FirstLook::turnsPerSheet));
+        Field.of("perSheet", "Per sheet", Measure.COUNT, look -> some(look.perSheet())),
+        Field.turns("turnsPerSheet", "Turns per sheet", FirstLook::turnsPerSheet),
+        Field.of("sheets", "About sheets", Measure.COUNT, look -> some(look.sheets())),
+        Field.of("cost", "About", Measure.MONEY, Choices::about),
+        count("joints", "Joints", FirstLook::joints),
+        length("longest", "Largest piece", FirstLook::longest));
   }
 
-  private static Quantity perSheet(FirstLook look) {
-    return look.perSheet() == 0 ? new Text("none") : new Count(look.perSheet());
+  private static Quantity some(int count) {
+    return count == 0 ? new Text("none") : new Count(count);
+  }
+
+  private static Quantity about(FirstLook look) {
+    return look.sheets() == 0 ? Text.NONE : look.sheetCost();
   }
 
   /** Several jobs together in each size. */

@@ -1,5 +1,6 @@
 package curvestock.answer;
 
+import curvestock.job.Job;
 import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Length;
@@ -24,6 +25,11 @@ public record Figures(LengthStyle style, String currency) {
 
   /** For tables that hold neither lengths nor money, such as first looks. */
   public static final Figures PLAIN = new Figures(LengthStyle.METRIC, "");
+
+  /** In the units and the currency of a job. */
+  public static Figures of(Job job) {
+    return new Figures(job.style(), job.currency());
+  }
 
   private static final int MINUTES_PER_HOUR = 60;
 

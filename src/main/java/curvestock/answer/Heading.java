@@ -12,6 +12,6 @@ import curvestock.job.Job;
 public record Heading(String title, boolean invented, Figures figures) {
 
   static Heading of(Job job) {
-    return new Heading(job.title(), job.invented(), new Figures(job.style(), job.currency()));
+    return new Heading(job.title(), job.invented(), Figures.of(job));
   }
 }

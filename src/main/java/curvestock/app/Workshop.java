@@ -12,6 +12,7 @@ import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
+import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
@@ -381,6 +382,17 @@ public final class Workshop {
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
     return new Comparer(job, question, listener, packers).compare();
+  }
+
+  /**
+   * What regular patterns say of the usual segment sizes, within a fraction of a second; empty
+   * where the job has no helix.
+   */
+  public static List<FirstLook> firstLooks(Job job, Packers packers) {
+    if (job.helix().isEmpty() && job.structure().isEmpty()) {
+      return List.of();
+    }
+    return new Comparer(job, Question.PLAIN, CompareListener.NONE, packers).firstLooks();
   }
 
   /**

@@ -100,7 +100,8 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
     try (Terminal terminal = new Terminal(options.quiet())) {
       Comparison comparison =
-          Workshop.compare(job, question, new Progress(terminal), options.packers());
+          Workshop.compare(
+              job, question, new Progress(terminal, Figures.of(job)), options.packers());
       options.publish(() -> Workshop.result(comparison));
       return comparison;
     }
@@ -113,7 +114,8 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     }
     try (Terminal terminal = new Terminal(options.quiet())) {
       BatchComparison found =
-          Workshop.compare(batch, question, new Progress(terminal), options.packers());
+          Workshop.compare(
+              batch, question, new Progress(terminal, Figures.PLAIN), options.packers());
       options.publish(() -> Workshop.result(found));
       return found;
     }
@@ -163,9 +165,11 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
   private final class Progress implements CompareListener {
 
     private final Terminal terminal;
+    private final Figures figures;
 
-    Progress(Terminal terminal) {
+    Progress(Terminal terminal, Figures figures) {
       this.terminal = terminal;
+      this.figures = figures;
     }
 
     @Override
@@ -193,7 +197,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();
         printer.println();
-        ComparePaper.firstLook(looks, Figures.PLAIN).forEach(printer::println);
+        ComparePaper.firstLook(looks, figures).forEach(printer::println);
         printer.println();
         printer.flush();
       }

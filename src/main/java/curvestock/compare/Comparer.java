@@ -2,6 +2,7 @@ package curvestock.compare;
 
 import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
+import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
@@ -135,19 +136,20 @@ public final class Comparer {
     return Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
   }
 
+  /** The first numbers alone, by regular patterns; sizes that cannot be are left out. */
+  public List<FirstLook> firstLooks() {
+    firstLook();
+    return List.copyOf(looks);
+  }
+
   private void firstLook() {
     listener.stage(Stages.Stage.PATTERNS, "counting by regular patterns");
     for (Division division : asked()) {
       try {
         Design design = designs.in(division);
-        int perSheet =
-            packers
-                .of(main, job.cutting(), quick())
-                .structured(design.segment())
-                .layout()
-                .placements()
-                .size();
-        looks.add(new FirstLook(division.largest(), design.pieces(), perSheet));
+        Layout pattern =
+            packers.of(main, job.cutting(), quick()).structured(design.segment()).layout();
+        looks.add(FirstLook.of(design, main, pattern, job.terms().tax()));
       } catch (IllegalArgumentException impossible) {
         // Said again, with the reason, when it is planned.
       }
@@ -246,7 +248,9 @@ public final class Comparer {
   private Outcome outcome(Division division, String place) {
     try {
       String name = "segments of " + division.largest() + " (" + place + ")";
-      return new Outcome(Optional.of(maker.option(division, name, Effort.QUICK)), Optional.empty());
+      SegmentOption option = maker.option(division, name, Effort.QUICK);
+      listener.planned(option);
+      return new Outcome(Optional.of(option), Optional.empty());
     } catch (Infeasible e) {
       return new Outcome(
           Optional.empty(), Optional.of(new Refusal(division.largest(), e.getMessage())));

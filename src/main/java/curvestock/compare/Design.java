@@ -3,6 +3,7 @@ package curvestock.compare;
 import curvestock.job.Job;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -38,6 +39,15 @@ record Design(
   /** Pieces of roadbed, all kinds and layers. */
   int pieces() {
     return count(bed);
+  }
+
+  /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
+  EnclosingRectangle largest() {
+    return bed.stream()
+        .map(Demand::piece)
+        .map(EnclosingRectangle::of)
+        .max(Comparator.comparingDouble(EnclosingRectangle::area))
+        .orElseThrow();
   }
 
   static int count(List<Demand> demands) {

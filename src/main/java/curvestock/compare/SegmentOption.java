@@ -11,7 +11,6 @@ import curvestock.purchase.Cost;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -116,11 +115,7 @@ public record SegmentOption(
 
   /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
   public EnclosingRectangle largest() {
-    return design.bed().stream()
-        .map(Demand::piece)
-        .map(EnclosingRectangle::of)
-        .max(Comparator.comparingDouble(EnclosingRectangle::area))
-        .orElseThrow();
+    return design.largest();
   }
 
   /** Longer side of the largest piece's rectangle; of a plain segment across its ends. */

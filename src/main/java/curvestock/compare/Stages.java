@@ -67,6 +67,11 @@ final class Stages implements CompareListener {
   }
 
   @Override
+  public synchronized void planned(SegmentOption option) {
+    to.planned(option);
+  }
+
+  @Override
   public void choices(Comparison soFar) {
     to.choices(soFar);
   }

@@ -23,7 +23,8 @@ public final class ComparePaper {
     Table table = Choices.firstLook(looks);
     List<String> lines = new ArrayList<>(List.of(table.caption()));
     lines.addAll(
-        TextPaper.of(table.only("segment", "pieces", "perSheet", "turnsPerSheet"), figures));
+        TextPaper.of(
+            table.only("segment", "pieces", "perSheet", "sheets", "cost", "joints"), figures));
     return lines;
   }
 

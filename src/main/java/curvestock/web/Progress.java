@@ -22,6 +22,7 @@ final class Progress implements CompareListener {
 
   private final WorkEvents events;
   private final Pause pause;
+  private final Figures figures;
   private final BooleanSupplier cancelled;
   private final BooleanSupplier stopped;
   private volatile long begun = System.nanoTime();
@@ -35,7 +36,13 @@ final class Progress implements CompareListener {
   private volatile Consumer<Layout> onFuller = layout -> {};
   private volatile Consumer<Comparison> onChoices = comparison -> {};
 
-  Progress(WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
+  Progress(
+      WorkEvents events,
+      Figures figures,
+      Pause pause,
+      BooleanSupplier cancelled,
+      BooleanSupplier stopped) {
+    this.figures = figures;
     this.events = events;
     this.pause = pause;
     this.cancelled = cancelled;
@@ -114,7 +121,7 @@ final class Progress implements CompareListener {
 
   @Override
   public void firstLook(List<FirstLook> looks) {
-    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), Figures.PLAIN)));
+    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), figures)));
   }
 
   @Override

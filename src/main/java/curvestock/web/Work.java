@@ -2,6 +2,7 @@ package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.answer.Answer;
+import curvestock.answer.Figures;
 import curvestock.compare.Comparison;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
@@ -37,7 +38,8 @@ abstract class Work implements Runnable {
     this.id = id;
     this.job = job;
     this.shared = shared;
-    this.progress = new Progress(events, shared.pause(), cancelled::get, this::isStopped);
+    this.progress =
+        new Progress(events, Figures.of(job), shared.pause(), cancelled::get, this::isStopped);
   }
 
   /** What can be said at once. */

@@ -192,6 +192,42 @@ class ComparerTest {
     assertThat(heard).startsWith("counting by regular patterns", "first look");
   }
 
+  /** 10 quarters, a pattern of so many on a sheet: the reckoning is that of whole sheets. */
+  @Test
+  void firstLooks_saySheetsAndMoneyNearTheFirstPlan() throws Exception {
+    Job job = TestJobs.small();
+    Question question = asking(QUARTER, EIGHTH, THIRD);
+    List<SegmentOption> planned = new ArrayList<>();
+    CompareListener stopped =
+        new CompareListener() {
+          @Override
+          public void planned(SegmentOption option) {
+            planned.add(option);
+          }
+
+          @Override
+          public boolean stopped() {
+            return true;
+          }
+        };
+
+    List<FirstLook> looks = new Comparer(job, question, CompareListener.NONE).firstLooks();
+    Comparison comparison = new Comparer(job, question, stopped).compare();
+
+    assertThat(planned).containsExactlyInAnyOrderElementsOf(comparison.options());
+    assertThat(looks).hasSameSizeAs(planned);
+    for (int i = 0; i < looks.size(); i++) {
+      FirstLook look = looks.get(i);
+      SegmentOption option = comparison.options().get(i);
+      assertThat(look.angle()).isEqualTo(option.angle());
+      assertThat(look.joints()).isEqualTo(option.joints());
+      assertThat(look.longest()).isEqualTo(option.chord());
+      assertThat(Math.abs(look.sheets() - option.sheets())).isLessThanOrEqualTo(1);
+      Money each = job.sheets().get(0).price();
+      assertThat(look.sheetCost()).isEqualTo(job.terms().tax().gross(each.times(look.sheets())));
+    }
+  }
+
   /** What is claimed of a changed job must hold when that job is laid out by itself. */
   @Test
   void sensitivity_stepsByPattern_areTrueOfTheChangedJob() throws Exception {
