@@ -60,12 +60,19 @@ public final class Main {
           + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
 
   /** Counts of a library's runs, of which it complains where several run; held, or it is lost. */
-  private static final Logger LIBRARY = Logger.getLogger("io.micrometer");
+  private static final class Counts {
+    static final Logger LIBRARY = Logger.getLogger("io.micrometer");
+  }
 
   private Main() {}
 
   public static void main(String[] args) {
-    LIBRARY.setLevel(Level.OFF);
+    if (args.length == 1 && args[0].equals("--version")) {
+      // Known without reading what all commands take.
+      System.out.println(Version.line());
+      return;
+    }
+    Counts.LIBRARY.setLevel(Level.OFF);
     int code = runOrSayThatMemoryIsShort(args);
     if (code != 0) {
       System.exit(code);

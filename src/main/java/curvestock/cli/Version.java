@@ -8,7 +8,11 @@ final class Version implements IVersionProvider {
 
   @Override
   public String[] getVersion() {
+    return new String[] {line()};
+  }
+
+  static String line() {
     String version = Main.class.getPackage().getImplementationVersion();
-    return new String[] {"curvestock " + Optional.ofNullable(version).orElse("(not packaged)")};
+    return "curvestock " + Optional.ofNullable(version).orElse("(not packaged)");
   }
 }
