@@ -1,5 +1,6 @@
 package curvestock.compare;
 
+import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
@@ -11,8 +12,10 @@ import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
@@ -62,10 +65,28 @@ public final class Comparer {
     this.job = job;
     this.question = question;
     this.packers = packers;
-    this.listener = new Stages(listener);
+    this.listener = new Stages(listener, stages());
     this.main = designs.mainSheet();
     this.joint = JointPrice.of(job.rates(), main);
     this.maker = new Options(designs, packers, this.listener);
+  }
+
+  private Set<Stages.Stage> stages() {
+    Set<Stages.Stage> stages = EnumSet.allOf(Stages.Stage.class);
+    if (!question.scan()) {
+      stages.remove(Stages.Stage.SCAN);
+    }
+    if (job.search().effort() == Effort.QUICK) {
+      stages.remove(Stages.Stage.DEEPER);
+    }
+    boolean rods =
+        job.structure()
+            .filter(order -> order.plan().spec().supports().riser() instanceof Riser.ThreadedRods)
+            .isPresent();
+    if (!rods) {
+      stages.remove(Stages.Stage.EARS);
+    }
+    return stages;
   }
 
   /**
@@ -347,7 +368,7 @@ public final class Comparer {
       return Optional.empty();
     }
     boolean inJob = with.get() == designs;
-    listener.stage(Stages.Stage.MORE, inJob ? "the same without ears" : "the same with ears");
+    listener.stage(Stages.Stage.EARS, inJob ? "the same without ears" : "the same with ears");
     try {
       SegmentOption other =
           new Options(inJob ? without.get() : with.get(), packers, listener)

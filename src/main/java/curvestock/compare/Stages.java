@@ -1,6 +1,7 @@
 package curvestock.compare;
 
 import java.util.List;
+import java.util.Set;
 
 /**
  * Passes on what a comparison says, and works out how much of it is done: each stage has its usual
@@ -8,44 +9,59 @@ import java.util.List;
  */
 final class Stages implements CompareListener {
 
-  /** The stages in their order, with their usual shares of the time. */
+  /** The stages in their order, with how long each usually takes beside the others. */
   enum Stage {
-    PATTERNS(0, 0.04),
-    SCAN(0.04, 0.1),
-    PLANS(0.14, 0.5),
-    DEEPER(0.64, 0.12),
-    MIXED(0.76, 0.1),
-    CHANGES(0.86, 0.1),
-    MORE(0.96, 0.04);
+    PATTERNS(1),
+    SCAN(10),
+    PLANS(60),
+    DEEPER(15),
+    MIXED(6),
+    CHANGES(12),
+    MORE(25),
+    EARS(25);
 
-    private final double before;
-    private final double share;
+    private final double weight;
 
-    Stage(double before, double share) {
-      this.before = before;
-      this.share = share;
+    Stage(double weight) {
+      this.weight = weight;
     }
   }
 
   private final CompareListener to;
+  private final Set<Stage> coming;
+  private final double all;
   private Stage stage = Stage.PATTERNS;
   private int parts = 1;
 
-  Stages(CompareListener to) {
+  /**
+   * @param coming the stages that there will be
+   */
+  Stages(CompareListener to, Set<Stage> coming) {
     this.to = to;
+    this.coming = Set.copyOf(coming);
+    this.all = coming.stream().mapToDouble(next -> next.weight).sum();
+  }
+
+  /** Share of the whole that is done before a stage begins. */
+  private double before(Stage next) {
+    return coming.stream()
+            .filter(other -> other.compareTo(next) < 0)
+            .mapToDouble(other -> other.weight)
+            .sum()
+        / all;
   }
 
   synchronized void stage(Stage next, String what) {
     stage = next;
     parts = 1;
-    to.overall(next.before);
+    to.overall(before(next));
     to.step(what);
   }
 
   /** So many parts of the stage are done. */
   synchronized void part(int done, int of) {
     parts = of;
-    to.overall(stage.before + stage.share * done / of);
+    to.overall(before(stage) + stage.weight / all * done / of);
   }
 
   @Override
@@ -57,7 +73,7 @@ final class Stages implements CompareListener {
   public synchronized void worked(long done, long budget) {
     to.worked(done, budget);
     if (parts == 1 && budget > 0 && stage == Stage.CHANGES) {
-      to.overall(stage.before + stage.share * done / budget);
+      to.overall(before(stage) + stage.weight / all * done / budget);
     }
   }
 
