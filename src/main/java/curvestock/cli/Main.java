@@ -46,7 +46,7 @@ import picocli.CommandLine.TypeConversionException;
     exitCodeList = {
       "0:done",
       "1:the answer is no: it cannot be cut, a rule fails, a drawing is wrong",
-      "2:the input is wrong; the message says where and how to mend it",
+      "2:the input is wrong; the message says where and what to write instead",
       "3:a fault of this program"
     })
 public final class Main {

@@ -1,12 +1,14 @@
 package curvestock.cli;
 
 import curvestock.job.DefaultJob;
+import curvestock.job.JobReference;
 import curvestock.job.JobSchema;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Prints the schema of job files, or the default job as a file to start from. */
@@ -14,7 +16,8 @@ import picocli.CommandLine.Spec;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of job files, or with --example the default job to start from.")
+        "Prints the JSON Schema of job files; with --example the default job to start from, with"
+            + " --reference every key in words.")
 final class SchemaCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
@@ -22,10 +25,16 @@ final class SchemaCommand implements Callable<Integer> {
   @Option(names = "--example", description = "Print the embedded default job (YAML) instead.")
   private boolean example;
 
+  @Option(names = "--reference", description = "Print every key with its meaning instead.")
+  private boolean reference;
+
   @Override
   public Integer call() {
     PrintWriter printer = spec.commandLine().getOut();
-    printer.print(example ? DefaultJob.text() : JobSchema.text());
+    if (example && reference) {
+      throw new ParameterException(spec.commandLine(), "--example or --reference, not both");
+    }
+    printer.print(example ? DefaultJob.text() : reference ? JobReference.text() : JobSchema.text());
     printer.flush();
     return 0;
   }

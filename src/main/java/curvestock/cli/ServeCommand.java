@@ -20,8 +20,7 @@ import picocli.CommandLine.Spec;
     name = "serve",
     mixinStandardHelpOptions = true,
     description = {
-      "Opens a page in the browser where the knobs can be turned and sheets, pictures and money"
-          + " change at once.",
+      "Opens a page in the browser: change a number, and sheets, cost and pictures change with it.",
       "It is served to this machine alone and needs no network. Ctrl-C, or the page's own button,"
           + " ends it."
     })

@@ -65,7 +65,7 @@ final class Publication {
       return;
     }
     if (Files.isSymbolicLink(target) || !Files.isDirectory(target, LinkOption.NOFOLLOW_LINKS)) {
-      throw inTheWay("there is something else than a folder of this name");
+      throw inTheWay("a file of that name already exists");
     }
     List<Path> entries = entries();
     if (entries.isEmpty()) {
@@ -87,11 +87,11 @@ final class Publication {
             : Optional.empty();
     if (ours.isEmpty()) {
       throw inTheWay(
-          "the folder has other content ("
+          "this folder was not written by Curvestock (it holds "
               + entries.get(0).getFileName()
-              + ") and no list of ours ("
+              + " and no "
               + ContentsList.NAME
-              + "), so it is no former result and is left alone");
+              + "), so it is left alone");
     }
     requireNothingForeign(ours.get());
   }

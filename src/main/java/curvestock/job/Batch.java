@@ -183,7 +183,7 @@ public record Batch(List<Member> members) {
                   + called(owner)
                   + " and "
                   + called(member)
-                  + " (size, thickness, price, number, defects or grain). Mend one, or give them two"
+                  + " (size, thickness, price, number, defects or grain). Correct one, or give them two"
                   + " names.");
         }
       }

@@ -60,7 +60,7 @@ public final class CompareCharts {
             option -> option.sheets() + " (" + option.cost().leastSheets() + ")"));
     plot.add(
         bars(
-            "their cost (proven least)",
+            "sheet cost (proven least)",
             option -> option.sheetCost().minorUnits() / 100.0,
             option ->
                 brief(option.sheetCost().format(comparison.job().currency()))

@@ -69,7 +69,8 @@ public final class PacketGuide {
           Entry.of(BUILD, "shopping\\.csv", "what to buy"),
           Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and what to choose"),
           Entry.of(CHOICE, "charts/.*", "the same as pictures"),
-          Entry.of(DATA, "remnants\\.yaml", "what is left over, for the next job's `stock-file:`"),
+          Entry.of(
+              DATA, "remnants\\.yaml", "offcuts worth keeping, for the next job's `stock-file:`"),
           Entry.of(DATA, ".*\\.json", "everything as numbers"),
           Entry.of(DATA, ".*", "more"));
 

@@ -185,7 +185,8 @@ final class Api {
     Plan plan = work.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
     JsonNode hand = request.get("hand");
     if (!packing.tryAcquire()) {
-      throw new ServiceUnavailableResponse("another packet is being made; try again in a moment");
+      throw new ServiceUnavailableResponse(
+          "another packet is being made; try again in a few seconds");
     }
     works.shared().pause().begin();
     try {

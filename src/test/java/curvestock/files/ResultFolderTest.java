@@ -179,7 +179,7 @@ class ResultFolderTest {
     assertThatThrownBy(() -> result("new").publish(target, true))
         .isInstanceOf(FileProblem.class)
         .hasMessageContaining("index.html")
-        .hasMessageContaining("no list of ours (contents.txt)");
+        .hasMessageContaining("no contents.txt");
     assertThat(target.resolve("index.html")).hasContent("my page");
   }
 
@@ -192,7 +192,7 @@ class ResultFolderTest {
     for (Path target : List.of(file, link)) {
       assertThatThrownBy(() -> result("new").publish(target, true))
           .isInstanceOf(FileProblem.class)
-          .hasMessageContaining("something else than a folder");
+          .hasMessageContaining("a file of that name already exists");
     }
     assertThat(file).hasContent("text");
     assertThat(tree(elsewhere)).isEmpty();

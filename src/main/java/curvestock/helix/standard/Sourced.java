@@ -14,7 +14,7 @@ public record Sourced<T>(T value, String source, Certainty certainty) {
 
   /** A figure of the trade for which nobody can name a source. */
   public static <T> Sourced<T> practice(T value) {
-    return new Sourced<>(value, "common practice, no source", Certainty.PRACTICE);
+    return new Sourced<>(value, "rule of thumb", Certainty.PRACTICE);
   }
 
   /** The source as it is printed beside the figure: {@code NEM 112, as quoted elsewhere}. */
