@@ -66,6 +66,7 @@ public final class Main {
 
   public static void main(String[] args) {
     LIBRARY.setLevel(Level.OFF);
+    LightCompilation.allow();
     int code = runOrSayThatMemoryIsShort(args);
     if (code != 0) {
       System.exit(code);
