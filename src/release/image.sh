@@ -15,7 +15,8 @@ mkdir -p "$image/bin" "$image/lib"
 
 # What the jar's classes name; libraries name more than is ever run, which does no harm.
 # java.desktop draws pictures; jdk.charsets, jdk.localedata and jdk.crypto are not needed: no network.
-modules=$(jdeps --multi-release 17 --ignore-missing-deps --print-module-deps "$jar")
+# jdk.management takes directives to the compiler.
+modules=$(jdeps --multi-release 17 --ignore-missing-deps --print-module-deps "$jar"),jdk.management
 jlink --add-modules "$modules" --strip-debug --no-man-pages --no-header-files --compress 2 \
   --output "$image/runtime"
 cp "$jar" "$image/lib/"

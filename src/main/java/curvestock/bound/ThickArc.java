@@ -41,6 +41,10 @@ final class ThickArc {
   private final double middleX;
   private final double middleY;
   private final double step;
+
+  /** No point of the spine lies further from its middle. */
+  private final double spread;
+
   private final double[] sampleX = new double[SAMPLES];
   private final double[] sampleY = new double[SAMPLES];
 
@@ -82,6 +86,16 @@ final class ThickArc {
     middleX = StrictMath.cos(direction);
     middleY = StrictMath.sin(direction);
     step = radius * half / (SAMPLES - 1);
+    spread = 2 * radius * StrictMath.sin(half / 2);
+  }
+
+  /** A point on the bisector round which the whole spine lies within {@link #spread}. */
+  private double midX() {
+    return x + radius * middleX;
+  }
+
+  private double midY() {
+    return y + radius * middleY;
   }
 
   /** Box of the core, seen from the arc centre. */
@@ -104,6 +118,11 @@ final class ThickArc {
                     + (halfY + other.halfY) * (halfY + other.halfY))
             + ROUNDING;
     double reach = depth + other.depth + gap;
+    double apart = square(midX() - other.midX(), midY() - other.midY());
+    double nearby = spread + other.spread + reach + ROUNDING;
+    if (apart > nearby * nearby) {
+      return false;
+    }
     return isReachedBy(other, reach, play) || other.isReachedBy(this, reach, play);
   }
 
@@ -122,8 +141,8 @@ final class ThickArc {
     for (int i = 0; i < SAMPLES; i++) {
       double px = other.sampleX[i] + dx;
       double py = other.sampleY[i] + dy;
-      double fromCentre = Math.sqrt(px * px + py * py);
       if (isBetweenRays(px, py)) {
+        double fromCentre = Math.sqrt(px * px + py * py);
         if (Math.abs(fromCentre - radius) + play < reach) {
           return true;
         }

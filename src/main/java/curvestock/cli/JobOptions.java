@@ -116,13 +116,15 @@ final class JobOptions {
 
   /** All jobs in the order given, with the seed and effort given here; without any the default. */
   List<Job> jobs() throws FileProblem {
-    if (files.isEmpty()) {
-      return List.of(settings(Workshop.readJob(Optional.empty())));
-    }
     List<Job> jobs = new ArrayList<>();
+    if (files.isEmpty()) {
+      jobs.add(settings(Workshop.readJob(Optional.empty())));
+    }
     for (Path file : files) {
       jobs.add(settings(Workshop.readJob(Optional.of(file))));
     }
+    LightCompilation.begin(
+        jobs.stream().map(job -> job.search().effort()).max(Effort::compareTo).orElseThrow());
     return jobs;
   }
 

@@ -73,6 +73,7 @@ public final class Main {
       return;
     }
     Counts.LIBRARY.setLevel(Level.OFF);
+    LightCompilation.allow();
     int code = runOrSayThatMemoryIsShort(args);
     if (code != 0) {
       System.exit(code);

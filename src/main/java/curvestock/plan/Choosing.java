@@ -7,6 +7,7 @@ import curvestock.packing.Control;
 import curvestock.piece.Demand;
 import curvestock.purchase.Cheaper;
 import curvestock.purchase.CheapestPurchase;
+import curvestock.purchase.CostBound;
 import curvestock.purchase.CuttingStockInstance;
 import curvestock.purchase.PackingLimits;
 import curvestock.purchase.Panel;
@@ -18,6 +19,7 @@ import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 
 /** Chooses the purchase from packed layouts. */
 final class Choosing {
@@ -58,7 +60,40 @@ final class Choosing {
     return new CheapestPurchase(instance, proven(instance), job.search()).proven(chosen);
   }
 
+  /**
+   * Whether sharper limits could prove more of this purchase than is proven, or prove that there is
+   * no cheaper one to look for: at best that no sheet holds more than was found.
+   */
+  boolean isWorthProving(Purchase known) {
+    CuttingStockInstance instance = known.instance();
+    CheapestPurchase ideal =
+        new CheapestPurchase(instance, limits(instance, this::atBest), job.search());
+    CostBound bound = ideal.proven(known).bound();
+    boolean raised =
+        !bound.money().equals(known.bound().money()) || bound.sheets() > known.bound().sheets();
+    return raised
+        || (cheaper(known).isPossible() && !cheaper(known, this::plausibleAtBest).isPossible());
+  }
+
+  /** The limit that a proof would have to reach to be of use. */
+  private int atBest(Slot slot) {
+    int most =
+        pool.layouts(slot.sheet).stream()
+            .mapToInt(layout -> layout.count(slot.piece()))
+            .max()
+            .orElse(0);
+    return slot.isProvable() ? Math.max(most, slot.found()) : slot.bound().count();
+  }
+
+  private int plausibleAtBest(Slot slot) {
+    return Math.min(slot.plausible(), atBest(slot));
+  }
+
   private PackingLimits proven(CuttingStockInstance instance) {
+    return limits(instance, slot -> slot.bound().count());
+  }
+
+  private PackingLimits limits(CuttingStockInstance instance, ToIntFunction<Slot> most) {
     List<SheetLimit> limits = new ArrayList<>();
     for (Panel panel : instance.panels()) {
       SheetStock sheet = panel.stock();
@@ -67,7 +102,7 @@ final class Choosing {
       for (Demand demand : job.demands()) {
         areas.add(InflatedArea.ofPiece(demand.piece(), job.cutting()));
         // Zero for a sheet of another thickness, and for one that cannot be had.
-        counts.add(pool.slot(demand, sheet).map(slot -> slot.bound().count()).orElse(0));
+        counts.add(pool.slot(demand, sheet).map(most::applyAsInt).orElse(0));
       }
       limits.add(
           new SheetLimit(
@@ -83,16 +118,21 @@ final class Choosing {
 
   /** What a purchase cheaper than this one would have to hold, by the densest layouts known. */
   Cheaper cheaper(Purchase known) {
+    return cheaper(known, Slot::plausible);
+  }
+
+  private Cheaper cheaper(Purchase known, ToIntFunction<Slot> most) {
     CuttingStockInstance instance = known.instance();
     List<SheetLimit> limits = new ArrayList<>();
     for (Panel panel : instance.panels()) {
-      limits.add(plausible(instance, panel.stock()));
+      limits.add(plausible(instance, panel.stock(), most));
     }
     return new Cheaper(instance, new PackingLimits(limits), known);
   }
 
   /** Fuller than any layout known for such pieces, but not fuller than one that was found. */
-  private SheetLimit plausible(CuttingStockInstance instance, SheetStock sheet) {
+  private SheetLimit plausible(
+      CuttingStockInstance instance, SheetStock sheet, ToIntFunction<Slot> most) {
     List<Optional<Slot>> slots =
         job.demands().stream().map(demand -> pool.slot(demand, sheet)).toList();
     double densest = densest(slots);
@@ -100,7 +140,7 @@ final class Choosing {
     List<Integer> counts = new ArrayList<>();
     for (Optional<Slot> slot : slots) {
       areas.add(slot.map(each -> each.woodAmongOthers(densest)).orElse(1.0));
-      counts.add(slot.map(Slot::plausible).orElse(0));
+      counts.add(slot.map(most::applyAsInt).orElse(0));
     }
     double capacity = InflatedArea.ofSheet(sheet, job.cutting());
     for (Layout layout : instance.layouts()) {

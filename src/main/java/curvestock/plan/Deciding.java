@@ -140,7 +140,9 @@ final class Deciding {
     if (first.gap().equals(Money.ZERO) && !first.sheetCost().equals(Money.ZERO)) {
       return first;
     }
-    pool.slots().forEach(pool::prove);
+    if (choosing.isWorthProving(first)) {
+      pool.slots().forEach(pool::prove);
+    }
     return choosing.proven(first);
   }
 

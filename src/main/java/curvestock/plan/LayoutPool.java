@@ -70,6 +70,11 @@ final class LayoutPool {
     return layouts.stream().filter(layout -> stocks.contains(layout.sheet())).toList();
   }
 
+  /** The layouts that lie on the sheet. */
+  List<Layout> layouts(SheetStock sheet) {
+    return layouts.stream().filter(layout -> layout.sheet().equals(sheet)).toList();
+  }
+
   List<Capacity> capacities() {
     return slots.stream().map(Slot::capacity).toList();
   }

@@ -109,12 +109,22 @@ public final class Choice {
 
   /** The panel's share, by area, of what its sheet costs at the best quantity and its cuts cost. */
   private double leastCost(int panel) {
+    return leastCostOfSheet(panel) * share(panel);
+  }
+
+  /** What a sheet broken down into such panels costs at the best quantity, with its cuts. */
+  double leastCostOfSheet(int panel) {
     int breakdown = breakdownOf[panel];
+    return leastCostEach(productOf[breakdown]) + cutting[breakdown];
+  }
+
+  /** The panel's share of its sheet, by area. */
+  double share(int panel) {
     double all = 0;
-    for (int q : panelsOf[breakdown]) {
+    for (int q : panelsOf[breakdownOf[panel]]) {
       all += (double) perSheet[q] * panelArea[q];
     }
-    return (leastCostEach(productOf[breakdown]) + cutting[breakdown]) * panelArea[panel] / all;
+    return panelArea[panel] / all;
   }
 
   /** Money for each sheet of the product at the best quantity. */

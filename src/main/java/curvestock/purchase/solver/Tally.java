@@ -84,8 +84,44 @@ final class Tally {
     return used[product];
   }
 
+  /** Whether nothing is wanted any more. */
+  boolean isCovered() {
+    for (int i = 0; i < covered.length; i++) {
+      if (covered[i] < choice.demand[i]) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** Whether the layout holds a piece that is still wanted. */
+  boolean brings(int layout) {
+    for (int kind : choice.kindsIn[layout]) {
+      if (covered[kind] < choice.demand[kind]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   int[] uses() {
     return uses.clone();
+  }
+
+  int sheets() {
+    return sheets;
+  }
+
+  /** What the sheets used so far and their cuts cost. */
+  long money() {
+    long money = 0;
+    for (int p = 0; p < used.length; p++) {
+      money += choice.cost[p][Math.min(used[p], choice.cost[p].length - 1)];
+    }
+    for (int b = 0; b < broken.length; b++) {
+      money += broken[b] * choice.cutting[b];
+    }
+    return money;
   }
 
   Levels levels() {
@@ -99,15 +135,10 @@ final class Tally {
         surplus += over;
       }
     }
-    long money = 0;
     for (int p = 0; p < used.length; p++) {
       missing += Math.max(0, used[p] - choice.available[p]) * choice.overrun;
-      money += choice.cost[p][Math.min(used[p], choice.cost[p].length - 1)];
     }
-    for (int b = 0; b < broken.length; b++) {
-      money += broken[b] * choice.cutting[b];
-    }
-    return new Levels(missing, money, sheets, missing == 0 ? remnant() : 0, surplus);
+    return new Levels(missing, money(), sheets, missing == 0 ? remnant() : 0, surplus);
   }
 
   private long remnant() {

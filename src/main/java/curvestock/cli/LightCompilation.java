@@ -1,0 +1,79 @@
+package curvestock.cli;
+
+import curvestock.packing.Effort;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.management.JMException;
+import javax.management.ObjectName;
+
+/**
+ * Keeps HotSpot's optimising compiler from what runs for a few seconds only. In one command it took
+ * as much of the processor as all else together: it paid for loops that were over by then. What it
+ * leaves out runs as the first compiler made it. Where searches may last, those loops that they
+ * live on are compiled as ever.
+ *
+ * <p>By a compiler directive (JDK Enhancement Proposal 165), which the JVM takes at run time
+ * through its diagnostic commands. A JVM that knows no such command goes on as ever, and no result
+ * hangs on how code is compiled.
+ */
+final class LightCompilation {
+
+  /** The first directive that names a method holds. */
+  private static final String ALL = "[{match: [\"*.*\"], c2: {Exclude: true}}]";
+
+  /** Where a long search spends its time. */
+  private static final List<String> LOOPS =
+      List.of("curvestock/packing/*.*", "curvestock/bound/*.*", "curvestock/geometry/Flat*.*");
+
+  private static boolean ownProcess;
+
+  private LightCompilation() {}
+
+  /** Says that this process ends with the command; without it nothing is done. */
+  static void allow() {
+    ownProcess = true;
+  }
+
+  /** Compiles lightly from now on; beside the caller, who need not wait. */
+  static void begin(Effort effort) {
+    if (ownProcess) {
+      ownProcess = false;
+      Thread thread = new Thread(() -> direct(directive(effort)), "compiler directive");
+      thread.setDaemon(true);
+      thread.start();
+    }
+  }
+
+  static String directive(Effort effort) {
+    if (effort == Effort.QUICK) {
+      return ALL;
+    }
+    String loops = "{match: [\"" + String.join("\", \"", LOOPS) + "\"], c2: {Exclude: false}}";
+    return "[" + loops + ", " + ALL.substring(1);
+  }
+
+  /** Whether the JVM took it. */
+  static boolean direct(String directive) {
+    try {
+      Path file = Files.createTempFile("curvestock", ".json");
+      try {
+        Files.writeString(file, directive);
+        Object said =
+            ManagementFactory.getPlatformMBeanServer()
+                .invoke(
+                    new ObjectName("com.sun.management:type=DiagnosticCommand"),
+                    "compilerDirectivesAdd",
+                    new Object[] {new String[] {file.toString()}},
+                    new String[] {String[].class.getName()});
+        return said.toString().contains("directives added");
+      } finally {
+        Files.deleteIfExists(file);
+      }
+    } catch (JMException | IOException | RuntimeException unknownHere) {
+      return false;
+    }
+  }
+}
