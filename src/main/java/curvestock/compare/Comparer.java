@@ -81,11 +81,7 @@ public final class Comparer {
     mix();
     Recommendation recommendation = recommendation();
     listener.choices(choices(recommendation, scan));
-    SegmentOption best =
-        options.stream()
-            .filter(option -> option.division().equals(recommendation.best()))
-            .findFirst()
-            .orElseThrow();
+    SegmentOption best = option(recommendation.best());
     return new Comparison(
         job,
         question,
@@ -95,6 +91,7 @@ public final class Comparer {
         Optional.of(recommendation),
         sensitivity(best),
         oneMoreTurn(best),
+        alone(best),
         ears(best),
         reach(),
         scan,
@@ -119,6 +116,7 @@ public final class Comparer {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(),
         scan,
         listener.stopped());
@@ -131,8 +129,30 @@ public final class Comparer {
     }
   }
 
+  /**
+   * The best choice that still is the best if its sheets come as small as they may. Such sheets
+   * never cost a choice less, so only one that leads needs to be tried.
+   */
   private Recommendation recommendation() {
-    return Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+    SmallestSheets smallest = new SmallestSheets(designs, packers, listener);
+    while (true) {
+      Recommendation found =
+          Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+      SegmentOption best = option(found.best());
+      SegmentOption tried =
+          best.onShort().isPresent() || listener.stopped() ? best : smallest.tried(best);
+      if (tried.equals(best) || listener.stopped()) {
+        return found;
+      }
+      options.set(options.indexOf(best), tried);
+    }
+  }
+
+  private SegmentOption option(Division division) {
+    return options.stream()
+        .filter(option -> option.division().equals(division))
+        .findFirst()
+        .orElseThrow();
   }
 
   private void firstLook() {
@@ -323,6 +343,14 @@ public final class Comparer {
     } catch (Infeasible | IllegalArgumentException e) {
       return Optional.empty();
     }
+  }
+
+  private Optional<LonePiece> alone(SegmentOption best) {
+    if (listener.stopped()) {
+      return Optional.empty();
+    }
+    listener.stage(Stages.Stage.MORE, "what would save the sheet of a single piece");
+    return LonePiece.of(designs, best, packers, listener);
   }
 
   /** As the recommendation weighs it. */
