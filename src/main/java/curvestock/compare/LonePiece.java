@@ -5,6 +5,7 @@ import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.plan.Infeasible;
+import curvestock.plan.Plan;
 import curvestock.plan.Planner;
 import curvestock.units.Length;
 import curvestock.units.Money;
@@ -74,7 +75,7 @@ public record LonePiece(int sheet, String piece, Optional<Saving> saving, boolea
         if (listener.stopped()) {
           return Optional.empty();
         }
-        if (sheets < option.plan().purchase().sheets()) {
+        if (sheets < option.sheets()) {
           return Optional.of(new Saving(dimension, change, sheets));
         }
       }
@@ -95,12 +96,11 @@ public record LonePiece(int sheet, String piece, Optional<Saving> saving, boolea
       if (changed.isEmpty() || (designs.works() && !changed.get().works())) {
         return ShortSheets.NONE;
       }
-      Job job = changed.get().in(option.division()).job();
-      return new Planner(
-              job.with(job.search().at(Effort.QUICK)), new Named("a change", listener), packers)
-          .planRoughly()
-          .purchase()
-          .sheets();
+      Design design = changed.get().in(option.division());
+      Job job = design.job().with(design.job().search().at(Effort.QUICK));
+      Plan plan = new Planner(job, new Named("a change", listener), packers).planRoughly();
+      SmallFit small = new Nesting(packers, changed.get().mainSheet()).fit(plan, design.small());
+      return plan.purchase().sheets() + small.extraSheets();
     } catch (Infeasible | IllegalArgumentException impossible) {
       return ShortSheets.NONE;
     }
