@@ -148,7 +148,7 @@ final class BuildTables {
   }
 
   Table heights() {
-    int turns = (int) Math.ceil(plan.climb().turns() - 1e-9);
+    int turns = plan.supports().rows().stream().mapToInt(SupportRow::turn).max().orElse(0);
     Map<String, List<SupportRow>> here =
         plan.supports().rows().stream().collect(Collectors.groupingBy(r -> r.station().name()));
     List<List<SupportRow>> stations =

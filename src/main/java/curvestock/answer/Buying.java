@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param kinds a row for each kind of piece
  * @param perSheet how many of each kind a sheet holds
  * @param cuts a row for each sheet or panel that is cut
+ * @param byHand the order in which each of them is cut by hand
  * @param remnants what is kept for the next job
  * @param rips how the store, or the builder for his machine's bed, rips sheets
  * @param carriedWhole what it would be without ripping
@@ -42,6 +43,7 @@ public record Buying(
     Table kinds,
     Table perSheet,
     Table cuts,
+    List<HandCuts> byHand,
     Table remnants,
     List<Rip> rips,
     Optional<CarriedWhole> carriedWhole,
@@ -68,6 +70,7 @@ public record Buying(
   public record Unused(String sheet, Length thickness) {}
 
   public Buying {
+    byHand = List.copyOf(byHand);
     rips = List.copyOf(rips);
     unused = List.copyOf(unused);
   }
@@ -85,6 +88,7 @@ public record Buying(
         tables.kinds(),
         tables.perSheet(),
         tables.cuts(),
+        HandCuts.of(plan),
         tables.remnants(),
         rips(plan, forBed),
         plan.carriedWhole()

@@ -19,8 +19,10 @@ import curvestock.compare.Sensitivity;
 import curvestock.compare.SheetFill;
 import curvestock.job.Job;
 import curvestock.job.Rates;
+import curvestock.plan.Remnant;
 import curvestock.units.Angle;
 import curvestock.units.Count;
+import curvestock.units.Length;
 import curvestock.units.Mass;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
@@ -30,6 +32,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
@@ -160,12 +163,32 @@ public record Choices(
     if (rates.feedPerMinute().isPresent()) {
       fields.add(Field.of("cutMinutes", "Time to cut", Measure.MINUTES, Choices::minutes));
     }
+    fields.add(offcut("offcutLength", "Offcut", Math::max));
+    fields.add(offcut("offcutWidth", "by", Math::min));
+    if (rates.offcutsWorth() > 0) {
+      fields.add(money("offcutsWorth", "Offcuts worth", SegmentOption::offcutsWorth));
+    }
     if (rates.costSomething()) {
       fields.add(money("cuttingCost", "Cutting", o -> o.work().cutting()));
       fields.add(money("jointsCost", "Joints cost", Choices::jointsCost));
       fields.add(money("total", "All", SegmentOption::total));
     }
     return fields;
+  }
+
+  /** Of the largest piece of wood kept of the sheets bought. */
+  private static Field<SegmentOption> offcut(String key, String title, DoubleBinaryOperator side) {
+    return Field.of(
+        key,
+        title,
+        Measure.OFFCUT,
+        o ->
+            Field.orNone(
+                o.offcuts().stream()
+                    .findFirst()
+                    .map(Remnant::where)
+                    .map(box -> side.applyAsDouble(box.width(), box.height()))
+                    .map(Length::ofMillimetres)));
   }
 
   private static Quantity minutes(SegmentOption option) {

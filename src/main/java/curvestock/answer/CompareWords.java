@@ -4,6 +4,7 @@ import curvestock.compare.AngleScan;
 import curvestock.compare.Comparison;
 import curvestock.compare.Ears;
 import curvestock.compare.JointPrice;
+import curvestock.compare.LonePiece;
 import curvestock.compare.MoreTurn;
 import curvestock.compare.Reach;
 import curvestock.compare.Recommendation;
@@ -55,6 +56,8 @@ public final class CompareWords {
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
               "Others cost the same and have as many joints; this one needs the fewest sheets.";
+          case LARGEST_OFFCUTS ->
+              "Others cost the same and have as many joints; this one leaves the most usable wood.";
           case LARGEST_PIECES ->
               "Others cost the same and have as many joints; this one has the largest pieces.";
           case NOT_CARRIED ->
@@ -75,6 +78,8 @@ public final class CompareWords {
         .ifPresent(
             best -> {
               assumption().ifPresent(lines::add);
+              lines.addAll(new SheetSizeWords(comparison, figures).lines());
+              comparison.alone().ifPresent(alone -> lines.add(alone(alone)));
               lines.addAll(changes());
               comparison.oneMoreTurn().ifPresent(more -> lines.add(oneMoreTurn(best, more)));
               comparison.ears().ifPresent(ears -> lines.add(ears(ears)));
@@ -161,6 +166,23 @@ public final class CompareWords {
     return ears.extra().equals(Money.ZERO)
         ? "Ears cost no extra sheet here: " + found
         : "Ears cost " + figures.money(ears.extra()) + " in sheets: " + found;
+  }
+
+  private String alone(LonePiece alone) {
+    String found = "Sheet " + alone.sheet() + " holds one piece only (" + alone.piece() + "). ";
+    if (!alone.tried()) {
+      return found + "With another kind of sheet for it, or a remnant, that sheet may be saved.";
+    }
+    return found
+        + alone
+            .saving()
+            .map(
+                saving ->
+                    SensitivityWords.advice(saving.dimension(), saving.change(), job.style())
+                        + "that sheet is saved: "
+                        + Figures.count(saving.sheets(), "sheet")
+                        + " (tried).")
+            .orElse("None of the small changes of margin, kerf, width and radius tried saves it.");
   }
 
   /** How sensitive the answer is; empty if that was not looked at. */

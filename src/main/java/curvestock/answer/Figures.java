@@ -75,6 +75,31 @@ public record Figures(LengthStyle style, String currency) {
     return style.formatGiven(length);
   }
 
+  /** A length that is marked with rule and pencil. */
+  public String marked(Length length) {
+    double step = handStep(style).millimetres();
+    return style.format(
+        step == 0 ? length : Length.ofMillimetres(Math.rint(length.millimetres() / step) * step));
+  }
+
+  /**
+   * As fine as a rule and a pencil go: where the style has fractions, these (then zero), else 0.5
+   * mm or 0.01 in.
+   */
+  public static Length handStep(LengthStyle style) {
+    if (style.denominator() > 0) {
+      return Length.ZERO;
+    }
+    return style.unit().isImperial() ? Length.ofInches(0.01) : Length.ofMillimetres(0.5);
+  }
+
+  /** The sides of an offcut, the longer first, never more than there is. */
+  public String offcut(double width, double height) {
+    return style.number(style.roundDown(Length.ofMillimetres(Math.max(width, height))))
+        + " x "
+        + style.formatDown(Length.ofMillimetres(Math.min(width, height)));
+  }
+
   /** Two sides: {@code 96 x 48 in}. */
   public String sides(Length first, Length second) {
     return style.number(first) + " x " + style.format(second);

@@ -92,10 +92,20 @@ final class SensitivityWords {
 
   /** How to make the change, as advice where it helps. */
   private String advice(Sensitivity.Step step) {
-    String by = by(step);
-    boolean less = step.change().millimetres() < 0;
     boolean helps = step.sheets() < found.baseSheets();
-    return switch (step.dimension()) {
+    return advice(step.dimension(), step.change(), helps, job.style());
+  }
+
+  /** A change that helps, as advice: the beginning of a sentence. */
+  static String advice(Dimension dimension, Length change, LengthStyle style) {
+    return advice(dimension, change, true, style);
+  }
+
+  private static String advice(
+      Dimension dimension, Length change, boolean helps, LengthStyle style) {
+    boolean less = change.millimetres() < 0;
+    String by = style.formatGiven(change.times(less ? -1 : 1));
+    return switch (dimension) {
       case RADIUS -> "At " + by + (less ? " less radius " : " more radius ");
       case WIDTH ->
           helps

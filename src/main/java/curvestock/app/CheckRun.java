@@ -140,7 +140,11 @@ final class CheckRun {
   /** Judges all drawings by the job; those that cannot be read are named in the report. */
   JobReport judge(Job job, boolean partial) {
     JobCheck check =
-        new JobCheck(MachineFiles.sheets(job), MachineFiles.testCutExpected(job), job.demands());
+        new JobCheck(
+            MachineFiles.sheets(job),
+            MachineFiles.testCutExpected(job),
+            job.demands(),
+            job.failure());
     for (Path drawing : drawings) {
       String name = drawing.toString();
       try {

@@ -41,19 +41,20 @@ final class MachineFiles {
    */
   static void add(ResultFolder folder, Plan plan) {
     MachineSetup setup = plan.job().machine();
+    Optional<String> warning = plan.job().failure();
     List<List<String>> labels = plan.labels();
     List<MachineSheet> sheets = new ArrayList<>();
     for (int i = 0; i < plan.layouts().size(); i++) {
       MachineSheet sheet =
           MachineSheet.of(plan.layouts().get(i), labels.get(i), marks(plan, i + 1), setup);
       sheets.add(sheet);
-      add(folder, SheetFiles.clean(i + 1, setup), MachineDrawing.svg(sheet), sheet);
-      add(folder, SheetFiles.dxf(i + 1, setup), SheetDxf.of(sheet), sheet);
+      add(folder, SheetFiles.clean(i + 1, setup), MachineDrawing.svg(sheet, warning), sheet);
+      add(folder, SheetFiles.dxf(i + 1, setup), SheetDxf.of(sheet, warning), sheet);
     }
     TestCut test = testCut(plan.job());
     MachineSheet first = MachineSheet.of(test.layout(), test.names(), setup);
-    add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first), first);
-    add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first), first);
+    add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first, warning), first);
+    add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first, warning), first);
     folder.add("machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
   }
 

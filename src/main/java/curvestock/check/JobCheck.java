@@ -19,6 +19,7 @@ public final class JobCheck {
   private final List<Expectation> sheets;
   private final Expectation testCut;
   private final List<Demand> wanted;
+  private final Optional<String> warning;
   private final Map<String, Judged> texts = new HashMap<>();
   private final List<Judged> judged = new ArrayList<>();
 
@@ -28,11 +29,17 @@ public final class JobCheck {
    * @param sheets what a drawing of any of the job's sheets may be
    * @param testCut what its test cut is
    * @param wanted the pieces of all sheets together
+   * @param warning what every drawing must tell whoever opens it
    */
-  public JobCheck(List<Expectation> sheets, Expectation testCut, List<Demand> wanted) {
+  public JobCheck(
+      List<Expectation> sheets,
+      Expectation testCut,
+      List<Demand> wanted,
+      Optional<String> warning) {
     this.sheets = List.copyOf(sheets);
     this.testCut = testCut;
     this.wanted = List.copyOf(wanted);
+    this.warning = warning;
   }
 
   /**
@@ -42,7 +49,7 @@ public final class JobCheck {
    * @param exact what exactly is to be on it, if that is known
    */
   public void add(String name, String text, Optional<Expectation> exact) {
-    Judged drawing = judge(name, text, exact);
+    Judged drawing = warned(judge(name, text, exact), text);
     Judged same = texts.putIfAbsent(text, drawing);
     boolean isCopy = same != null && drawing.report().filter(CheckReport::numbered).isPresent();
     judged.add(
@@ -52,6 +59,21 @@ public final class JobCheck {
                     Finding.Kind.COUNT,
                     "is the same drawing as " + same.name() + ", numbers and all: give it once"))
             : drawing);
+  }
+
+  /** With a finding if the drawing keeps silent about what it must say. */
+  private Judged warned(Judged drawing, String text) {
+    return warning
+        .filter(words -> !text.replaceAll("\\s+", " ").contains(words))
+        .map(
+            words ->
+                drawing.with(
+                    Finding.of(
+                        Finding.Kind.MARK,
+                        "does not say '"
+                            + words
+                            + "': plan the job again and use the new drawing")))
+        .orElse(drawing);
   }
 
   /** Notes a file that could not even be read. */

@@ -63,12 +63,12 @@ final class JobOptions {
       paramLabel = "N",
       description = "Seed of the search. Default: as the job says.")
   @SuppressWarnings("UnusedMethod") // picocli calls it
-  private void seed(long number) {
-    if (number < 0) {
+  private void seed(String number) {
+    if (!number.matches("\\d{1,18}")) {
       throw new ParameterException(
           mixee.commandLine(), "--seed must be 0 or a whole number above it, but was " + number);
     }
-    seed = number;
+    seed = Long.parseLong(number);
   }
 
   private Long seed;

@@ -103,11 +103,7 @@ public final class Comparer {
     mix();
     Recommendation recommendation = recommendation();
     listener.choices(choices(recommendation, scan));
-    SegmentOption best =
-        options.stream()
-            .filter(option -> option.division().equals(recommendation.best()))
-            .findFirst()
-            .orElseThrow();
+    SegmentOption best = option(recommendation.best());
     return new Comparison(
         job,
         question,
@@ -117,6 +113,7 @@ public final class Comparer {
         Optional.of(recommendation),
         sensitivity(best),
         oneMoreTurn(best),
+        alone(best),
         ears(best),
         reach(),
         scan,
@@ -141,6 +138,7 @@ public final class Comparer {
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
+        Optional.empty(),
         List.of(),
         scan,
         listener.stopped());
@@ -153,8 +151,30 @@ public final class Comparer {
     }
   }
 
+  /**
+   * The best choice that still is the best if its sheets come as small as they may. Such sheets
+   * never cost a choice less, so only one that leads needs to be tried.
+   */
   private Recommendation recommendation() {
-    return Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+    SmallestSheets smallest = new SmallestSheets(designs, packers, listener);
+    while (true) {
+      Recommendation found =
+          Recommendation.among(options.stream().map(SegmentOption::standing).toList(), joint);
+      SegmentOption best = option(found.best());
+      SegmentOption tried =
+          best.onShort().isPresent() || listener.stopped() ? best : smallest.tried(best);
+      if (tried.equals(best) || listener.stopped()) {
+        return found;
+      }
+      options.set(options.indexOf(best), tried);
+    }
+  }
+
+  private SegmentOption option(Division division) {
+    return options.stream()
+        .filter(option -> option.division().equals(division))
+        .findFirst()
+        .orElseThrow();
   }
 
   /** The first numbers alone, by regular patterns; sizes that cannot be are left out. */
@@ -348,6 +368,14 @@ public final class Comparer {
     } catch (Infeasible | IllegalArgumentException e) {
       return Optional.empty();
     }
+  }
+
+  private Optional<LonePiece> alone(SegmentOption best) {
+    if (listener.stopped()) {
+      return Optional.empty();
+    }
+    listener.stage(Stages.Stage.MORE, "what would save the sheet of a single piece");
+    return LonePiece.of(designs, best, packers, listener);
   }
 
   /** As the recommendation weighs it. */

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param recommendation the best of the options; nothing if there are none
  * @param sensitivity how far the recommended option holds
  * @param oneMoreTurn what one more turn of the recommended option adds
+ * @param alone a piece of the recommended option that has a sheet to itself
  * @param ears what ears for the rods cost in sheets; nothing if the job has no rods
  * @param reach turns that the sheets asked about give, most turns first; empty if none was asked
  * @param scan turns per sheet against angle, if asked for
@@ -29,6 +30,7 @@ public record Comparison(
     Optional<Recommendation> recommendation,
     Optional<Sensitivity> sensitivity,
     Optional<MoreTurn> oneMoreTurn,
+    Optional<LonePiece> alone,
     Optional<Ears> ears,
     List<Reach> reach,
     Optional<AngleScan> scan,

@@ -56,9 +56,11 @@ final class Deepening {
     return new Standing(
         now.division(),
         now.carried(),
+        now.certain(),
         now.sheetCost().minus(eachSheet(option)),
         now.otherCost(),
         joints,
-        now.sheets() - 1);
+        now.sheets() - 1,
+        now.offcuts());
   }
 }

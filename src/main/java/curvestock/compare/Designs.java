@@ -33,6 +33,11 @@ interface Designs {
 
   double turns();
 
+  /** Whether no rule of the helix fails. */
+  default boolean works() {
+    return true;
+  }
+
   /** Layers of plywood on each other. */
   int layers();
 

@@ -59,6 +59,11 @@ final class HelixDesigns implements Designs {
   }
 
   @Override
+  public boolean works() {
+    return plan.works();
+  }
+
+  @Override
   public int layers() {
     return spec.construction().layers();
   }

@@ -30,7 +30,7 @@ final class Nesting {
 
   SmallFit fit(Plan plan, List<Demand> small) {
     if (small.isEmpty()) {
-      return SmallFit.NONE;
+      return SmallFit.none(plan.layouts());
     }
     int wanted = Design.count(small);
     double area = small.stream().mapToDouble(d -> d.count() * d.piece().shape().area()).sum();
@@ -38,11 +38,15 @@ final class Nesting {
     List<Demand> rest = small;
     List<Layout> emptiest = new ArrayList<>(plan.layouts());
     emptiest.sort(Comparator.comparingDouble(Layout::areaYield));
+    List<Layout> layouts = new ArrayList<>();
     for (Layout layout : emptiest) {
+      Layout filled = layout;
       if (!rest.isEmpty()) {
         Packer packer = packers.of(layout.sheet(), plan.job().cutting(), quick);
-        rest = packer.fillUp(layout, rest, Control.NONE).layout().rest(rest, 1);
+        filled = packer.fillUp(layout, rest, Control.NONE).layout();
+        rest = filled.rest(rest, 1);
       }
+      layouts.add(filled);
     }
     int nested = wanted - Design.count(rest);
     Packer packer = packers.of(main, plan.job().cutting(), quick);
@@ -55,6 +59,7 @@ final class Nesting {
       perRound = filled.placements().size();
       rest = filled.rest(rest, 1);
       extra += perRound > 0 ? 1 : 0;
+      layouts.add(filled);
     }
     return new SmallFit(
         wanted,
@@ -63,7 +68,8 @@ final class Nesting {
         main.price().times(extra),
         area,
         extra * main.area(),
-        rest.isEmpty());
+        rest.isEmpty(),
+        layouts);
   }
 
   /** How many of the main sheet can still be had. */

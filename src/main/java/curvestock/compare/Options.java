@@ -60,7 +60,7 @@ final class Options {
             job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
     List<Rates.Opening> tooLargeFor =
         job.rates().openings().stream().filter(opening -> !passes(design, opening)).toList();
-    return new SegmentOption(design, planned, fill, small, tooLargeFor, work);
+    return new SegmentOption(design, planned, fill, small, tooLargeFor, work, Optional.empty());
   }
 
   static Design design(Designs designs, Division division) throws Infeasible {

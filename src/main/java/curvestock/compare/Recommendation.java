@@ -7,7 +7,7 @@ import java.util.Optional;
 
 /**
  * The choice to take: of those whose pieces can be carried the cheapest, then the one with fewest
- * joints, then fewest sheets, then the largest piece.
+ * joints, then fewest sheets, then the most wood kept, then the largest piece.
  *
  * @param best the division recommended
  * @param reason what decided
@@ -32,6 +32,7 @@ public record Recommendation(
     CHEAPEST,
     FEWEST_JOINTS,
     FEWEST_SHEETS,
+    LARGEST_OFFCUTS,
     LARGEST_PIECES,
     /** No choice can be carried; the cheapest is shown all the same. */
     NOT_CARRIED
@@ -89,20 +90,28 @@ public record Recommendation(
 
   static Comparator<Standing> order(Money eachJoint) {
     return Comparator.comparing((Standing choice) -> !choice.carried())
+        .thenComparing(choice -> !choice.certain())
         .thenComparing(choice -> choice.total(eachJoint))
         .thenComparing(Standing::joints)
         .thenComparing(Standing::sheets)
+        .thenComparing(Standing::offcuts, Comparator.reverseOrder())
         .thenComparing(choice -> choice.division().largest(), Comparator.reverseOrder());
   }
 
   private static Reason reason(Standing best, Standing next, Money eachJoint) {
+    if (!next.certain() && best.certain()) {
+      return Reason.ONLY_CHOICE;
+    }
     if (best.total(eachJoint).compareTo(next.total(eachJoint)) < 0) {
       return Reason.CHEAPEST;
     }
     if (best.joints() < next.joints()) {
       return Reason.FEWEST_JOINTS;
     }
-    return best.sheets() < next.sheets() ? Reason.FEWEST_SHEETS : Reason.LARGEST_PIECES;
+    if (best.sheets() < next.sheets()) {
+      return Reason.FEWEST_SHEETS;
+    }
+    return best.offcuts() > next.offcuts() ? Reason.LARGEST_OFFCUTS : Reason.LARGEST_PIECES;
   }
 
   /**

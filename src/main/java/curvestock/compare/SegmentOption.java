@@ -7,6 +7,7 @@ import curvestock.packing.Effort;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.plan.Plan;
+import curvestock.plan.Remnant;
 import curvestock.purchase.Cost;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -24,6 +25,8 @@ import java.util.Optional;
  * @param small how the small parts lie in what is left over
  * @param tooLargeFor what the largest piece does not pass, of what the user states
  * @param work cost of cutting and joining at the user's rates
+ * @param onShort what it takes if its sheets come as small as they may; empty where that was not
+ *     tried
  */
 public record SegmentOption(
     Design design,
@@ -31,10 +34,39 @@ public record SegmentOption(
     Optional<SheetFill> fill,
     SmallFit small,
     List<Rates.Opening> tooLargeFor,
-    WorkCost work) {
+    WorkCost work,
+    Optional<ShortSheets> onShort) {
 
   public SegmentOption {
     tooLargeFor = List.copyOf(tooLargeFor);
+  }
+
+  SegmentOption with(ShortSheets found) {
+    return new SegmentOption(design, plan, fill, small, tooLargeFor, work, Optional.of(found));
+  }
+
+  /** Whether it was found to do with as many sheets if these come as small as they may. */
+  public boolean needsFullSheets() {
+    return onShort.filter(found -> found.sheets() > sheets()).isPresent();
+  }
+
+  /** What is kept for the next job of the sheets that are bought; at least, packed roughly. */
+  public List<Remnant> offcuts() {
+    return small.layouts().stream()
+        .filter(layout -> layout.sheet().price().compareTo(Money.ZERO) > 0)
+        .flatMap(layout -> Remnant.of(layout).stream())
+        .sorted(Comparator.comparingDouble(Remnant::area).reversed())
+        .toList();
+  }
+
+  /** What they are worth at the user's rates: a share of what as much of their sheet costs. */
+  public Money offcutsWorth() {
+    double worth =
+        offcuts().stream()
+            .mapToDouble(
+                each -> each.sheet().price().minorUnits() * each.area() / each.sheet().area())
+            .sum();
+    return new Money(Math.round(worth * plan.job().rates().offcutsWorth()));
   }
 
   public Division division() {
@@ -140,15 +172,27 @@ public record SegmentOption(
     return plan.job().search().effort();
   }
 
-  /** Sheets, cutting, joints and bought parts together. */
+  /** Sheets, cutting, joints and bought parts together, less what offcuts are worth. */
   public Money total() {
-    return standing().total(work.eachJoint());
+    return sheetCost()
+        .plus(work.cutting())
+        .plus(work.parts())
+        .plus(work.eachJoint().times(joints()))
+        .minus(offcutsWorth());
   }
 
   /** What the recommendation weighs. */
   Standing standing() {
+    Money other = work.cutting().plus(work.parts()).minus(offcutsWorth());
     return new Standing(
-        division(), carried(), sheetCost(), work.cutting().plus(work.parts()), joints(), sheets());
+        division(),
+        carried(),
+        onShort.filter(found -> found.sheets() == ShortSheets.NONE).isEmpty(),
+        onShort.map(ShortSheets::cost).orElse(sheetCost()),
+        other,
+        joints(),
+        onShort.map(ShortSheets::sheets).orElse(sheets()),
+        offcuts().stream().mapToDouble(Remnant::area).sum());
   }
 
   /** Whole pieces of the angle that is counted per sheet. */

@@ -1,6 +1,8 @@
 package curvestock.compare;
 
+import curvestock.layout.Layout;
 import curvestock.units.Money;
+import java.util.List;
 
 /**
  * How the small parts, plates and blocks, lie in what the roadbed's sheets leave over.
@@ -12,6 +14,7 @@ import curvestock.units.Money;
  * @param area of all of them in square millimetres
  * @param extraArea area of the extra sheets
  * @param complete whether all found wood; false where no more of the main sheet can be had
+ * @param layouts all sheets, with the small parts where they lie
  */
 public record SmallFit(
     int wanted,
@@ -20,8 +23,15 @@ public record SmallFit(
     Money extraCost,
     double area,
     double extraArea,
-    boolean complete) {
+    boolean complete,
+    List<Layout> layouts) {
+
+  public SmallFit {
+    layouts = List.copyOf(layouts);
+  }
 
   /** Nothing to nest. */
-  static final SmallFit NONE = new SmallFit(0, 0, 0, Money.ZERO, 0, 0, true);
+  static SmallFit none(List<Layout> layouts) {
+    return new SmallFit(0, 0, 0, Money.ZERO, 0, 0, true, layouts);
+  }
 }

@@ -80,7 +80,8 @@ final class Steps {
       }
       int count = clamped(dimension, change, count(changed.get(), dimension, change));
       int sheets = mayAlterSheets(count) ? sheets(changed.get()) : baseSheets;
-      if (listener.stopped()) {
+      boolean breaksRule = designs.works() && !changed.get().works();
+      if (listener.stopped() || (sheets < baseSheets && breaksRule)) {
         return;
       }
       if ((count != base && !noted) || sheets != baseSheets) {

@@ -10,6 +10,7 @@ import curvestock.machine.MachineSetup.Letters;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
 
@@ -32,8 +33,11 @@ public final class MachineDrawing {
   private final PathData paths;
   private final SvgCanvas canvas;
 
-  private MachineDrawing(MachineSheet sheet) {
+  private final Optional<String> warning;
+
+  private MachineDrawing(MachineSheet sheet, Optional<String> warning) {
     this.sheet = sheet;
+    this.warning = warning;
     box = sheet.layout().sheet().outline().box();
     paths = new PathData(box.maxY());
     canvas = new SvgCanvas(box.minX(), 0, box.width(), box.height());
@@ -41,7 +45,12 @@ public final class MachineDrawing {
 
   /** The drawing's text. */
   public static String svg(MachineSheet sheet) {
-    return new MachineDrawing(sheet).draw();
+    return svg(sheet, Optional.empty());
+  }
+
+  /** The same with a warning to whoever opens it, in its description. */
+  public static String svg(MachineSheet sheet, Optional<String> warning) {
+    return new MachineDrawing(sheet, warning).draw();
   }
 
   private String draw() {
@@ -57,7 +66,8 @@ public final class MachineDrawing {
   private String description() {
     boolean arcs = sheet.setup().linesWithin().isEmpty();
     double grown = sheet.form().grown();
-    return "One user unit is one millimetre. A sheet point (x, y), measured from the sheet's lower"
+    return warning.map(words -> "Warning: " + words + ". ").orElse("")
+        + "One user unit is one millimetre. A sheet point (x, y), measured from the sheet's lower"
         + " left corner with y up, is drawn at (x, H - y) with H = "
         + SvgNumber.of(box.maxY())
         + ". "

@@ -12,6 +12,7 @@ import curvestock.units.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * A sheet for a machine, as the text of a DXF file: a layer for each {@link Operation}, the origin
@@ -29,18 +30,27 @@ public final class SheetDxf {
   private final MachineSheet sheet;
   private final DxfWriter writer;
 
-  private SheetDxf(MachineSheet sheet) {
+  private final Optional<String> warning;
+
+  private SheetDxf(MachineSheet sheet, Optional<String> warning) {
     this.sheet = sheet;
+    this.warning = warning;
     this.writer = new DxfWriter(sheet.setup().dxfUnit().millimetres());
   }
 
   /** The file's text: ASCII, lines ended by carriage return and line feed. */
   public static String of(MachineSheet sheet) {
-    return new SheetDxf(sheet).draw();
+    return of(sheet, Optional.empty());
+  }
+
+  /** The same with a warning to whoever opens it, as a comment. */
+  public static String of(MachineSheet sheet, Optional<String> warning) {
+    return new SheetDxf(sheet, warning).draw();
   }
 
   private String draw() {
     LengthUnit unit = sheet.setup().dxfUnit();
+    warning.ifPresent(words -> writer.comment("Warning: " + words + "."));
     writer.comment(
         "All numbers are in "
             + (unit == LengthUnit.INCH ? "inches" : "millimetres")

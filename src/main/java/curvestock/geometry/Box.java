@@ -29,6 +29,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
         Math.max(a.y(), b.y()));
   }
 
+  /** The box carried along by {@code by}. */
+  public Box moved(Point by) {
+    return new Box(minX + by.x(), minY + by.y(), maxX + by.x(), maxY + by.y());
+  }
+
   /** The least box that holds both. */
   public Box union(Box other) {
     return new Box(

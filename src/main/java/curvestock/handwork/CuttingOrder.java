@@ -1,16 +1,19 @@
 package curvestock.handwork;
 
 import curvestock.geometry.Box;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 
 /**
- * An order to cut a sheet in by hand: first straight cuts from edge to edge that touch no piece, so
- * that handy boards result; then the pieces of each board one after the other from one end to the
- * other, so that what is left stays one board to clamp.
+ * An order to cut a sheet in by hand: first the straight cut that frees the offcut to keep, so that
+ * no later one can run into it; then straight cuts from edge to edge that touch no piece, so that
+ * handy boards result; then the pieces of each board one after the other from one end to the other,
+ * so that what is left stays one board to clamp.
  *
  * @param rips straight cuts, each through what the ones before left whole
  * @param boards what results, each with its pieces in the order of cutting
@@ -26,6 +29,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
    * @param to where it ends
    * @param before pieces to the left of it, or below
    * @param after pieces to the right of it, or above; empty if an offcut falls
+   * @param freesKept whether what falls is the offcut that was promised
    */
   public record Rip(
       boolean upright,
@@ -33,7 +37,8 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
       double from,
       double to,
       List<Integer> before,
-      List<Integer> after) {
+      List<Integer> after,
+      boolean freesKept) {
     public Rip {
       before = List.copyOf(before);
       after = List.copyOf(after);
@@ -55,9 +60,14 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
     boards = List.copyOf(boards);
   }
 
-  /** For a layout on a rectangle; a remnant is taken as its box. */
-  public static CuttingOrder of(Layout layout) {
-    return new Ripping(layout).order();
+  /**
+   * For a layout on a rectangle; a remnant is taken as its box.
+   *
+   * @param kept the offcut promised for the next job, in the sheet's frame: the full width beside
+   *     all pieces or the full length above them
+   */
+  public static CuttingOrder of(Layout layout, Optional<Box> kept) {
+    return new Ripping(layout).order(kept);
   }
 
   /** Splits boards as long as a cut goes through. */
@@ -65,6 +75,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
     private final List<Box> pieces;
     private final double kerf;
     private final Box sheet;
+    private final Point home;
     private final List<Rip> rips = new ArrayList<>();
     private final List<Board> boards = new ArrayList<>();
 
@@ -72,25 +83,29 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
       Box box = layout.sheet().outline().box();
       sheet = new Box(0, 0, box.width(), box.height());
       kerf = layout.cutting().kerf().millimetres();
+      home = new Point(-box.minX(), -box.minY());
       pieces =
-          layout.placements().stream().map(p -> p.outline().box()).map(b -> moved(b, box)).toList();
+          layout.placements().stream().map(p -> p.outline().box()).map(b -> b.moved(home)).toList();
     }
 
-    private static Box moved(Box b, Box sheet) {
-      return new Box(
-          b.minX() - sheet.minX(),
-          b.minY() - sheet.minY(),
-          b.maxX() - sheet.minX(),
-          b.maxY() - sheet.minY());
-    }
-
-    CuttingOrder order() {
+    CuttingOrder order(Optional<Box> kept) {
       List<Integer> all = new ArrayList<>();
       for (int i = 0; i < pieces.size(); i++) {
         all.add(i);
       }
-      split(sheet, all);
+      split(kept.map(box -> freed(box.moved(home), all)).orElse(sheet), all);
       return new CuttingOrder(rips, boards);
+    }
+
+    /** Cuts the offcut off along its own edge; what is left. */
+    private Box freed(Box kept, List<Integer> all) {
+      boolean upright = kept.minX() > sheet.minX();
+      double at = (upright ? kept.minX() : kept.minY()) - kerf / 2;
+      double to = upright ? sheet.maxY() : sheet.maxX();
+      rips.add(new Rip(upright, at, 0, to, all, List.of(), true));
+      return upright
+          ? new Box(0, 0, at - kerf / 2, sheet.maxY())
+          : new Box(0, 0, sheet.maxX(), at - kerf / 2);
     }
 
     private void split(Box board, List<Integer> held) {
@@ -156,7 +171,8 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
                   from,
                   to,
                   sorted.subList(0, i + 1),
-                  sorted.subList(i + 1, sorted.size())));
+                  sorted.subList(i + 1, sorted.size()),
+                  false));
         }
       }
       return rips;

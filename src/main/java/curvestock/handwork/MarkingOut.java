@@ -11,22 +11,27 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Marks every piece of a sheet by coordinates from the sheet's lower left corner. */
 public final class MarkingOut {
 
   private MarkingOut() {}
 
-  /** The marks of each piece, in the layout's order. */
-  public static List<PieceMarks> of(Layout layout) {
+  /**
+   * The marks of each piece, in the layout's order.
+   *
+   * @param kept the offcut promised for the next job, in the sheet's frame
+   */
+  public static List<PieceMarks> of(Layout layout, Optional<Box> kept) {
     List<PieceMarks> marks = new ArrayList<>();
     for (int i = 0; i < layout.placements().size(); i++) {
-      marks.add(piece(layout, i));
+      marks.add(piece(layout, kept, i));
     }
     return marks;
   }
 
-  private static PieceMarks piece(Layout layout, int index) {
+  private static PieceMarks piece(Layout layout, Optional<Box> kept, int index) {
     Placement placement = layout.placements().get(index);
     Box sheet = layout.sheet().outline().box();
     Pose home = new Pose(-sheet.minX(), -sheet.minY(), 0);
@@ -42,7 +47,7 @@ public final class MarkingOut {
                 i,
                 (i + 1) % edges.size(),
                 home.apply(arc.centre()),
-                PivotPlace.of(layout, arc.centre()),
+                PivotPlace.of(layout, kept, arc.centre()),
                 arc.radius(),
                 Math.abs(arc.sweep()),
                 home.apply(arc.middle())));

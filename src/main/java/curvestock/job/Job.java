@@ -12,6 +12,7 @@ import curvestock.purchase.Panel;
 import curvestock.purchase.Product;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
+import curvestock.sheet.SizeTolerance;
 import curvestock.units.LengthStyle;
 import java.util.List;
 import java.util.Optional;
@@ -175,6 +176,16 @@ public record Job(
    */
   public boolean suits(Piece piece, SheetStock sheet) {
     return sheet.isAsThickAs(piece.thickness().orElse(sheets.get(0).thickness()));
+  }
+
+  /** How much less than its size a sheet may measure when it comes home. */
+  public SizeTolerance tolerance(SheetStock sheet) {
+    return terms.tolerance(sheet, style);
+  }
+
+  /** The same job if every sheet comes as small as its tolerance allows. */
+  public Job onSmallestSheets() {
+    return on(sheets.stream().map(sheet -> tolerance(sheet).smallest(sheet)).toList(), cutting);
   }
 
   /** The sheets as they are sold, carried whole. */

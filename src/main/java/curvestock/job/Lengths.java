@@ -18,6 +18,8 @@ enum Lengths {
   DISTANCE(0, 100_000, "from 0 to 100 m (328 ft)"),
   /** A margin, extra spacing: zero is allowed. */
   GAP(0, 1000, "from 0 to 1 m (39 in)"),
+  /** Clear width for a person. */
+  OPENING(0, 10_000, "from 0 to 10 m (33 ft)"),
   /** How far lines may stray from the arcs they stand for. */
   FINENESS(0.005, 0.2, "from 0.005 mm (0.0002 in) to 0.2 mm (0.008 in)"),
   /** Of a drawn line. */

@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  * @param ownTimePerHour what the builder's own hour is worth to him; zero if not given
  * @param minutesPerJoint time to fit one joint
  * @param partsPerJoint screws and glue of one joint; zero if not given
+ * @param offcutsWorth what wood kept for the next job is worth, as a share of what it cost, 0 to 1;
+ *     zero if not given
  * @param openings what every piece must pass or lie on: router's bed, car, door
  */
 public record Rates(
@@ -22,12 +24,19 @@ public record Rates(
     Money ownTimePerHour,
     OptionalDouble minutesPerJoint,
     Money partsPerJoint,
+    double offcutsWorth,
     List<Opening> openings) {
 
   /** No rates: only sheets cost money, and every piece can be carried. */
   public static final Rates NONE =
       new Rates(
-          Optional.empty(), Money.ZERO, Money.ZERO, OptionalDouble.empty(), Money.ZERO, List.of());
+          Optional.empty(),
+          Money.ZERO,
+          Money.ZERO,
+          OptionalDouble.empty(),
+          Money.ZERO,
+          0,
+          List.of());
 
   /**
    * A rectangle that a flat piece must lie in.
@@ -46,6 +55,10 @@ public record Rates(
     requireNotNegative("machine per hour", machinePerHour);
     requireNotNegative("own time per hour", ownTimePerHour);
     requireNotNegative("parts per joint", partsPerJoint);
+    if (!(offcutsWorth >= 0 && offcutsWorth <= 1)) {
+      throw new IllegalArgumentException(
+          "offcuts' worth must be from 0 to 1, but was " + offcutsWorth);
+    }
     if (minutesPerJoint.isPresent() && !(minutesPerJoint.getAsDouble() >= 0)) {
       throw new IllegalArgumentException(
           "minutes per joint must not be negative, but was " + minutesPerJoint.getAsDouble());
@@ -63,6 +76,7 @@ public record Rates(
     boolean cutting =
         feedPerMinute.isPresent() && machinePerHour.plus(ownTimePerHour).compareTo(Money.ZERO) > 0;
     boolean joining = minutesPerJoint.isPresent() && ownTimePerHour.compareTo(Money.ZERO) > 0;
-    return cutting || joining || partsPerJoint.compareTo(Money.ZERO) > 0;
+    boolean keeping = offcutsWorth > 0;
+    return cutting || joining || keeping || partsPerJoint.compareTo(Money.ZERO) > 0;
   }
 }

@@ -3,6 +3,7 @@ package curvestock.job;
 import curvestock.geometry.Outline;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,7 @@ final class RatesReader {
             "own-time-per-hour",
             "minutes-per-joint",
             "parts-per-joint",
+            "offcuts-worth",
             "largest-piece")
         .flatMap(RatesReader::rates);
   }
@@ -40,6 +42,7 @@ final class RatesReader {
     Optional<Double> minutes =
         block.find("minutes-per-joint").flatMap(field -> field.amount(MOST_MINUTES));
     Optional<Money> parts = block.find("parts-per-joint").flatMap(Field::price);
+    Optional<BigDecimal> worth = block.find("offcuts-worth").flatMap(TermsReader::share);
     List<Rates.Opening> openings =
         block.find("largest-piece").map(RatesReader::openings).orElse(List.of());
     return block.build(
@@ -50,6 +53,7 @@ final class RatesReader {
                 own.orElse(Money.ZERO),
                 minutes.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
                 parts.orElse(Money.ZERO),
+                worth.map(share -> share.doubleValue() / 100).orElse(0.0),
                 openings));
   }
 

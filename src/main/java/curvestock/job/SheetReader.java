@@ -59,6 +59,7 @@ final class SheetReader {
             "minimum-buy",
             "half-sheet",
             "quarter-sheet",
+            "tolerance",
             "on-hand",
             "available",
             "grain",
@@ -77,11 +78,13 @@ final class SheetReader {
         block.find("minimum-buy").flatMap(field -> field.whole(1, MOST_AVAILABLE));
     Optional<Money> half = block.find("half-sheet").flatMap(Field::price);
     Optional<Money> quarter = block.find("quarter-sheet").flatMap(Field::price);
+    Optional<Length> tolerance = block.find("tolerance").flatMap(Lengths.KERF::read);
     requireSoldWhole(block, onHand);
     return block.build(
         () -> {
           SheetStock whole = sheet.orElseThrow();
-          SheetTerms terms = new SheetTerms(minimum.orElse(1), breaks.orElse(List.of()), onHand);
+          SheetTerms terms =
+              new SheetTerms(minimum.orElse(1), breaks.orElse(List.of()), onHand, tolerance);
           // Refuses terms that do not fit together.
           new Product(whole, terms.minimumBuy(), terms.breaks());
           List<SheetStock> stocks = new ArrayList<>(List.of(whole));

@@ -3,7 +3,9 @@ package curvestock.job;
 import curvestock.purchase.PriceBreak;
 import curvestock.purchase.Product;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The seller's terms for one kind of sheet.
@@ -11,8 +13,10 @@ import java.util.List;
  * @param minimumBuy fewest that are sold, if any are bought at all
  * @param breaks lower prices for larger quantities
  * @param onHand whether it is paid for and at home, so that no store cuts it
+ * @param tolerance how much less than its size it may measure, if the job says so
  */
-public record SheetTerms(int minimumBuy, List<PriceBreak> breaks, boolean onHand) {
+public record SheetTerms(
+    int minimumBuy, List<PriceBreak> breaks, boolean onHand, Optional<Length> tolerance) {
 
   public SheetTerms {
     breaks = List.copyOf(breaks);
@@ -20,7 +24,7 @@ public record SheetTerms(int minimumBuy, List<PriceBreak> breaks, boolean onHand
 
   /** One by one at one price; what costs nothing is on hand. */
   static SheetTerms plain(SheetStock sheet) {
-    return new SheetTerms(1, List.of(), sheet.price().minorUnits() == 0);
+    return new SheetTerms(1, List.of(), sheet.price().minorUnits() == 0, Optional.empty());
   }
 
   /** The sheet on these terms; a break that is no cheaper than the sheet's price is left out. */

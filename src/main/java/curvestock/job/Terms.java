@@ -6,7 +6,9 @@ import curvestock.purchase.Breakdown;
 import curvestock.purchase.Product;
 import curvestock.purchase.StoreCuts;
 import curvestock.sheet.SheetStock;
+import curvestock.sheet.SizeTolerance;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import curvestock.units.TaxRate;
 import java.util.ArrayList;
@@ -37,6 +39,18 @@ public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCut
   /** Whether the sheet is paid for and at home. */
   public boolean isOnHand(SheetStock sheet) {
     return of(sheet).onHand();
+  }
+
+  /**
+   * How much less than its size the sheet may measure: as the job says; else what its standard
+   * allows a sheet that is bought, and nothing for wood at home, which was measured.
+   */
+  SizeTolerance tolerance(SheetStock sheet, LengthStyle style) {
+    SizeTolerance usual = style.unit().isImperial() ? SizeTolerance.INCHES : SizeTolerance.METRIC;
+    return of(sheet)
+        .tolerance()
+        .map(given -> new SizeTolerance(given, "as the job says"))
+        .orElse(of(sheet).onHand() ? SizeTolerance.NONE : usual);
   }
 
   /** The sheet as it is sold, carried whole. */

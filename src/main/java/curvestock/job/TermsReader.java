@@ -57,6 +57,11 @@ final class TermsReader {
     return percent(field, rule, MOST_TAX).map(TaxRate::new);
   }
 
+  /** A share of the whole, in percent. */
+  static Optional<BigDecimal> share(Field field) {
+    return percent(field, "a share in percent from 0 to 100, such as 40 %", MOST_TAX);
+  }
+
   /** A number with or without a percent sign. */
   private static Optional<BigDecimal> percent(Field field, String rule, BigDecimal most) {
     Optional<String> text = field.written(rule);

@@ -66,7 +66,8 @@ final class TrainsReader {
             usual.title(),
             "a published height for this scale");
     Length opening =
-        assumed.length(block, "opening", Lengths.GAP, "trains.opening", OPENING, Assumed.PRACTICE);
+        assumed.length(
+            block, "opening", Lengths.OPENING, "trains.opening", OPENING, Assumed.PRACTICE);
     return block
         .orElse(helix)
         .build(() -> new Traffic(tallest, longest, train, spare, standard, opening));

@@ -1,15 +1,15 @@
 package curvestock.printing;
 
+import curvestock.answer.Figures;
+import curvestock.answer.HandCuts;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
 import curvestock.handwork.ChordOffsets;
-import curvestock.handwork.CuttingOrder;
-import curvestock.handwork.CuttingOrder.Board;
-import curvestock.handwork.CuttingOrder.Rip;
 import curvestock.handwork.MarkingOut;
 import curvestock.handwork.PieceMarks;
 import curvestock.handwork.PivotPlace;
 import curvestock.handwork.PivotPlace.OffSheet;
+import curvestock.handwork.PivotPlace.OnKept;
 import curvestock.handwork.PivotPlace.OnPiece;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
@@ -67,8 +67,8 @@ public final class MarkingSheets {
   private void sheet(int index) {
     Layout layout = plan.layouts().get(index);
     List<String> labels = plan.labels().get(index);
-    List<PieceMarks> marks = MarkingOut.of(layout);
-    CuttingOrder order = CuttingOrder.of(layout);
+    HandCuts cuts = HandCuts.of(plan).get(index);
+    List<PieceMarks> marks = MarkingOut.of(layout, cuts.kept());
     flow.newPage();
     flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
     flow.paragraph(
@@ -87,7 +87,8 @@ public final class MarkingSheets {
             + ".");
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
-        high, (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, order.rips()));
+        high,
+        (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, cuts.order().rips()));
     flow.paragraph(
         "Numbers: pieces. A, B, C ...: corners. Small crosses: pivots, each with its piece's number."
             + " Dashed: straight cuts, in their order.");
@@ -95,8 +96,9 @@ public final class MarkingSheets {
     flow.heading("Sheet " + (index + 1) + ": where each piece lies");
     flow.paragraph(
         "Mark the corners, then swing the arcs about the pivot, and draw all arcs of the sheet before"
-            + " you cut any: many pivots lie on other pieces. M is the middle of the outer arc;"
+            + " you cut any: pivots lie on other pieces. M is the middle of the outer arc;"
             + " with the corners it places a template without any pivot.");
+    flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
@@ -104,7 +106,27 @@ public final class MarkingSheets {
     flow.heading("Sheet " + (index + 1) + ": to measure twice, and the way without a pivot");
     kinds.forEach((piece, same) -> shape(piece, same.get(0)));
     template();
-    order(index, order, labels);
+    order(index, cuts);
+  }
+
+  /** How many pivots would leave a hole in wood that somebody wants, and what to do; or none. */
+  private static String pivotsOnGoodWood(List<PieceMarks> marks) {
+    List<ArcMark> swung =
+        marks.stream()
+            .map(PieceMarks::pivots)
+            .filter(pivots -> pivots.size() <= MOST_PIVOTS)
+            .flatMap(List::stream)
+            .toList();
+    long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
+    return marked == 0
+        ? "No pivot lies on wood to keep."
+        : marked
+            + " of "
+            + Figures.count(swung.size(), "pivot")
+            + (marked == 1 ? " lies" : " lie")
+            + " on wood to keep: never drive a pin into it. Either tape a pad of scrap plywood over"
+            + " the mark and pivot on that, with the same scrap under the trammel's pencil end, or"
+            + " place that piece by its template and swing nothing.";
   }
 
   private static String words(String unit) {
@@ -170,8 +192,11 @@ public final class MarkingSheets {
   private String place(PieceMarks mark, PivotPlace place, List<String> labels) {
     if (place instanceof OnPiece on) {
       return on.index() == mark.index()
-          ? "on the piece itself"
-          : "on piece " + labels.get(on.index());
+          ? "on the piece itself: pad it"
+          : "on piece " + labels.get(on.index()) + ": pad it";
+    }
+    if (place instanceof OnKept) {
+      return "on the offcut to keep: pad it";
     }
     if (place instanceof OffSheet off) {
       String beyond = ruler.of(off.beyond());
@@ -314,56 +339,19 @@ public final class MarkingSheets {
 
   // Order.
 
-  private void order(int index, CuttingOrder order, List<String> labels) {
+  private void order(int index, HandCuts cuts) {
+    Figures figures = new Figures(job.style(), job.currency());
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
         "Support the whole sheet on scrap boards over trestles, good on both sides of every cut, so"
             + " that neither part can drop or pinch the blade. Straight cuts: circular saw along a"
             + " clamped guide. Curves: jigsaw, or router on a trammel in several shallow passes.");
-    int step = 1;
-    for (Rip rip : order.rips()) {
-      flow.paragraph(
-          "Cut "
-              + step
-              + ". Straight "
-              + (rip.upright() ? "up the sheet at x = " : "along the sheet at y = ")
-              + ruler.of(rip.at())
-              + " (middle of the kerf), from "
-              + (rip.upright() ? "y = " : "x = ")
-              + ruler.of(rip.from())
-              + " to "
-              + ruler.of(rip.to())
-              + ". "
-              + (rip.after().isEmpty()
-                  ? "An offcut falls: put it away for later."
-                  : "Parts pieces "
-                      + names(rip.before(), labels)
-                      + " from "
-                      + names(rip.after(), labels)
-                      + "."));
-      step++;
-    }
-    if (order.rips().isEmpty()) {
-      flow.paragraph("No straight cut passes between the pieces: keep the sheet in one.");
-    }
-    for (Board board : order.boards()) {
-      flow.paragraph(
-          "Board of "
-              + ruler.of(board.box().width())
-              + " × "
-              + ruler.of(board.box().height())
-              + ": cut its pieces in the order "
-              + names(board.pieces(), labels)
-              + ", so that what is left stays one board to clamp.");
-    }
+    cuts.cuts(figures).forEach(flow::paragraph);
+    cuts.boards(figures).forEach(flow::paragraph);
     flow.paragraph(
         "Each piece: write its number, 'up' and 'inner edge' on it first. Drill its holes. Saw the"
             + " inner edge while the board still holds it, then the outer edge, the end faces last, on"
             + " the waste side of the line. Never hold a small piece by hand: clamp it. Eye and hearing"
             + " protection, dust mask and extraction; unplug before changing a blade.");
-  }
-
-  private static String names(List<Integer> pieces, List<String> labels) {
-    return pieces.stream().map(labels::get).collect(Collectors.joining(", "));
   }
 }

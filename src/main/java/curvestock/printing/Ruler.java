@@ -1,8 +1,8 @@
 package curvestock.printing;
 
+import curvestock.answer.Figures;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
-import curvestock.units.LengthUnit;
 
 /**
  * Writes lengths for pages: in the job's style, and never broken between number and unit.
@@ -23,13 +23,7 @@ record Ruler(LengthStyle style, Length step) {
    * finer than 0.5 mm or 0.01 in.
    */
   static Ruler forHand(LengthStyle style) {
-    Length step =
-        style.denominator() > 0
-            ? Length.ZERO
-            : style.unit().isImperial()
-                ? Length.of(0.01, LengthUnit.INCH)
-                : Length.ofMillimetres(0.5);
-    return new Ruler(style, step);
+    return new Ruler(style, Figures.handStep(style));
   }
 
   String of(Length length) {

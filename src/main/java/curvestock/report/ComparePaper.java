@@ -93,9 +93,16 @@ public final class ComparePaper {
     if (rates.feedPerMinute().isPresent()) {
       keys.add("cutMinutes");
     }
+    keys.addAll(List.of("offcutLength", "offcutWidth"));
+    if (rates.offcutsWorth() > 0) {
+      keys.add("offcutsWorth");
+    }
     if (choices.priced()) {
       keys.addAll(List.of("cuttingCost", "jointsCost", "total"));
     }
-    return choices.options().only(keys.toArray(String[]::new)).captioned("Work");
+    return choices
+        .options()
+        .only(keys.toArray(String[]::new))
+        .captioned("Work, and the largest offcut kept (at least)");
   }
 }

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.answer.Answer;
 import curvestock.answer.Buying;
+import curvestock.answer.HandCuts;
 import curvestock.check.CutForm;
 import curvestock.geometry.Pose;
+import curvestock.handwork.CuttingOrder;
 import curvestock.job.JobSource;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
@@ -93,11 +95,28 @@ public final class PlanJson {
     for (int i = 0; i < plan.layouts().size(); i++) {
       ObjectNode node = sheets.addObject();
       sheet(node, i + 1, plan.layouts().get(i), labels.get(i));
+      byHand(node.putArray("straightCutsByHand"), buying.byHand().get(i), labels.get(i));
       node.put("cutFile", SheetFiles.clean(i + 1, plan.job().machine()));
       node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }
     sources(root);
     return root;
+  }
+
+  /** The straight cuts in their order, from the sheet's lower left corner. */
+  private static void byHand(ArrayNode cuts, HandCuts hand, List<String> labels) {
+    for (CuttingOrder.Rip rip : hand.order().rips()) {
+      ObjectNode cut = cuts.addObject();
+      cut.put("along", rip.upright() ? "y" : "x");
+      cut.put("at", TableJson.decimal(rip.at()));
+      cut.put("from", TableJson.decimal(rip.from()));
+      cut.put("to", TableJson.decimal(rip.to()));
+      cut.put("freesRemnant", rip.freesKept());
+      ArrayNode before = cut.putArray("before");
+      rip.before().forEach(piece -> before.add(labels.get(piece)));
+      ArrayNode after = cut.putArray("after");
+      rip.after().forEach(piece -> after.add(labels.get(piece)));
+    }
   }
 
   /** The job's own text, by which {@code check} can judge the drawings later. */

@@ -88,7 +88,8 @@ public final class ShopPaper {
                 + figures.given(job.cutting().spacing())
                 + " apart and "
                 + figures.given(job.cutting().margin())
-                + " from the edge.");
+                + " from the edge. Straight cuts and boards below each sheet are for cutting by hand, x to"
+                + " the right and y up from the lower left corner.");
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();
@@ -105,7 +106,9 @@ public final class ShopPaper {
                   + words(cuts, i, "used")
                   + " used; "
                   + offcut(cuts, i)
-                  + ".");
+                  + ".")
+          .bullets(buying.byHand().get(i).cuts(figures))
+          .bullets(buying.byHand().get(i).boards(figures));
     }
     parts.table(buying.remnants());
   }

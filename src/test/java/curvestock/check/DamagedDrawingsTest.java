@@ -75,7 +75,8 @@ class DamagedDrawingsTest {
             List.of(
                 Expectation.anyOf(LAYOUT.sheet(), LAYOUT.cutting(), List.copyOf(wanted.keySet()))),
             Expectation.of(SampleLayouts.stack()),
-            demands);
+            demands,
+            Optional.empty());
     for (int i = 0; i < texts.length; i++) {
       check.add("drawing " + (i + 1), texts[i], Optional.empty());
     }

@@ -89,6 +89,30 @@ class CommandLineTest {
   }
 
   @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "plan --seed -3 | --seed must be 0 or a whole number above it, but was -3",
+        "plan --seed 7.5 | --seed must be 0 or a whole number above it, but was 7.5",
+        "compare --seed many | --seed must be 0 or a whole number above it, but was many",
+        "plan --effort fas | must be quick, normal or thorough, but was \"fas\"",
+        "packet --out x --effort slow | must be quick, normal or thorough, but was \"slow\"",
+        "plan --out '' | --out must name a folder, but was empty",
+        "packet --out '' | --out must name a folder, but was empty",
+      })
+  void option_misspelt_isAnsweredInOneLineWithoutAPageOfUsage(String typed, String said) {
+    Object[] words =
+        Arrays.stream(typed.split(" ", -1)).map(word -> word.replace("''", "")).toArray();
+
+    Run refused = run(words);
+
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.out()).isEmpty();
+    assertThat(refused.err()).contains(said).doesNotContain("Usage:", "Exception", " long");
+    assertThat(refused.err().lines()).hasSize(2);
+  }
+
+  @ParameterizedTest
   @MethodSource("demoJobs")
   void plan_ofEachDemoJob_writesLayoutsThatCheckFindsRight(Path job) throws Exception {
     Path out = folder.resolve("out");

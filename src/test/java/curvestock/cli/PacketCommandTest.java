@@ -12,6 +12,8 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The packet as a user asks for it. */
 class PacketCommandTest {
@@ -74,8 +76,8 @@ class PacketCommandTest {
     try (Stream<Path> files = Files.walk(out)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         String name = file.getFileName().toString();
-        if (name.matches("sheet-[0-9]+\\.svg") && !file.toString().contains("machine")) {
-          assertThat(file).content().contains(words);
+        if (name.endsWith(".dxf") || name.matches("(sheet|test).*\\.svg")) {
+          assertThat(file).as(name).content().contains(words);
         } else if (name.endsWith(".pdf")) {
           try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
             String text = new PDFTextStripper().getText(pdf).replaceAll("\\s+", " ");
@@ -84,6 +86,26 @@ class PacketCommandTest {
         }
       }
     }
+  }
+
+  /** A drawing that lost its warning, or stems from before the job was changed, is wrong. */
+  @ParameterizedTest
+  @ValueSource(strings = {"sheet-01.svg", "sheet-01-cut.svg", "sheet-01-cut-mm.dxf"})
+  void check_ofADrawingThatDoesNotSayThatTheHelixFails_findsIt(String name) throws IOException {
+    Path job = folder.resolve("low.yaml");
+    Files.writeString(job, HelixJob.with("rise-per-turn: 60", "rise-per-turn: 30"));
+    Path out = folder.resolve("low");
+    Main.run("plan", job.toString(), "--out", out.toString(), "--quiet");
+    Path drawing = out.resolve("sheets").resolve(name);
+
+    assertThat(CommandRun.of("check", out.toString()).code()).isZero();
+
+    Files.writeString(
+        drawing, Files.readString(drawing).replace("this helix fails", "all is well"));
+    CommandRun run = CommandRun.of("check", out.toString());
+    assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
+    assertThat(run.out())
+        .contains("does not say 'this helix fails: free height", "plan the job again");
   }
 
   @Test

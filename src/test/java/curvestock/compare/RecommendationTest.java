@@ -15,20 +15,25 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Figures are our own; swings are worked out by hand beside them. */
 class RecommendationTest {
 
-  /** Choices as {@code angle:money:joints:sheets}, money in whole units, {@code !} if too big. */
+  /**
+   * Choices as {@code angle:money:joints:sheets:offcuts}, money in whole units, offcuts left out if
+   * there are none; {@code !} if too big, {@code ?} if small sheets would not do.
+   */
   private static List<Standing> choices(String text) {
     List<Standing> choices = new ArrayList<>();
     for (String choice : text.split(" ", -1)) {
       boolean carried = !choice.endsWith("!");
-      String[] parts = choice.replace("!", "").split(":", -1);
+      String[] parts = choice.replaceAll("[!?]", "").split(":", -1);
       choices.add(
           new Standing(
               Division.of(Angle.ofDegrees(Double.parseDouble(parts[0]))),
               carried,
+              !choice.endsWith("?"),
               new Money(100 * Long.parseLong(parts[1])),
               Money.ZERO,
               Integer.parseInt(parts[2]),
-              Integer.parseInt(parts[3])));
+              Integer.parseInt(parts[3]),
+              parts.length > 4 ? Double.parseDouble(parts[4]) : 0));
     }
     return choices;
   }
@@ -47,6 +52,10 @@ class RecommendationTest {
     "33.3:68:56:1 120:136:15:2, 340, 120, CHEAPEST",
     "90:136:20:2 91:136:20:3, 100, 90, FEWEST_SHEETS",
     "90:136:20:2 91:136:20:2, 100, 91, LARGEST_PIECES",
+    "90:136:20:2:500 91:136:20:2:400, 100, 90, LARGEST_OFFCUTS",
+    "90:136:20:2:500 91:136:20:3:900, 100, 90, FEWEST_SHEETS",
+    "180:136:10:2? 90:136:20:2, 100, 90, ONLY_CHOICE",
+    "180:136:10:2? 90:204:20:3?, 100, 180, CHEAPEST",
     "90:136:20:2, 100, 90, ONLY_CHOICE",
     "120:136:15:2! 90:204:20:3, 100, 90, ONLY_CHOICE",
     "120:136:15:2! 90:204:20:3!, 0, 120, NOT_CARRIED"

@@ -20,10 +20,16 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
+import curvestock.piece.Strip;
+import curvestock.plan.Remnant;
+import curvestock.sheet.Cutting;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -92,7 +98,7 @@ class MarkingOutTest {
     Layout layout = SampleLayouts.mixed();
     String svg = SheetDrawing.clean(layout);
     double height = layout.sheet().outline().box().height();
-    List<PieceMarks> marks = MarkingOut.of(layout);
+    List<PieceMarks> marks = MarkingOut.of(layout, Optional.empty());
 
     Matcher paths = Pattern.compile("id=\"piece-(\\d+)\"[^>]*? d=\"([^\"]*)\"").matcher(svg);
     int found = 0;
@@ -126,7 +132,7 @@ class MarkingOutTest {
 
   @Test
   void arcs_aboutTheirPivots_runThroughTheirCornersAndMiddle() {
-    for (PieceMarks mark : MarkingOut.of(SampleLayouts.mixed())) {
+    for (PieceMarks mark : MarkingOut.of(SampleLayouts.mixed(), Optional.empty())) {
       for (ArcMark arc : mark.arcs()) {
         for (Point point :
             List.of(mark.corners().get(arc.from()), mark.corners().get(arc.to()), arc.middle())) {
@@ -140,7 +146,7 @@ class MarkingOutTest {
   @Test
   void pivots_ofAStack_lieOnItsAxisOnWasteOrOffTheSheet() {
     Layout layout = SampleLayouts.stack();
-    List<PieceMarks> marks = MarkingOut.of(layout);
+    List<PieceMarks> marks = MarkingOut.of(layout, Optional.empty());
     double pitch = SampleLayouts.pitch((AnnularSector) SampleLayouts.QUARTER.shape());
     double axis = layout.sheet().width().millimetres() / 2;
 
@@ -166,7 +172,8 @@ class MarkingOutTest {
     Placement under = new Placement(SampleLayouts.QUARTER, new Pose(1000 - radius, 600, 0));
     Layout layout = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of(swung, under));
 
-    assertThat(MarkingOut.of(layout).get(0).pivots().get(0).place()).isEqualTo(new OnPiece(1));
+    assertThat(MarkingOut.of(layout, Optional.empty()).get(0).pivots().get(0).place())
+        .isEqualTo(new OnPiece(1));
   }
 
   /** By distance and bearing from each sector's own middle, without the outline's own test. */
@@ -178,9 +185,12 @@ class MarkingOutTest {
       double bearing = from.angle() - placement.pose().rotation();
       double off = Math.abs(Math.IEEEremainder(bearing, 2 * Math.PI));
       boolean inside =
-          from.norm() > sector.innerRadius().millimetres()
-              && from.norm() < sector.outerRadius().millimetres()
-              && off < sector.sweep().radians() / 2;
+          from.norm() > sector.innerRadius().millimetres() - PivotPlace.PIN
+              && from.norm() < sector.outerRadius().millimetres() + PivotPlace.PIN
+              && off < sector.sweep().radians() / 2 + PivotPlace.PIN / from.norm();
+      if (inside && pivot.x() < 0) {
+        continue;
+      }
       if (inside) {
         return new OnPiece(i);
       }
@@ -190,7 +200,7 @@ class MarkingOutTest {
 
   @Test
   void diagonals_ofASector_areItsTwo() {
-    PieceMarks mark = MarkingOut.of(SampleLayouts.stack()).get(0);
+    PieceMarks mark = MarkingOut.of(SampleLayouts.stack(), Optional.empty()).get(0);
 
     assertThat(mark.diagonals()).hasSize(2);
     // Law of cosines between the inner and outer radius, a quarter turn apart: 29 and 33 in.
@@ -211,7 +221,7 @@ class MarkingOutTest {
       }
     }
     Layout layout = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, placements);
-    CuttingOrder order = CuttingOrder.of(layout);
+    CuttingOrder order = CuttingOrder.of(layout, Optional.empty());
 
     assertThat(order.boards()).hasSize(6).allMatch(board -> board.pieces().size() == 1);
     requireRight(layout, order);
@@ -219,7 +229,7 @@ class MarkingOutTest {
 
   @Test
   void rips_ofAStackOfChevrons_keepItInOneBoard() {
-    CuttingOrder order = CuttingOrder.of(SampleLayouts.stack());
+    CuttingOrder order = CuttingOrder.of(SampleLayouts.stack(), Optional.empty());
 
     assertThat(order.boards()).hasSize(1);
     requireRight(SampleLayouts.stack(), order);
@@ -228,8 +238,87 @@ class MarkingOutTest {
   @Test
   void order_ofMixedSheets_namesEveryPieceOnce() {
     for (Layout layout : List.of(SampleLayouts.mixed(), SampleLayouts.many())) {
-      requireRight(layout, CuttingOrder.of(layout));
+      requireRight(layout, CuttingOrder.of(layout, Optional.empty()));
     }
+  }
+
+  /**
+   * A sheet of 1250 x 2500 mm with pieces along its lower edge: an offcut of 2500 x 859 is promised
+   * above them, and cutting between the pieces first would have parted it.
+   */
+  @Test
+  void rips_withAnOffcutPromised_freeItWholeBeforeAnythingElse() {
+    SheetStock sheet = SheetStock.rectangle("ply", mm(2500), mm(1250), mm(9), new Money(4000));
+    Cutting cutting = new Cutting(mm(4), mm(0), mm(10));
+    Piece strip = Piece.of("S", "strip", new Strip(mm(1140), mm(373)));
+    Layout layout =
+        new Layout(
+            sheet,
+            cutting,
+            List.of(
+                new Placement(strip, new Pose(580, 200.5, 0)),
+                new Placement(strip, new Pose(1750, 200.5, 0))));
+    Box kept = Remnant.of(layout).orElseThrow().where();
+    assertThat(kept.width()).isCloseTo(2500, within(FINE));
+    assertThat(kept.height()).isCloseTo(859, within(FINE));
+
+    CuttingOrder order = CuttingOrder.of(layout, Optional.of(kept));
+
+    Rip first = order.rips().get(0);
+    assertThat(first.freesKept()).isTrue();
+    assertThat(first.upright()).isFalse();
+    // The kerf takes what lies between the pieces' upper edge, 387, and the offcut, 391.
+    assertThat(first.at()).isCloseTo(389, within(FINE));
+    assertThat(first.to() - first.from()).isCloseTo(2500, within(FINE));
+    assertThat(order.rips().subList(1, order.rips().size()))
+        .isNotEmpty()
+        .allSatisfy(
+            rip -> {
+              assertThat(rip.upright() ? rip.to() : rip.at()).isLessThanOrEqualTo(387 + FINE);
+              assertThat(rip.freesKept()).isFalse();
+            });
+    requireRight(layout, order);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2400, true", "900, false"})
+  void offcut_ofEverySample_isCutOffFirstAndLeftWhole(double length, boolean beside) {
+    SheetStock sheet = SheetStock.rectangle("ply", mm(length), mm(1250), mm(9), new Money(4000));
+    Layout layout =
+        new Layout(
+            sheet,
+            new Cutting(mm(3), mm(2), mm(5)),
+            List.of(new Placement(SampleLayouts.RING, new Pose(400, 400, 0))));
+    Box kept = Remnant.of(layout).orElseThrow().where();
+
+    Rip first = CuttingOrder.of(layout, Optional.of(kept)).rips().get(0);
+
+    assertThat(first.upright()).isEqualTo(beside);
+    double edge = beside ? kept.minX() : kept.minY();
+    assertThat(first.at()).isCloseTo(edge - 1.5, within(FINE));
+  }
+
+  @Test
+  void pivot_onTheOffcutToKeepOrTooNearAPiece_isSaid() {
+    SheetStock sheet = SheetStock.rectangle("ply", mm(2400), mm(1200), mm(9), new Money(4000));
+    Placement swung = new Placement(SampleLayouts.QUARTER, new Pose(1500, 600, Math.PI));
+    Layout layout = new Layout(sheet, SampleLayouts.CUTTING, List.of(swung));
+    Box kept = Remnant.of(layout).orElseThrow().where();
+
+    assertThat(PivotPlace.of(layout, Optional.of(kept), new Point(1500, 600)))
+        .isEqualTo(new PivotPlace.OnKept())
+        .matches(PivotPlace::isOnWoodToKeep);
+    assertThat(PivotPlace.of(layout, Optional.empty(), new Point(1500, 600)))
+        .isEqualTo(new OnWaste());
+    double inner = 29 * 25.4;
+    assertThat(PivotPlace.of(layout, Optional.empty(), new Point(1500 - inner + 4, 600)))
+        .isEqualTo(new OnPiece(0));
+    assertThat(PivotPlace.of(layout, Optional.empty(), new Point(1500 - inner + 8, 600)))
+        .isEqualTo(new OnWaste());
+  }
+
+  private static Length mm(double value) {
+    return Length.ofMillimetres(value);
   }
 
   private static void requireRight(Layout layout, CuttingOrder order) {
@@ -288,7 +377,7 @@ class MarkingOutTest {
             SampleLayouts.SHEET,
             SampleLayouts.CUTTING,
             List.of(new Placement(ring, new Pose(500, 500, 0))));
-    PieceMarks mark = MarkingOut.of(layout).get(0);
+    PieceMarks mark = MarkingOut.of(layout, Optional.empty()).get(0);
 
     assertThat(mark.pivots()).hasSize(1);
     assertThat(mark.pivots().get(0).place()).isEqualTo(new OnWaste());

@@ -16,7 +16,7 @@ import curvestock.units.Length;
  *
  * <p>Of the lowest turn, whose supports stand on the base beside it, those that meet a track with
  * its loading gauge, or the wood of the lead-in, cannot stand there. A support is a rectangle as
- * wide and as long as its block, or as its washer, square to the line.
+ * wide and as long as its block, square to the line, or as round as its washer.
  */
 public final class EntryWay {
 
@@ -117,11 +117,13 @@ public final class EntryWay {
   private double along() {
     return spec.supports().riser() instanceof Riser.WoodBlocks blocks
         ? blocks.along().millimetres()
-        : ((Riser.ThreadedRods) spec.supports().riser()).washer().millimetres();
+        : across();
   }
 
-  /** Half of a rectangle's extent in a direction turned from its first side. */
-  private static double extent(double turned, double first, double second) {
-    return (Math.abs(Math.cos(turned)) * first + Math.abs(Math.sin(turned)) * second) / 2;
+  /** Half of a block's extent in a direction turned from its first side; a washer's radius. */
+  private double extent(double turned, double first, double second) {
+    return spec.supports().riser() instanceof Riser.ThreadedRods
+        ? first / 2
+        : (Math.abs(Math.cos(turned)) * first + Math.abs(Math.sin(turned)) * second) / 2;
   }
 }

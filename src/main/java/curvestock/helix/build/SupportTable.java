@@ -27,6 +27,7 @@ public final class SupportTable {
   private final CentreLine line;
   private final HeightProfile profile;
   private final double ringLength;
+  private final double run;
   private final boolean bothEverywhere;
   private final List<SupportRow> rows = new ArrayList<>();
 
@@ -36,6 +37,7 @@ public final class SupportTable {
     this.line = line;
     this.profile = profile;
     ringLength = climb.ringLength();
+    run = climb.runPerTurn().millimetres();
     bothEverywhere =
         spec.supports().riser() instanceof Riser.ThreadedRods
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
@@ -58,7 +60,7 @@ public final class SupportTable {
           new SupportRow(
               station,
               part,
-              line.turnAt(at),
+              turn(part, at),
               at,
               line.bearing(at),
               middle ? Edges.MIDDLE : station.edges(),
@@ -68,6 +70,11 @@ public final class SupportTable {
               profile.slopeAt(at)));
       standsOn = underside + spec.plywood().millimetres();
     }
+  }
+
+  /** The end of the last whole turn stands over the stations of its beginning: one turn more. */
+  private int turn(Part part, double at) {
+    return part == Part.RING ? (int) Math.floor(at / run + 1e-9) + 1 : line.turnAt(at);
   }
 
   private Part part(double at) {

@@ -1,7 +1,6 @@
 package curvestock.helix.standard;
 
 import curvestock.units.Length;
-import java.util.Comparator;
 import java.util.List;
 
 /** How far apart the supports of plywood roadbed may stand. Common practice, no source. */
@@ -9,8 +8,11 @@ public final class SupportSpacing {
 
   private static final List<CsvTable.Row> ROWS = CsvTable.read("support-spacing.csv").rows();
 
-  /** Plywood sold as half an inch is thinner by up to this share and still goes by its row. */
-  private static final double NOMINAL_ALLOWANCE = 0.92;
+  /**
+   * Plywood sold as half an inch may measure 0.438 in (PS 1-19, performance category 15/32) and
+   * still goes by its row.
+   */
+  private static final double NOMINAL_ALLOWANCE = 0.875;
 
   private SupportSpacing() {}
 
@@ -18,15 +20,37 @@ public final class SupportSpacing {
   public record Range(Length careful, Length widest) {}
 
   /**
-   * The row of the thickest plywood in the table that is not thicker than this one (8 % under the
-   * nominal thickness is forgiven); the first row for anything thinner.
+   * The row of plywood sold as this thick (an eighth less than nominal is forgiven); between two
+   * rows in proportion, as the span of a board that may sag by the same share of it grows with its
+   * thickness; the first row for anything thinner, the last for anything thicker.
    */
   public static Sourced<Range> forThickness(Length thickness) {
-    CsvTable.Row row =
-        ROWS.stream()
-            .filter(r -> r.length("thickness").times(NOMINAL_ALLOWANCE).compareTo(thickness) <= 0)
-            .max(Comparator.comparing(r -> r.length("thickness")))
-            .orElse(ROWS.get(0));
-    return row.sourced(new Range(row.length("least"), row.length("most")));
+    CsvTable.Row below = ROWS.get(0);
+    for (CsvTable.Row row : ROWS) {
+      Length nominal = row.length("thickness");
+      if (nominal.times(NOMINAL_ALLOWANCE).compareTo(thickness) <= 0) {
+        below = row;
+      } else if (below.length("thickness").compareTo(thickness) < 0) {
+        return between(below, row, thickness);
+      }
+    }
+    return range(below, below.length("least"), below.length("most"));
+  }
+
+  private static Sourced<Range> between(CsvTable.Row below, CsvTable.Row above, Length thickness) {
+    double from = below.length("thickness").millimetres();
+    double part =
+        (thickness.millimetres() - from) / (above.length("thickness").millimetres() - from);
+    return range(below, between(below, above, "least", part), between(below, above, "most", part));
+  }
+
+  /** In whole quarters of an inch, the next less: it is a rule of thumb. */
+  private static Length between(CsvTable.Row below, CsvTable.Row above, String key, double part) {
+    double inches = below.length(key).inches() * (1 - part) + above.length(key).inches() * part;
+    return Length.ofInches(Math.floor(inches * 4 + 1e-9) / 4);
+  }
+
+  private static Sourced<Range> range(CsvTable.Row row, Length careful, Length widest) {
+    return row.sourced(new Range(careful, widest));
   }
 }

@@ -83,6 +83,22 @@ class ApproachSupportsTest {
     assertThat(verdict(plan).state()).isEqualTo(State.OK);
   }
 
+  /**
+   * A washer is round. By hand: a rod 457 mm from the middle, t before the entry, stands 457 cos t
+   * from it; the track at 433 mm keeps 13.5 mm, and the washer takes 8 mm whichever way it is
+   * turned, 21.5 mm together. Seen as a square it would take up to 8.7 mm at these angles.
+   */
+  @ParameterizedTest
+  @CsvSource({"455.0, NONE", "454.6, NONE", "454.4, TRACK", "450.0, TRACK"})
+  void washer_besideTheApproach_takesItsRadiusOnly(double x, EntryWay.Hit expected) {
+    HelixPlan plan = twinTrackN().ends(EndPlan.level(mm(330), Length.ZERO)).plan();
+    double before = Math.acos(x / 457) * 416.5;
+
+    EntryWay way = new EntryWay(plan.spec(), plan.line());
+
+    assertThat(way.hit(2 * Math.PI * 416.5 - before, way.offset())).isEqualTo(expected);
+  }
+
   @Test
   void supportsLeftOut_haveNoHolesNorRods() {
     HelixPlan plan = twinTrackN().plan();

@@ -91,15 +91,14 @@ class JointsTest {
   /**
    * On 5.5 in that rod would be 769.05 cos 15° - 711.2 = 31.6 mm from the track, where trains (24
    * mm, half of NEM 102's clear width for H0, second hand) and the washer (8 mm) take 32. The plan
-   * tries every half degree, the washer as a square of 16 mm: at 14.5° it is 33.35 mm away where 24
-   * + 8 (cos 14.5° + sin 14.5°) = 33.75 are taken, at 14° it is 35.0 where 33.7 are.
+   * tries every half degree: at 14.5° it is 33.35 mm away, clear.
    */
   @Test
   void rods_whereTheMiddleIsInTheApproach_standAsideOfIt() {
     HelixPlan plan = rodsOn(5.5);
 
     assertThat(degrees(plan, plan.stations().leastDistanceToAvoid(plan.joints())))
-        .isCloseTo(14, within(1e-6));
+        .isCloseTo(14.5, within(1e-6));
   }
 
   /** A half-lap ends on both sides of its joint: by hand, lap 2 in: 1 in before and behind. */

@@ -51,6 +51,25 @@ class SupportTableTest {
     }
   }
 
+  /**
+   * After whole turns the ring ends over the station it began at: that height is one more to check,
+   * four turns of 4 in above the first of the steady ones.
+   */
+  @Test
+  void endOfWholeTurns_isATurnOfItsOwn() {
+    HelixPlan plan = new SpecBuilder().ascent(Ascent.ofTurnsAndRise(5, inches(4))).plan();
+
+    List<SupportRow> first =
+        plan.supports().rows().stream()
+            .filter(row -> row.station().name().equals("S1"))
+            .filter(row -> row.part() == SupportRow.Part.RING)
+            .toList();
+    assertThat(first).extracting(SupportRow::turn).containsExactly(1, 2, 3, 4, 5, 6);
+    Length step = first.get(4).underside().minus(first.get(3).underside());
+    assertThat(step.inches()).isCloseTo(4, within(1e-9));
+    assertThat(plan.supports().ofTurn(6)).containsExactly(first.get(5));
+  }
+
   /** All blocks between steady turns are rise less plywood: 4 − 0.483 in. */
   @Test
   void gap_betweenSteadyTurns_isRiseLessPlywood() {

@@ -118,9 +118,26 @@ class PublishedTablesTest {
     assertThat(EasementLength.isAskedFor(scale, Length.ofMillimetres(1000))).isFalse();
   }
 
-  /** Half-inch and three-quarter-inch plywood: common practice, no source. */
+  /**
+   * Half-inch and three-quarter-inch plywood: common practice, no source. 0.438 in is the thinnest
+   * that PS 1-19 lets pass as 15/32, sold as 1/2; 10 mm and 3/8 lie between two rows, by hand in
+   * proportion and down to the next quarter of an inch.
+   */
   @ParameterizedTest
-  @CsvSource({"0.5, 12, 16", "0.469, 12, 16", "0.75, 16, 18", "0.703, 16, 18", "0.24, 6, 8"})
+  @CsvSource({
+    "0.5, 12, 16",
+    "0.469, 12, 16",
+    "0.438, 12, 16",
+    "0.4567, 12, 16",
+    "0.75, 16, 18",
+    "0.703, 16, 18",
+    "1, 16, 18",
+    "0.24, 6, 8",
+    "0.157, 6, 8",
+    "0.375, 9, 12",
+    "0.3937, 9.25, 12.5",
+    "0.625, 14, 17"
+  })
   void supportSpacing_usualPlywood_isCommonPractice(double thickness, double from, double to) {
     Sourced<SupportSpacing.Range> range = SupportSpacing.forThickness(Length.ofInches(thickness));
 

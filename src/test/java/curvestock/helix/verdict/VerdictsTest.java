@@ -27,6 +27,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class VerdictsTest {
 
@@ -68,6 +70,31 @@ class VerdictsTest {
     assertThat(INCHES.finding(grade))
         .startsWith("5.31 %: 6 in up over 113.097 in of track; your limit is 2.5 %");
     assertThat(INCHES.fix(grade)).isEqualTo("make the radius at least 38.25 in (now 18 in)");
+  }
+
+  /** A tower of more than 2 m is often a slip of the units; our own choice, no source. */
+  @ParameterizedTest
+  @CsvSource({"21, 95, false", "22, 95, true"})
+  void climb_ofMoreThanTwoMetres_isRemarked(int turns, double rise, boolean remarked) {
+    HelixPlan plan =
+        HelixPlan.of(
+            new SpecBuilder()
+                .circle(28, 5.5)
+                .ascent(Ascent.ofTurnsAndClimb(turns, Length.ofMillimetres(turns * rise)))
+                .spec(),
+            LengthStyle.METRIC);
+
+    Optional<Verdict> climb =
+        plan.verdicts().stream().filter(each -> each.rule() == Rule.CLIMB).findFirst();
+
+    assertThat(climb.isPresent()).isEqualTo(remarked);
+    climb.ifPresent(
+        verdict -> {
+          assertThat(verdict.state()).isEqualTo(State.MARGINAL);
+          // 22 x 95 mm
+          assertThat(METRIC.finding(verdict)).contains("2090 mm up", "more than a person reaches");
+          assertThat(METRIC.fix(verdict)).contains("check the units", "local codes");
+        });
   }
 
   /** Following the advice makes it work. */
