@@ -2,7 +2,9 @@ package curvestock.drawing;
 
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
+import curvestock.geometry.Segment;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.spec.EndPlan;
 import curvestock.units.Length;
@@ -49,6 +51,13 @@ public final class HelixEndsDrawing {
         BORDER);
   }
 
+  /** The drawing without its words; its letters are {@value #LETTERS} mm high. */
+  public static Paper figure(HelixPlan plan, HelixTitle title) {
+    HelixEndsDrawing drawing = new HelixEndsDrawing(plan, title);
+    drawing.draw();
+    return drawing.paper;
+  }
+
   private void draw() {
     double ring = plan.climb().ringLength();
     EndPlan bottom = plan.spec().bottom();
@@ -69,7 +78,7 @@ public final class HelixEndsDrawing {
             ring + top.leadIn().millimetres(),
             high,
             high - top.verticalCurve().millimetres(),
-            -2 * HEIGHT - 26)
+            -HEIGHT - 29)
         .draw();
   }
 
@@ -159,7 +168,7 @@ public final class HelixEndsDrawing {
           LETTERS,
           entry ? Anchor.START : Anchor.END,
           false);
-      grade(from, outer);
+      grade(entry ? from : to, outer);
       grade(entry ? to : from, inner);
       measure(leadEnd, ring, "lead-in", 0);
       measure(outer, ring, "climb-lead", 1);
@@ -168,11 +177,13 @@ public final class HelixEndsDrawing {
 
     private void stroke(double first, double last, Pen pen) {
       int steps = 60;
+      List<Edge> edges = new ArrayList<>();
       for (int i = 0; i < steps; i++) {
         double a = first + (last - first) * i / steps;
         double b = first + (last - first) * (i + 1) / steps;
-        paper.line(at(a), at(b), pen);
+        edges.add(new Segment(at(a), at(b)));
       }
+      paper.line(edges, pen);
     }
 
     /** The slope's words between two places, above the line. */

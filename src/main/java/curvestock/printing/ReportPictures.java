@@ -2,6 +2,7 @@ package curvestock.printing;
 
 import curvestock.answer.Answer;
 import curvestock.compare.Comparison;
+import curvestock.drawing.HelixEndsDrawing;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
@@ -127,6 +128,9 @@ public final class ReportPictures {
         new Drawn(
             letters -> HelixSideDrawing.figure(order.plan(), title, STRETCH, letters),
             FEWEST_LETTERS));
+    pictures.put(
+        "helix-ends",
+        new Drawn(letters -> HelixEndsDrawing.figure(order.plan(), title), MOST_LETTERS));
   }
 
   private static String stem(String path) {

@@ -80,6 +80,12 @@ public final class ShopPaper {
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
             "Unrolled, a turn from left to right, with heights above the base.")
+        .picture(
+            "helix-ends",
+            "Entry and exit from the side, with lead-in, climb-lead and vertical curve measured",
+            "Entry and exit from the side, heights too tall. Lead-in: straight roadbed cut in one with"
+                + " the end piece. Climb-lead: how far outside the ring the slope begins or ends."
+                + " Vertical curve: over it one grade goes over into the other.")
         .bullets(words.course());
   }
 
