@@ -25,6 +25,11 @@ import java.util.stream.Collectors;
 /** What is taken to the bench, in sentences: joints, supports, blocks, boards, the base. */
 public final class BenchWords {
 
+  /** What is meant where papers and pieces say 'up'. */
+  public static final String UP =
+      "'Up' is the side that the track goes on: every drawing shows its pieces from above, that"
+          + " side towards you.";
+
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
 

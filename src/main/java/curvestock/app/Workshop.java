@@ -14,6 +14,7 @@ import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
 import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
+import curvestock.drawing.HelixEndsDrawing;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
@@ -21,6 +22,7 @@ import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
+import curvestock.files.MachineFonts;
 import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
@@ -46,6 +48,8 @@ import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
 import curvestock.printing.PaperTemplates;
 import curvestock.printing.ReportPdf;
+import curvestock.printing.ReportPictures;
+import curvestock.printing.SpareFonts;
 import curvestock.printing.SupportSheet;
 import curvestock.printing.TrammelSheet;
 import curvestock.purchase.Purchase;
@@ -69,6 +73,7 @@ import curvestock.report.TableCsv;
 import curvestock.sheet.SheetStock;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +87,7 @@ public final class Workshop {
   private static final int MOST_JOB_BYTES = 1_000_000;
   private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
+  private static final SpareFonts FONTS = new MachineFonts();
   private static final String SVG = ".svg";
   private static final String PNG = ".png";
 
@@ -323,6 +329,7 @@ public final class Workshop {
             answer.heading().title(), answer.figures().style(), answer.heading().invented());
     draw(folder, in + "helix-plan", HelixPlanDrawing.svg(helix.order(), title), PICTURE_WIDTH);
     draw(folder, in + "helix-side", HelixSideDrawing.svg(helix.plan(), title), PICTURE_WIDTH);
+    draw(folder, in + "helix-ends", HelixEndsDrawing.svg(helix.plan(), title), PICTURE_WIDTH);
   }
 
   private static void draw(ResultFolder folder, String name, String svg, int width) {
@@ -453,9 +460,20 @@ public final class Workshop {
     ResultFolder folder = result(plan, answer, listener);
     answer.choices().ifPresent(choices -> addComparison(folder, choices));
     addPapers(folder, plan, answer, listener);
-    addReport(folder, plan.job(), answer);
-    folder.add("README.txt", PacketGuide.of(plan.job(), folder.paths()));
+    addReport(folder, plan, answer);
+    folder.add("README.txt", PacketGuide.of(plan.job(), folder.paths(), unprintable(plan.job())));
     return folder;
+  }
+
+  /**
+   * Letters of the job's title and names that no font of the program or of this machine can print,
+   * in a sentence; nothing if there are none.
+   */
+  public static Optional<String> unprintable(Job job) {
+    List<String> words = new ArrayList<>(List.of(job.title()));
+    job.demands().forEach(demand -> words.add(demand.piece().id() + demand.piece().name()));
+    job.boards().forEach(sheet -> words.add(sheet.name()));
+    return ReportPdf.unprintable(String.join("", words), FONTS);
   }
 
   /** The packet's folder with all of it once more as an archive ({@value #ARCHIVE}). */
@@ -463,10 +481,11 @@ public final class Workshop {
     return new ResultFolder().addAll(packet).add(ARCHIVE, () -> packet.zip(ARCHIVED_FOLDER));
   }
 
-  private static void addReport(ResultFolder folder, Job job, Answer answer) {
-    List<ReportPart> parts = ShopPaper.of(job, answer);
+  private static void addReport(ResultFolder folder, Plan plan, Answer answer) {
+    Job job = plan.job();
+    List<ReportPart> parts = new ArrayList<>(ShopPaper.of(job, answer));
+    unprintable(job).ifPresent(words -> parts.add(0, new ReportPart.Notice(words)));
     Map<String, String> drawings = new TreeMap<>();
-    Map<String, byte[]> pictures = new TreeMap<>();
     folder
         .contents()
         .forEach(
@@ -474,12 +493,12 @@ public final class Workshop {
               if (path.endsWith(SVG)) {
                 String data = Base64.getEncoder().encodeToString(bytes);
                 drawings.put(stem(path, SVG), "data:image/svg+xml;base64," + data);
-              } else if (path.endsWith(PNG)) {
-                pictures.put(stem(path, PNG), bytes);
               }
             });
     folder.add("report.html", ReportHtml.of(answer.heading(), parts, drawings));
-    folder.add("report.pdf", ReportPdf.of(answer.heading(), parts, pictures, job.paper()));
+    folder.add(
+        "report.pdf",
+        ReportPdf.of(answer.heading(), parts, ReportPictures.of(plan, answer), job.paper(), FONTS));
   }
 
   private static String stem(String path, String ending) {
@@ -490,16 +509,16 @@ public final class Workshop {
       ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
     Job job = plan.job();
     listener.step("drawing full-size patterns");
-    PaperTemplates.of(job, job.paper()).forEach(folder::add);
+    PaperTemplates.of(job, job.paper(), FONTS).forEach(folder::add);
     job.structure()
         .ifPresent(
             order -> {
-              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper()));
-              folder.add("support-table.pdf", SupportSheet.pdf(answer, job.paper()));
+              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper(), FONTS));
+              folder.add("support-table.pdf", SupportSheet.pdf(answer, job.paper(), FONTS));
             });
-    TrammelSheet.pdf(job).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
-    folder.add("marking-out.pdf", MarkingSheets.pdf(plan));
-    folder.add("labels.pdf", LabelSheet.pdf(plan));
+    TrammelSheet.pdf(job, FONTS).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
+    folder.add("marking-out.pdf", MarkingSheets.pdf(plan, FONTS));
+    folder.add("labels.pdf", LabelSheet.pdf(plan, FONTS));
   }
 
   /**

@@ -126,6 +126,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     PrintWriter printer = spec.commandLine().getOut();
     PlanPaper.text(plan.job(), Answer.of(plan)).forEach(printer::println);
     printer.println();
+    Workshop.unprintable(plan.job()).ifPresent(printer::println);
     printer.println("Written and checked: " + out + " (read README.txt first)");
     printer.flush();
   }

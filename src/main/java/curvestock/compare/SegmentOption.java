@@ -12,6 +12,7 @@ import curvestock.purchase.Cost;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.Money;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 

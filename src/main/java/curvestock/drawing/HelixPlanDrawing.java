@@ -12,7 +12,6 @@ import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.HoleRule;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
-import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.build.SplicePlates;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
@@ -36,7 +35,8 @@ import java.util.stream.IntStream;
  */
 public final class HelixPlanDrawing {
 
-  private static final int COLUMNS = 3;
+  /** Letters to the width of the helix, in a drawing of its own. */
+  private static final double LETTERS = 60;
 
   private static final String BASE = "#e4e4e4";
 
@@ -48,35 +48,60 @@ public final class HelixPlanDrawing {
   private final double size;
   private final Paper paper = new Paper();
 
-  private HelixPlanDrawing(HelixPlan plan, HelixTitle title, Optional<BaseFrame> base) {
+  private HelixPlanDrawing(
+      HelixPlan plan, HelixTitle title, Optional<BaseFrame> base, double letters) {
     this.plan = plan;
     this.title = title;
     this.base = base;
     this.ground = plan.spec().ground();
     this.half = ground.width().millimetres() / 2;
-    double across = ground.outerEdge().times(2).plus(ground.straight()).millimetres();
-    this.size = across / 60;
+    this.size = across(ground) / letters;
+  }
+
+  private static double across(GroundPlan ground) {
+    return ground.outerEdge().times(2).plus(ground.straight()).millimetres();
   }
 
   /** The drawing of a whole order as SVG: the helix and the base under it. */
   public static String svg(HelixOrder order, HelixTitle title) {
-    return svg(new HelixPlanDrawing(order.plan(), title, order.base()));
+    return svg(new HelixPlanDrawing(order.plan(), title, order.base(), LETTERS));
   }
 
   /** The drawing of a helix without a base as SVG. */
   public static String svg(HelixPlan plan, HelixTitle title) {
-    return svg(new HelixPlanDrawing(plan, title, Optional.empty()));
+    return svg(new HelixPlanDrawing(plan, title, Optional.empty(), LETTERS));
   }
 
   private static String svg(HelixPlanDrawing drawing) {
     HelixTitle title = drawing.title;
     drawing.large();
-    drawing.turns();
+    new HelixTurnsFigure(drawing.plan, title, drawing.size, drawing.paper).draw();
     drawing.words();
     return drawing.paper.svg(
         title.job() + ", plan of the helix",
         "One user unit is one millimetre; the large figure is at true scale.",
         2 * drawing.size);
+  }
+
+  /**
+   * The large figure alone.
+   *
+   * @param letters how many of its largest letters' heights make the width of the helix
+   */
+  public static Paper large(HelixOrder order, HelixTitle title, double letters) {
+    HelixPlanDrawing drawing = new HelixPlanDrawing(order.plan(), title, order.base(), letters);
+    drawing.large();
+    return drawing.paper;
+  }
+
+  /** The small figures alone: the helix turn by turn. */
+  public static Paper turns(HelixOrder order, HelixTitle title, double letters) {
+    GroundPlan ground = order.plan().spec().ground();
+    Paper paper = new Paper();
+    double across = across(ground);
+    paper.line(Point.ORIGIN, new Point(across, 0), Pen.of("#ffffff", 0.1));
+    new HelixTurnsFigure(order.plan(), title, across / letters, paper).draw();
+    return paper;
   }
 
   private void large() {
@@ -238,6 +263,10 @@ public final class HelixPlanDrawing {
 
   /** A text that leads away from the figure. */
   private void label(String text, Point at, Point away, double letters, boolean bold) {
+    label(paper, text, at, away, letters, bold);
+  }
+
+  static void label(Paper paper, String text, Point at, Point away, double letters, boolean bold) {
     Anchor anchor = away.x() > 0.35 ? Anchor.START : away.x() < -0.35 ? Anchor.END : Anchor.MIDDLE;
     Point shift = new Point(0, away.y() * letters * 0.6);
     paper.text(text, at.plus(shift), letters, anchor, bold);
@@ -294,72 +323,6 @@ public final class HelixPlanDrawing {
     for (String line : lines) {
       paper.text(line, new Point(0, y), size, Anchor.MIDDLE, false);
       y -= 1.5 * size;
-    }
-  }
-
-  /** A small figure for each turn, side by side below the large one. */
-  private void turns() {
-    int count = (int) Math.ceil(plan.climb().turns() - 1e-9);
-    double left = paper.minX();
-    double width = (paper.maxX() - paper.minX()) / Math.min(COLUMNS, Math.max(count, 2));
-    double top = paper.minY() - 2 * size;
-    double ringWide = ground.outerEdge().times(2).millimetres();
-    double wide = ringWide + (alongX() ? ground.straight().millimetres() : 0);
-    double high = ringWide + (alongX() ? 0 : ground.straight().millimetres());
-    double factor = (width - 9 * size) / Math.max(wide, high);
-    double cell = high * factor + 7 * size;
-    for (int turn = 1; turn <= count; turn++) {
-      int column = (turn - 1) % COLUMNS;
-      int row = (turn - 1) / COLUMNS;
-      Point middle = new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell);
-      turn(turn, factor, middle);
-    }
-  }
-
-  /** Whether an oval's straights run more along x than along y. */
-  private boolean alongX() {
-    return Math.abs(Math.sin(ground.entry().radians())) > Math.sqrt(0.5);
-  }
-
-  private void turn(int turn, double factor, Point middle) {
-    double straight = ground.straight().millimetres();
-    // An oval's middle lies half a straight away from the middle of its first half turn.
-    Waypoint half = plan.line().at(plan.climb().runPerTurn().millimetres() / 2 - straight);
-    Point shift = ground.isOval() ? Point.polar(straight / 2, half.heading()) : Point.ORIGIN;
-    PlanFigure figure = new PlanFigure(plan, factor, middle.minus(shift.times(factor)));
-    Pen pen = Pen.of(Ink.CUT, size / 16);
-    List<ScheduleRow> rows =
-        plan.schedule().rows().stream().filter(row -> row.turn() == turn).toList();
-    for (ScheduleRow row : rows) {
-      BedPiece piece = row.piece();
-      String fill = piece.layer() == 1 ? Ink.PIECE : "none";
-      paper.area(figure.roadbed(piece.from(), piece.to()), fill, pen);
-    }
-    for (ScheduleRow row : rows) {
-      number(figure, row);
-    }
-    paper.text("turn " + turn, middle.plus(new Point(0, 0.8 * size)), size, Anchor.MIDDLE, true);
-    String rail =
-        rows.isEmpty() ? "" : "rail top " + title.style().formatMade(rows.get(0).railFrom());
-    paper.text(rail, middle.plus(new Point(0, -0.8 * size)), 0.7 * size, Anchor.MIDDLE, false);
-  }
-
-  private void number(PlanFigure figure, ScheduleRow row) {
-    BedPiece piece = row.piece();
-    boolean layers = plan.joints().layers() > 1;
-    double off = !layers ? 0 : piece.layer() == 1 ? half + 40 : -half - 40;
-    double at = (piece.from() + piece.to()) / 2;
-    Point stand = figure.beside(at, off);
-    if (layers) {
-      label(piece.number(), stand, figure.outwards(at).times(Math.signum(off)), 0.8 * size, true);
-    } else {
-      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
-    }
-    if (!layers || piece.layer() == 1) {
-      Point out = figure.beside(piece.from(), half);
-      Point away = figure.outwards(piece.from());
-      String name = piece.lower().map(Joint::name).orElse("entry");
-      label(name, out.plus(away.times(0.5 * size)), away, 0.7 * size, false);
     }
   }
 

@@ -38,31 +38,49 @@ public final class HelixSideDrawing {
   private final HelixPlan plan;
   private final HelixTitle title;
   private final HelixSpec spec;
+  private final double stretch;
   private final double run;
   private final double size;
   private final double foot;
   private final Paper paper = new Paper();
 
-  private HelixSideDrawing(HelixPlan plan, HelixTitle title) {
+  private HelixSideDrawing(HelixPlan plan, HelixTitle title, double stretch, double letters) {
     this.plan = plan;
+    this.stretch = stretch;
     this.title = title;
     this.spec = plan.spec();
     this.run = plan.climb().runPerTurn().millimetres();
     this.foot = spec.supports().footHeight().millimetres();
     double free = plan.budgets().get(0).free().millimetres();
-    this.size = Math.max(run / 260, Math.min(run / 130, free * 0.4));
+    this.size = letters > 0 ? run / letters : Math.max(run / 260, Math.min(run / 130, free * 0.4));
+  }
+
+  /**
+   * The drawing without its words.
+   *
+   * @param stretch how many times too tall heights are drawn
+   * @param letters how many of its largest letters' heights make the length of a turn
+   */
+  public static Paper figure(HelixPlan plan, HelixTitle title, double stretch, double letters) {
+    HelixSideDrawing drawing = new HelixSideDrawing(plan, title, stretch, letters);
+    drawing.draw();
+    return drawing.paper;
+  }
+
+  private void draw() {
+    base();
+    supports();
+    roadbed();
+    joints();
+    clearances();
+    train();
+    numbers();
   }
 
   /** The drawing as SVG. */
   public static String svg(HelixPlan plan, HelixTitle title) {
-    HelixSideDrawing drawing = new HelixSideDrawing(plan, title);
-    drawing.base();
-    drawing.supports();
-    drawing.roadbed();
-    drawing.joints();
-    drawing.clearances();
-    drawing.train();
-    drawing.numbers();
+    HelixSideDrawing drawing = new HelixSideDrawing(plan, title, 1, 0);
+    drawing.draw();
     drawing.words();
     return drawing.paper.svg(
         title.job() + ", side view of the helix",
@@ -80,7 +98,7 @@ public final class HelixSideDrawing {
 
   /** Underside of the plywood above the base. */
   private double underside(double at) {
-    return foot + plan.profile().heightAt(at);
+    return stretch * (foot + plan.profile().heightAt(at));
   }
 
   private double begin() {
@@ -108,13 +126,14 @@ public final class HelixSideDrawing {
   }
 
   private void heightScale(Pen pen) {
-    double most = underside(end()) + spec.railAboveUnderside().millimetres();
-    double step = step(1.5 * size);
+    double most = underside(end()) + stretch * spec.railAboveUnderside().millimetres();
+    double step = step(1.5 * size / stretch);
     double left = -1.5 * size;
     paper.line(new Point(left, 0), new Point(left, most), pen);
-    for (double height = 0; height <= most + 1e-6; height += step) {
-      paper.line(new Point(left, height), new Point(left - 0.5 * size, height), pen);
-      Point stand = new Point(left - 0.8 * size, height);
+    for (double height = 0; stretch * height <= most + 1e-6; height += step) {
+      double y = stretch * height;
+      paper.line(new Point(left, y), new Point(left - 0.5 * size, y), pen);
+      Point stand = new Point(left - 0.8 * size, y);
       paper.text(length(height), stand, 0.7 * size, Anchor.END, false);
     }
   }
@@ -137,8 +156,8 @@ public final class HelixSideDrawing {
     Pen pen = Pen.of(Ink.SHEET, size / 20);
     double width = supportWidth(riser);
     for (SupportRow row : plan.supports().rows()) {
-      double top = row.underside().millimetres();
-      double bottom = top - row.gap().millimetres();
+      double top = stretch * row.underside().millimetres();
+      double bottom = top - stretch * row.gap().millimetres();
       if (row.part() == Part.EXIT && row.standsOnBase()) {
         besideTheRing(row, width, pen);
         continue;
@@ -155,11 +174,11 @@ public final class HelixSideDrawing {
 
   /** The exit's own supports stand on the base outside the ring: only their upper ends show. */
   private void besideTheRing(SupportRow row, double width, Pen pen) {
-    double top = row.underside().millimetres();
+    double top = stretch * row.underside().millimetres();
     double middle = x(row.at());
     box(middle - width / 2, middle + width / 2, top - size, top, Ink.DEFECT, pen);
     // Above, where nothing else stands: below are the numbers of the turn below.
-    double rail = spec.railAboveUnderside().millimetres();
+    double rail = stretch * spec.railAboveUnderside().millimetres();
     Point stand = new Point(middle, top + rail + 0.7 * size);
     paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
   }
@@ -183,8 +202,8 @@ public final class HelixSideDrawing {
 
   /** Each turn as a band of plywood with a band of track on it. */
   private void roadbed() {
-    double wood = spec.plywood().millimetres();
-    double rail = spec.railAboveUnderside().millimetres();
+    double wood = stretch * spec.plywood().millimetres();
+    double rail = stretch * spec.railAboveUnderside().millimetres();
     for (int row = rowOf(begin()); row * run < end(); row++) {
       double from = Math.max(begin(), row * run);
       double to = Math.min(end(), (row + 1) * run);
@@ -209,8 +228,8 @@ public final class HelixSideDrawing {
   }
 
   private void joints() {
-    double layer = spec.stack().plywood().millimetres();
-    double hangs = spec.construction().hangsBelow().millimetres();
+    double layer = stretch * spec.stack().plywood().millimetres();
+    double hangs = stretch * spec.construction().hangsBelow().millimetres();
     double beside = supportWidth(spec.supports().riser()) / 2 + 0.3 * size;
     for (Joint joint : plan.joints().all()) {
       double at = joint.at();
@@ -232,7 +251,7 @@ public final class HelixSideDrawing {
   private void numbers() {
     for (BedPiece piece : plan.roadbed().pieces()) {
       double at = (piece.from() + piece.to()) / 2;
-      double rail = spec.railAboveUnderside().millimetres();
+      double rail = stretch * spec.railAboveUnderside().millimetres();
       // Numbers of the second layer stand between those of the first, as its pieces do.
       double half = size * TextWidth.boldEms(piece.number()) / 2;
       double middle = Math.max(besideOthers(x(at)), half);
@@ -263,7 +282,7 @@ public final class HelixSideDrawing {
 
   /** The free height between each turn and the next, and at both ends where it is least. */
   private void clearances() {
-    double rail = spec.railAboveUnderside().millimetres();
+    double rail = stretch * spec.railAboveUnderside().millimetres();
     for (int row = rowOf(begin()); (row + 1) * run < end(); row++) {
       for (double share : new double[] {LEFT, RIGHT}) {
         double lower = (row + share) * run;
@@ -283,7 +302,7 @@ public final class HelixSideDrawing {
       paper.line(new Point(x, high), new Point(x + sign * tip / 2, high - tip), pen);
     }
     Point stand = new Point(x - 0.4 * size, low + 0.35 * (high - low));
-    paper.text(length(high - low), stand, 0.7 * size, Anchor.END, false);
+    paper.text(length((high - low) / stretch), stand, 0.7 * size, Anchor.END, false);
   }
 
   /** The tallest vehicle on each turn that has one above it. */
@@ -292,8 +311,8 @@ public final class HelixSideDrawing {
     if (tallest.isEmpty()) {
       return;
     }
-    double rail = spec.railAboveUnderside().millimetres();
-    double high = tallest.get().millimetres();
+    double rail = stretch * spec.railAboveUnderside().millimetres();
+    double high = stretch * tallest.get().millimetres();
     double length = trainLength();
     for (int row = 0; (row + 1) * run < plan.climb().ringLength(); row++) {
       double at = (row + LEFT) * run + length / 2 + size;

@@ -2,6 +2,7 @@ package curvestock.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * How wide text comes out in a sans-serif face, guessed on the wide side: which face a viewer has
@@ -35,16 +36,25 @@ public final class TextWidth {
 
   /** Breaks text at blanks so that no line is wider; a longer word stands alone or is cut up. */
   public static List<String> wrap(String text, double ems) {
+    return wrap(text, ems, TextWidth::ems);
+  }
+
+  /**
+   * The same in a face whose widths are known.
+   *
+   * @param measure of a text, in the unit of {@code ems}
+   */
+  public static List<String> wrap(String text, double ems, ToDoubleFunction<String> measure) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.trim().split("\\s+", -1)) {
-      if (line.length() > 0 && ems(line + " " + word) > ems) {
+      if (line.length() > 0 && measure.applyAsDouble(line + " " + word) > ems) {
         lines.add(line.toString());
         line.setLength(0);
       }
       line.append(line.length() > 0 ? " " : "").append(word);
-      while (ems(line.toString()) > ems && line.length() > 1) {
-        int fits = fitting(line.toString(), ems);
+      while (measure.applyAsDouble(line.toString()) > ems && line.length() > 1) {
+        int fits = fitting(line.toString(), ems, measure);
         lines.add(line.substring(0, fits));
         line.delete(0, fits);
       }
@@ -53,9 +63,9 @@ public final class TextWidth {
     return lines;
   }
 
-  private static int fitting(String word, double ems) {
+  private static int fitting(String word, double ems, ToDoubleFunction<String> measure) {
     int end = word.length();
-    while (end > 1 && ems(word.substring(0, end)) > ems) {
+    while (end > 1 && measure.applyAsDouble(word.substring(0, end)) > ems) {
       end = word.offsetByCodePoints(end, -1);
     }
     return Math.max(end, word.offsetByCodePoints(0, 1));

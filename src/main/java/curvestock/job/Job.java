@@ -219,4 +219,9 @@ public record Job(
         .distinct()
         .toList();
   }
+
+  /** Whether the job says anything of the machine that cuts it. */
+  public boolean isForMachine() {
+    return !machine.equals(MachineSetup.DEFAULT);
+  }
 }

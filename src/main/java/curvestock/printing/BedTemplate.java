@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.BenchWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -29,8 +30,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The template of one kind of roadbed piece, seen from above, its chord level and its bulge up: cut
- * line, centre line of each track, joint faces, holes, supports, corners by letters.
+ * The template of one kind of roadbed piece, seen from above, its bulge up: cut line, centre line
+ * of each track, joint faces, holes, supports, corners by letters.
  */
 final class BedTemplate {
 
@@ -44,6 +45,9 @@ final class BedTemplate {
   private static final double ALIKE = 0.01;
 
   private static final double LETTERS = 4;
+
+  /** Degrees to both sides of the level chord that are tried. */
+  private static final int TURNS = 30;
 
   /** More stations than these are not named beside one support. */
   private static final int MOST_NAMES = 5;
@@ -80,13 +84,27 @@ final class BedTemplate {
     return new BedTemplate(plan, kind, style).template();
   }
 
-  /** Turns the plan so that the chord lies level with the bulge above it. */
+  /**
+   * Turns the plan so that the bulge is up and the piece takes the least height, which for an arc
+   * lays its chord level: fewer pages.
+   */
   private Pose view() {
     Point from = plan.line().at(piece.cutFrom()).point();
     Point chord = plan.line().at(piece.cutTo()).point().minus(from);
     Point middle = plan.line().at((piece.cutFrom() + piece.cutTo()) / 2).point().minus(from);
-    double turn = chord.cross(middle) < 0 ? Math.PI : 0;
-    return new Pose(0, 0, turn - chord.angle());
+    double turn = (chord.cross(middle) < 0 ? Math.PI : 0) - chord.angle();
+    Outline outline = kind.blank().outline().at(piece.pose());
+    Pose best = new Pose(0, 0, turn);
+    double least = outline.at(best).box().height();
+    for (int i = -TURNS; i <= TURNS; i++) {
+      Pose tried = new Pose(0, 0, turn + Math.toRadians(i));
+      double high = outline.at(tried).box().height();
+      if (high < least - 1) {
+        least = high;
+        best = tried;
+      }
+    }
+    return best;
   }
 
   private PaperTemplate template() {
@@ -103,6 +121,7 @@ final class BedTemplate {
     notes.add(
         "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
             + " and laps. Dots: what stands below. The printed side is the upper one.");
+    notes.add(BenchWords.UP);
     notes.add(letters);
     String title = kind.id() + ", " + kind.name();
     return new PaperTemplate(kind.id(), title, notes, paper);

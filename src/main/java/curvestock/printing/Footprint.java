@@ -44,6 +44,11 @@ public final class Footprint {
   private static final double END_ASIDE = 55;
   private static final double LETTERS = 4.5;
 
+  /** Places to measure the whole plan between. */
+  private static final int CHECKS = 4;
+
+  private static final double CROSS = 4;
+
   /** Names stand beside what they name, along the line. */
   private static final double LABEL_ASIDE = 32;
 
@@ -68,11 +73,11 @@ public final class Footprint {
   }
 
   /** The plan as a PDF on the given paper. */
-  public static byte[] pdf(Job job, HelixOrder order, PaperSize size) {
+  public static byte[] pdf(Job job, HelixOrder order, PaperSize size, SpareFonts spare) {
     Footprint footprint = new Footprint(job, order);
     footprint.draw();
     String title = job.title() + " · Footprint of the helix";
-    try (PdfBook book = new PdfBook(title)) {
+    try (PdfBook book = new PdfBook(title, spare)) {
       new TiledDrawing(title, footprint.notes(), footprint.paper, size).addTo(book);
       return book.bytes();
     }
@@ -94,13 +99,14 @@ public final class Footprint {
     if (order.base().isPresent()) {
       notes.add("Dashed straight lines: outline of the base's boards.");
     }
-    if (!ground.isOval()) {
-      Length across = ground.outerEdge().times(2);
-      notes.add(
-          "When the pages are together the roadbed must measure "
-              + new Ruler(job.style()).of(across)
-              + " across, from outer edge to outer edge through the middle, both ways.");
-    }
+    notes.add(
+        "When the pages are together measure straight between the small crosses on the outer edge: "
+            + measured(0, 2)
+            + ", "
+            + measured(1, 3)
+            + ", "
+            + measured(0, 1)
+            + ".");
     notes.add(
         "Lay the plan on the bench, try that people can get in and out and that your longest cars"
             + " clear the walls, and mark the supports through it.");
@@ -108,6 +114,32 @@ public final class Footprint {
       notes.add("The figures of this job are invented, for demonstration only.");
     }
     return notes;
+  }
+
+  /** On the outer edge, after so many quarters of the first turn. */
+  private Point check(int quarter) {
+    double turn = Math.min(plan.climb().ringLength(), plan.climb().runPerTurn().millimetres());
+    return figure.beside(turn * quarter / CHECKS, half);
+  }
+
+  private String measured(int from, int to) {
+    return "check "
+        + (from + 1)
+        + " to check "
+        + (to + 1)
+        + "\u00A0"
+        + new Ruler(job.style()).of(check(from).distance(check(to)));
+  }
+
+  private void checks() {
+    for (int i = 0; i < CHECKS; i++) {
+      Point at = check(i);
+      paper.line(at.minus(new Point(CROSS, 0)), at.plus(new Point(CROSS, 0)), EDGE);
+      paper.line(at.minus(new Point(0, CROSS)), at.plus(new Point(0, CROSS)), EDGE);
+      double turn = Math.min(plan.climb().ringLength(), plan.climb().runPerTurn().millimetres());
+      Point stand = at.minus(figure.outwards(turn * i / CHECKS).times(3 * CROSS));
+      paper.text("check " + (i + 1), stand, LETTERS, Anchor.MIDDLE, true);
+    }
   }
 
   private void draw() {
@@ -122,6 +154,7 @@ public final class Footprint {
     along(ring, ring + plan.spec().top().leadIn().millimetres());
     plan.stations().all().forEach(this::station);
     joints();
+    checks();
     end("entry, bottom", -plan.spec().bottom().leadIn().millimetres());
     end("exit, top", ring + plan.spec().top().leadIn().millimetres());
   }

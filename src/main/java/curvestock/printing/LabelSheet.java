@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.BenchWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -29,6 +30,7 @@ public final class LabelSheet {
   private static final int COLUMNS = 3;
   private static final int ROWS = 7;
   private static final double MARGIN = 10;
+  private static final double FOOT_LETTERS = 2.6;
   private static final Pen CUT = new Pen(Ink.SHEET, 0.2, "2 2");
   private static final Pen EDGE = Pen.of(Ink.CUT, 1.4);
   private static final Pen ARROW = Pen.of(Ink.CUT, 0.4);
@@ -39,35 +41,42 @@ public final class LabelSheet {
   private LabelSheet() {}
 
   /** Labels of all pieces of the plan, sheet by sheet. */
-  public static byte[] pdf(Plan plan) {
+  public static byte[] pdf(Plan plan, SpareFonts spare) {
     Job job = plan.job();
     boolean metric = job.paper() == PaperSize.A4 || job.paper() == PaperSize.A3;
     PaperSize size = metric ? PaperSize.A4 : PaperSize.LETTER;
     double width = size.width().millimetres();
     double height = size.height().millimetres();
     List<Label> labels = labels(plan);
-    try (PdfBook book = new PdfBook(job.title() + ": labels")) {
+    try (PdfBook book = new PdfBook(job.title() + ": labels", spare)) {
       for (int from = 0; from < labels.size(); from += COLUMNS * ROWS) {
         Paper page = new Paper();
         int to = Math.min(labels.size(), from + COLUMNS * ROWS);
         for (int i = from; i < to; i++) {
           double wide = (width - 2 * MARGIN) / COLUMNS;
-          double high = (height - 2 * MARGIN - 8) / ROWS;
+          double high = (height - 2 * MARGIN - 12) / ROWS;
           double x = MARGIN + (i - from) % COLUMNS * wide;
           int row = (i - from) / COLUMNS;
           double y = height - MARGIN - row * high;
           draw(page, labels.get(i), x, y, wide, high);
         }
-        page.text(
-            job.title()
-                + " · labels: cut apart, stick on the upper side, thick bar along the inner edge",
-            new Point(MARGIN, MARGIN),
-            2.6,
-            Anchor.START,
-            false);
+        foot(page, job.title(), width - 2 * MARGIN);
         book.page(width, height, page);
       }
       return book.bytes();
+    }
+  }
+
+  /** What 'up' means, and whose labels these are. */
+  private static void foot(Paper page, String title, double room) {
+    String how =
+        "Cut apart and stick on the upper side, thick bar along the inner edge. " + BenchWords.UP;
+    List<String> lines = new ArrayList<>(TextWidth.wrap(how, room / FOOT_LETTERS * 1.1));
+    lines.add(TextWidth.wrap(title, room / FOOT_LETTERS).get(0));
+    double y = MARGIN + 1.3 * FOOT_LETTERS * (lines.size() - 1);
+    for (String line : lines) {
+      page.text(line, new Point(MARGIN, y), FOOT_LETTERS, Anchor.START, false);
+      y -= 1.3 * FOOT_LETTERS;
     }
   }
 
@@ -83,6 +92,7 @@ public final class LabelSheet {
             .structure()
             .filter(order -> order.plan().spec().construction() instanceof Construction.HalfLap)
             .isPresent();
+    int layers = plan.job().structure().map(order -> order.plan().joints().layers()).orElse(1);
     List<Label> labels = new ArrayList<>();
     for (int sheet = 0; sheet < plan.layouts().size(); sheet++) {
       List<String> numbers = plan.labels().get(sheet);
@@ -92,7 +102,7 @@ public final class LabelSheet {
         lines.add("kind " + kind + ", sheet " + (sheet + 1));
         ScheduleRow row = rows.get(numbers.get(i));
         if (row != null) {
-          lines.addAll(ofRoadbed(row, halfLaps));
+          lines.addAll(ofRoadbed(row, halfLaps, layers));
         }
         labels.add(
             new Label(numbers.get(i), lines, row != null || plan.job().structure().isEmpty()));
@@ -101,7 +111,7 @@ public final class LabelSheet {
     return labels;
   }
 
-  private static List<String> ofRoadbed(ScheduleRow row, boolean halfLaps) {
+  private static List<String> ofRoadbed(ScheduleRow row, boolean halfLaps, int layers) {
     BedPiece piece = row.piece();
     String from = piece.lower().map(Joint::name).orElse("entry");
     String to = piece.upper().map(Joint::name).orElse("exit");
@@ -110,7 +120,8 @@ public final class LabelSheet {
             .map(place -> place.station().name())
             .collect(Collectors.joining(" "));
     List<String> lines = new ArrayList<>();
-    lines.add("turn " + row.turn() + (piece.layer() > 1 ? ", upper layer" : ""));
+    String layer = piece.layer() == 1 ? "L1, lower layer" : "L2, upper layer";
+    lines.add("turn " + row.turn() + (layers > 1 ? ", " + layer : ""));
     lines.add(from + " up to " + to);
     if (!stations.isEmpty()) {
       lines.add("over " + stations);
@@ -138,11 +149,13 @@ public final class LabelSheet {
         CUT);
     double size = Math.min(9, (wide - 24) / TextWidth.boldEms(label.number()));
     page.text(label.number(), new Point(x + 4, y - 8), size, Anchor.START, true);
-    double line = y - 14;
+    double line = y - 15;
     for (String text : label.lines()) {
-      double fits = Math.min(3, (wide - 8) / TextWidth.ems(text));
-      page.text(text, new Point(x + 4, line), fits, Anchor.START, false);
-      line -= 3.7;
+      double fits = Legible.size(text, 3, wide - 8);
+      for (String part : TextWidth.wrap(text, Math.max(1, (wide - 8) / fits))) {
+        page.text(part, new Point(x + 4, line), fits, Anchor.START, false);
+        line -= 3.5;
+      }
     }
     if (!label.ofRoadbed()) {
       return;

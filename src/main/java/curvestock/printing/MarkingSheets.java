@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.BenchWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HandCuts;
 import curvestock.geometry.Point;
@@ -17,6 +18,7 @@ import curvestock.piece.Piece;
 import curvestock.plan.Plan;
 import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,22 +46,31 @@ public final class MarkingSheets {
   private final Job job;
   private final Ruler ruler;
   private final PageFlow flow;
+  private final Map<Piece, Integer> shown = new HashMap<>();
 
-  private MarkingSheets(Plan plan, PdfBook book) {
+  private MarkingSheets(Plan plan, PageFlow flow) {
     this.plan = plan;
     this.job = plan.job();
     this.ruler = Ruler.forHand(job.style());
-    this.flow = new PageFlow(book, job.paper(), true, job.title() + " · marking out by hand");
+    this.flow = flow;
   }
 
   /** All sheets of the plan. */
-  public static byte[] pdf(Plan plan) {
-    try (PdfBook book = new PdfBook(plan.job().title() + ": marking out by hand")) {
-      MarkingSheets sheets = new MarkingSheets(plan, book);
-      for (int i = 0; i < plan.layouts().size(); i++) {
-        sheets.sheet(i);
-      }
-      sheets.flow.finish();
+  public static byte[] pdf(Plan plan, SpareFonts spare) {
+    Job job = plan.job();
+    String footer = job.title() + " · marking out by hand";
+    try (PdfBook book = new PdfBook(job.title() + ": marking out by hand", spare)) {
+      PageFlow.fill(
+          book,
+          job.paper(),
+          true,
+          footer,
+          flow -> {
+            MarkingSheets sheets = new MarkingSheets(plan, flow);
+            for (int i = 0; i < plan.layouts().size(); i++) {
+              sheets.sheet(i);
+            }
+          });
       return book.bytes();
     }
   }
@@ -69,7 +80,7 @@ public final class MarkingSheets {
     List<String> labels = plan.labels().get(index);
     HandCuts cuts = HandCuts.of(plan).get(index);
     List<PieceMarks> marks = MarkingOut.of(layout, cuts.kept());
-    flow.newPage();
+    flow.newPart();
     flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
     flow.paragraph(
         layout.sheet().name()
@@ -84,15 +95,13 @@ public final class MarkingSheets {
             + words(ruler.unit())
             + ", rounded to the nearest "
             + ruler.nearest()
-            + ".");
+            + ". Numbers: pieces, of small ones only the number at the end of the name. A, B, C ...:"
+            + " corners. Small crosses: pivots, each with its piece's number. Dashed: straight cuts, in"
+            + " their order.");
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
         high,
         (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, cuts.order().rips()));
-    flow.paragraph(
-        "Numbers: pieces. A, B, C ...: corners. Small crosses: pivots, each with its piece's number."
-            + " Dashed: straight cuts, in their order.");
-    flow.newPage();
     flow.heading("Sheet " + (index + 1) + ": where each piece lies");
     flow.paragraph(
         "Mark the corners, then swing the arcs about the pivot, and draw all arcs of the sheet before"
@@ -104,8 +113,10 @@ public final class MarkingSheets {
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
     kinds.forEach((piece, same) -> places(piece, same, labels));
     flow.heading("Sheet " + (index + 1) + ": to measure twice, and the way without a pivot");
-    kinds.forEach((piece, same) -> shape(piece, same.get(0)));
-    template();
+    kinds.forEach((piece, same) -> shape(piece, same.get(0), index + 1));
+    if (index == 0) {
+      template();
+    }
     order(index, cuts);
   }
 
@@ -150,7 +161,7 @@ public final class MarkingSheets {
         pivots(same, labels, p, first.pivots().size());
       }
     } else {
-      flow.paragraph(
+      flow.lead(
           "This outline has "
               + first.pivots().size()
               + " different centres: use its full-size pattern.");
@@ -267,7 +278,12 @@ public final class MarkingSheets {
 
   // Shapes.
 
-  private void shape(Piece piece, PieceMarks mark) {
+  private void shape(Piece piece, PieceMarks mark, int sheet) {
+    int first = shown.computeIfAbsent(piece, p -> sheet);
+    if (first < sheet) {
+      flow.paragraph(piece.id() + ", " + piece.name() + ": as on sheet " + first + ".");
+      return;
+    }
     flow.heading(piece.id() + ", " + piece.name());
     List<String> checks = new ArrayList<>();
     int corners = mark.corners().size();
@@ -305,7 +321,7 @@ public final class MarkingSheets {
     }
     Length spacing = job.style().unit().isImperial() ? SPACING_INCHES : SPACING_METRIC;
     ChordOffsets chord = ChordOffsets.of(arc.radius(), arc.sweep(), spacing.millimetres());
-    flow.paragraph(
+    flow.lead(
         "Arc "
             + ends
             + ", R "
@@ -349,7 +365,9 @@ public final class MarkingSheets {
     cuts.cuts(figures).forEach(flow::paragraph);
     cuts.boards(figures).forEach(flow::paragraph);
     flow.paragraph(
-        "Each piece: write its number, 'up' and 'inner edge' on it first. Drill its holes. Saw the"
+        "Each piece: write its number, 'up' and 'inner edge' on it first. "
+            + BenchWords.UP
+            + " Drill its holes. Saw the"
             + " inner edge while the board still holds it, then the outer edge, the end faces last, on"
             + " the waste side of the line. Never hold a small piece by hand: clamp it. Eye and hearing"
             + " protection, dust mask and extraction; unplug before changing a blade.");

@@ -2,7 +2,6 @@ package curvestock.printing;
 
 import curvestock.answer.Column;
 import curvestock.answer.Figures;
-import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
@@ -13,73 +12,72 @@ import curvestock.drawing.TextWidth;
 import curvestock.geometry.Box;
 import curvestock.geometry.Point;
 import curvestock.units.Quantity;
+import java.awt.Graphics2D;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.BiConsumer;
+import java.util.function.Consumer;
 
-/** Fills pages from top to bottom with headings, paragraphs, tables and figures. */
+/**
+ * Fills pages from top to bottom with headings, paragraphs, tables and figures. What ends in a page
+ * with a few lines is set anew with less air, until it does not.
+ */
 final class PageFlow {
 
-  private static final double MARGIN = 14;
-  private static final double TEXT = 3.5;
+  static final double MARGIN = 14;
+  static final double TEXT = 3.5;
+
+  /** Less of a page than this is not worth the paper. */
+  static final double SLIVER = 0.2;
+
+  /** How much of the usual air between lines is left, from try to try. */
+  private static final double[] AIR = {1, 0.85, 0.7, 0.55, 0.4};
+
   private static final double LEADING = 1.4;
-  private static final double SMALLEST = 2.1;
-  private static final double SMALLEST_WRAPPED = 2.7;
 
-  /** A picture is made smaller to this share before it takes a page of its own. */
-  private static final double SMALLEST_PICTURE = 0.6;
+  /** A table that takes no more than this of a page is not parted. */
+  private static final double KEPT_WHOLE = 0.45;
 
-  private static final double GAP = 3.6;
+  /** A figure is made smaller to this share before it takes a page of its own. */
+  private static final double SMALLEST_FIGURE = 0.6;
 
-  /** Widths are guessed on the wide side; running text of small letters takes that much less. */
-  static final double PROSE = 1.14;
-
-  /** The same for tables, which hold more capitals and digits. */
-  private static final double TABLE = 1.1;
+  /** Kept free on a page for the headings above a picture. */
+  private static final double LEADS = 25;
 
   private static final Pen RULE = Pen.of(Ink.SHEET, 0.15);
   private static final Pen HEAD_RULE = Pen.of(Ink.CUT, 0.3);
   private static final Pen BOX = Pen.of(Ink.CUT, 0.25);
-
-  /** A cell of a table that prints an empty box to tick. */
-  static final String TICK_BOX = "\u2610";
-
-  /** Keeps a number with its unit. */
-  private static final char NO_BREAK = '\u00A0';
-
   private static final Pen BAR = Pen.of(Ink.CUT, 1.2);
 
-  private record Placed(PdfBook.Image image, Box box) {}
+  /** A cell of a table that prints an empty box to tick. */
+  static final String TICK_BOX = PageTable.TICK_BOX;
 
-  private record Heading(String text, double size, double before) {
-    /** With the space around it; most are of one line. */
-    double high() {
-      return size * LEADING + before + 0.5 * TEXT;
-    }
-  }
+  /** A chart and where it stands. */
+  private record Painted(int width, int height, Consumer<Graphics2D> painter, Box box) {}
 
-  private final List<Heading> pending = new ArrayList<>();
+  /** A page as it will be written. */
+  private record Page(Paper paper, List<Painted> charts, double filled) {}
 
-  private final List<Placed> images = new ArrayList<>();
-  private final PdfBook book;
+  /** Text that never stands apart from what follows it. */
+  private record Lead(String text, double size, boolean bold, double before, double after) {}
+
+  private final List<Lead> pending = new ArrayList<>();
+  private final List<Page> pages = new ArrayList<>();
+  private final Typeface face;
   private final String footer;
   private final double width;
   private final double height;
+  private final double air;
+  private List<Painted> charts = new ArrayList<>();
   private Paper page = new Paper();
   private boolean blank = true;
-  private int number = 1;
   private double y;
+  private String heading = "";
 
-  /**
-   * Pages of the given size; a roll or a large sheet gives way to what offices print on.
-   *
-   * @param lying whether the long side is level
-   * @param footer on every page, before its number
-   */
-  PageFlow(PdfBook book, PaperSize size, boolean lying, String footer) {
-    this.book = book;
+  private PageFlow(Typeface face, PaperSize size, boolean lying, String footer, double air) {
+    this.face = face;
     this.footer = footer;
+    this.air = air;
     PaperSize office =
         size == PaperSize.A4 || size == PaperSize.A3 ? PaperSize.A4 : PaperSize.LETTER;
     double a = office.width().millimetres();
@@ -89,33 +87,84 @@ final class PageFlow {
     y = height - MARGIN;
   }
 
+  /**
+   * Writes pages of the given size; a roll or a large sheet gives way to what offices print on.
+   *
+   * @param lying whether the long side is level
+   * @param footer on every page, before its number
+   * @param writer fills the pages; called more than once, and must do the same each time
+   */
+  static void fill(
+      PdfBook book, PaperSize size, boolean lying, String footer, Consumer<PageFlow> writer) {
+    PageFlow best = null;
+    for (double air : AIR) {
+      PageFlow flow = new PageFlow(book.typeface(), size, lying, footer, air);
+      writer.accept(flow);
+      flow.newPage();
+      if (best == null || flow.slivers() < best.slivers()) {
+        best = flow;
+      }
+      if (best.slivers() == 0) {
+        break;
+      }
+    }
+    for (Page done : best.pages) {
+      book.page(best.width, best.height, done.paper());
+      done.charts().forEach(c -> book.paintOnLastPage(c.width(), c.height(), c.painter(), c.box()));
+    }
+  }
+
+  private long slivers() {
+    return pages.size() == 1 ? 0 : pages.stream().filter(p -> p.filled() < SLIVER).count();
+  }
+
   double textWidth() {
     return width - 2 * MARGIN;
   }
 
+  private double textHeight() {
+    return height - 2 * MARGIN - TEXT;
+  }
+
   /** Room left on the page. */
   double room() {
-    return y - MARGIN - TEXT * 2;
+    return y - MARGIN - TEXT;
+  }
+
+  private double leading(double size) {
+    return size * (1 + (LEADING - 1) * air);
+  }
+
+  /** A new page, unless what is on this one is so little that the next part may follow it. */
+  void newPart() {
+    if (filled() > SLIVER) {
+      newPage();
+    }
+  }
+
+  private double filled() {
+    return (height - MARGIN - y) / textHeight();
   }
 
   void newPage() {
     if (blank) {
       return;
     }
-    page.text(
-        footer + " · page " + number, new Point(MARGIN, MARGIN - 5), 2.6, Anchor.START, false);
-    book.page(width, height, page);
-    images.forEach(placed -> book.drawOnLastPage(placed.image(), placed.box()));
-    images.clear();
+    double filled = filled();
+    String number = " · page " + (pages.size() + 1);
+    String about = oneLine(footer, (textWidth() - 30) / 2.6);
+    page.text(about + number, new Point(MARGIN, MARGIN - 5), 2.6, Anchor.START, false);
+    pages.add(new Page(page, charts, filled));
+    charts = new ArrayList<>();
     page = new Paper();
     blank = true;
-    number++;
     y = height - MARGIN;
   }
 
-  /** Ends the last page. */
-  void finish() {
-    newPage();
+  /** Cut short if it is too wide. */
+  private String oneLine(String text, double ems) {
+    String first = TextWidth.wrap(text, ems, t -> face.ems(t, false)).get(0);
+    return first.length() < text.trim().length() ? first + " …" : first;
   }
 
   void title(String text) {
@@ -124,36 +173,25 @@ final class PageFlow {
 
   /** A heading, which never stands apart from what follows it. */
   void heading(String text) {
-    pending.add(new Heading(text, TEXT * 1.2, TEXT));
+    pending.add(new Lead(text, TEXT * 1.2, true, TEXT, 0.5 * TEXT));
   }
 
   void subheading(String text) {
-    pending.add(new Heading(text, TEXT, TEXT * 0.4));
+    pending.add(new Lead(text, TEXT, true, TEXT * 0.4, 0.5 * TEXT));
+  }
+
+  /** A paragraph that says what the table or figure after it is. */
+  void lead(String text) {
+    pending.add(new Lead(text, TEXT, false, 0, 0.4 * TEXT));
   }
 
   /** A paragraph with a thick bar beside it. */
   void notice(String text) {
-    int lines = TextWidth.wrap(text, textWidth() / TEXT * PROSE).size();
-    double high = lines * TEXT * LEADING;
+    double high = lines(text, TEXT, false).size() * leading(TEXT);
     need(high);
     Point top = new Point(MARGIN - 3, y);
     page.line(top, top.minus(new Point(0, high)), BAR);
     write(text, TEXT, false, 0.6);
-  }
-
-  /** A picture as wide as the text; somewhat smaller if it then fits on the page. */
-  void picture(byte[] png) {
-    PdfBook.Image image = book.image(png);
-    double most = Math.min(textWidth(), (height - 4.5 * MARGIN) / image.aspect());
-    double left = room() - 4 * TEXT - pending.stream().mapToDouble(Heading::high).sum();
-    boolean fits = left >= SMALLEST_PICTURE * most * image.aspect();
-    double wide = fits ? Math.min(most, left / image.aspect()) : most;
-    double high = wide * image.aspect();
-    need(high + 2 * TEXT);
-    double x = MARGIN + (textWidth() - wide) / 2;
-    images.add(new Placed(image, new Box(x, y - high, x + wide, y)));
-    y -= high + TEXT * 0.6;
-    blank = false;
   }
 
   void paragraph(String text) {
@@ -162,40 +200,52 @@ final class PageFlow {
 
   private void write(String text, double size, boolean bold, double after) {
     List<String> lines = lines(text, size, bold);
-    // The first lines stay together, under their heading if there is one.
-    need(Math.min(2, lines.size()) * size * LEADING);
+    // Short paragraphs stay whole; of longer ones two lines at least stay together.
+    int together = lines.size() <= 4 ? lines.size() : 2;
+    need(together * leading(size));
+    int number = 0;
     for (String line : lines) {
-      need(size * LEADING);
+      boolean lastTwo = number == lines.size() - 2 && together == 2;
+      need((lastTwo ? 2 : 1) * leading(size));
       line(line, size, bold);
+      number++;
     }
-    y -= after * TEXT;
+    y -= after * TEXT * air;
+    heading = "";
   }
 
   private List<String> lines(String text, double size, boolean bold) {
-    return TextWidth.wrap(text, textWidth() / size * (bold ? 1 / 1.12 : PROSE));
+    return TextWidth.wrap(text, textWidth() / size, line -> face.ems(line, bold));
   }
 
   private void line(String text, double size, boolean bold) {
-    y -= size * LEADING / 2;
-    page.text(text, new Point(MARGIN, y), size, Anchor.START, bold);
-    y -= size * LEADING / 2;
+    double high = leading(size);
+    page.text(text, new Point(MARGIN, y - high / 2), size, Anchor.START, bold);
+    y -= high;
     blank = false;
   }
 
-  /** Begins a new page if what comes does not fit, then writes the headings that wait for it. */
+  private double high(Lead lead) {
+    int lines = lines(lead.text(), lead.size(), lead.bold()).size();
+    return lines * leading(lead.size()) + (lead.before() + lead.after()) * air;
+  }
+
+  private double waiting() {
+    return pending.stream().mapToDouble(this::high).sum();
+  }
+
+  /** Begins a new page if what comes does not fit, then writes the leads that wait for it. */
   private void need(double high) {
-    double heads = pending.stream().mapToDouble(Heading::high).sum();
-    if (room() < high + heads && !blank) {
+    if (room() < high + waiting() && !blank) {
       newPage();
     }
-    List<Heading> due = List.copyOf(pending);
+    List<Lead> due = List.copyOf(pending);
     pending.clear();
-    for (Heading heading : due) {
-      y -= blank ? 0 : heading.before();
-      for (String line : lines(heading.text(), heading.size(), true)) {
-        line(line, heading.size(), true);
-      }
-      y -= 0.5 * TEXT;
+    for (Lead lead : due) {
+      y -= blank ? 0 : lead.before() * air;
+      lines(lead.text(), lead.size(), lead.bold()).forEach(l -> line(l, lead.size(), lead.bold()));
+      y -= lead.after() * air;
+      heading = lead.bold() ? lead.text() : heading;
     }
   }
 
@@ -203,26 +253,88 @@ final class PageFlow {
   void figure(double high, BiConsumer<Paper, Box> draw) {
     need(high);
     draw.accept(page, new Box(MARGIN, y - high, width - MARGIN, y));
-    y -= high + TEXT;
+    y -= high + TEXT * air;
     blank = false;
+    heading = "";
+  }
+
+  /**
+   * By what a drawing is made smaller.
+   *
+   * @param onThisPage in the room that is left; zero if that is too little
+   */
+  double drawingFactor(Paper drawing, String caption, boolean onThisPage) {
+    double wide = drawing.maxX() - drawing.minX();
+    double high = drawing.maxY() - drawing.minY();
+    double below = belowPicture(caption);
+    double full = Math.min(textWidth() / wide, (textHeight() - below - LEADS) / high);
+    double here = Math.min(full, (room() - below - waiting()) / high);
+    return !onThisPage ? full : here >= SMALLEST_FIGURE * full ? here : 0;
+  }
+
+  /** A drawing made as wide as the text or somewhat smaller, with its caption. */
+  void drawing(Paper drawing, String caption) {
+    double here = drawingFactor(drawing, caption, true);
+    double factor = here > 0 ? here : drawingFactor(drawing, caption, false);
+    double wide = factor * (drawing.maxX() - drawing.minX());
+    double high = factor * (drawing.maxY() - drawing.minY());
+    Box box = pictureBox(wide, high, caption);
+    Point low = new Point(drawing.minX(), drawing.minY()).times(factor);
+    Miniature.whole(drawing, factor, new Point(box.minX(), box.minY()).minus(low), page);
+    afterPicture(box, caption);
+  }
+
+  /** A chart that Java2D paints, as {@link #flexible}. */
+  void chart(int wide, int high, Consumer<Graphics2D> painter, String caption) {
+    flexible(
+        (double) high / wide,
+        caption,
+        (paper, box) -> charts.add(new Painted(wide, high, painter, box)));
+  }
+
+  /**
+   * What is drawn as wide as the text, or somewhat smaller if it then fits on the page.
+   *
+   * @param aspect height over width
+   */
+  void flexible(double aspect, String caption, BiConsumer<Paper, Box> draw) {
+    double below = belowPicture(caption);
+    double most = Math.min(textWidth(), (textHeight() - below - LEADS) / aspect);
+    double left = (room() - below - waiting()) / aspect;
+    double wide = left >= SMALLEST_FIGURE * most ? Math.min(most, left) : most;
+    Box box = pictureBox(wide, wide * aspect, caption);
+    draw.accept(page, box);
+    afterPicture(box, caption);
+  }
+
+  private double belowPicture(String caption) {
+    return lines(caption, TEXT, false).size() * leading(TEXT) + TEXT;
+  }
+
+  private Box pictureBox(double wide, double high, String caption) {
+    need(high + belowPicture(caption));
+    double x = MARGIN + (textWidth() - wide) / 2;
+    return new Box(x, y - high, x + wide, y);
+  }
+
+  private void afterPicture(Box box, String caption) {
+    y = box.minY() - TEXT * 0.6;
+    blank = false;
+    paragraph(caption);
   }
 
   /** A table of figures. */
   void table(Table table, Figures figures) {
+    List<Boolean> numbers = table.columns().stream().map(c -> c.measure().isNumber()).toList();
     List<List<String>> rows = new ArrayList<>();
     for (List<Quantity> row : table.rows()) {
       List<String> cells = new ArrayList<>();
       for (int c = 0; c < row.size(); c++) {
-        Measure measure = table.columns().get(c).measure();
-        String text = figures.of(row.get(c), measure);
-        cells.add(measure.isNumber() ? text.replace(' ', NO_BREAK) : text);
+        cells.add(figures.of(row.get(c), table.columns().get(c).measure()));
       }
-      rows.add(cells);
+      rows.add(PageTable.unbroken(cells, numbers));
     }
-    table(
-        table.columns().stream().map(Column::title).toList(),
-        table.columns().stream().map(column -> column.measure().isNumber()).toList(),
-        rows);
+    table(table.columns().stream().map(Column::title).toList(), numbers, rows);
   }
 
   /**
@@ -237,110 +349,56 @@ final class PageFlow {
     table(head, numbers, rows);
   }
 
-  /**
-   * A table; its head is printed again on each page. Columns of numbers are flush right; text that
-   * is too wide is wrapped.
-   */
+  /** A table; its heading and its head are printed again on each page that it goes on to. */
   private void table(List<String> head, List<Boolean> numbers, List<List<String>> rows) {
     if (rows.isEmpty()) {
       return;
     }
-    double[] ems = new double[head.size()];
-    boolean[] numeric = new boolean[head.size()];
-    double[] heads = new double[head.size()];
-    for (int c = 0; c < ems.length; c++) {
-      ems[c] = widestWord(head.get(c)) * 1.12;
-      for (List<String> row : rows) {
-        ems[c] = Math.max(ems[c], TextWidth.ems(row.get(c)) / TABLE);
-      }
-      heads[c] = Math.max(ems[c], TextWidth.ems(head.get(c)) * 1.12);
-      numeric[c] = numbers.get(c);
+    PageTable table = new PageTable(face, head, numbers, rows, textWidth(), air);
+    double whole = table.high();
+    double first = table.high(head, true);
+    for (int i = 0; i < Math.min(3, rows.size()); i++) {
+      first += table.high(rows.get(i), false);
     }
-    double room = textWidth() - GAP * ems.length;
-    if (Arrays.stream(heads).sum() * TEXT * 0.95 <= room) {
-      ems = heads;
-    }
-    double natural = Arrays.stream(ems).sum();
-    boolean wraps = false;
-    for (int c = 1; c < numeric.length; c++) {
-      wraps |= !numeric[c];
-    }
-    double least = wraps ? SMALLEST_WRAPPED : SMALLEST;
-    double size = Math.max(least, Math.min(TEXT * 0.95, room / natural));
-    double cap = cap(ems, room / size);
-    for (int c = 0; c < ems.length; c++) {
-      ems[c] = Math.min(ems[c], cap);
-    }
-    Columns columns = new Columns(ems, numeric, size);
-    need(columns.high(head, true) + size * LEADING * 3);
-    row(columns, head, true);
-    for (List<String> row : rows) {
-      if (room() < columns.high(row, false)) {
+    need(whole <= KEPT_WHOLE * textHeight() ? whole : first);
+    String name = heading;
+    row(table, head, true);
+    for (int i = 0; i < rows.size(); i++) {
+      double high = table.high(rows.get(i), false);
+      // The last two rows go on together.
+      double next = i == rows.size() - 2 ? table.high(rows.get(i + 1), false) : 0;
+      if (room() < high + next) {
         newPage();
-        row(columns, head, true);
+        if (!name.isEmpty()) {
+          line(oneLine(name, textWidth() / TEXT - 12) + ", continued", TEXT, true);
+        }
+        row(table, head, true);
       }
-      row(columns, row, false);
+      row(table, rows.get(i), false);
     }
-    y -= TEXT * 0.8;
+    y -= TEXT * 0.8 * air;
   }
 
-  private static double widestWord(String text) {
-    return Arrays.stream(text.split(" ", -1)).mapToDouble(TextWidth::ems).max().orElse(0);
-  }
-
-  /** The width that no column may exceed, so that all fit in the room. */
-  private static double cap(double[] ems, double room) {
-    double low = 0;
-    double high = room;
-    for (int i = 0; i < 40; i++) {
-      double middle = (low + high) / 2;
-      if (Arrays.stream(ems).map(em -> Math.min(em, middle)).sum() > room) {
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return low;
-  }
-
-  /** How a table's cells are set. */
-  @SuppressWarnings("ArrayRecordComponent") // internal, never compared or changed
-  private record Columns(double[] ems, boolean[] numeric, double size) {
-    List<String> lines(String cell, int column, boolean head) {
-      return TextWidth.wrap(cell, ems[column] * (head ? 1 / 1.1 : TABLE) + 1e-9);
-    }
-
-    double high(List<String> cells, boolean head) {
-      int most = 1;
-      for (int c = 0; c < cells.size(); c++) {
-        most = Math.max(most, lines(cells.get(c), c, head).size());
-      }
-      return (most * 1.25 + 0.4) * size;
-    }
-  }
-
-  private void row(Columns columns, List<String> cells, boolean head) {
-    double size = columns.size();
-    double high = columns.high(cells, head);
+  private void row(PageTable table, List<String> cells, boolean bold) {
+    double size = table.size();
     double x = MARGIN;
     for (int c = 0; c < cells.size(); c++) {
-      double wide = columns.ems()[c] * size + GAP;
-      double right = x + wide - GAP;
+      double right = x + table.width(c);
       double line = y - 0.825 * size;
-      for (String text : columns.lines(cells.get(c), c, head)) {
+      for (String text : table.lines(cells.get(c), c, bold)) {
         if (text.equals(TICK_BOX)) {
           tickBox(right - size * 0.9, line, size * 0.9);
-        } else if (columns.numeric()[c]) {
-          page.text(text, new Point(right, line), size, Anchor.END, head);
+        } else if (table.isNumber(c)) {
+          page.text(text, new Point(right, line), size, Anchor.END, bold);
         } else {
-          page.text(text, new Point(x, line), size, Anchor.START, head);
+          page.text(text, new Point(x, line), size, Anchor.START, bold);
         }
-        line -= 1.25 * size;
+        line -= table.leading();
       }
-      x += wide;
+      x = right + PageTable.GAP;
     }
-    y -= high;
-    page.line(new Point(MARGIN, y), new Point(x, y), head ? HEAD_RULE : RULE);
+    y -= table.high(cells, bold);
+    page.line(new Point(MARGIN, y), new Point(x, y), bold ? HEAD_RULE : RULE);
     blank = false;
   }
 

@@ -22,13 +22,13 @@ public final class PaperTemplates {
    *
    * @param size the paper to tile them on
    */
-  public static SortedMap<String, byte[]> of(Job job, PaperSize size) {
+  public static SortedMap<String, byte[]> of(Job job, PaperSize size, SpareFonts spare) {
     SortedMap<String, byte[]> files = new TreeMap<>();
     int number = 1;
     for (PaperTemplate template : templates(job)) {
       String safe = template.id().replaceAll("[^A-Za-z0-9_-]", "-");
       String name = String.format(java.util.Locale.ROOT, "patterns/%02d-%s.pdf", number, safe);
-      files.put(name, pdf(template, job, size));
+      files.put(name, pdf(template, job, size, spare));
       number++;
     }
     return files;
@@ -52,7 +52,7 @@ public final class PaperTemplates {
     return order.plan().roadbed().kinds().stream().filter(k -> k.id().equals(id)).findFirst();
   }
 
-  static byte[] pdf(PaperTemplate template, Job job, PaperSize size) {
+  static byte[] pdf(PaperTemplate template, Job job, PaperSize size, SpareFonts spare) {
     String title = "Pattern " + template.title();
     List<String> notes = new ArrayList<>(template.notes());
     notes.add(
@@ -61,7 +61,7 @@ public final class PaperTemplates {
     if (job.invented()) {
       notes.add("The figures of this job are invented, for demonstration only.");
     }
-    try (PdfBook book = new PdfBook(job.title() + ": " + title)) {
+    try (PdfBook book = new PdfBook(job.title() + ": " + title, spare)) {
       new TiledDrawing(job.title() + " · " + title, notes, template.drawing(), size).addTo(book);
       return book.bytes();
     }

@@ -3,13 +3,15 @@ package curvestock.printing;
 import curvestock.drawing.Paper;
 import curvestock.geometry.Box;
 import curvestock.geometry.Point;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import java.awt.Font;
+import java.awt.Graphics2D;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.UncheckedIOException;
-import org.apache.fontbox.ttf.TTFParser;
-import org.apache.fontbox.ttf.TrueTypeFont;
-import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import java.util.function.Consumer;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDFormContentStream;
@@ -18,29 +20,26 @@ import org.apache.pdfbox.pdmodel.PDPageContentStream;
 import org.apache.pdfbox.pdmodel.PDResources;
 import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
+import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 
 /**
  * A PDF under construction: pages of given size, what is on them in millimetres from the page's
- * lower left corner, y up. Its font is embedded (Liberation Sans, SIL Open Font License, as PDFBox
- * carries it); no clock goes in.
+ * lower left corner, y up. Fonts are embedded; no clock goes in. Viewers are asked to print it at
+ * its own size.
  */
 final class PdfBook implements AutoCloseable {
 
   /** PDF's own unit, 1/72 in. */
   private static final double POINTS = 72 / 25.4;
 
-  private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
   private static final float BOTH_SIDES = 2;
 
   private final PDDocument document = new PDDocument();
-  private final TrueTypeFont letters;
-  private final PDFont font;
+  private final Typeface typeface;
 
-  PdfBook(String title) {
+  PdfBook(String title, SpareFonts spare) {
     PDDocumentInformation about = new PDDocumentInformation();
     about.setTitle(title);
     about.setCreator("Curvestock");
@@ -48,14 +47,15 @@ final class PdfBook implements AutoCloseable {
     // Otherwise the document's id would be made from the time.
     document.setDocumentId(0L);
     document.getDocumentCatalog().setLanguage("en");
-    try (InputStream stream = PDDocument.class.getResourceAsStream(FONT)) {
-      letters = new TTFParser().parse(new RandomAccessReadBuffer(stream));
-      // Ligatures would be sought in each text, which takes longer than all the rest.
-      letters.setEnableGsub(false);
-      font = PDType0Font.load(document, letters, true);
-    } catch (IOException e) {
-      throw new UncheckedIOException("the font inside the program cannot be read", e);
-    }
+    // ISO 32000-1:2008, table 150: viewers then print without scaling.
+    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
+    preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
+    document.getDocumentCatalog().setViewerPreferences(preferences);
+    typeface = new Typeface(document, spare);
+  }
+
+  Typeface typeface() {
+    return typeface;
   }
 
   /** A drawing that is kept once and shown on several pages. */
@@ -73,54 +73,62 @@ final class PdfBook implements AutoCloseable {
             (float) (paper.maxX() - paper.minX()) + 2 * border,
             (float) (paper.maxY() - paper.minY()) + 2 * border));
     try (PDFormContentStream stream = new PDFormContentStream(form)) {
-      new PdfInk(stream, font).draw(paper.things());
+      new PdfInk(stream, typeface).draw(paper.things());
     } catch (IOException e) {
       throw impossible(e);
     }
     return new Figure(form);
   }
 
-  /** A picture of dots. */
-  record Image(PDImageXObject dots) {
-    /** Height over width. */
-    double aspect() {
-      return (double) dots.getHeight() / dots.getWidth();
-    }
-  }
-
-  /**
-   * Takes a PNG file's dots in.
-   *
-   * @throws IllegalArgumentException if it is none
-   */
-  Image image(byte[] png) {
-    try {
-      return new Image(PDImageXObject.createFromByteArray(document, png, "picture"));
-    } catch (IOException e) {
-      throw new IllegalArgumentException("the picture cannot be read: " + e.getMessage(), e);
-    }
-  }
-
-  void drawOnLastPage(Image image, Box place) {
+  /** What Java2D painted, as lines, areas and text, at the given place of the last page. */
+  void paintOnLastPage(int width, int height, Consumer<Graphics2D> painter, Box place) {
     PDPage page = document.getPage(document.getNumberOfPages() - 1);
     try (PDPageContentStream stream =
         new PDPageContentStream(
             document, page, PDPageContentStream.AppendMode.APPEND, true, true)) {
-      stream.drawImage(
-          image.dots(),
-          (float) (place.minX() * POINTS),
-          (float) (place.minY() * POINTS),
-          (float) (place.width() * POINTS),
-          (float) (place.height() * POINTS));
+      PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, width, height);
+      graphics.setFontTextDrawer(new ChartLetters(typeface));
+      painter.accept(graphics);
+      graphics.dispose();
+      float factor = (float) (place.width() * POINTS / width);
+      stream.transform(
+          new Matrix(
+              factor,
+              0,
+              0,
+              factor,
+              (float) (place.minX() * POINTS),
+              (float) (place.minY() * POINTS)));
+      stream.drawForm(graphics.getXFormObject());
     } catch (IOException e) {
       throw impossible(e);
     }
   }
 
+  /** Text of charts in the document's own fonts. */
+  private static final class ChartLetters extends PdfBoxGraphics2DFontTextDrawer {
+    private final Typeface typeface;
+
+    ChartLetters(Typeface typeface) {
+      this.typeface = typeface;
+    }
+
+    @Override
+    protected boolean hasDynamicFontMapping() {
+      return true;
+    }
+
+    @Override
+    protected PDFont mapFont(Font font, IFontTextDrawerEnv env) {
+      return typeface.fonts().get(0);
+    }
+  }
+
   /** Adds a page with what is on the paper. */
   void page(double width, double height, Paper paper) {
+    Figure whole = figure(paper);
     try (PDPageContentStream stream = newPage(width, height)) {
-      stream.drawForm(figure(paper).form());
+      stream.drawForm(whole.form());
     } catch (IOException e) {
       throw impossible(e);
     }
@@ -134,6 +142,7 @@ final class PdfBook implements AutoCloseable {
    * @param over what else is on the page
    */
   void page(double width, double height, Figure figure, Box window, Point origin, Paper over) {
+    Figure above = figure(over);
     try (PDPageContentStream stream = newPage(width, height)) {
       stream.saveGraphicsState();
       stream.addRect(
@@ -145,7 +154,7 @@ final class PdfBook implements AutoCloseable {
       stream.transform(Matrix.getTranslateInstance((float) origin.x(), (float) origin.y()));
       stream.drawForm(figure.form());
       stream.restoreGraphicsState();
-      stream.drawForm(figure(over).form());
+      stream.drawForm(above.form());
     } catch (IOException e) {
       throw impossible(e);
     }
@@ -156,7 +165,9 @@ final class PdfBook implements AutoCloseable {
     document.addPage(page);
     PDPageContentStream stream = new PDPageContentStream(document, page);
     // Only a font named on a page itself is embedded; naming it in a figure is not enough.
-    stream.setFont(font, 1);
+    for (PDFont font : typeface.fonts()) {
+      stream.setFont(font, 1);
+    }
     stream.transform(Matrix.getScaleInstance((float) POINTS, (float) POINTS));
     return stream;
   }
@@ -180,7 +191,7 @@ final class PdfBook implements AutoCloseable {
   public void close() {
     try {
       document.close();
-      letters.close();
+      typeface.close();
     } catch (IOException e) {
       throw impossible(e);
     }

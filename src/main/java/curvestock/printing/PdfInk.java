@@ -9,7 +9,6 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDFormContentStream;
-import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 
 /** Draws things into a stream of PDF whose user unit is one millimetre. */
@@ -18,19 +17,15 @@ final class PdfInk {
   /** Arcs are split so that a Bézier curve misses them by less than 1e-8 of the radius. */
   private static final double LARGEST_ARC = Math.PI / 8;
 
-  private static final double BOLD_STROKE = 0.035;
-
   /** Half the height of capitals in font sizes. */
   private static final double HALF_CAPITAL = 0.36;
 
-  private static final char REPLACEMENT = '?';
-
   private final PDFormContentStream stream;
-  private final PDFont font;
+  private final Typeface typeface;
 
-  PdfInk(PDFormContentStream stream, PDFont font) {
+  PdfInk(PDFormContentStream stream, Typeface typeface) {
     this.stream = stream;
-    this.font = font;
+    this.typeface = typeface;
   }
 
   void draw(List<Paper.Thing> things) throws IOException {
@@ -116,11 +111,10 @@ final class PdfInk {
   }
 
   private void draw(Paper.Words words) throws IOException {
-    String text = printable(words.text());
-    if (text.isBlank()) {
+    if (words.text().isBlank()) {
       return;
     }
-    double wide = font.getStringWidth(text) / 1000 * words.size();
+    double wide = typeface.ems(words.text(), false) * words.size();
     double shift =
         switch (words.anchor()) {
           case START -> 0;
@@ -128,40 +122,21 @@ final class PdfInk {
           case END -> wide;
         };
     stream.beginText();
-    stream.setFont(font, (float) words.size());
     stream.setNonStrokingColor(Color.BLACK);
     if (words.bold()) {
       stream.setRenderingMode(RenderingMode.FILL_STROKE);
       stream.setStrokingColor(Color.BLACK);
       stream.setLineDashPattern(new float[0], 0);
-      stream.setLineWidth((float) (BOLD_STROKE * words.size()));
+      stream.setLineWidth((float) (Typeface.BOLD_STROKE * words.size()));
     } else {
       stream.setRenderingMode(RenderingMode.FILL);
     }
     stream.newLineAtOffset(
         (float) (words.at().x() - shift), (float) (words.at().y() - HALF_CAPITAL * words.size()));
-    stream.showText(text);
-    stream.endText();
-  }
-
-  /** The text with a sign in place of each that the font cannot show. */
-  private String printable(String text) {
-    StringBuilder shown = new StringBuilder();
-    text.codePoints()
-        .forEach(
-            c -> {
-              String sign = Character.toString(c);
-              shown.append(Character.isISOControl(c) ? " " : has(sign) ? sign : REPLACEMENT);
-            });
-    return shown.toString();
-  }
-
-  private boolean has(String sign) {
-    try {
-      font.encode(sign);
-      return true;
-    } catch (IllegalArgumentException | IOException e) {
-      return false;
+    for (Typeface.Run run : typeface.runs(words.text())) {
+      stream.setFont(run.font(), (float) words.size());
+      stream.showText(run.text());
     }
+    stream.endText();
   }
 }

@@ -13,9 +13,9 @@ public final class ReportPdf {
 
   private final PageFlow flow;
   private final Figures figures;
-  private final Map<String, byte[]> pictures;
+  private final Map<String, Illustration> pictures;
 
-  private ReportPdf(PageFlow flow, Figures figures, Map<String, byte[]> pictures) {
+  private ReportPdf(PageFlow flow, Figures figures, Map<String, Illustration> pictures) {
     this.flow = flow;
     this.figures = figures;
     this.pictures = pictures;
@@ -24,17 +24,26 @@ public final class ReportPdf {
   /**
    * The report as a PDF.
    *
-   * @param pictures PNG files by the names that the parts give them; parts without one are left out
+   * @param pictures by the names that the parts give them; parts without one are left out
    */
   public static byte[] of(
-      Heading heading, List<ReportPart> parts, Map<String, byte[]> pictures, PaperSize size) {
+      Heading heading,
+      List<ReportPart> parts,
+      Map<String, Illustration> pictures,
+      PaperSize size,
+      SpareFonts spare) {
     String title = heading.title();
-    try (PdfBook book = new PdfBook(title)) {
-      PageFlow flow = new PageFlow(book, size, false, title);
-      flow.title(title);
-      ReportPdf pdf = new ReportPdf(flow, heading.figures(), pictures);
-      parts.forEach(pdf::write);
-      flow.finish();
+    try (PdfBook book = new PdfBook(title, spare)) {
+      PageFlow.fill(
+          book,
+          size,
+          false,
+          title,
+          flow -> {
+            flow.title(title);
+            ReportPdf pdf = new ReportPdf(flow, heading.figures(), pictures);
+            parts.forEach(pdf::write);
+          });
       return book.bytes();
     }
   }
@@ -55,11 +64,24 @@ public final class ReportPdf {
       flow.table(shown.table(), figures);
     } else if (part instanceof ReportPart.Picture picture) {
       Optional.ofNullable(pictures.get(picture.file()))
-          .ifPresent(
-              png -> {
-                flow.picture(png);
-                flow.paragraph(picture.caption());
-              });
+          .ifPresent(drawn -> drawn.place(flow, picture.caption()));
     }
+  }
+
+  /**
+   * What to tell of letters in the job's own words that no font has, if there are any.
+   *
+   * @param words titles and names of the job
+   */
+  public static Optional<String> unprintable(String words, SpareFonts spare) {
+    List<String> letters = Typeface.unprintable(words, spare);
+    return letters.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "No font on this machine has these letters of the job's names: "
+                + String.join(" ", letters)
+                + ". The PDFs print a question mark for each; report.html shows them where your"
+                + " browser can. Install a font that has them (TrueType), or write the names in"
+                + " letters that you have.");
   }
 }

@@ -23,13 +23,17 @@ final class ScaleBar {
         "this bar must measure " + words, to.plus(new Point(2.5, 0)), LETTERS, Anchor.START, false);
   }
 
-  /** From its lower end up. */
-  static void up(Paper page, Point from, double length, String words, Pen pen) {
+  /**
+   * From its lower end up.
+   *
+   * @param aside from the bar's middle to where its words begin, at their height above its end
+   */
+  static void up(Paper page, Point from, double length, String words, Point aside, Pen pen) {
     Point to = from.plus(new Point(0, length));
     page.line(from, to, pen);
     tick(page, from, new Point(TICK, 0), pen);
     tick(page, to, new Point(TICK, 0), pen);
-    page.text(words, to.plus(new Point(0, 2.5)), LETTERS * 0.6, Anchor.MIDDLE, false);
+    page.text(words, to.plus(aside), Legible.SMALLEST, Anchor.START, false);
   }
 
   private static void tick(Paper page, Point at, Point reach, Pen pen) {

@@ -27,6 +27,9 @@ final class SheetMap {
   private static final Pen PIVOT = Pen.of(Ink.CUT, 0.2);
   private static final Pen RIP = new Pen(Ink.CUT, 0.5, "5 1.5");
 
+  /** Pieces smaller than this on the page, in millimetres, have no lettered corners. */
+  private static final double ROOM_FOR_LETTERS = 4.5;
+
   /** Steps of the grid in which the roomiest place is looked for. */
   private static final int GRID = 24;
 
@@ -54,12 +57,18 @@ final class SheetMap {
     return Math.min(most, width * sheet.height() / sheet.width());
   }
 
-  void draw(List<PieceMarks> marks, List<Rip> rips) {
+  /** The pieces with their numbers alone. */
+  void drawPieces(List<PieceMarks> marks) {
     outline(layout.sheet().outline(), "#ffffff", SHEET);
     layout.sheet().defects().forEach(defect -> outline(defect, Ink.DEFECT, PIECE));
     for (PieceMarks mark : marks) {
       outline(mark.placement().outline(), Ink.PIECE, PIECE);
     }
+    marks.forEach(this::number);
+  }
+
+  void draw(List<PieceMarks> marks, List<Rip> rips) {
+    drawPieces(marks);
     marks.forEach(this::letters);
     int number = 1;
     for (Rip rip : rips) {
@@ -69,20 +78,27 @@ final class SheetMap {
     page.text("0,0", corner.plus(new Point(-1, -2)), 2.4, Anchor.END, false);
   }
 
+  private void number(PieceMarks marks) {
+    double side = smallSide(marks) * factor;
+    double size = Math.max(Legible.SMALLEST, Math.min(6, side / 4));
+    String label = labels.get(marks.index());
+    if (marks.arcs().size() != 2) {
+      label = fitting(label, side);
+      size = Math.min(size, Legible.size(label, size, 0.85 * side / 1.12));
+    }
+    page.text(label, place(centre(marks)), size, Anchor.MIDDLE, true);
+  }
+
   private void letters(PieceMarks marks) {
     Point centre = centre(marks);
-    double size = Math.max(1.8, Math.min(6, smallSide(marks) * factor / 4));
-    if (marks.arcs().size() != 2) {
-      double fits = 0.85 * smallSide(marks) * factor / TextWidth.boldEms(labels.get(marks.index()));
-      size = Math.max(1.4, Math.min(size, fits));
-    }
-    page.text(labels.get(marks.index()), place(centre), size, Anchor.MIDDLE, true);
-    for (int i = 0; i < marks.corners().size() && marks.corners().size() <= 8; i++) {
+    double side = smallSide(marks) * factor;
+    boolean lettered = marks.corners().size() <= 8 && side >= ROOM_FOR_LETTERS;
+    for (int i = 0; i < marks.corners().size() && lettered; i++) {
       Point corner = marks.corners().get(i);
       Point inwards = centre.minus(corner);
       double step = Math.min(2.2 / factor, inwards.norm() / 3);
       Point stand = corner.plus(inwards.times(step / Math.max(1, inwards.norm())));
-      page.text(letter(i), place(stand), 1.7, Anchor.MIDDLE, false);
+      page.text(letter(i), place(stand), Legible.SMALLEST, Anchor.MIDDLE, false);
     }
     for (ArcMark arc : marks.pivots()) {
       Point pivot = place(arc.pivot());
@@ -92,9 +108,15 @@ final class SheetMap {
         page.line(pivot.minus(new Point(1.2, 0)), pivot.plus(new Point(1.2, 0)), PIVOT);
         page.line(pivot.minus(new Point(0, 1.2)), pivot.plus(new Point(0, 1.2)), PIVOT);
         String name = labels.get(marks.index());
-        page.text(name, pivot.plus(new Point(1.5, 1.2)), 1.6, Anchor.START, false);
+        page.text(name, pivot.plus(new Point(1.5, 1.4)), Legible.SMALLEST, Anchor.START, false);
       }
     }
+  }
+
+  /** The label, or of one too wide for its piece the number at its end. */
+  private static String fitting(String label, double width) {
+    boolean fits = TextWidth.boldEms(label) * Legible.SMALLEST <= width;
+    return fits ? label : label.substring(label.lastIndexOf('-') + 1);
   }
 
   /** From the sheet's corner back to the sheet's own frame. */

@@ -20,12 +20,10 @@ public final class SupportSheet {
   private SupportSheet() {}
 
   /** The table as a PDF. */
-  public static byte[] pdf(Answer answer, PaperSize paper) {
+  public static byte[] pdf(Answer answer, PaperSize paper, SpareFonts spare) {
     String title = answer.heading().title();
-    try (PdfBook book = new PdfBook(title + ": support table")) {
-      PageFlow flow = new PageFlow(book, paper, false, title + " · support table");
-      write(answer, flow);
-      flow.finish();
+    try (PdfBook book = new PdfBook(title + ": support table", spare)) {
+      PageFlow.fill(book, paper, false, title + " · support table", flow -> write(answer, flow));
       return book.bytes();
     }
   }
@@ -76,8 +74,9 @@ public final class SupportSheet {
       flow.table(helix.blocks(), figures);
     }
     if (!helix.cuttingList().isEmpty()) {
-      flow.heading(helix.cuttingList().caption());
-      flow.table(helix.cuttingList(), figures);
+      BenchWords bench = new BenchWords(helix, figures);
+      flow.heading(bench.boardsTitle());
+      bench.boards().forEach(flow::paragraph);
     }
   }
 }

@@ -2,12 +2,11 @@ package curvestock.printing;
 
 import curvestock.drawing.Paper;
 import curvestock.drawing.PaperSize;
-import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
-import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /**
  * How a drawing larger than a page is cut into tiles. Neighbours overlap by {@link #OVERLAP}; the
@@ -45,10 +44,16 @@ record TileGrid(
   /** Room that a drawing keeps from the outer sides of its grid. */
   private static final double BORDER = 3;
 
-  private static final int SAMPLES_AN_ARC = 24;
-
   /** How many places of the grid are tried each way, for the one that needs fewest pages. */
-  private static final int SHIFTS = 8;
+  private static final int SHIFTS = 12;
+
+  /** The same where slivers remain, of grids of few cells. */
+  private static final int FINE_SHIFTS = 40;
+
+  private static final int FEW_CELLS = 12;
+
+  /** A page that shows less of the lines than this, in millimetres, is a sliver. */
+  static final double SLIVER = 40;
 
   /** One page of the grid. */
   record Tile(int row, int column) {
@@ -70,66 +75,90 @@ record TileGrid(
   static TileGrid of(Paper drawing, PaperSize size) {
     double w = size.width().millimetres();
     double h = size.height().millimetres();
+    InkPoints ink = InkPoints.of(drawing);
     if (size.isRoll()) {
-      return onRoll(drawing, w, h);
+      return onRoll(drawing, ink, w, h);
     }
-    TileGrid upright = of(drawing, w, h);
-    TileGrid lying = of(drawing, h, w);
-    return lying.tiles().size() < upright.tiles().size() ? lying : upright;
+    return better(of(drawing, ink, w, h), of(drawing, ink, h, w), ink);
+  }
+
+  /** The first, unless the second takes fewer pages, or as many with fewer slivers. */
+  private static TileGrid better(TileGrid first, TileGrid second, InkPoints ink) {
+    int pages = Integer.compare(first.tiles().size(), second.tiles().size());
+    boolean same = pages == 0 && first.slivers(ink) <= second.slivers(ink);
+    return pages < 0 || same ? first : second;
+  }
+
+  private long slivers(InkPoints ink) {
+    Map<Tile, Double> alone = ink.alone(this);
+    return tiles.stream().filter(tile -> alone.get(tile) < SLIVER).count();
   }
 
   /** Pages as wide as the roll, or as high, and only as long as needed. */
-  private static TileGrid onRoll(Paper drawing, double width, double longest) {
+  private static TileGrid onRoll(Paper drawing, InkPoints ink, double width, double longest) {
     double high = drawing.maxY() - drawing.minY() + 2 * BORDER + HEAD + FOOT;
     double wide = drawing.maxX() - drawing.minX() + 2 * BORDER + SIDE + RIGHT;
     // Never too short for the check bars.
-    TileGrid along = of(drawing, Math.max(200, Math.min(longest, wide)), width);
-    TileGrid across = of(drawing, width, Math.max(200, Math.min(longest, high)));
+    TileGrid along = of(drawing, ink, Math.max(200, Math.min(longest, wide)), width);
+    TileGrid across = of(drawing, ink, width, Math.max(200, Math.min(longest, high)));
     return across.tiles().size() < along.tiles().size() ? across : along;
   }
 
-  private static TileGrid of(Paper drawing, double pageWidth, double pageHeight) {
+  private static TileGrid of(Paper drawing, InkPoints ink, double pageWidth, double pageHeight) {
     double cellWidth = pageWidth - SIDE - RIGHT - OVERLAP;
     double cellHeight = pageHeight - HEAD - FOOT - OVERLAP;
     double wide = drawing.maxX() - drawing.minX() + 2 * BORDER - OVERLAP;
     double high = drawing.maxY() - drawing.minY() + 2 * BORDER - OVERLAP;
     int columns = Math.max(1, (int) Math.ceil(wide / cellWidth - 1e-9));
     int rows = Math.max(1, (int) Math.ceil(high / cellHeight - 1e-9));
-    TileGrid best = null;
     double slackX = columns * cellWidth - wide;
     double slackY = rows * cellHeight - high;
-    for (int i = 0; i <= SHIFTS; i++) {
-      for (int j = 0; j <= SHIFTS; j++) {
-        double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX * shift(i);
-        double top = drawing.maxY() + BORDER - OVERLAP / 2 + slackY * shift(j);
-        TileGrid grid =
-            new TileGrid(columns, rows, pageWidth, pageHeight, left, top, List.of())
-                .filled(drawing);
-        if (best == null || grid.tiles().size() < best.tiles().size()) {
-          best = grid;
+    if (columns * rows == 1) {
+      // At the top, so that notes find room below.
+      double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX / 2;
+      double top = drawing.maxY() + BORDER - OVERLAP / 2;
+      return new TileGrid(1, 1, pageWidth, pageHeight, left, top, List.of(new Tile(0, 0)));
+    }
+    TileGrid best = null;
+    for (int shifts : new int[] {SHIFTS, FINE_SHIFTS}) {
+      for (int i = 0; i <= shifts; i++) {
+        for (int j = 0; j <= shifts; j++) {
+          double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX * shift(i, shifts);
+          double top = drawing.maxY() + BORDER - OVERLAP / 2 + slackY * shift(j, shifts);
+          TileGrid grid =
+              new TileGrid(columns, rows, pageWidth, pageHeight, left, top, List.of()).filled(ink);
+          best = best == null ? grid : better(best, grid, ink);
         }
+      }
+      if (best.slivers(ink) == 0 || columns * rows > FEW_CELLS) {
+        break;
       }
     }
     return best;
   }
 
   /** The middle first, then ever further to both sides. */
-  private static double shift(int i) {
+  private static double shift(int i, int shifts) {
     int steps = i % 2 == 0 ? i / 2 : -(i + 1) / 2;
-    return 0.5 + (double) steps / SHIFTS;
+    return 0.5 + (double) steps / shifts;
   }
 
-  private TileGrid filled(Paper drawing) {
-    List<Tile> filled = new ArrayList<>();
-    for (int row = 0; row < rows; row++) {
-      for (int column = 0; column < columns; column++) {
-        Tile tile = new Tile(row, column);
-        if (shows(drawing, window(tile))) {
-          filled.add(tile);
-        }
+  /** With the tiles that show what no other tile does. */
+  private TileGrid filled(InkPoints ink) {
+    TileGrid grid = with(ink.shown(this));
+    // What a page given up showed is then others' alone.
+    while (true) {
+      Map<Tile, Double> alone = ink.alone(grid);
+      Optional<Tile> idle = grid.tiles().stream().filter(t -> alone.get(t) == 0).findFirst();
+      if (idle.isEmpty()) {
+        return grid;
       }
+      grid = grid.with(grid.tiles().stream().filter(t -> !t.equals(idle.get())).toList());
     }
-    return new TileGrid(columns, rows, pageWidth, pageHeight, left, top, filled);
+  }
+
+  private TileGrid with(List<Tile> others) {
+    return new TileGrid(columns, rows, pageWidth, pageHeight, left, top, others);
   }
 
   double cellWidth() {
@@ -165,56 +194,12 @@ record TileGrid(
     return new Point(SIDE - window.minX(), FOOT - window.minY());
   }
 
+  /** Whether the page is wider than any office prints. */
+  boolean isOnRoll() {
+    return Math.min(pageWidth, pageHeight) > PaperSize.A3.width().millimetres();
+  }
+
   boolean has(int row, int column) {
     return tiles.contains(new Tile(row, column));
-  }
-
-  /** Whether a line of the drawing runs through the window; text alone does not make a page. */
-  private static boolean shows(Paper drawing, Box window) {
-    for (Paper.Thing thing : drawing.things()) {
-      if (thing instanceof Paper.Shape shape) {
-        for (Edge edge : shape.edges()) {
-          if (crosses(edge, window)) {
-            return true;
-          }
-        }
-      }
-    }
-    return false;
-  }
-
-  private static boolean crosses(Edge edge, Box window) {
-    if (!(edge instanceof Arc arc)) {
-      return crosses(edge.start(), edge.end(), window);
-    }
-    for (int i = 0; i < SAMPLES_AN_ARC; i++) {
-      double from = arc.startAngle() + arc.sweep() * i / SAMPLES_AN_ARC;
-      double to = arc.startAngle() + arc.sweep() * (i + 1) / SAMPLES_AN_ARC;
-      if (crosses(arc.pointAt(from), arc.pointAt(to), window)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Liang and Barsky's clipping of a line by a rectangle (from memory). */
-  private static boolean crosses(Point a, Point b, Box window) {
-    double[] p = {a.x() - b.x(), b.x() - a.x(), a.y() - b.y(), b.y() - a.y()};
-    double[] q = {
-      a.x() - window.minX(), window.maxX() - a.x(), a.y() - window.minY(), window.maxY() - a.y()
-    };
-    double first = 0;
-    double last = 1;
-    for (int i = 0; i < 4; i++) {
-      if (p[i] == 0 && q[i] < 0) {
-        return false;
-      }
-      if (p[i] < 0) {
-        first = Math.max(first, q[i] / p[i]);
-      } else if (p[i] > 0) {
-        last = Math.min(last, q[i] / p[i]);
-      }
-    }
-    return first <= last;
   }
 }

@@ -19,8 +19,8 @@ import java.util.List;
  */
 final class TiledDrawing {
 
-  /** Arms of a cross reach beyond what the neighbour covers. */
-  private static final double ARM = TileGrid.OVERLAP * 1.2;
+  /** Arms of a cross reach beyond what the neighbour covers, and stay 6 mm inside the page. */
+  private static final double ARM = TileGrid.OVERLAP * 0.65;
 
   /** From a window's corner to where no arm of a cross reaches. */
   private static final double CLEAR = TileGrid.OVERLAP / 2 + ARM + 3;
@@ -28,6 +28,10 @@ final class TiledDrawing {
   private static final double TEXT = 3.6;
   private static final double LEADING = 1.45;
   private static final double MARGIN = 12;
+
+  /** Widths are guessed on the wide side; running text of small letters takes that much less. */
+  private static final double PROSE = 1.14;
+
   private static final Pen THIN = Pen.of(Ink.CUT, 0.15);
   private static final Pen BAR = Pen.of(Ink.CUT, 0.3);
   private static final Pen TRIM = new Pen(Ink.SHEET, 0.25, "3 1.5");
@@ -56,7 +60,10 @@ final class TiledDrawing {
 
   void addTo(PdfBook book) {
     PdfBook.Figure figure = book.figure(drawing);
-    book.page(mapWidth(), mapHeight(), map());
+    boolean alone = notesFitBelow();
+    if (!alone) {
+      book.page(mapWidth(), mapHeight(), map());
+    }
     for (Tile tile : grid.tiles()) {
       book.page(
           grid.pageWidth(),
@@ -64,8 +71,35 @@ final class TiledDrawing {
           figure,
           grid.windowOnPage(),
           grid.origin(tile),
-          furniture(tile));
+          alone ? withNotes(tile) : furniture(tile));
     }
+  }
+
+  /** Whether a drawing of one page leaves room for the notes, so that no map is needed. */
+  private boolean notesFitBelow() {
+    if (grid.tiles().size() > 1 || grid.isOnRoll()) {
+      return false;
+    }
+    double below = grid.origin(grid.tiles().get(0)).y() + drawing.minY() - TileGrid.FOOT;
+    double high = words().stream().mapToDouble(this::high).sum() + TEXT * 4;
+    return below > high + 8;
+  }
+
+  private double high(String text) {
+    return TextWidth.wrap(text, noteEms(TEXT, false)).size() * TEXT * LEADING + TEXT * 0.4;
+  }
+
+  private double noteEms(double size, boolean bold) {
+    return (mapWidth() - 2 * TileGrid.SIDE) / size * (bold ? 1 / 1.12 : PROSE);
+  }
+
+  private Paper withNotes(Tile tile) {
+    Paper page = furniture(tile);
+    double y = grid.origin(tile).y() + drawing.minY() - 8;
+    for (String text : words()) {
+      y = paragraph(page, text, y - TEXT * 0.4, TEXT, false, TileGrid.SIDE + 6);
+    }
+    return page;
   }
 
   /** The map is printed on the same paper, upright; of a roll only a short piece is needed. */
@@ -82,7 +116,15 @@ final class TiledDrawing {
   private Paper map() {
     Paper page = new Paper();
     double y = mapHeight() - MARGIN - TEXT;
-    y = paragraph(page, title, y, TEXT * 1.4, true);
+    y = paragraph(page, title, y, TEXT * 1.4, true, MARGIN);
+    for (String text : words()) {
+      y = paragraph(page, text, y - TEXT * 0.4, TEXT, false, MARGIN);
+    }
+    drawMap(page, new Box(MARGIN, MARGIN, mapWidth() - MARGIN, Math.max(MARGIN + 40, y - TEXT)));
+    return page;
+  }
+
+  private List<String> words() {
     List<String> words = new ArrayList<>();
     if (grid.tiles().size() > 1) {
       words.add(
@@ -100,18 +142,14 @@ final class TiledDrawing {
               + " ruler: if they are off, put the printer right first.");
     }
     words.addAll(notes);
-    for (String text : words) {
-      y = paragraph(page, text, y - TEXT * 0.4, TEXT, false);
-    }
-    drawMap(page, new Box(MARGIN, MARGIN, mapWidth() - MARGIN, Math.max(MARGIN + 40, y - TEXT)));
-    return page;
+    return words;
   }
 
-  private double paragraph(Paper page, String text, double from, double size, boolean bold) {
-    double ems = (mapWidth() - 2 * MARGIN) / size * (bold ? 1 / 1.12 : PageFlow.PROSE);
+  private double paragraph(
+      Paper page, String text, double from, double size, boolean bold, double left) {
     double y = from;
-    for (String line : TextWidth.wrap(text, ems)) {
-      page.text(line, new Point(MARGIN, y), size, Anchor.START, bold);
+    for (String line : TextWidth.wrap(text, noteEms(size, bold))) {
+      page.text(line, new Point(left, y), size, Anchor.START, bold);
       y -= size * LEADING;
     }
     return y;
@@ -140,7 +178,7 @@ final class TiledDrawing {
         page.text(
             printed ? tile.name() : "no page",
             middle,
-            printed ? size : size * 0.55,
+            Math.max(Legible.SMALLEST, printed ? size : size * 0.55),
             Anchor.MIDDLE,
             printed);
       }
@@ -168,9 +206,15 @@ final class TiledDrawing {
     String name = "Page " + tile.name();
     page.text(name, new Point(window.minX() + CLEAR, head), 5, Anchor.START, true);
     double room = window.width() - 2 * CLEAR - 5 * TextWidth.boldEms(name) - 8;
-    String about = title + " · full size, print at 100 %";
-    double size = Math.min(3.4, room / TextWidth.ems(about));
-    page.text(about, new Point(window.maxX() - CLEAR, head), size, Anchor.END, false);
+    String about = "Full size, print at 100 % · " + title;
+    double size = Legible.size(about, 3.4, room);
+    List<String> lines = TextWidth.wrap(about, Math.max(room / size, 1));
+    int shown = Math.min(2, lines.size());
+    for (int i = 0; i < shown; i++) {
+      String line = lines.get(i) + (i == 1 && lines.size() > 2 ? " …" : "");
+      double y = head + (shown == 1 ? 0 : 1.5 - 3 * i);
+      page.text(line, new Point(window.maxX() - CLEAR, y), size, Anchor.END, false);
+    }
     trims(page, tile, window);
     crosses(page, tile, window);
     bars(page, window);
@@ -205,7 +249,7 @@ final class TiledDrawing {
         page.text(
             column + "/" + row,
             new Point(x + side * (half + 3), y + (down == 0 ? -3 : 3)),
-            2.4,
+            Legible.SMALLEST,
             right == 0 ? Anchor.START : Anchor.END,
             false);
       }
@@ -230,7 +274,7 @@ final class TiledDrawing {
     double beside = window.minX() - 4;
     ScaleBar.across(page, new Point(x, below), 100, "100 mm", BAR);
     ScaleBar.across(page, new Point(x, below - 6), 4 * 25.4, "4 in", BAR);
-    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", BAR);
-    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", BAR);
+    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", new Point(-5.5, 5.5), BAR);
+    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-1.4, 1.9), BAR);
   }
 }

@@ -38,15 +38,18 @@ public final class TrammelSheet {
   }
 
   /** The sheet; nothing if no piece of the job is swung about a pivot. */
-  public static Optional<byte[]> pdf(Job job) {
+  public static Optional<byte[]> pdf(Job job, SpareFonts spare) {
     List<Trammel> trammels = trammels(job);
     if (trammels.isEmpty()) {
       return Optional.empty();
     }
-    try (PdfBook book = new PdfBook(job.title() + ": trammel")) {
-      PageFlow flow = new PageFlow(book, job.paper(), false, job.title() + " · trammel");
-      new TrammelSheet(job).write(trammels, flow);
-      flow.finish();
+    try (PdfBook book = new PdfBook(job.title() + ": trammel", spare)) {
+      PageFlow.fill(
+          book,
+          job.paper(),
+          false,
+          job.title() + " · trammel",
+          flow -> new TrammelSheet(job).write(trammels, flow));
       return Optional.of(book.bytes());
     }
   }

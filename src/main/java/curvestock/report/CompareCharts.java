@@ -7,9 +7,11 @@ import curvestock.compare.SegmentOption;
 import curvestock.drawing.Painting;
 import java.awt.BasicStroke;
 import java.awt.Color;
+import java.awt.Graphics2D;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.JFreeChart;
@@ -39,7 +41,12 @@ public final class CompareCharts {
 
   /** Sheets, cost and joints of each choice; the recommended one dark. */
   public static String choices(Comparison comparison) {
-    return new CompareCharts(comparison).choices();
+    return svg(new CompareCharts(comparison).choices());
+  }
+
+  /** The same for what prints it, {@value #WIDTH} by {@value #HEIGHT}. */
+  public static Consumer<Graphics2D> choicesPainter(Comparison comparison) {
+    return painter(new CompareCharts(comparison).choices());
   }
 
   /** Turns per sheet against the segment's angle, with the choices compared. */
@@ -47,7 +54,7 @@ public final class CompareCharts {
     return new CompareCharts(comparison).angles(scan);
   }
 
-  private String choices() {
+  private JFreeChart choices() {
     CategoryAxis axis = new CategoryAxis("segment, as a part of the turn (recommended: dark)");
     axis.setCategoryMargin(0.4);
     ChartStyle.axis(axis);
@@ -68,8 +75,7 @@ public final class CompareCharts {
                     + brief(option.cost().leastPaid().plain())
                     + ")"));
     plot.add(bars("joints", SegmentOption::joints, option -> Integer.toString(option.joints())));
-    JFreeChart chart = ChartStyle.chart("Which segment size? " + comparison.job().title(), plot);
-    return svg(chart);
+    return ChartStyle.chart("Which segment size? " + comparison.job().title(), plot);
   }
 
   /** Without cents where there are none. */
@@ -157,9 +163,10 @@ public final class CompareCharts {
   }
 
   private static String svg(JFreeChart chart) {
-    return Painting.svg(
-        WIDTH,
-        HEIGHT,
-        graphics -> chart.draw(graphics, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT)));
+    return Painting.svg(WIDTH, HEIGHT, painter(chart));
+  }
+
+  private static Consumer<Graphics2D> painter(JFreeChart chart) {
+    return graphics -> chart.draw(graphics, new Rectangle2D.Double(0, 0, WIDTH, HEIGHT));
   }
 }

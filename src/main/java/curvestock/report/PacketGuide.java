@@ -61,6 +61,10 @@ public final class PacketGuide {
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
           Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix unrolled, with its heights"),
+          Entry.of(
+              BUILD,
+              "helix-ends\\.(svg|png)",
+              "entry and exit from the side: lead-in, climb-lead, vertical curve"),
           Entry.of(BUILD, "schedule\\.csv", "every piece in the order of building, for any table"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support"),
           Entry.of(BUILD, "support-table\\.pdf", "the same to print, with a box to tick"),
@@ -80,8 +84,9 @@ public final class PacketGuide {
    * The text for the folder's reader.
    *
    * @param paths of the files that it holds, relative to it
+   * @param unprintable what to know of letters that its PDFs lack
    */
-  public static String of(Job job, Collection<String> paths) {
+  public static String of(Job job, Collection<String> paths, Optional<String> unprintable) {
     List<String> lines = new ArrayList<>();
     lines.add(job.title() + ": the shop packet");
     lines.add(
@@ -89,6 +94,7 @@ public final class PacketGuide {
     lines.add("");
     lines.add(
         "Lengths are printed with their unit. Drawings are at true scale unless they say so.");
+    unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));
     Map<String, List<String>> chapters = chapters(paths);
     chapters.forEach(
         (chapter, entries) -> {

@@ -40,6 +40,11 @@ public final class SheetFiles {
     return stem + (setup.isOffset() ? "cut-offset" : "cut");
   }
 
+  /** Name of the picture of a machine's way, which only the printed report has. */
+  public static String toolpath(int number) {
+    return String.format(Locale.ROOT, "toolpaths/sheet-%02d", number);
+  }
+
   /** The picture for looking at. */
   public static String picture(int number) {
     return String.format(Locale.ROOT, "sheets/sheet-%02d.png", number);

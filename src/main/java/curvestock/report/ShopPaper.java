@@ -1,6 +1,7 @@
 package curvestock.report;
 
 import curvestock.answer.Answer;
+import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
@@ -35,6 +36,7 @@ public final class ShopPaper {
     paper.decision();
     answer.building().ifPresent(paper::helixPictures);
     paper.sheets();
+    paper.toolpaths();
     answer.choices().ifPresent(paper::choices);
     paper.cutList();
     paper.shopping();
@@ -68,12 +70,22 @@ public final class ShopPaper {
             "helix-plan",
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
-            "From above. Numbers are pieces, J joints, S support stations; large figure first, then"
-                + " turn by turn.")
+            "From above. Numbers are pieces, J joints, S support stations, E and X those of the entry's"
+                + " and the exit's lead.")
+        .picture(
+            "helix-turns",
+            "The helix turn by turn, each piece with its number and each joint",
+            "Turn by turn, each piece with the turn on which it begins.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
-            "Unrolled, with heights above the base.")
+            "Unrolled, a turn from left to right, with heights above the base.")
+        .picture(
+            "helix-ends",
+            "Entry and exit from the side, with lead-in, climb-lead and vertical curve measured",
+            "Entry and exit from the side, heights too tall. Lead-in: straight roadbed cut in one with"
+                + " the end piece. Climb-lead: how far outside the ring the slope begins or ends."
+                + " Vertical curve: over it one grade goes over into the other.")
         .bullets(words.course());
   }
 
@@ -111,6 +123,25 @@ public final class ShopPaper {
           .bullets(buying.byHand().get(i).boards(figures));
     }
     parts.table(buying.remnants());
+  }
+
+  /** Pictures that only a printed report has: on a screen the files for machines are at hand. */
+  private void toolpaths() {
+    if (!job.isForMachine()) {
+      return;
+    }
+    parts
+        .chapter("Order of machine cuts")
+        .say(
+            "Numbers stand where the tool comes down, in the order of the cutting files. Dashed: the tool"
+                + " lifted, on its way from one outline to the next. Read machine.txt before you run them.");
+    for (int i = 0; i < answer.bought().layouts(); i++) {
+      String name = "Sheet " + (i + 1) + " of " + answer.bought().layouts();
+      parts.picture(
+          SheetFiles.toolpath(i + 1),
+          name + ": its outlines, numbered in cutting order",
+          name + ": order of machine cuts.");
+    }
   }
 
   private String words(Table table, int row, String column) {
@@ -167,7 +198,8 @@ public final class ShopPaper {
         .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers", "onSheets"))
         .say(
             "All of one kind are alike. Write the number on each piece, 'up' and 'inner edge', before"
-                + " it leaves the sheet.");
+                + " it leaves the sheet. "
+                + BenchWords.UP);
   }
 
   private void shopping() {
@@ -204,7 +236,10 @@ public final class ShopPaper {
                     "gap",
                     "block"))
         .table(helix.blocks())
-        .table(helix.rods())
-        .table(helix.cuttingList());
+        .table(helix.rods());
+    if (!helix.cuttingList().isEmpty()) {
+      BenchWords bench = new BenchWords(helix, figures);
+      parts.section(bench.boardsTitle()).bullets(bench.boards());
+    }
   }
 }

@@ -45,6 +45,8 @@ class HelixCommandTest {
             "helix-plan.png",
             "helix-side.svg",
             "helix-side.png",
+            "helix-ends.svg",
+            "helix-ends.png",
             "schedule.csv",
             "supports.csv",
             "shopping.csv",

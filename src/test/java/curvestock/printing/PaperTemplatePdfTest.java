@@ -73,11 +73,11 @@ class PaperTemplatePdfTest {
     return Math.abs(line.width() - 0.35) < 0.01 && !line.dashed();
   }
 
-  /** Middles of the registration crosses: two fine lines of 24 mm that halve each other. */
+  /** Middles of the registration crosses: two fine lines of 13 mm that halve each other. */
   private static List<Point> crosses(List<Line> lines) {
     List<Line> arms =
         lines.stream()
-            .filter(l -> Math.abs(l.length() - 24) < RULER && Math.abs(l.width() - 0.15) < 0.01)
+            .filter(l -> Math.abs(l.length() - 13) < RULER && Math.abs(l.width() - 0.15) < 0.01)
             .toList();
     List<Point> middles = new ArrayList<>();
     for (Line a : arms) {
@@ -105,7 +105,8 @@ class PaperTemplatePdfTest {
   void pattern_assembledFromItsPages_measuresTrue(PaperSize size) throws IOException {
     TileGrid grid = new TiledDrawing("t", List.of(), template().drawing(), size).grid();
     List<Point> points;
-    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size))) {
+    try (PDDocument document =
+        Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size, SpareFonts.NONE))) {
       assertThat(document.getNumberOfPages()).isEqualTo(1 + grid.tiles().size());
       points = grid.tiles().size() > 1 ? assembled(document, grid) : onOnePage(document);
     }
@@ -143,7 +144,8 @@ class PaperTemplatePdfTest {
   @EnumSource(PaperSize.class)
   void page_ofAnyPaper_hasBarsOf100MillimetresAnd4Inches_bothWays(PaperSize size)
       throws IOException {
-    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size))) {
+    try (PDDocument document =
+        Loader.loadPDF(PaperTemplates.pdf(template(), JOB, size, SpareFonts.NONE))) {
       for (int i = 1; i < document.getNumberOfPages(); i++) {
         List<Line> bars =
             PdfLines.of(document.getPage(i)).stream()
@@ -169,7 +171,8 @@ class PaperTemplatePdfTest {
 
   @Test
   void pages_ofAPattern_areOfThePaperAndNamedAsOnTheMap() throws IOException {
-    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template(), JOB, PaperSize.A4))) {
+    try (PDDocument document =
+        Loader.loadPDF(PaperTemplates.pdf(template(), JOB, PaperSize.A4, SpareFonts.NONE))) {
       String map = text(document, 1);
       // 2 x 32.5 in x sin 45° = 45.962 in, 2 x 27.5 in x sin 45° = 38.891 in.
       assertThat(map).contains("Print at 100 %", "A to B 45 31/32 in", "C to D 38 57/64 in");
@@ -195,8 +198,8 @@ class PaperTemplatePdfTest {
 
   @Test
   void pattern_madeTwice_isTheSameToTheLastByte() {
-    assertThat(PaperTemplates.pdf(template(), JOB, PaperSize.A4))
-        .isEqualTo(PaperTemplates.pdf(template(), JOB, PaperSize.A4));
+    assertThat(PaperTemplates.pdf(template(), JOB, PaperSize.A4, SpareFonts.NONE))
+        .isEqualTo(PaperTemplates.pdf(template(), JOB, PaperSize.A4, SpareFonts.NONE));
   }
 
   private static String text(PDDocument document, int page) throws IOException {

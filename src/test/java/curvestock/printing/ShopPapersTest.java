@@ -97,7 +97,7 @@ class ShopPapersTest {
 
   @Test
   void markingOut_ofEverySheet_printsPivotAndCornersAsTheyLie() throws IOException {
-    String text = text(MarkingSheets.pdf(plan));
+    String text = text(MarkingSheets.pdf(plan, SpareFonts.NONE));
 
     for (int sheet = 0; sheet < plan.layouts().size(); sheet++) {
       List<Placement> placements = plan.layouts().get(sheet).placements();
@@ -122,7 +122,7 @@ class ShopPapersTest {
 
   @Test
   void trammel_ofTwoTracks_hasAllTheirRadii() throws IOException {
-    String text = text(TrammelSheet.pdf(job).orElseThrow());
+    String text = text(TrammelSheet.pdf(job, SpareFonts.NONE).orElseThrow());
 
     // 500 and 561 mm; 141 mm wide, so 40 mm beyond each track; half a bit of 4 mm.
     assertThat(text)
@@ -131,7 +131,7 @@ class ShopPapersTest {
 
   @Test
   void supportTable_ofEveryStation_hasABoxForEachTurn() throws IOException {
-    byte[] pdf = SupportSheet.pdf(Answer.of(plan), job.paper());
+    byte[] pdf = SupportSheet.pdf(Answer.of(plan), job.paper(), SpareFonts.NONE);
     String text = text(pdf);
     int boxes = 0;
     try (PDDocument document = Loader.loadPDF(pdf)) {
@@ -150,7 +150,7 @@ class ShopPapersTest {
 
   @Test
   void labels_ofThePlan_areOneForEachPiece() throws IOException {
-    String text = text(LabelSheet.pdf(plan));
+    String text = text(LabelSheet.pdf(plan, SpareFonts.NONE));
 
     assertThat(text.split("this side up", -1)).hasSize(plan.pieces() + 1);
     assertThat(text).contains("turn 1", "inner edge", "entry up to J1");
@@ -163,7 +163,8 @@ class ShopPapersTest {
     TileGrid grid =
         new TiledDrawing("t", List.of(), Footprint.drawing(job, order()), PaperSize.A3).grid();
     int onEdges = 0;
-    try (PDDocument document = Loader.loadPDF(Footprint.pdf(job, order(), PaperSize.A3))) {
+    try (PDDocument document =
+        Loader.loadPDF(Footprint.pdf(job, order(), PaperSize.A3, SpareFonts.NONE))) {
       for (int i = 0; i < grid.tiles().size(); i++) {
         Point origin = grid.origin(grid.tiles().get(i));
         for (Line line : PdfLines.of(document.getPage(i + 1))) {
@@ -188,7 +189,8 @@ class ShopPapersTest {
             .orElseThrow();
     PaperTemplate template = BedTemplate.of(order().plan(), kind, job.style());
     List<Box> circles = new ArrayList<>();
-    try (PDDocument document = Loader.loadPDF(PaperTemplates.pdf(template, job, PaperSize.ROLL))) {
+    try (PDDocument document =
+        Loader.loadPDF(PaperTemplates.pdf(template, job, PaperSize.ROLL, SpareFonts.NONE))) {
       double radius = kind.holes().get(0).diameter().millimetres() / 2;
       for (Line line : PdfLines.of(document.getPage(1))) {
         Box box = box(line.points());
@@ -266,7 +268,7 @@ class ShopPapersTest {
   void report_asPdf_saysWhatTheHtmlSays() throws IOException {
     List<ReportPart> parts = ShopPaper.of(job, Answer.of(plan));
     String text =
-        text(ReportPdf.of(Answer.of(plan).heading(), parts, Map.of(), job.paper()))
+        text(ReportPdf.of(Answer.of(plan).heading(), parts, Map.of(), job.paper(), SpareFonts.NONE))
             .replaceAll("\\s+", " ");
 
     for (ReportPart part : parts) {

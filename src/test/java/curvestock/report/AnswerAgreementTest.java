@@ -21,6 +21,7 @@ import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.printing.ReportPdf;
+import curvestock.printing.SpareFonts;
 import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Money;
@@ -114,7 +115,7 @@ class AnswerAgreementTest {
         plain(String.join(" ", PlanPaper.text(job, answer))),
         helix ? plain(String.join(" ", HelixPaper.withLists(answer))) : "",
         plain(ReportHtml.of(answer.heading(), parts, Map.of()).replaceAll("<[^>]*>", " ")),
-        plain(pdf(ReportPdf.of(answer.heading(), parts, Map.of(), job.paper()))),
+        plain(pdf(ReportPdf.of(answer.heading(), parts, Map.of(), job.paper(), SpareFonts.NONE))),
         JSON.readTree(PlanJson.of(plan, answer)),
         AnswerJson.buying(answer),
         helix

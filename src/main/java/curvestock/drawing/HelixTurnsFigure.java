@@ -1,0 +1,106 @@
+package curvestock.drawing;
+
+import curvestock.drawing.Paper.Anchor;
+import curvestock.drawing.Paper.Pen;
+import curvestock.geometry.Point;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.Joint;
+import curvestock.helix.build.ScheduleRow;
+import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.GroundPlan;
+import java.util.List;
+
+/** A small figure for each turn of a helix, side by side below what is on the paper. */
+final class HelixTurnsFigure {
+
+  private static final int COLUMNS = 3;
+
+  private final HelixPlan plan;
+  private final HelixTitle title;
+  private final GroundPlan ground;
+  private final double half;
+  private final double size;
+  private final Paper paper;
+
+  HelixTurnsFigure(HelixPlan plan, HelixTitle title, double size, Paper paper) {
+    this.plan = plan;
+    this.title = title;
+    this.ground = plan.spec().ground();
+    this.half = ground.width().millimetres() / 2;
+    this.size = size;
+    this.paper = paper;
+  }
+
+  void draw() {
+    int count = (int) Math.ceil(plan.climb().turns() - 1e-9);
+    double left = paper.minX();
+    double width = (paper.maxX() - paper.minX()) / Math.min(COLUMNS, Math.max(count, 2));
+    double top = paper.minY() - 2 * size;
+    double ringWide = ground.outerEdge().times(2).millimetres();
+    double wide = ringWide + (alongX() ? ground.straight().millimetres() : 0);
+    double high = ringWide + (alongX() ? 0 : ground.straight().millimetres());
+    double factor = (width - 9 * size) / Math.max(wide, high);
+    double cell = high * factor + 7 * size;
+    for (int turn = 1; turn <= count; turn++) {
+      int column = (turn - 1) % COLUMNS;
+      int row = (turn - 1) / COLUMNS;
+      Point middle = new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell);
+      turn(turn, factor, middle);
+    }
+  }
+
+  /** Whether an oval's straights run more along x than along y. */
+  private boolean alongX() {
+    return Math.abs(Math.sin(ground.entry().radians())) > Math.sqrt(0.5);
+  }
+
+  private void turn(int turn, double factor, Point middle) {
+    double straight = ground.straight().millimetres();
+    // An oval's middle lies half a straight away from the middle of its first half turn.
+    Waypoint half = plan.line().at(plan.climb().runPerTurn().millimetres() / 2 - straight);
+    Point shift = ground.isOval() ? Point.polar(straight / 2, half.heading()) : Point.ORIGIN;
+    PlanFigure figure = new PlanFigure(plan, factor, middle.minus(shift.times(factor)));
+    Pen pen = Pen.of(Ink.CUT, size / 16);
+    List<ScheduleRow> rows =
+        plan.schedule().rows().stream().filter(row -> row.turn() == turn).toList();
+    for (ScheduleRow row : rows) {
+      BedPiece piece = row.piece();
+      String fill = piece.layer() == 1 ? Ink.PIECE : "none";
+      paper.area(figure.roadbed(piece.from(), piece.to()), fill, pen);
+    }
+    for (ScheduleRow row : rows) {
+      number(figure, row);
+    }
+    paper.text("turn " + turn, middle.plus(new Point(0, 0.8 * size)), size, Anchor.MIDDLE, true);
+    String rail =
+        rows.isEmpty() ? "" : "rail top " + title.style().formatMade(rows.get(0).railFrom());
+    paper.text(rail, middle.plus(new Point(0, -0.8 * size)), 0.7 * size, Anchor.MIDDLE, false);
+  }
+
+  private void number(PlanFigure figure, ScheduleRow row) {
+    BedPiece piece = row.piece();
+    boolean layers = plan.joints().layers() > 1;
+    double off = !layers ? 0 : piece.layer() == 1 ? half + 40 : -half - 40;
+    double at = (piece.from() + piece.to()) / 2;
+    Point stand = figure.beside(at, off);
+    if (layers) {
+      HelixPlanDrawing.label(
+          paper,
+          piece.number(),
+          stand,
+          figure.outwards(at).times(Math.signum(off)),
+          0.8 * size,
+          true);
+    } else {
+      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
+    }
+    if (!layers || piece.layer() == 1) {
+      Point out = figure.beside(piece.from(), half);
+      Point away = figure.outwards(piece.from());
+      String name = piece.lower().map(Joint::name).orElse("entry");
+      HelixPlanDrawing.label(
+          paper, name, out.plus(away.times(0.5 * size)), away, 0.7 * size, false);
+    }
+  }
+}
