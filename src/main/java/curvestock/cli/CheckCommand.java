@@ -94,7 +94,7 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   private static void print(PrintWriter printer, Judged drawing, LengthStyle style) {
-    String what = drawing.name() + (drawing.isTestCut() ? " (test cut)" : "");
+    String what = drawing.name() + drawing.shows().remark();
     if (drawing.report().isEmpty()) {
       printer.println(what + ": NOT CHECKED");
       printer.println("  " + drawing.unreadable());

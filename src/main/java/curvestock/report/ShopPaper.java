@@ -108,6 +108,11 @@ public final class ShopPaper {
                   + ".");
     }
     parts.table(buying.remnants());
+    answer
+        .machineTime()
+        .ifPresent(
+            time ->
+                parts.section("Time at the machine").say(time.words(figures)).table(time.sheets()));
   }
 
   private String words(Table table, int row, String column) {
