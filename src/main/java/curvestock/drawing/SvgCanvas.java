@@ -10,6 +10,8 @@ final class SvgCanvas {
 
   static final String NAMESPACE = SVGDOMImplementation.SVG_NAMESPACE_URI;
 
+  static final String LAYER_PREFIX = "xmlns:inkscape";
+
   /** In which a general vector editor says which groups it shows as layers; others pass it over. */
   private static final String LAYERS = "http://www.inkscape.org/namespaces/inkscape";
 
@@ -54,7 +56,7 @@ final class SvgCanvas {
 
   /** Has vector editors show a group as a layer of that name. */
   void makeLayer(Element group, String name) {
-    root().setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, "xmlns:inkscape", LAYERS);
+    root().setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, LAYER_PREFIX, LAYERS);
     group.setAttributeNS(LAYERS, "inkscape:groupmode", "layer");
     group.setAttributeNS(LAYERS, "inkscape:label", name);
   }

@@ -67,17 +67,14 @@ final class SvgText {
     out.append(textOnly ? "" : indent).append("</").append(element.getTagName()).append(">\n");
   }
 
+  /** Batik also lists prefixes that nobody uses. */
   private void prefixes(Element root) {
     NamedNodeMap attributes = root.getAttributes();
-    TreeMap<String, String> prefixes = new TreeMap<>();
     for (int i = 0; i < attributes.getLength(); i++) {
-      if (attributes.item(i) instanceof Attr attribute
-          && attribute.getSpecified()
-          && attribute.getName().startsWith("xmlns:")) {
-        prefixes.put(attribute.getName(), attribute.getValue());
+      if (attributes.item(i).getNodeName().equals(SvgCanvas.LAYER_PREFIX)) {
+        append(SvgCanvas.LAYER_PREFIX, attributes.item(i).getNodeValue());
       }
     }
-    prefixes.forEach(this::append);
   }
 
   private void append(String name, String value) {
