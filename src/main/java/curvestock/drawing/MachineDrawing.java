@@ -243,8 +243,9 @@ public final class MachineDrawing {
     for (Engraving word : sheet.machining().words()) {
       canvas.add(group, "path", "data-word", word.words(), "d", strokes(word));
     }
-    for (Engraving label : sheet.labels()) {
-      if (sheet.setup().letters() == Letters.TEXT) {
+    boolean text = sheet.setup().letters() == Letters.TEXT;
+    for (Engraving label : text ? sheet.machining().levelNumbers() : sheet.labels()) {
+      if (text) {
         canvas.addText(
             group,
             "text",

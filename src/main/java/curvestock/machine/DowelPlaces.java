@@ -21,7 +21,7 @@ final class DowelPlaces {
 
   private static final double STEP = 6;
 
-  /** Wood to leave between a dowel and a cut or the edge of the sheet: own choice, 1/8 in. */
+  /** Wood to leave between a dowel and a cut: own choice, 1/8 in. */
   private static final double WOOD = 3.175;
 
   /** Nearer dowels guide badly; our own choice. */
@@ -31,6 +31,9 @@ final class DowelPlaces {
       List.of(Length.ofInches(0.25), Length.ofInches(0.1875), Length.ofInches(0.125));
   private static final List<Length> METRIC =
       List.of(Length.ofMillimetres(6), Length.ofMillimetres(5), Length.ofMillimetres(3));
+
+  /** Wood to leave between a dowel and the edge of the sheet: own choice, 3/8 in. */
+  private static final double WOOD_AT_EDGE = 9.525;
 
   private final Layout layout;
   private final Box box;
@@ -95,7 +98,7 @@ final class DowelPlaces {
   }
 
   private boolean isOnWood(Point point) {
-    double need = WOOD + radius;
+    double need = WOOD_AT_EDGE + radius;
     boolean inBox =
         Math.min(point.x() - box.minX(), box.maxX() - point.x()) >= need
             && Math.min(point.y() - box.minY(), box.maxY() - point.y()) >= need;

@@ -27,7 +27,7 @@ final class LapWords {
   private static final double STEP = 6;
 
   /** From outline, lines and other letters, in millimetres. */
-  private static final double CLEAR = 1;
+  private static final double CLEAR = 1.5;
 
   private final Placement placement;
   private final Outline outline;
@@ -63,7 +63,7 @@ final class LapWords {
   private Optional<Engraving> place(Lap lap, String words) {
     for (double height : HEIGHTS) {
       double width = Engraving.width(words, height);
-      for (double from = CLEAR + 1; from < FARTHEST; from += STEP) {
+      for (double from = 2 * CLEAR; from < FARTHEST; from += STEP) {
         for (int side = 1; side >= -1; side -= 2) {
           Engraving tried = at(lap, words, height, from + width / 2, side);
           if (isFree(tried)) {

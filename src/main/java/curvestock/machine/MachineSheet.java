@@ -106,11 +106,12 @@ public record MachineSheet(
           order,
           marks(),
           ticks,
-          labels(),
+          labels(false),
           CutOrder.travel(asLaidOut),
           CutOrder.travel(order),
           tabless,
-          new MachiningMaker(layout, names, work, setup).make(marks(), labels()));
+          new MachiningMaker(layout, names, work, setup)
+              .make(marks(), labels(false), labels(true)));
     }
 
     private List<Contour> contours(int number, Placement placement) {
@@ -201,12 +202,17 @@ public record MachineSheet(
       return marks;
     }
 
-    private List<Engraving> labels() {
+    /**
+     * The numbers.
+     *
+     * @param level all along x, for files that turn no text: only where numbers are text
+     */
+    private List<Engraving> labels(boolean level) {
       List<Engraving> labels = new ArrayList<>();
-      if (setup.letters() == Letters.NONE) {
+      if (setup.letters() == Letters.NONE || (level && setup.letters() != Letters.TEXT)) {
         return labels;
       }
-      LabelPlace place = new LabelPlace(setup.letters() == Letters.TEXT);
+      LabelPlace place = new LabelPlace(level);
       for (int i = 0; i < names.size(); i++) {
         place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
       }

@@ -29,7 +29,7 @@ final class MachiningMaker {
     bit = setup.bitOrKerf(layout.cutting());
   }
 
-  Machining make(List<List<Edge>> marks, List<Engraving> labels) {
+  Machining make(List<List<Edge>> marks, List<Engraving> labels, List<Engraving> level) {
     List<Pocket> pockets = new ArrayList<>();
     List<Drilling> drillings = new ArrayList<>();
     for (int i = 0; i < layout.placements().size(); i++) {
@@ -49,6 +49,7 @@ final class MachiningMaker {
         pockets,
         drillings,
         words(marks, labels),
+        level,
         below ? Optional.of(turning()) : Optional.empty(),
         work.remnant(),
         work.caption());
