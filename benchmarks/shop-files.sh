@@ -1,14 +1,14 @@
 #!/usr/bin/env bash
 # Eight demo jobs (invented) in six machine settings: planned, drawn, read back by `check`, and looked at by
 # foreign readers where they are installed (librsvg's rsvg-convert; Python's ezdxf, by PYTHON=...). Prints a table.
-# Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
+# JOBS='default window-loops' takes only these. Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
 set -u
 jar=$1
 here=$(cd "$(dirname "$0")/.." && pwd)
 python=${PYTHON:-python3}
 work=$(mktemp -d)
-jobs="default first-helix-quarter porch-helix-store-cut closet-spiral window-loops harbor-curves
-  helix/boathouse-spiral helix/orchard-climb"
+jobs=${JOBS:-"default first-helix-quarter porch-helix-store-cut closet-spiral window-loops harbor-curves
+  helix/boathouse-spiral helix/orchard-climb"}
 settings=(
   "{}"
   "{outlines: offset}"
