@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param buying sheets, money and layouts, if they are planned
  * @param building the whole helix, if the job asks for one
  * @param choices the segment sizes side by side, if they were compared
+ * @param machineTime what the machine takes, if the job has rates and sheets are planned
  * @param shopping sheets and everything else to buy
  * @param priced what everything on the shopping list comes to, as far as it has a price; sheets
  *     with their tax
@@ -26,6 +27,7 @@ public record Answer(
     Optional<Buying> buying,
     Optional<Building> building,
     Optional<Choices> choices,
+    Optional<MachineTime> machineTime,
     Table shopping,
     Money priced,
     int unpriced) {
@@ -67,6 +69,7 @@ public record Answer(
         buying,
         building,
         choices,
+        rough ? Optional.empty() : plan.flatMap(MachineTime::of),
         lines.table(),
         lines.priced(),
         lines.unpriced());

@@ -27,7 +27,7 @@ final class CheckRun {
   private static final int MOST_PLAN_BYTES = 20_000_000;
   private static final String PLAN = "plan.json";
   private static final String SHEETS = "sheets";
-  private static final String TEST_CUT = "test-cut";
+  private static final List<String> TEST = List.of("test-cut", "test-flip");
 
   private final List<Path> drawings = new ArrayList<>();
   private final Map<Path, PlanFile> plans = new LinkedHashMap<>();
@@ -56,7 +56,7 @@ final class CheckRun {
     found.addAll(drawings(isResult ? sheets : folder));
     if (isResult) {
       drawings(folder).stream()
-          .filter(file -> file.getFileName().toString().startsWith(TEST_CUT))
+          .filter(file -> TEST.stream().anyMatch(file.getFileName().toString()::startsWith))
           .forEach(found::add);
     }
     if (found.isEmpty()) {

@@ -1,29 +1,38 @@
 package curvestock.app;
 
+import curvestock.answer.MachineTime;
 import curvestock.check.CutForm;
 import curvestock.check.Expectation;
+import curvestock.check.LayoutCheck;
+import curvestock.check.Recess;
 import curvestock.drawing.MachineDrawing;
 import curvestock.dxf.SheetDxf;
 import curvestock.files.ResultFolder;
-import curvestock.geometry.Edge;
-import curvestock.geometry.Pose;
-import curvestock.helix.build.RoadbedMark;
+import curvestock.helix.HelixOrder;
+import curvestock.helix.build.Lap;
+import curvestock.helix.build.LapEnd;
+import curvestock.helix.spec.Construction;
 import curvestock.job.Job;
-import curvestock.layout.Layout;
+import curvestock.machine.Caption;
 import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSheet;
+import curvestock.machine.SheetWork;
 import curvestock.machine.TestCut;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
+import curvestock.plan.MachineSheets;
 import curvestock.plan.Plan;
 import curvestock.report.MachineNotes;
-import curvestock.report.PieceNotes;
 import curvestock.report.SheetFiles;
+import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
+import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The files for machines: each is read back and judged before it is added. */
@@ -37,41 +46,48 @@ final class MachineFiles {
   /**
    * Adds an SVG and a DXF for each sheet, and the notes.
    *
+   * @param time of the machine, if the job has rates
    * @throws WrongLayoutException if one of them fails its check
    */
-  static void add(ResultFolder folder, Plan plan) {
+  static void add(ResultFolder folder, Plan plan, Optional<MachineTime> time) {
     MachineSetup setup = plan.job().machine();
-    Optional<String> warning = plan.job().failure();
-    List<List<String>> labels = plan.labels();
-    List<MachineSheet> sheets = new ArrayList<>();
-    for (int i = 0; i < plan.layouts().size(); i++) {
-      MachineSheet sheet =
-          MachineSheet.of(plan.layouts().get(i), labels.get(i), marks(plan, i + 1), setup);
-      sheets.add(sheet);
-      add(folder, SheetFiles.clean(i + 1, setup), MachineDrawing.svg(sheet, warning), sheet);
-      add(folder, SheetFiles.dxf(i + 1, setup), SheetDxf.of(sheet, warning), sheet);
+    List<MachineSheet> sheets = MachineSheets.of(plan);
+    for (int i = 0; i < sheets.size(); i++) {
+      add(
+          folder,
+          sheets.get(i),
+          recesses(plan.job()),
+          new Names(
+              SheetFiles.clean(i + 1, setup),
+              SheetFiles.dxf(i + 1, setup),
+              SheetFiles.flip(i + 1),
+              SheetFiles.flipDxf(i + 1, setup)));
     }
     TestCut test = testCut(plan.job());
-    MachineSheet first = MachineSheet.of(test.layout(), test.names(), setup);
-    add(folder, SheetFiles.testCut(setup), MachineDrawing.svg(first, warning), first);
-    add(folder, SheetFiles.testCutDxf(setup), SheetDxf.of(first, warning), first);
-    folder.add("machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test)) + "\n");
+    Caption caption =
+        new Caption(plan.job().title(), "test cut", plan.job().style(), plan.job().failure());
+    SheetWork work = new SheetWork(List.of(), test.laps(), Optional.empty(), caption);
+    MachineSheet first = MachineSheet.of(test.layout(), test.names(), work, setup);
+    add(
+        folder,
+        first,
+        recesses(test),
+        new Names(
+            SheetFiles.testCut(setup),
+            SheetFiles.testCutDxf(setup),
+            SheetFiles.TEST_FLIP,
+            SheetFiles.testFlipDxf(setup)));
+    folder.add(
+        "machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test, time)) + "\n");
   }
 
-  /** Supports, laps and screws of the helix's pieces on a sheet, in the sheet's frame. */
-  private static List<List<Edge>> marks(Plan plan, int sheet) {
-    List<List<RoadbedMark>> marks = PieceNotes.marks(plan, sheet);
-    List<List<Edge>> lines = new ArrayList<>();
-    for (int i = 0; i < marks.size(); i++) {
-      Pose pose = plan.layouts().get(sheet - 1).placements().get(i).pose();
-      for (RoadbedMark mark : marks.get(i)) {
-        mark.at(pose).lines().forEach(line -> lines.add(List.of(line)));
-      }
-    }
-    return lines;
-  }
+  /** Names of the files of one sheet; those of its underside are used if it has one. */
+  private record Names(String svg, String dxf, String flipSvg, String flipDxf) {}
 
-  /** A joint of the job's ring, or of the first curved piece; the plate if the helix has one. */
+  /**
+   * A joint of the job's ring, or of the first curved piece: with its half-lap or its plate if the
+   * helix has one.
+   */
   private static TestCut testCut(Job job) {
     List<Piece> pieces = job.demands().stream().map(Demand::piece).toList();
     Optional<AnnularSector> ring =
@@ -84,7 +100,18 @@ final class MachineFiles {
         job.structure().isEmpty()
             ? Optional.empty()
             : pieces.stream().filter(piece -> piece.id().equals("plate")).findFirst();
-    return TestCut.of(job.sheets().get(0), job.cutting(), ring, plate);
+    return TestCut.of(
+        job.sheets().get(0),
+        job.cutting(),
+        new TestCut.Joint(ring, plate, lap(job)),
+        job.machine());
+  }
+
+  private static Optional<Length> lap(Job job) {
+    return job.structure()
+        .map(order -> order.plan().spec().construction())
+        .filter(Construction.HalfLap.class::isInstance)
+        .map(joint -> ((Construction.HalfLap) joint).lap());
   }
 
   private static Optional<AnnularSector> sector(Piece piece) {
@@ -93,10 +120,62 @@ final class MachineFiles {
         : Optional.empty();
   }
 
-  private static void add(ResultFolder folder, String name, String drawing, MachineSheet sheet) {
-    Layout layout = sheet.layout();
-    Workshop.requireRight(name, drawing, Expectation.of(layout).in(sheet.form()));
-    folder.add(name, drawing);
+  private static void add(
+      ResultFolder folder, MachineSheet sheet, Map<String, List<Recess>> recesses, Names names) {
+    Expectation expected = expected(sheet, recesses);
+    String svg = MachineDrawing.svg(sheet);
+    String dxf = SheetDxf.of(sheet);
+    Workshop.requireRight(names.svg(), () -> LayoutCheck.check(svg, expected));
+    folder.add(names.svg(), svg);
+    Workshop.requireRight(names.dxf(), () -> LayoutCheck.check(dxf, expected));
+    folder.add(names.dxf(), dxf);
+    if (sheet.machining().turning().isPresent()) {
+      String below = MachineDrawing.underside(sheet);
+      Workshop.requireRight(
+          names.flipSvg(), () -> LayoutCheck.checkUnderside(below, svg, expected));
+      folder.add(names.flipSvg(), below);
+      String belowDxf = SheetDxf.underside(sheet);
+      Workshop.requireRight(
+          names.flipDxf(), () -> LayoutCheck.checkUnderside(belowDxf, dxf, expected));
+      folder.add(names.flipDxf(), belowDxf);
+    }
+  }
+
+  private static Expectation expected(MachineSheet sheet, Map<String, List<Recess>> recesses) {
+    return Expectation.of(sheet.layout())
+        .in(sheet.form())
+        .with(recesses, toolRadius(sheet.setup(), sheet.layout().cutting()));
+  }
+
+  private static double toolRadius(MachineSetup setup, Cutting cutting) {
+    return setup.bitOrKerf(cutting).millimetres() / 2;
+  }
+
+  /** Where the pieces of a job's helix are halved, by kind. */
+  private static Map<String, List<Recess>> recesses(Job job) {
+    Map<String, List<Recess>> recesses = new HashMap<>();
+    job.structure()
+        .map(HelixOrder::plan)
+        .ifPresent(
+            plan ->
+                plan.roadbed()
+                    .pieces()
+                    .forEach(
+                        piece ->
+                            recesses.putIfAbsent(piece.kindId(), recesses(plan.laps().on(piece)))));
+    return recesses;
+  }
+
+  private static Map<String, List<Recess>> recesses(TestCut test) {
+    Map<String, List<Recess>> recesses = new HashMap<>();
+    for (int i = 0; i < test.laps().size(); i++) {
+      recesses.put(test.layout().placements().get(i).piece().id(), recesses(test.laps().get(i)));
+    }
+    return recesses;
+  }
+
+  private static List<Recess> recesses(List<Lap> laps) {
+    return laps.stream().map(lap -> new Recess(lap.end() == LapEnd.UPPER, lap.area())).toList();
   }
 
   /**
@@ -112,14 +191,19 @@ final class MachineFiles {
               .filter(piece -> job.suits(piece, sheet))
               .toList();
       expectations.add(
-          Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form(job)));
+          Expectation.anyOf(sheet, job.cutting(), suiting)
+              .in(CutForm.FINISHED, form(job))
+              .with(recesses(job), toolRadius(job.machine(), job.cutting())));
     }
     return expectations;
   }
 
   /** What the job's test cut is. */
   static Expectation testCutExpected(Job job) {
-    return Expectation.of(testCut(job).layout()).in(CutForm.FINISHED, form(job));
+    TestCut test = testCut(job);
+    return Expectation.of(test.layout())
+        .in(CutForm.FINISHED, form(job))
+        .with(recesses(test), toolRadius(job.machine(), job.cutting()));
   }
 
   private static CutForm form(Job job) {

@@ -3,6 +3,7 @@ package curvestock.app;
 import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Choices;
+import curvestock.answer.MachineTime;
 import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
@@ -39,6 +40,7 @@ import curvestock.piece.Demand;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
+import curvestock.plan.MarkedPieces;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
@@ -229,7 +231,7 @@ public final class Workshop {
     if (answer.building().isPresent()) {
       addHelix(folder, "", answer);
     }
-    addSheets(folder, plan, plan.labels(), listener);
+    addSheets(folder, plan, plan.labels(), answer.machineTime(), listener);
     return folder;
   }
 
@@ -267,12 +269,16 @@ public final class Workshop {
                       "job-" + member.tag() + "/",
                       Answer.ofHelix(job, order, Optional.empty(), false)));
     }
-    addSheets(folder, batch.plan(), batch.labels(), listener);
+    addSheets(folder, batch.plan(), batch.labels(), MachineTime.of(batch.plan()), listener);
     return folder;
   }
 
   private static void addSheets(
-      ResultFolder folder, Plan plan, List<List<String>> labels, PlanListener listener) {
+      ResultFolder folder,
+      Plan plan,
+      List<List<String>> labels,
+      Optional<MachineTime> time,
+      PlanListener listener) {
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
       listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
@@ -283,7 +289,7 @@ public final class Workshop {
       folder.add(SheetFiles.annotated(number), annotated);
       folder.add(SheetFiles.picture(number), () -> Picture.png(annotated, PICTURE_WIDTH));
     }
-    MachineFiles.add(folder, plan);
+    MachineFiles.add(folder, plan, time);
   }
 
   /**
@@ -351,14 +357,24 @@ public final class Workshop {
         Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
         MachineNotes.size(job),
         PieceNotes.of(plan, number),
-        PieceNotes.marks(plan, number));
+        MarkedPieces.marks(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
   static void requireRight(String file, String drawing, Expectation expectation) {
+    requireRight(file, () -> LayoutCheck.check(drawing, expectation));
+  }
+
+  /** A check of a drawing. */
+  interface Judging {
+    CheckReport report() throws CheckException;
+  }
+
+  /** Refuses to go on if a drawing is not right. */
+  static void requireRight(String file, Judging judging) {
     String faults;
     try {
-      CheckReport report = LayoutCheck.check(drawing, expectation);
+      CheckReport report = judging.report();
       faults =
           report.findings().stream()
               .map(finding -> "  " + finding.message())

@@ -36,6 +36,15 @@ interface Drawing {
   /** What is not cut. */
   List<Mark> marks();
 
+  /** The areas to be cleared. */
+  List<DrawnPocket> pockets();
+
+  /** All holes to be drilled. */
+  List<Chain> drilled();
+
+  /** Whether it shows the underside of a sheet, mirrored, and no outlines. */
+  boolean isUnderside();
+
   /** Lines as drawn. */
   interface Lines {
     List<Chain> chains() throws CheckException;
@@ -46,7 +55,15 @@ interface Drawing {
    *
    * @param name what it is called in messages
    * @param piece the id of its kind, if the drawing says it
+   * @param drilled its holes that are drilled, which have the finished size
    * @param doubled whether a line of it is drawn more than once
    */
-  record Cut(String name, Optional<String> piece, Lines lines, boolean doubled) {}
+  record Cut(
+      String name, Optional<String> piece, Lines lines, List<Chain> drilled, boolean doubled) {
+
+    /** Copies the holes. */
+    public Cut {
+      drilled = List.copyOf(drilled);
+    }
+  }
 }

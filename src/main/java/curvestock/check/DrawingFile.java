@@ -15,6 +15,9 @@ import java.util.Optional;
  * @param outlines the outlines of the group {@code cut}
  * @param others all other paths
  * @param texts the texts of the group {@code label}
+ * @param drilled the holes of the group {@code drill}
+ * @param pockets the areas of the groups {@code pocket-top} and {@code pocket-bottom}
+ * @param isUnderside whether it shows a sheet from below: it has areas there, and no outlines
  * @param remnant what is kept of the sheet, if drawn
  * @param oddities things that make the geometry uncertain
  */
@@ -27,6 +30,9 @@ record DrawingFile(
     List<OutlinePath> outlines,
     List<OtherPath> others,
     List<Written> texts,
+    List<HolePath> drilled,
+    List<PocketPath> pockets,
+    boolean isUnderside,
     Optional<Rectangle> remnant,
     List<Finding> oddities) {
 
@@ -34,6 +40,8 @@ record DrawingFile(
     outlines = List.copyOf(outlines);
     others = List.copyOf(others);
     texts = List.copyOf(texts);
+    drilled = List.copyOf(drilled);
+    pockets = List.copyOf(pockets);
     oddities = List.copyOf(oddities);
   }
 
@@ -50,6 +58,21 @@ record DrawingFile(
       data = List.copyOf(data);
     }
   }
+
+  /**
+   * A hole to be drilled.
+   *
+   * @param owner the id of its piece's outline, from {@code data-hole-of}; empty if it is in none
+   * @param diameter from {@code data-diameter}, as written
+   */
+  record HolePath(String owner, String diameter, String data) {}
+
+  /**
+   * An area to be cleared.
+   *
+   * @param depth from {@code data-depth}, as written
+   */
+  record PocketPath(String name, boolean fromAbove, String depth, String data) {}
 
   /**
    * A path that is not cut.

@@ -41,10 +41,25 @@ final class DrawingReader extends DefaultHandler {
 
   private static final String SVG = "http://www.w3.org/2000/svg";
 
+  private static final String POCKET_TOP = "pocket-top";
+  private static final String POCKET_BOTTOM = "pocket-bottom";
+  private static final String DRILL = "drill";
+
   private static final Set<String> HARMLESS = Set.of("g", "path", "title", "desc");
 
   /** The groups of a drawing, by what is done along their lines. */
-  private static final Set<String> OPERATIONS = Set.of("cut", "mark", "label", "tab", "sheet");
+  private static final Set<String> OPERATIONS =
+      Set.of(
+          "cut",
+          "mark",
+          "label",
+          POCKET_TOP,
+          POCKET_BOTTOM,
+          DRILL,
+          "tab",
+          "sheet",
+          "remnant",
+          "flip");
 
   /** An element around the one that is read, and what it does to all in it. */
   private record Open(
@@ -55,6 +70,8 @@ final class DrawingReader extends DefaultHandler {
   private final List<OutlinePath> outlines = new ArrayList<>();
   private final List<OtherPath> others = new ArrayList<>();
   private final List<Written> texts = new ArrayList<>();
+  private final List<DrawingFile.HolePath> drilled = new ArrayList<>();
+  private final List<DrawingFile.PocketPath> pockets = new ArrayList<>();
   private final List<Finding> oddities = new ArrayList<>();
   private Optional<Locator> locator = Optional.empty();
   private Optional<String> sheetEdge = Optional.empty();
@@ -94,7 +111,8 @@ final class DrawingReader extends DefaultHandler {
     } catch (IOException | ParserConfigurationException e) {
       throw new CheckException("the drawing cannot be read: " + e.getMessage(), e);
     }
-    if (!reader.hasCutGroup) {
+    boolean underside = reader.isUnderside();
+    if (!reader.hasCutGroup && !underside) {
       throw new CheckException("the drawing has no group with the id 'cut', so nothing to check");
     }
     reader.addHoles();
@@ -107,8 +125,15 @@ final class DrawingReader extends DefaultHandler {
         reader.outlines,
         reader.others,
         reader.texts,
+        reader.drilled,
+        reader.pockets,
+        underside,
         reader.remnant,
         reader.oddities);
+  }
+
+  private boolean isUnderside() {
+    return !hasCutGroup && pockets.stream().anyMatch(pocket -> !pocket.fromAbove());
   }
 
   private static SAXParser parser() throws SAXException, ParserConfigurationException {
@@ -167,9 +192,13 @@ final class DrawingReader extends DefaultHandler {
       odd(shown + " may change what is drawn", element.id());
     } else if (inDefs && uri.equals(SVG)) {
       odd(shown + " in <defs>, where nothing is drawn: take it out", element.id());
-    } else if ((isIn("mark") || isIn("tab"))
+    } else if ((isIn("mark")
+            || isIn("tab")
+            || isIn(DRILL)
+            || isIn(POCKET_TOP)
+            || isIn(POCKET_BOTTOM))
         && !(uri.equals(SVG) && HARMLESS.contains(element.name()))) {
-      odd(shown + " in a group of marks: marks must be paths", element.id());
+      odd(shown + " in a group of lines: they must be paths", element.id());
     }
   }
 
@@ -203,8 +232,22 @@ final class DrawingReader extends DefaultHandler {
             odd("the sheet's edge is drawn twice", element.id());
           }
           sheetEdge = Optional.of(value(attributes, "d"));
+        } else if (isIn(DRILL)) {
+          drilled.add(
+              new DrawingFile.HolePath(
+                  value(attributes, "data-hole-of"),
+                  value(attributes, "data-diameter"),
+                  value(attributes, "d")));
+        } else if (isIn(POCKET_TOP) || isIn(POCKET_BOTTOM)) {
+          pockets.add(
+              new DrawingFile.PocketPath(
+                  element.id().isEmpty() ? "area at line " + line() : element.id(),
+                  isIn(POCKET_TOP),
+                  value(attributes, "data-depth"),
+                  value(attributes, "d")));
         } else {
-          others.add(new OtherPath(operation(), value(attributes, "d")));
+          boolean isWord = isIn("label") && !value(attributes, "data-word").isEmpty();
+          others.add(new OtherPath(isWord ? "word" : operation(), value(attributes, "d")));
         }
       }
       case "text" -> {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,6 +35,12 @@ final class DxfReader {
       Map.of("1", 25.4, "2", 304.8, "4", 1.0, "5", 10.0, "6", 1000.0);
 
   private static final String CUT = "CUT";
+  private static final String DRILL = "DRILL";
+  private static final String POCKET_TOP = "POCKET-TOP";
+  private static final String POCKET_BOTTOM = "POCKET-BOTTOM";
+
+  private static final Pattern SIZE = Pattern.compile("[A-Z-]+-(\\d{1,4})_(\\d{1,4})(MM|IN)");
+
   private static final String SHEET = "SHEET";
   private static final int MOST_ODDITIES = 20;
 
@@ -72,18 +79,41 @@ final class DxfReader {
     reader.readLayers();
     reader.follow();
     List<Mark> marks = new ArrayList<>(reader.texts);
+    List<DxfFile.Hole> drilled = new ArrayList<>();
+    List<DxfFile.Cleared> pockets = new ArrayList<>();
     reader.others.forEach(
-        (layer, chains) ->
-            DxfChains.of(chains)
-                .forEach(chain -> marks.add(Mark.drawn(small(layer), List.of(chain)))));
+        (layer, chains) -> {
+          List<Chain> whole = DxfChains.of(chains);
+          OptionalDouble size = size(layer);
+          if (layer.startsWith(DRILL)) {
+            whole.forEach(chain -> drilled.add(new DxfFile.Hole(chain, size)));
+          } else if (layer.startsWith(POCKET_TOP) || layer.startsWith(POCKET_BOTTOM)) {
+            boolean fromAbove = layer.startsWith(POCKET_TOP);
+            whole.forEach(chain -> pockets.add(new DxfFile.Cleared(fromAbove, size, chain)));
+          } else {
+            whole.forEach(chain -> marks.add(Mark.drawn(small(layer), List.of(chain))));
+          }
+        });
     return new DxfFile(
         reader.form,
         reader.unitSaid.isPresent(),
         DxfChains.of(reader.sheet),
         DxfChains.of(reader.cuts),
         marks,
+        drilled,
+        pockets,
         reader.notes,
         reader.oddities);
+  }
+
+  /** The measure at the end of a layer's name, in millimetres. */
+  private static OptionalDouble size(String layer) {
+    Matcher matcher = SIZE.matcher(layer);
+    return matcher.matches()
+        ? OptionalDouble.of(
+            Double.parseDouble(matcher.group(1) + "." + matcher.group(2))
+                * (matcher.group(3).equals("IN") ? 25.4 : 1))
+        : OptionalDouble.empty();
   }
 
   private static String small(String layer) {
@@ -138,7 +168,7 @@ final class DxfReader {
     List<DxfEntity> entities = text.entities();
     for (int i = 0; i < entities.size(); i++) {
       DxfEntity entity = entities.get(i);
-      if (Set.of(CUT, SHEET).contains(entity.layer())) {
+      if (isExact(entity.layer())) {
         requirePlain(entity);
       }
       List<Chain> chains = chains(entity.layer());
@@ -167,6 +197,12 @@ final class DxfReader {
     }
   }
 
+  /** Layers on which nothing may be moved or hidden. */
+  private static boolean isExact(String layer) {
+    return Set.of(CUT, SHEET).contains(layer)
+        || List.of(DRILL, POCKET_TOP, POCKET_BOTTOM).stream().anyMatch(layer::startsWith);
+  }
+
   private List<Chain> chains(String layer) {
     return switch (layer) {
       case CUT -> cuts;
@@ -185,7 +221,7 @@ final class DxfReader {
               + " on the layer CUT: outlines must be lines and arcs");
     } else if (entity.name().equals("INSERT")) {
       odd("line " + entity.line() + ": a block is inserted: explode it, so that it can be checked");
-    } else if (entity.name().equals("TEXT")) {
+    } else if (entity.name().equals("TEXT") && !entity.layer().equals("TITLE")) {
       texts.add(Mark.written(small(entity.layer()), point(entity, 10), false));
     }
   }

@@ -5,6 +5,7 @@ import curvestock.geometry.Point;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -72,6 +73,7 @@ final class DxfSheet implements Drawing {
   @Override
   public List<Cut> cuts(CutForm form, Findings findings) {
     DxfPieces.Sorted sorted = DxfPieces.of(file.cuts(), form);
+    IdentityHashMap<DxfPieces.Drawn, List<Chain>> drilled = drilled(sorted.pieces(), findings);
     sorted.faults().forEach(fault -> findings.add(Finding.Kind.SHAPE, fault));
     IdentityHashMap<DxfPieces.Drawn, Note> names = names(sorted.pieces());
     List<Cut> cuts = new ArrayList<>();
@@ -82,10 +84,70 @@ final class DxfSheet implements Drawing {
               note.map(Note::name).orElseGet(() -> place(piece)),
               note.map(Note::id),
               piece::chains,
+              drilled.getOrDefault(piece, List.of()),
               piece.doubled()));
     }
     findings.addAll(notDrawn(names.values()));
     return cuts;
+  }
+
+  /** The holes of each piece: those that lie in it and in no smaller one. */
+  private IdentityHashMap<DxfPieces.Drawn, List<Chain>> drilled(
+      List<DxfPieces.Drawn> pieces, Findings findings) {
+    IdentityHashMap<DxfPieces.Drawn, List<Chain>> drilled = new IdentityHashMap<>();
+    if (isUnderside()) {
+      return drilled;
+    }
+    for (DxfFile.Hole hole : file.drilled()) {
+      DrilledHole.check(hole.rim(), hole.diameter(), findings);
+      Point at = hole.rim().start();
+      Optional<DxfPieces.Drawn> around =
+          pieces.stream()
+              .filter(piece -> Bounds.of(outside(piece).edges()).holds(at, 0))
+              .filter(piece -> outside(piece).windings(at) != 0)
+              .min(Comparator.comparingDouble(piece -> Math.abs(outside(piece).area())));
+      if (around.isEmpty()) {
+        findings.add(
+            Finding.Kind.STRUCTURE,
+            String.format(
+                Locale.ROOT, "a hole at (%.1f, %.1f) mm is drilled in no piece", at.x(), at.y()));
+      } else {
+        drilled.computeIfAbsent(around.get(), key -> new ArrayList<>()).add(hole.rim());
+      }
+    }
+    return drilled;
+  }
+
+  private static TraceLoop outside(DxfPieces.Drawn piece) {
+    return new TraceLoop(piece.chains().get(0).edges());
+  }
+
+  @Override
+  public List<DrawnPocket> pockets() {
+    List<DrawnPocket> pockets = new ArrayList<>();
+    for (DxfFile.Cleared each : file.pockets()) {
+      Point at = each.edge().start();
+      String name =
+          String.format(
+              Locale.ROOT,
+              "%s near (%.1f, %.1f) mm",
+              each.fromAbove() ? "pocket-top" : "pocket-bottom",
+              at.x(),
+              at.y());
+      pockets.add(
+          new DrawnPocket(name, each.fromAbove(), each.depth(), () -> List.of(each.edge())));
+    }
+    return pockets;
+  }
+
+  @Override
+  public List<Chain> drilled() {
+    return file.drilled().stream().map(DxfFile.Hole::rim).toList();
+  }
+
+  @Override
+  public boolean isUnderside() {
+    return file.cuts().isEmpty() && file.pockets().stream().anyMatch(each -> !each.fromAbove());
   }
 
   private static String place(DxfPieces.Drawn piece) {

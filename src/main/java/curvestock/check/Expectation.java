@@ -18,13 +18,17 @@ import java.util.TreeMap;
  * @param pieces the pieces that may appear
  * @param counts how many of each, by piece id (a piece not named: none); empty if any number may
  * @param forms how the outlines may differ from the finished size; the drawing must say one of them
+ * @param recesses where pieces are to be halved in thickness, by piece id
+ * @param toolRadius of the tool that clears them, in millimetres
  */
 public record Expectation(
     SheetStock sheet,
     Cutting cutting,
     List<Piece> pieces,
     Optional<Map<String, Integer>> counts,
-    List<CutForm> forms) {
+    List<CutForm> forms,
+    Map<String, List<Recess>> recesses,
+    double toolRadius) {
 
   /**
    * @throws IllegalArgumentException if two pieces have the same id
@@ -33,6 +37,7 @@ public record Expectation(
     pieces = List.copyOf(pieces);
     counts = counts.map(Map::copyOf);
     forms = List.copyOf(forms);
+    recesses = Map.copyOf(recesses);
     if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
       throw new IllegalArgumentException("pieces must have different ids");
     }
@@ -44,17 +49,35 @@ public record Expectation(
       Cutting cutting,
       List<Piece> pieces,
       Optional<Map<String, Integer>> counts) {
-    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED));
+    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED), Map.of(), 0);
   }
 
   /** The same with outlines of one of the given forms. */
   public Expectation in(CutForm... allowed) {
-    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed));
+    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed), recesses, toolRadius);
+  }
+
+  /**
+   * The same with pieces halved in thickness.
+   *
+   * @param areas by piece id
+   * @param radius of the tool, in millimetres
+   */
+  public Expectation with(Map<String, List<Recess>> areas, double radius) {
+    return new Expectation(sheet, cutting, pieces, counts, forms, areas, radius);
+  }
+
+  /** Where a piece is to be cleared from that side. */
+  List<Recess> recesses(String piece, boolean fromAbove) {
+    return recesses.getOrDefault(piece, List.of()).stream()
+        .filter(recess -> recess.fromAbove() == fromAbove)
+        .toList();
   }
 
   /** The same with exactly so many of each piece, by id. */
   public Expectation exactly(Map<String, Integer> wanted) {
-    return new Expectation(sheet, cutting, pieces, Optional.of(wanted), forms);
+    return new Expectation(
+        sheet, cutting, pieces, Optional.of(wanted), forms, recesses, toolRadius);
   }
 
   /** Exactly the pieces of a layout, wherever they lie. */

@@ -46,6 +46,8 @@ public record Finding(Kind kind, String message, List<String> paths) {
     GRAIN,
     /** A mark or number is missing, or lies where it does not belong. */
     MARK,
+    /** An area to be cleared misses its lap, is of the wrong depth, or takes other wood. */
+    POCKET,
     /** So many faults that the rest is not listed. */
     MORE
   }

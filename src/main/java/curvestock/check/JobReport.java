@@ -39,22 +39,43 @@ public record JobReport(List<Judged> drawings, List<Tally> tallies, boolean part
    *
    * @param report what was found in it; empty if it cannot be judged
    * @param unreadable why it cannot be judged
-   * @param isTestCut whether it is the test cut, which counts for no sheet
+   * @param shows what part of the job
    */
-  public record Judged(
-      String name, Optional<CheckReport> report, String unreadable, boolean isTestCut) {
+  public record Judged(String name, Optional<CheckReport> report, String unreadable, Shows shows) {
 
-    static Judged of(String name, CheckReport report, boolean isTestCut) {
-      return new Judged(name, Optional.of(report), "", isTestCut);
+    /** What a drawing shows; the pieces of sheets alone are counted. */
+    public enum Shows {
+      SHEET(""),
+      UNDERSIDE(" (underside)"),
+      TEST_CUT(" (test cut)");
+
+      private final String remark;
+
+      Shows(String remark) {
+        this.remark = remark;
+      }
+
+      /** What is said of it behind its name. */
+      public String remark() {
+        return remark;
+      }
+    }
+
+    static Judged of(String name, CheckReport report, Shows shows) {
+      return new Judged(name, Optional.of(report), "", shows);
     }
 
     static Judged unreadable(String name, String why) {
-      return new Judged(name, Optional.empty(), Shown.line(why), false);
+      return new Judged(name, Optional.empty(), Shown.line(why), Shows.SHEET);
+    }
+
+    boolean isSheet() {
+      return shows == Shows.SHEET;
     }
 
     /** The same with one more finding. */
     Judged with(Finding finding) {
-      return new Judged(name, report.map(r -> r.with(finding)), unreadable, isTestCut);
+      return new Judged(name, report.map(r -> r.with(finding)), unreadable, shows);
     }
 
     /** Whether it can be judged and is right. */

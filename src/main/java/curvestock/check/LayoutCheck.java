@@ -69,17 +69,25 @@ public final class LayoutCheck {
     return best.orElseThrow();
   }
 
+  /**
+   * Judges the drawing of a sheet's underside.
+   *
+   * @param underside the text of the file
+   * @param above the text of the file of the same sheet's upper side
+   * @throws CheckException if one of them cannot be judged
+   */
+  public static CheckReport checkUnderside(String underside, String above, Expectation expectation)
+      throws CheckException {
+    return UndersideCheck.check(underside, above, expectation);
+  }
+
   private CheckReport report() throws CheckException {
     findings.addAll(drawing.oddities());
     checkSheetEdge();
     checkForm();
-    List<Drawing.Cut> cuts = drawing.cuts(form, findings);
-    for (Drawing.Cut cut : cuts) {
-      if (!findings.isFull()) {
-        read(cut);
-      }
-    }
+    List<Drawing.Cut> cuts = readPieces();
     checkCounts(cuts);
+    checkPockets();
     List<DrawnPiece> drawn = pieces.stream().map(MarkCheck.Placed::drawn).toList();
     SpacingCheck spacing = new SpacingCheck(expectation, sheet, drawn, findings);
     spacing.run();
@@ -94,6 +102,43 @@ public final class LayoutCheck {
         spacing.leastMargin(),
         worstShapeError,
         marks.stream().anyMatch(mark -> mark.group().equals("label")));
+  }
+
+  private List<Drawing.Cut> readPieces() {
+    List<Drawing.Cut> cuts = drawing.cuts(form, findings);
+    for (Drawing.Cut cut : cuts) {
+      if (!findings.isFull()) {
+        read(cut);
+      }
+    }
+    return cuts;
+  }
+
+  /** Drawings for people show laps in words. */
+  private void checkPockets() throws CheckException {
+    if (drawing.kind() == DrawingKind.ANNOTATED) {
+      return;
+    }
+    List<DrawnPocket> above = new ArrayList<>();
+    for (DrawnPocket pocket : drawing.pockets()) {
+      if (pocket.fromAbove()) {
+        above.add(pocket);
+      } else {
+        findings.add(
+            Kind.POCKET,
+            pocket.name() + " is cleared from below: it belongs in the file of the underside",
+            pocket.name());
+      }
+    }
+    new PocketCheck(expectation, true, pieces, findings).run(above);
+  }
+
+  /** The pieces of a drawing where they lie, whatever else is wrong with it. */
+  static List<MarkCheck.Placed> pieces(Drawing drawing, Expectation expectation) {
+    CutForm form = drawing.form().orElseGet(() -> expectation.formsOf(drawing.kind()).get(0));
+    LayoutCheck check = new LayoutCheck(expectation, drawing, form);
+    check.readPieces();
+    return check.pieces;
   }
 
   private void checkSheetEdge() {
@@ -137,7 +182,7 @@ public final class LayoutCheck {
   private void read(Drawing.Cut cut) {
     try {
       List<Chain> chains = cut.lines().chains();
-      TraceShape shape = new FinishedSize(form).of(chains);
+      TraceShape shape = drilled(new FinishedSize(form).of(chains), cut);
       Optional<Piece> piece = piece(cut, Optional.of(shape));
       piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
       DrawnPiece drawn = DrawnPiece.of(cut.name(), piece, shape, outside(chains));
@@ -159,6 +204,12 @@ public final class LayoutCheck {
       piece(cut, Optional.empty()).ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
       findings.add(Kind.SHAPE, cut.name() + ": " + e.getMessage(), cut.name());
     }
+  }
+
+  private static TraceShape drilled(TraceShape shape, Drawing.Cut cut) {
+    List<TraceLoop> holes = new ArrayList<>(shape.holes());
+    cut.drilled().forEach(rim -> holes.add(new TraceLoop(rim.edges()).turned(false)));
+    return new TraceShape(shape.outer(), holes);
   }
 
   private static TraceLoop outside(List<Chain> chains) {

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Judges what is drawn but not cut: marks and numbers lie on pieces, every piece bears its own
@@ -30,6 +31,9 @@ final class MarkCheck {
   private static final double IN_PLACE = 0.05;
 
   private static final int SAMPLES = 8;
+
+  /** Groups whose closed lines may well be as large as a piece. */
+  private static final Set<String> NOT_PIECES = Set.of("remnant", "flip");
 
   /** Numbers larger than this from corner to corner would fit on any piece of the same kind. */
   private static final double LARGE_NUMBER = 12;
@@ -115,7 +119,7 @@ final class MarkCheck {
 
   private void findCopy(String group, Chain chain) {
     TraceLoop line = new TraceLoop(chain.edges());
-    if (group.equals("sheet") && isOfTheSheet(line)) {
+    if (NOT_PIECES.contains(group) || (group.equals("sheet") && isOfTheSheet(line))) {
       return;
     }
     for (Placed piece : pieces) {
@@ -191,14 +195,14 @@ final class MarkCheck {
     for (Seen seen : marks) {
       Optional<Double> over =
           switch (seen.mark().group()) {
-            case "mark", "label" -> Optional.of(OVER);
+            case "mark", "label", "word" -> Optional.of(OVER);
             case "tab" -> Optional.of(BESIDE);
             default -> Optional.empty();
           };
       if (over.isPresent() && !findings.isFull() && on(seen, over.get()).isEmpty()) {
         findings.add(
             Kind.MARK,
-            (seen.mark().group().equals("label") ? "a number or word" : "a mark")
+            (Set.of("label", "word").contains(seen.mark().group()) ? "a number or word" : "a mark")
                 + place(seen.points().get(0))
                 + " lies on no piece: move it back, or write the file anew");
       }

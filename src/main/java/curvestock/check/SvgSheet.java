@@ -4,7 +4,10 @@ import curvestock.geometry.Point;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /** A drawing read from SVG. */
 final class SvgSheet implements Drawing {
@@ -56,7 +59,9 @@ final class SvgSheet implements Drawing {
             .filter(size -> Math.abs(size[0] - (bounds.right() - bounds.left())) < AS_LARGE)
             .filter(size -> Math.abs(size[1] - (bounds.top() - bounds.bottom())) < AS_LARGE)
             .isPresent();
-    return form.isPresent() || asLarge ? DrawingKind.MACHINE_SVG : DrawingKind.ANNOTATED;
+    return form.isPresent() || asLarge || isUnderside()
+        ? DrawingKind.MACHINE_SVG
+        : DrawingKind.ANNOTATED;
   }
 
   @Override
@@ -89,9 +94,82 @@ final class SvgSheet implements Drawing {
 
   @Override
   public List<Cut> cuts(CutForm as, Findings findings) {
-    return file.outlines().stream()
-        .map(path -> new Cut(path.name(), Optional.of(path.piece()), lines(path.data()), false))
+    Map<String, List<Chain>> drilled = drilled(findings);
+    List<Cut> cuts =
+        file.outlines().stream()
+            .map(
+                path ->
+                    new Cut(
+                        path.name(),
+                        Optional.of(path.piece()),
+                        lines(path.data()),
+                        Optional.ofNullable(drilled.remove(path.name())).orElse(List.of()),
+                        false))
+            .toList();
+    drilled
+        .keySet()
+        .forEach(
+            owner ->
+                findings.add(
+                    Finding.Kind.STRUCTURE,
+                    "a hole is drilled in "
+                        + (owner.isEmpty() ? "no piece" : owner + ", which is not drawn")));
+    return cuts;
+  }
+
+  /** The holes of each piece; each must be as large as the drawing says. */
+  private Map<String, List<Chain>> drilled(Findings findings) {
+    Map<String, List<Chain>> drilled = new TreeMap<>();
+    for (DrawingFile.HolePath hole : file.drilled()) {
+      try {
+        for (Chain chain : PathReader.read(hole.data(), top)) {
+          DrilledHole.check(chain, number(hole.diameter()), findings);
+          drilled.computeIfAbsent(hole.owner(), key -> new ArrayList<>()).add(chain);
+        }
+      } catch (CheckException e) {
+        findings.add(Finding.Kind.SHAPE, "a hole to be drilled: " + e.getMessage());
+      }
+    }
+    return drilled;
+  }
+
+  private static OptionalDouble number(String text) {
+    try {
+      return OptionalDouble.of(Double.parseDouble(text));
+    } catch (NumberFormatException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  @Override
+  public List<DrawnPocket> pockets() {
+    return file.pockets().stream()
+        .map(
+            path ->
+                new DrawnPocket(
+                    path.name(),
+                    path.fromAbove(),
+                    number(path.depth()),
+                    lines(List.of(path.data()))))
         .toList();
+  }
+
+  @Override
+  public List<Chain> drilled() {
+    List<Chain> rims = new ArrayList<>();
+    for (DrawingFile.HolePath hole : file.drilled()) {
+      try {
+        rims.addAll(PathReader.read(hole.data(), top));
+      } catch (CheckException e) {
+        // Judged where the holes of pieces are.
+      }
+    }
+    return rims;
+  }
+
+  @Override
+  public boolean isUnderside() {
+    return file.isUnderside();
   }
 
   @Override

@@ -94,7 +94,7 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   private static void print(PrintWriter printer, Judged drawing, LengthStyle style) {
-    String what = drawing.name() + (drawing.isTestCut() ? " (test cut)" : "");
+    String what = drawing.name() + drawing.shows().remark();
     if (drawing.report().isEmpty()) {
       printer.println(what + ": NOT CHECKED");
       printer.println("  " + drawing.unreadable());
@@ -103,6 +103,9 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
     CheckReport report = drawing.report().get();
     printer.println(what + ": " + (report.passed() ? "right" : "WRONG"));
     report.findings().forEach(finding -> printer.println("  " + finding.message()));
+    if (drawing.shows() == Judged.Shows.UNDERSIDE) {
+      return;
+    }
     printer.println("  " + pieces(report));
     report.leastGap().ifPresent(gap -> printer.println("  least gap " + measure(gap, style)));
     report

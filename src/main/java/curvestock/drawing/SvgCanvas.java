@@ -1,5 +1,6 @@
 package curvestock.drawing;
 
+import javax.xml.XMLConstants;
 import org.apache.batik.anim.dom.SVGDOMImplementation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -8,6 +9,11 @@ import org.w3c.dom.Element;
 final class SvgCanvas {
 
   static final String NAMESPACE = SVGDOMImplementation.SVG_NAMESPACE_URI;
+
+  static final String LAYER_PREFIX = "xmlns:inkscape";
+
+  /** In which a general vector editor says which groups it shows as layers; others pass it over. */
+  private static final String LAYERS = "http://www.inkscape.org/namespaces/inkscape";
 
   private final Document document =
       SVGDOMImplementation.getDOMImplementation().createDocument(NAMESPACE, "svg", null);
@@ -46,6 +52,13 @@ final class SvgCanvas {
     Element element = add(parent, name, attributes);
     element.appendChild(document.createTextNode(text));
     return element;
+  }
+
+  /** Has vector editors show a group as a layer of that name. */
+  void makeLayer(Element group, String name) {
+    root().setAttributeNS(XMLConstants.XMLNS_ATTRIBUTE_NS_URI, LAYER_PREFIX, LAYERS);
+    group.setAttributeNS(LAYERS, "inkscape:groupmode", "layer");
+    group.setAttributeNS(LAYERS, "inkscape:label", name);
   }
 
   /** The document as text; see {@link SvgText}. */

@@ -15,7 +15,16 @@ import org.w3c.dom.Node;
 final class SvgText {
 
   private static final List<String> FIRST =
-      List.of("id", "version", "width", "height", "viewBox", "data-piece", "data-pose");
+      List.of(
+          "id",
+          "inkscape:groupmode",
+          "inkscape:label",
+          "version",
+          "width",
+          "height",
+          "viewBox",
+          "data-piece",
+          "data-pose");
 
   private static final char REPLACEMENT = '\uFFFD';
 
@@ -35,6 +44,7 @@ final class SvgText {
     out.append(indent).append('<').append(element.getTagName());
     if (root) {
       out.append(" xmlns=\"").append(SvgCanvas.NAMESPACE).append('"');
+      prefixes(element);
     }
     attributes(element);
     Node child = element.getFirstChild();
@@ -57,6 +67,20 @@ final class SvgText {
     out.append(textOnly ? "" : indent).append("</").append(element.getTagName()).append(">\n");
   }
 
+  /** Batik also lists prefixes that nobody uses. */
+  private void prefixes(Element root) {
+    NamedNodeMap attributes = root.getAttributes();
+    for (int i = 0; i < attributes.getLength(); i++) {
+      if (attributes.item(i).getNodeName().equals(SvgCanvas.LAYER_PREFIX)) {
+        append(SvgCanvas.LAYER_PREFIX, attributes.item(i).getNodeValue());
+      }
+    }
+  }
+
+  private void append(String name, String value) {
+    out.append(' ').append(name).append("=\"").append(escaped(value)).append('"');
+  }
+
   private void attributes(Element element) {
     TreeMap<String, String> sorted = new TreeMap<>(SvgText::compareNames);
     NamedNodeMap attributes = element.getAttributes();
@@ -68,9 +92,7 @@ final class SvgText {
         sorted.put(attribute.getName(), attribute.getValue());
       }
     }
-    sorted.forEach(
-        (name, value) ->
-            out.append(' ').append(name).append("=\"").append(escaped(value)).append('"'));
+    sorted.forEach(this::append);
   }
 
   private static int compareNames(String a, String b) {

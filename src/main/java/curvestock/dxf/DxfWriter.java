@@ -14,7 +14,9 @@ import java.util.List;
  *
  * <p>Source of the form: the format's published reference, release 12 (group codes 0 to 79, 999 for
  * comments; bulge = tangent of a quarter of the swept angle; arcs counter-clockwise in degrees);
- * from memory. Release 12 has no variable for the unit, so a comment says it.
+ * from memory. Release 12 itself has no variables for the unit: those of later releases are written
+ * ($INSUNITS and $MEASUREMENT), which readers of today heed and older ones pass over, and a comment
+ * says it too.
  */
 final class DxfWriter {
 
@@ -30,6 +32,8 @@ final class DxfWriter {
 
   private static final double LARGEST_ARC = Math.PI / 2;
   private static final double ROUNDING = 1e-9;
+
+  private static final double MILLIMETRE = 1;
 
   private final double unit;
   private final int decimals;
@@ -119,7 +123,7 @@ final class DxfWriter {
         .append(group(30, "0"))
         .append(group(40, number(height)))
         .append(group(1, ascii(words)));
-    entities.append(group(50, degrees(angle)));
+    entities.append(group(50, degrees(angle))).append(group(7, "STANDARD"));
   }
 
   /** The file; {@code extent} is what its header says that it covers. */
@@ -135,6 +139,9 @@ final class DxfWriter {
     variable(file, "$EXTMAX", high, true);
     variable(file, "$LIMMIN", low, false);
     variable(file, "$LIMMAX", high, false);
+    boolean metric = unit == MILLIMETRE;
+    whole(file, "$MEASUREMENT", metric ? 1 : 0);
+    whole(file, "$INSUNITS", metric ? 4 : 1);
     file.append(group(0, "ENDSEC"));
     file.append(group(0, "SECTION")).append(group(2, "TABLES"));
     file.append(group(0, "TABLE")).append(group(2, "LTYPE")).append(group(70, "1"));
@@ -143,11 +150,26 @@ final class DxfWriter {
     file.append(group(40, "0")).append(group(0, "ENDTAB"));
     file.append(group(0, "TABLE")).append(group(2, "LAYER"));
     file.append(group(70, Integer.toString(layerCount))).append(layers);
-    file.append(group(0, "ENDTAB")).append(group(0, "ENDSEC"));
+    file.append(group(0, "ENDTAB"));
+    style(file);
+    file.append(group(0, "ENDSEC"));
     file.append(group(0, "SECTION")).append(group(2, "ENTITIES"));
     file.append(entities);
     file.append(group(0, "ENDSEC")).append(group(0, "EOF"));
     return file.toString();
+  }
+
+  /** The one style of text: a plain font that every program has, of no fixed height. */
+  private static void style(StringBuilder file) {
+    file.append(group(0, "TABLE")).append(group(2, "STYLE")).append(group(70, "1"));
+    file.append(group(0, "STYLE")).append(group(2, "STANDARD")).append(group(70, "0"));
+    file.append(group(40, "0.0")).append(group(41, "1.0")).append(group(50, "0.0"));
+    file.append(group(71, "0")).append(group(42, "2.5")).append(group(3, "txt"));
+    file.append(group(4, "")).append(group(0, "ENDTAB"));
+  }
+
+  private static void whole(StringBuilder file, String name, int value) {
+    file.append(group(9, name)).append(group(70, Integer.toString(value)));
   }
 
   private void variable(StringBuilder file, String name, Point value, boolean hasZ) {

@@ -2,6 +2,7 @@ package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
 import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.HalfLaps;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
@@ -147,6 +148,11 @@ public final class HelixPlan {
   /** What is drawn on the pieces of roadbed before they leave the sheet. */
   public RoadbedMarks marks() {
     return new RoadbedMarks(spec, line, joints);
+  }
+
+  /** Where the ends of the pieces are halved in thickness. */
+  public HalfLaps laps() {
+    return new HalfLaps(spec, line);
   }
 
   public SupportTable supports() {

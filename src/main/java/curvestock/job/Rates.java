@@ -10,6 +10,8 @@ import java.util.OptionalDouble;
  * What the user says that cutting and joining cost him; nothing here is assumed for him.
  *
  * @param feedPerMinute length cut in a minute, all passes counted
+ * @param markingPerMinute length marked or engraved in a minute; empty: as fast as it cuts
+ * @param liftingPerMinute way with the tool lifted in a minute; empty: as fast as it cuts
  * @param machinePerHour price of an hour of cutting, for a hired machine; zero if not given
  * @param ownTimePerHour what the builder's own hour is worth to him; zero if not given
  * @param minutesPerJoint time to fit one joint
@@ -20,6 +22,8 @@ import java.util.OptionalDouble;
  */
 public record Rates(
     Optional<Length> feedPerMinute,
+    Optional<Length> markingPerMinute,
+    Optional<Length> liftingPerMinute,
     Money machinePerHour,
     Money ownTimePerHour,
     OptionalDouble minutesPerJoint,
@@ -30,6 +34,8 @@ public record Rates(
   /** No rates: only sheets cost money, and every piece can be carried. */
   public static final Rates NONE =
       new Rates(
+          Optional.empty(),
+          Optional.empty(),
           Optional.empty(),
           Money.ZERO,
           Money.ZERO,
@@ -52,6 +58,8 @@ public record Rates(
   public Rates {
     openings = List.copyOf(openings);
     feedPerMinute.ifPresent(feed -> feed.requirePositive("feed per minute"));
+    markingPerMinute.ifPresent(speed -> speed.requirePositive("marking per minute"));
+    liftingPerMinute.ifPresent(speed -> speed.requirePositive("lifting per minute"));
     requireNotNegative("machine per hour", machinePerHour);
     requireNotNegative("own time per hour", ownTimePerHour);
     requireNotNegative("parts per joint", partsPerJoint);

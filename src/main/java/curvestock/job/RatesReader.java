@@ -26,6 +26,8 @@ final class RatesReader {
     return field
         .block(
             "feed-per-minute",
+            "marking-per-minute",
+            "lifting-per-minute",
             "machine-per-hour",
             "own-time-per-hour",
             "minutes-per-joint",
@@ -37,6 +39,8 @@ final class RatesReader {
 
   private static Optional<Rates> rates(Block block) {
     Optional<Length> feed = block.find("feed-per-minute").flatMap(Field::size);
+    Optional<Length> marking = block.find("marking-per-minute").flatMap(Field::size);
+    Optional<Length> lifting = block.find("lifting-per-minute").flatMap(Field::size);
     Optional<Money> machine = block.find("machine-per-hour").flatMap(Field::price);
     Optional<Money> own = block.find("own-time-per-hour").flatMap(Field::price);
     Optional<Double> minutes =
@@ -49,6 +53,8 @@ final class RatesReader {
         () ->
             new Rates(
                 feed,
+                marking,
+                lifting,
                 machine.orElse(Money.ZERO),
                 own.orElse(Money.ZERO),
                 minutes.map(OptionalDouble::of).orElse(OptionalDouble.empty()),

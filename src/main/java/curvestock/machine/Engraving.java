@@ -1,6 +1,7 @@
 package curvestock.machine;
 
 import curvestock.geometry.Edge;
+import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.geometry.Segment;
@@ -31,6 +32,12 @@ public record Engraving(String words, Point start, double height, double angle) 
                                     pose.apply(edge.end().times(scale))))
                     .toList())
         .toList();
+  }
+
+  /** The rectangle that the letters fill. */
+  Outline box() {
+    return Outline.rectangle(width(words, height), height)
+        .at(new Pose(start.x(), start.y(), angle));
   }
 
   /** How long the line of letters is, in millimetres. */

@@ -1,7 +1,9 @@
 package curvestock.machine;
 
 import curvestock.check.CutForm;
+import curvestock.geometry.Outline;
 import curvestock.geometry.OutlineOffset;
+import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.sheet.Cutting;
 import curvestock.units.Length;
@@ -71,6 +73,16 @@ public record MachineSetup(
     public Bed {
       length.requirePositive("bed length");
       width.requirePositive("bed width");
+    }
+
+    /** The longer side, in millimetres. */
+    public double longer() {
+      return Math.max(length.millimetres(), width.millimetres());
+    }
+
+    /** The shorter side, in millimetres. */
+    public double shorter() {
+      return Math.min(length.millimetres(), width.millimetres());
     }
   }
 
@@ -185,11 +197,17 @@ public record MachineSetup(
   /** What is wrong with pieces whose outlines cannot be grown, a sentence each. */
   public List<String> tooNarrow(List<Demand> demands, Cutting cutting) {
     double grown = form(cutting).grown();
+    Length bit = bitOrKerf(cutting);
     return demands.stream()
         .map(Demand::piece)
-        .filter(piece -> OutlineOffset.outwards(piece.shape().outline(), grown).isEmpty())
+        .filter(piece -> OutlineOffset.outwards(Drilling.cut(piece.shape(), bit), grown).isEmpty())
         .map(piece -> new ToolTooWide(piece.id(), cutting.kerf()).getMessage())
         .toList();
+  }
+
+  /** What is cut of a piece where it lies: all but the holes that are drilled. */
+  Outline cutOutline(Placement placement, Cutting cutting) {
+    return Drilling.cut(placement.piece().shape(), bitOrKerf(cutting)).at(placement.pose());
   }
 
   /** The tool's diameter. */

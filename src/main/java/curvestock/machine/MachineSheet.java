@@ -27,6 +27,7 @@ import java.util.stream.IntStream;
  *     in millimetres
  * @param travel the same in cutting order
  * @param tabless pieces, by number, that have fewer tabs than wanted, for want of a long side
+ * @param machining what else is done on the sheet
  */
 public record MachineSheet(
     Layout layout,
@@ -37,7 +38,8 @@ public record MachineSheet(
     List<Engraving> labels,
     double travelAsLaidOut,
     double travel,
-    List<Integer> tabless) {
+    List<Integer> tabless,
+    Machining machining) {
 
   /** Ticks stand off the outline by this, in millimetres. */
   private static final double TICK_OFF = 0.5;
@@ -60,17 +62,13 @@ public record MachineSheet(
    * @throws ToolTooWide if an outline is to be grown and a hollow of it is too narrow for the tool
    */
   public static MachineSheet of(Layout layout, List<String> names, MachineSetup setup) {
-    return of(layout, names, List.of(), setup);
+    return of(layout, names, SheetWork.NONE, setup);
   }
 
-  /**
-   * The same with more to be drawn on the pieces than their centre lines.
-   *
-   * @param more lines in the sheet's frame
-   */
+  /** The same with more to be done on the pieces than their outlines say. */
   public static MachineSheet of(
-      Layout layout, List<String> names, List<List<Edge>> more, MachineSetup setup) {
-    return new Maker(layout, names, more, setup).make();
+      Layout layout, List<String> names, SheetWork work, MachineSetup setup) {
+    return new Maker(layout, names, work, setup).make();
   }
 
   /** How the outlines in files differ from the finished size. */
@@ -83,15 +81,15 @@ public record MachineSheet(
 
     private final Layout layout;
     private final List<String> names;
-    private final List<List<Edge>> more;
+    private final SheetWork work;
     private final MachineSetup setup;
     private final List<List<Edge>> ticks = new ArrayList<>();
     private final List<Integer> tabless = new ArrayList<>();
 
-    Maker(Layout layout, List<String> names, List<List<Edge>> more, MachineSetup setup) {
+    Maker(Layout layout, List<String> names, SheetWork work, MachineSetup setup) {
       this.layout = layout;
       this.names = names;
-      this.more = more;
+      this.work = work;
       this.setup = setup;
     }
 
@@ -108,16 +106,18 @@ public record MachineSheet(
           order,
           marks(),
           ticks,
-          labels(),
+          labels(false),
           CutOrder.travel(asLaidOut),
           CutOrder.travel(order),
-          tabless);
+          tabless,
+          new MachiningMaker(layout, names, work, setup)
+              .make(marks(), labels(false), labels(true)));
     }
 
     private List<Contour> contours(int number, Placement placement) {
       double grown = setup.form(layout.cutting()).grown();
       Outline outline =
-          OutlineOffset.outwards(placement.outline(), grown)
+          OutlineOffset.outwards(setup.cutOutline(placement, layout.cutting()), grown)
               .orElseThrow(() -> new ToolTooWide(placement.piece().id(), layout.cutting().kerf()));
       List<Contour> contours = new ArrayList<>();
       for (Loop hole : outline.holes()) {
@@ -198,16 +198,21 @@ public record MachineSheet(
     private List<List<Edge>> marks() {
       List<List<Edge>> marks = new ArrayList<>();
       layout.placements().forEach(placement -> marks.addAll(lines(Marks.of(placement))));
-      marks.addAll(more);
+      marks.addAll(work.marks());
       return marks;
     }
 
-    private List<Engraving> labels() {
+    /**
+     * The numbers.
+     *
+     * @param level all along x, for files that turn no text: only where numbers are text
+     */
+    private List<Engraving> labels(boolean level) {
       List<Engraving> labels = new ArrayList<>();
-      if (setup.letters() == Letters.NONE) {
+      if (setup.letters() == Letters.NONE || (level && setup.letters() != Letters.TEXT)) {
         return labels;
       }
-      LabelPlace place = new LabelPlace(setup.letters() == Letters.TEXT);
+      LabelPlace place = new LabelPlace(level);
       for (int i = 0; i < names.size(); i++) {
         place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
       }

@@ -2,30 +2,45 @@ package curvestock.machine;
 
 import java.util.Locale;
 
-/** What is done along a line; groups of the SVG and layers of the DXF bear these names. */
+/**
+ * What is done along a line or within an area; groups of the SVG and layers of the DXF bear these
+ * names.
+ */
 public enum Operation {
   /** Cut through the sheet. */
-  CUT("#000000", 7),
+  CUT("#000000", true),
   /** Drawn or scored on the face: centre lines. */
-  MARK("#1f5f8b", 5),
-  /** Engraved letters: the pieces' numbers. */
-  LABEL("#2e7d32", 3),
+  MARK("#1f5f8b", true),
+  /** Engraved letters: the pieces' numbers, and what is to be known of their faces and ends. */
+  LABEL("#2e7d32", true),
+  /** Closed areas cleared to a depth from the face that lies up. */
+  POCKET_TOP("#c2185b", true),
+  /** The same from the underside: in files of their own, for the sheet turned over. */
+  POCKET_BOTTOM("#7b1fa2", true),
+  /** Round holes, drilled through. */
+  DRILL("#e64a19", true),
   /** Where holding tabs are proposed; not to be cut. */
-  TAB("#b26a00", 30),
+  TAB("#b26a00", false),
   /** The edge of the sheet and its defects, for laying out; not to be cut. */
-  SHEET("#6b6b6b", 8);
+  SHEET("#6b6b6b", false),
+  /** What is kept of the sheet for another job; not to be cut. */
+  REMNANT("#00897b", false),
+  /** The line over which the sheet is turned, and the dowels that it is set on; not to be cut. */
+  FLIP("#0097a7", false),
+  /** What the file is, in words; not to be cut. */
+  TITLE("#9e9e9e", false);
 
   private final String colour;
-  private final int index;
+  private final boolean worked;
 
-  Operation(String colour, int index) {
+  Operation(String colour, boolean worked) {
     this.colour = colour;
-    this.index = index;
+    this.worked = worked;
   }
 
-  /** The group's id, such as {@code cut}. */
+  /** The group's id, such as {@code pocket-top}. */
   public String id() {
-    return name().toLowerCase(Locale.ROOT);
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** The colour if the user chooses none, as {@code #rrggbb}. */
@@ -33,8 +48,8 @@ public enum Operation {
     return colour;
   }
 
-  /** The number of a like colour in DXF's fixed list of 255. */
-  public int colourIndex() {
-    return index;
+  /** Whether a tool touches the wood; else it is only there to be read. */
+  public boolean isWorked() {
+    return worked;
   }
 }

@@ -2,8 +2,12 @@ package curvestock.machine;
 
 import curvestock.geometry.Box;
 import curvestock.geometry.Pose;
+import curvestock.helix.build.HalfLaps;
+import curvestock.helix.build.Lap;
+import curvestock.helix.build.LapEnd;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.machine.MachineSetup.Bed;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
@@ -17,13 +21,16 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A small file to cut first from an offcut: a square of 100 mm, a square of 4 in, and one joint:
- * two short ends of the roadbed, and the splice plate if the job has one.
+ * A small file to cut first from an offcut: a square of 100 mm, a square of 4 in, and one joint at
+ * full size: two short ends of the roadbed with their half-laps, or with the splice plate if the
+ * job has one. It fits the machine's bed; if the bed is too small for all of it, the plate is left
+ * out first, then the joint.
  *
- * @param layout the pieces in a row
+ * @param layout the pieces in rows
  * @param names what is engraved on each
+ * @param laps of each piece, in its own frame
  */
-public record TestCut(Layout layout, List<String> names) {
+public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
 
   /** Between pieces, and to the offcut's edge, beyond what the job asks for. */
   private static final double AIR = 8;
@@ -31,71 +38,135 @@ public record TestCut(Layout layout, List<String> names) {
   /** Length of a roadbed end along its centre line, in millimetres. */
   private static final double END = 120;
 
+  /** Wood beyond the lap, at least as long as the lap. */
+  private static final double LAPS = 2.2;
+
   private static final double LARGEST_SWEEP = Math.PI / 2;
 
   /** Copies the names. */
   public TestCut {
     names = List.copyOf(names);
+    laps = laps.stream().map(List::copyOf).toList();
   }
+
+  /**
+   * A joint to try.
+   *
+   * @param roadbed a piece of it, whose radius and width the ends get; empty for no joint
+   * @param plate cut as it is, if joints have one
+   * @param lap length of a half-lap, if joints have one
+   */
+  public record Joint(
+      Optional<AnnularSector> roadbed, Optional<Piece> plate, Optional<Length> lap) {}
+
+  /** A piece of the test cut. */
+  private record Part(Piece piece, String name, List<Lap> laps) {}
 
   /**
    * The test cut of a job.
    *
    * @param wood whose thickness the offcut has
-   * @param roadbed a piece of it, whose radius and width the ends get; empty for no joint
-   * @param plate cut as it is, if joints have one
    */
-  public static TestCut of(
-      SheetStock wood, Cutting cutting, Optional<AnnularSector> roadbed, Optional<Piece> plate) {
-    List<Piece> pieces = new ArrayList<>();
-    List<String> names = new ArrayList<>();
-    pieces.add(square("MM100", "square of 100 mm", Length.ofMillimetres(100)));
-    names.add("100 MM");
-    pieces.add(square("IN4", "square of 4 in", Length.ofInches(4)));
-    names.add("4 IN");
-    if (roadbed.isPresent()) {
-      Piece end = Piece.of("END", "end of the roadbed", shortened(roadbed.get()));
-      pieces.add(end);
-      pieces.add(end);
-      names.addAll(List.of("END 1", "END 2"));
-      plate.ifPresent(
-          piece -> {
-            pieces.add(piece);
-            names.add("PLATE");
-          });
+  public static TestCut of(SheetStock wood, Cutting cutting, Joint joint, MachineSetup setup) {
+    List<Part> squares =
+        List.of(
+            new Part(
+                square("MM100", "square of 100 mm", Length.ofMillimetres(100)),
+                "100 MM",
+                List.of()),
+            new Part(square("IN4", "square of 4 in", Length.ofInches(4)), "4 IN", List.of()));
+    List<Part> withEnds = new ArrayList<>(squares);
+    joint.roadbed().ifPresent(roadbed -> withEnds.addAll(ends(roadbed, joint.lap())));
+    List<Part> all = new ArrayList<>(withEnds);
+    joint
+        .plate()
+        .filter(plate -> joint.roadbed().isPresent())
+        .ifPresent(plate -> all.add(new Part(plate, "PLATE", List.of())));
+    Layout layout = laid(wood, cutting, all, setup.bed());
+    List<Part> parts = all;
+    for (List<Part> fewer : List.of(withEnds, squares, squares.subList(0, 1))) {
+      if (setup.bed().isEmpty() || fits(layout.sheet(), setup.bed().get())) {
+        break;
+      }
+      parts = fewer;
+      layout = laid(wood, cutting, parts, setup.bed());
     }
-    return new TestCut(row(wood, cutting, pieces), names);
+    return new TestCut(
+        layout, parts.stream().map(Part::name).toList(), parts.stream().map(Part::laps).toList());
   }
 
   private static Piece square(String id, String name, Length side) {
     return Piece.of(id, name, new Strip(side, side));
   }
 
-  private static AnnularSector shortened(AnnularSector roadbed) {
-    double sweep = Math.min(LARGEST_SWEEP, END / roadbed.radius().millimetres());
-    return new AnnularSector(roadbed.radius(), roadbed.width(), Angle.ofRadians(sweep));
+  private static List<Part> ends(AnnularSector roadbed, Optional<Length> lap) {
+    double length = Math.max(END, LAPS * lap.map(Length::millimetres).orElse(0.0));
+    double sweep = Math.min(LARGEST_SWEEP, length / roadbed.radius().millimetres());
+    AnnularSector end =
+        new AnnularSector(roadbed.radius(), roadbed.width(), Angle.ofRadians(sweep));
+    if (lap.isEmpty()) {
+      Piece plain = Piece.of("END", "end of the roadbed", end);
+      return List.of(new Part(plain, "END 1", List.of()), new Part(plain, "END 2", List.of()));
+    }
+    List<Part> parts = new ArrayList<>();
+    for (LapEnd side : List.of(LapEnd.UPPER, LapEnd.LOWER)) {
+      String number = Integer.toString(parts.size() + 1);
+      Piece piece = Piece.of("END" + number, "end of the roadbed", end);
+      parts.add(new Part(piece, "END " + number, List.of(HalfLaps.of(end, side, lap.get()))));
+    }
+    return parts;
   }
 
-  private static Layout row(SheetStock wood, Cutting cutting, List<Piece> pieces) {
+  private static boolean fits(SheetStock offcut, Bed bed) {
+    double[] sides = {offcut.length().millimetres(), offcut.width().millimetres()};
+    return Math.max(sides[0], sides[1]) <= bed.longer()
+        && Math.min(sides[0], sides[1]) <= bed.shorter();
+  }
+
+  /** In one row, or in as many as the bed asks for. */
+  private static Layout laid(
+      SheetStock wood, Cutting cutting, List<Part> parts, Optional<Bed> bed) {
+    Layout oneRow = rows(wood, cutting, parts, Double.POSITIVE_INFINITY);
+    if (bed.isEmpty() || fits(oneRow.sheet(), bed.get())) {
+      return oneRow;
+    }
+    Layout along = rows(wood, cutting, parts, bed.get().longer());
+    Layout across = rows(wood, cutting, parts, bed.get().shorter());
+    return fits(along.sheet(), bed.get()) ? along : across;
+  }
+
+  private static Layout rows(SheetStock wood, Cutting cutting, List<Part> parts, double longest) {
     double margin = cutting.margin().millimetres() + AIR;
     double gap = cutting.spacing().millimetres() + AIR;
     List<Placement> placements = new ArrayList<>();
     double x = margin;
+    double y = margin;
     double height = 0;
-    for (Piece piece : pieces) {
-      Box box = piece.shape().outline().box();
-      placements.add(new Placement(piece, new Pose(x - box.minX(), margin - box.minY(), 0)));
+    double length = 0;
+    for (Part part : parts) {
+      Box box = part.piece().shape().outline().box();
+      if (x > margin && Math.ceil(x + box.width() + margin) > longest) {
+        x = margin;
+        y += height + gap;
+        height = 0;
+      }
+      placements.add(new Placement(part.piece(), new Pose(x - box.minX(), y - box.minY(), 0)));
       x += box.width() + gap;
+      length = Math.max(length, x - gap + margin);
       height = Math.max(height, box.height());
     }
     SheetStock offcut =
         SheetStock.rectangle(
             "offcut for the test cut",
-            Length.ofMillimetres(Math.ceil(x - gap + margin)),
-            Length.ofMillimetres(Math.ceil(height + 2 * margin)),
+            Length.ofMillimetres(Math.ceil(length)),
+            Length.ofMillimetres(Math.ceil(y + height + margin)),
             wood.thickness(),
             Money.ZERO);
     return new Layout(offcut, cutting, placements);
+  }
+
+  private boolean hasLaps() {
+    return laps.stream().anyMatch(each -> !each.isEmpty());
   }
 
   /** What there is to do with it, a sentence or two each. */
@@ -105,7 +176,7 @@ public record TestCut(Layout layout, List<String> names) {
         "Cut it from an offcut of " + lengthByWidth + " or more, with the settings of the job.");
     words.add(
         "Before cutting: in the machine's program the squares must measure 100 mm and 4 in"
-            + " (101.6 mm). If not, the unit was misread: mend the import, not the file.");
+            + " (101.6 mm). If not, the unit was misread: fix the import settings, not the file.");
     words.add(
         "After cutting, measure both squares with a caliper, both ways. Both too small or too large"
             + " by the same amount: the kerf is set wrong; a piece too small by 0.2 mm was cut with a"
@@ -115,7 +186,12 @@ public record TestCut(Layout layout, List<String> names) {
         "Measure the diagonals: 141.4 mm (5.568 in) and 143.7 mm (5.657 in). Unlike diagonals: the"
             + " machine is out of square.");
     words.add("The numbers must read the right way round: mirrored letters mean a mirrored file.");
-    if (layout.placements().size() > 2) {
+    if (hasLaps()) {
+      words.add(
+          "Cut test-flip first, turn the offcut over, then test-cut. Lay the lap of END 2 on that of"
+              + " END 1: the shoulders must close and the faces be flush. A step is twice the"
+              + " error of the depth; measure the sheet again where it was cut.");
+    } else if (layout.placements().size() > 2) {
       words.add(
           "Lay END 1 and END 2 face to face: the edges must run on without a step, the faces meet"
               + " without a gap at either side. Try the joint as it will be built.");

@@ -2,6 +2,7 @@ package curvestock.plan;
 
 import curvestock.bound.Fit;
 import curvestock.job.Job;
+import curvestock.machine.MachineSetup.Bed;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.purchase.Panel;
@@ -40,6 +41,26 @@ final class Advice {
       sentences.add("Offer a larger sheet, or cut the piece in parts.");
     }
     return sentences;
+  }
+
+  /** That the piece is larger than what the machine reaches. */
+  String forBed(Piece piece, Bed bed) {
+    LengthStyle style = job.style();
+    String margin = style.formatGiven(job.cutting().margin());
+    return "Piece "
+        + piece.id()
+        + " ("
+        + describe(piece)
+        + ") is too large for the machine's bed of "
+        + style.number(bed.length())
+        + " x "
+        + style.format(bed.width())
+        + ", however it is turned ("
+        + margin
+        + " margin). "
+        + (piece.shape().blank() instanceof AnnularSector
+            ? "Cut it as shorter segments, or name a machine with a larger `bed:`."
+            : "Cut it in parts, or name a machine with a larger `bed:`.");
   }
 
   /** That no sheet has the piece's thickness. */

@@ -1,7 +1,9 @@
 package curvestock.plan;
 
+import curvestock.bound.Fit;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
+import curvestock.machine.MachineSetup.Bed;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.piece.Demand;
@@ -10,6 +12,7 @@ import curvestock.purchase.Breakdown;
 import curvestock.purchase.Product;
 import curvestock.purchase.Purchase;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -53,6 +56,7 @@ public final class Planner {
   }
 
   private Plan plan(boolean finished) throws Infeasible {
+    requireOnBed();
     List<Product> products = job.products();
     requireThicknesses(products);
     LayoutPool pool = new LayoutPool(job, listener, packers).with(products);
@@ -134,6 +138,26 @@ public final class Planner {
       return listener.stopped() ? Optional.empty() : Optional.of(found);
     } catch (Infeasible e) {
       return Optional.empty();
+    }
+  }
+
+  /** A piece larger than the machine's bed can be cut from no sheet: told before any search. */
+  private void requireOnBed() throws Infeasible {
+    if (job.machine().bed().isEmpty()) {
+      return;
+    }
+    Bed bed = job.machine().bed().get();
+    SheetStock whole =
+        SheetStock.rectangle(
+            "bed", bed.length(), bed.width(), job.sheets().get(0).thickness(), Money.ZERO);
+    List<String> sentences =
+        job.demands().stream()
+            .map(Demand::piece)
+            .filter(piece -> Fit.isImpossible(piece, whole, job.cutting()))
+            .map(piece -> new Advice(job).forBed(piece, bed))
+            .toList();
+    if (!sentences.isEmpty()) {
+      throw new Infeasible(sentences);
     }
   }
 

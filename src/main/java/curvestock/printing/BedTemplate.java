@@ -167,6 +167,8 @@ final class BedTemplate {
       double arm = radius + 4;
       paper.line(centre.minus(new Point(arm, 0)), centre.plus(new Point(arm, 0)), FINE);
       paper.line(centre.minus(new Point(0, arm)), centre.plus(new Point(0, arm)), FINE);
+      Point beside = centre.plus(new Point(0, radius + 1));
+      paper.text(ruler.given(hole.diameter()), beside, 2.5, Anchor.MIDDLE, false);
     }
     if (!kind.holes().isEmpty()) {
       notes.add(

@@ -1,8 +1,11 @@
 package curvestock.report;
 
 import curvestock.answer.Cautions;
+import curvestock.answer.Figures;
+import curvestock.answer.MachineTime;
 import curvestock.geometry.Edge;
 import curvestock.job.Job;
+import curvestock.machine.Drilling;
 import curvestock.machine.InsideCorners;
 import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSetup.Tabs;
@@ -29,19 +32,27 @@ public final class MachineNotes {
   private final LengthStyle style;
   private final List<MachineSheet> sheets;
   private final TestCut testCut;
+  private final Optional<MachineTime> time;
   private final List<String> lines = new ArrayList<>();
 
-  private MachineNotes(Job job, List<MachineSheet> sheets, TestCut testCut) {
+  private MachineNotes(
+      Job job, List<MachineSheet> sheets, TestCut testCut, Optional<MachineTime> time) {
     this.job = job;
+    this.time = time;
     this.testCut = testCut;
     this.setup = job.machine();
     this.style = job.style();
     this.sheets = sheets;
   }
 
-  /** The notes, a line each. */
-  public static List<String> of(Job job, List<MachineSheet> sheets, TestCut testCut) {
-    return new MachineNotes(job, sheets, testCut).write();
+  /**
+   * The notes, a line each.
+   *
+   * @param time of the machine, if the job has rates
+   */
+  public static List<String> of(
+      Job job, List<MachineSheet> sheets, TestCut testCut, Optional<MachineTime> time) {
+    return new MachineNotes(job, sheets, testCut, time).write();
   }
 
   /** In one sentence what the files for machines are, for title blocks. */
@@ -93,7 +104,10 @@ public final class MachineNotes {
     files();
     outlines();
     operations();
+    lines.addAll(ShopNotes.underside(sheets, testCut, style));
+    lines.addAll(ShopNotes.drills(sheets, style));
     order();
+    time.ifPresent(this::time);
     tabs();
     corners();
     lines.add("");
@@ -126,9 +140,9 @@ public final class MachineNotes {
     lines.add(
         "- DXF (ASCII, release 12): numbers are in "
             + setup.dxfUnit().symbol()
-            + "; the format cannot say so itself,");
+            + ", and the file says so ($INSUNITS);");
     lines.add(
-        "  so choose that unit when you import. Origin at the sheet's lower left corner, y up.");
+        "  if your program asks, choose that unit. Origin at the sheet's lower left corner, y up.");
     lines.add(
         setup.linesWithin().isEmpty()
             ? "- Arcs are true arcs of at most 90° each."
@@ -159,7 +173,7 @@ public final class MachineNotes {
               meaning(operation)));
     }
     for (List<String> row : rows) {
-      lines.add(String.format(Locale.ROOT, "%-9s %-6s %-8s %s", row.toArray()));
+      lines.add(String.format(Locale.ROOT, "%-15s %-13s %-8s %s", row.toArray()));
     }
   }
 
@@ -167,9 +181,15 @@ public final class MachineNotes {
     return switch (operation) {
       case CUT -> "cut through";
       case MARK -> "draw or score: centre lines; for a helix supports, laps and screws";
-      case LABEL -> "engrave: numbers; the foot of a number is towards the inner edge";
+      case LABEL -> "engrave: numbers, their foot towards the inner edge; which face is up";
+      case POCKET_TOP -> "clear the closed areas to their depth, the tool staying inside them";
+      case POCKET_BOTTOM -> "the same from below: in the flip files, which are run first";
+      case DRILL -> "drill through, a layer for each diameter";
       case TAB -> "do not cut: where tabs are proposed";
       case SHEET -> "do not cut: edge of the sheet, defects";
+      case REMNANT -> "do not cut: what is kept of the sheet";
+      case FLIP -> "do not cut: the line over which the sheet is turned, and its dowels";
+      case TITLE -> "do not cut: what the file is, in words (DXF)";
     };
   }
 
@@ -216,6 +236,13 @@ public final class MachineNotes {
         : String.format(Locale.ROOT, "%.1f m", millimetres / 1000);
   }
 
+  private void time(MachineTime machine) {
+    lines.add("");
+    lines.add("Time");
+    Figures figures = new Figures(style, job.currency());
+    machine.words(figures).forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
+  }
+
   private void tabs() {
     lines.add("");
     if (setup.tabs().isEmpty()) {
@@ -254,7 +281,7 @@ public final class MachineNotes {
     List<String> warnings = new ArrayList<>();
     for (Demand demand : job.demands()) {
       Piece piece = demand.piece();
-      Optional<Length> smallest = InsideCorners.smallest(piece.shape().outline());
+      Optional<Length> smallest = InsideCorners.smallest(Drilling.cut(piece.shape(), bit));
       if (smallest.isPresent() && smallest.get().compareTo(radius) < 0) {
         boolean sharp = smallest.get().millimetres() == 0;
         warnings.add(
@@ -284,7 +311,7 @@ public final class MachineNotes {
   }
 
   /** A length in the job's style, and in millimetres if that is another unit. */
-  private static String both(LengthStyle style, Length length) {
+  static String both(LengthStyle style, Length length) {
     String millimetres = String.format(Locale.ROOT, "%.3f mm", length.millimetres());
     return style.unit().isImperial()
         ? LengthStyle.INCH_DECIMALS.format(length) + " (" + millimetres + ")"

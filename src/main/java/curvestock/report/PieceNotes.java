@@ -1,9 +1,5 @@
 package curvestock.report;
 
-import curvestock.helix.HelixPlan;
-import curvestock.helix.build.BedPiece;
-import curvestock.helix.build.RoadbedMark;
-import curvestock.helix.build.RoadbedMarks;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.layout.Placement;
 import curvestock.plan.Plan;
@@ -14,8 +10,6 @@ import java.util.Map;
 
 /** What is written on each piece below its number: the turn it belongs to, or its name. */
 public final class PieceNotes {
-
-  private static final List<RoadbedMark> NO_MARKS = List.of();
 
   private PieceNotes() {}
 
@@ -41,24 +35,5 @@ public final class PieceNotes {
       notes.add(turn == null ? placements.get(i).piece().name() : "turn " + turn);
     }
     return notes;
-  }
-
-  /**
-   * What is drawn on each piece of one sheet, in the layout's order and the pieces' own frames:
-   * supports, laps and screws of the piece of that number. None if the job has no whole helix.
-   *
-   * @param sheet from 1
-   */
-  public static List<List<RoadbedMark>> marks(Plan plan, int sheet) {
-    if (plan.job().structure().isEmpty()) {
-      return List.of();
-    }
-    HelixPlan helix = plan.job().structure().get().plan();
-    RoadbedMarks marks = helix.marks();
-    Map<String, BedPiece> pieces = new HashMap<>();
-    helix.roadbed().pieces().forEach(piece -> pieces.put(piece.number(), piece));
-    return plan.labels().get(sheet - 1).stream()
-        .map(label -> pieces.containsKey(label) ? marks.on(pieces.get(label)) : NO_MARKS)
-        .toList();
   }
 }

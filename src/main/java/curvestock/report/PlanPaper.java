@@ -42,6 +42,7 @@ public final class PlanPaper {
     parts.table(
         buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
     parts.bullets(List.of(words.used()));
+    answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
     return parts.table(buying.remnants());
   }
 

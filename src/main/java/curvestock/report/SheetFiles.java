@@ -26,6 +26,25 @@ public final class SheetFiles {
         + ".dxf";
   }
 
+  /** The SVG of the sheet's underside. */
+  public static String flip(int number) {
+    return String.format(Locale.ROOT, "sheets/sheet-%02d-flip.svg", number);
+  }
+
+  /** The DXF of the sheet's underside. */
+  public static String flipDxf(int number, MachineSetup setup) {
+    return String.format(
+        Locale.ROOT, "sheets/sheet-%02d-flip-%s.dxf", number, setup.dxfUnit().symbol());
+  }
+
+  /** The SVG of the test cut's underside. */
+  public static final String TEST_FLIP = "test-flip.svg";
+
+  /** The DXF of the test cut's underside. */
+  public static String testFlipDxf(MachineSetup setup) {
+    return "test-flip-" + setup.dxfUnit().symbol() + ".dxf";
+  }
+
   /** The SVG of the test cut. */
   public static String testCut(MachineSetup setup) {
     return cut("test-", setup) + ".svg";

@@ -123,6 +123,11 @@ public final class ShopPaper {
           .bullets(buying.byHand().get(i).boards(figures));
     }
     parts.table(buying.remnants());
+    answer
+        .machineTime()
+        .ifPresent(
+            time ->
+                parts.section("Time at the machine").say(time.words(figures)).table(time.sheets()));
   }
 
   /** Pictures that only a printed report has: on a screen the files for machines are at hand. */

@@ -60,7 +60,7 @@ class HostileDrawingTest {
   void check_undefinedEntity_isRefused() {
     assertThatThrownBy(() -> check(GOOD.replace("<desc>", "<desc>&boom;")))
         .isInstanceOf(CheckException.class)
-        .hasMessageContaining("line 3");
+        .hasMessageContaining("line 4");
   }
 
   @ParameterizedTest

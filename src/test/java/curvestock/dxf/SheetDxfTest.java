@@ -64,6 +64,8 @@ class SheetDxfTest {
             "ENDTAB",
             "LTYPE",
             "LAYER",
+            "STYLE",
+            "TEXT",
             "POLYLINE",
             "VERTEX",
             "SEQEND",
@@ -81,7 +83,7 @@ class SheetDxfTest {
     List<Group> groups = groups(mixed());
     Set<String> layers = new TreeSet<>(values(groups, 8));
 
-    assertThat(layers).containsExactly("CUT", "MARK", "SHEET");
+    assertThat(layers).containsExactly("CUT", "MARK", "SHEET", "TITLE");
     assertThat(values(groups, 2)).containsAll(layers);
   }
 
@@ -107,7 +109,10 @@ class SheetDxfTest {
     List<Group> groups =
         groups(SheetDxf.of(MachineSheet.of(layout, List.of(), MachineSetup.DEFAULT)));
 
-    List<Double> bulges = values(groups, 42).stream().map(Double::parseDouble).toList();
+    List<Double> bulges =
+        values(groups.subList(groups.indexOf(new Group(2, "ENTITIES")), groups.size()), 42).stream()
+            .map(Double::parseDouble)
+            .toList();
     double eighth = Math.tan(Math.PI / 16);
     double quarter = Math.tan(Math.PI / 8);
     // The second half of the outer arc, begun at its middle; the inner arc; the first half.

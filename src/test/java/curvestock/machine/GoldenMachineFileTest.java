@@ -85,8 +85,9 @@ class GoldenMachineFileTest {
   }
 
   /**
-   * Structure: only groups, paths and the description, as SVG 1.1 (W3C 2011) has them; nothing that
-   * points outside.
+   * Structure: only groups, paths, title, description and metadata, as SVG 1.1 (W3C 2011) has them;
+   * nothing that points outside. Groups bear the open attributes by which a vector editor shows
+   * them as layers.
    */
   @Test
   void svg_hasOnlyPlainElements_andPointsNowhere() throws Exception {
@@ -111,11 +112,14 @@ class GoldenMachineFileTest {
             "data-form",
             "data-piece",
             "data-pose",
-            "data-hole-of");
+            "data-hole-of",
+            "inkscape:groupmode",
+            "inkscape:label",
+            "xmlns:inkscape");
     for (int i = 0; i < all.getLength(); i++) {
       Element element = (Element) all.item(i);
       assertThat(element.getNamespaceURI()).isEqualTo("http://www.w3.org/2000/svg");
-      assertThat(element.getLocalName()).isIn("svg", "desc", "g", "path");
+      assertThat(element.getLocalName()).isIn("svg", "title", "desc", "metadata", "g", "path");
       for (int k = 0; k < element.getAttributes().getLength(); k++) {
         assertThat(element.getAttributes().item(k).getNodeName()).isIn(attributes);
         assertThat(element.getAttributes().item(k).getNodeValue()).doesNotContain("url(");

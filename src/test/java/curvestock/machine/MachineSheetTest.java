@@ -2,6 +2,7 @@ package curvestock.machine;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.drawing.SampleLayouts;
 import curvestock.geometry.Arc;
@@ -14,6 +15,7 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup.Outlines;
 import curvestock.piece.Drilled;
+import curvestock.piece.FreeShape;
 import curvestock.piece.Piece;
 import curvestock.piece.Strip;
 import curvestock.units.Length;
@@ -205,7 +207,7 @@ class MachineSheetTest {
   }
 
   @Test
-  void grown_holeNarrowerThanTheKerf_isRefusedWithAdvice() {
+  void grown_holeNarrowerThanTheKerf_isDrilledAtItsSize() {
     Piece drilled =
         Piece.of(
             "D",
@@ -213,18 +215,45 @@ class MachineSheetTest {
             new Drilled(
                 new Strip(Length.ofMillimetres(80), Length.ofMillimetres(40)),
                 List.of(Loop.circle(Point.ORIGIN, 0.7).reversed())));
-    Layout layout =
-        new Layout(
-            SampleLayouts.SHEET,
-            SampleLayouts.CUTTING,
-            List.of(new Placement(drilled, new Pose(100, 100, 0))));
-    MachineSetup setup =
-        MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
 
-    assertThatThrownBy(() -> sheet(layout, setup))
+    MachineSheet sheet = sheet(alone(drilled), grown());
+
+    assertThat(sheet.contours()).hasSize(1);
+    Drilling hole = sheet.machining().drillings().get(0);
+    assertThat(hole.diameter().millimetres()).isCloseTo(1.4, within(1e-9));
+    assertThat(hole.centre().distance(new Point(100, 100))).isLessThan(1e-9);
+  }
+
+  @Test
+  void grown_hollowNarrowerThanTheKerf_isRefusedWithAdvice() {
+    FreeShape comb =
+        FreeShape.polygon(
+            List.of(
+                new Point(0, 0),
+                new Point(90, 0),
+                new Point(90, 50),
+                new Point(46, 50),
+                new Point(46, 20),
+                new Point(45, 20),
+                new Point(45, 50),
+                new Point(0, 50)));
+
+    assertThatThrownBy(() -> sheet(alone(Piece.of("D", "comb", comb)), grown()))
         .isInstanceOf(ToolTooWide.class)
         .hasMessageContaining("piece D has a hole or a hollow that a cut 1.59 mm (0.063 in) wide")
         .hasMessageContaining("use a narrower tool");
+  }
+
+  private static Layout alone(Piece piece) {
+    return new Layout(
+        SampleLayouts.SHEET,
+        SampleLayouts.CUTTING,
+        List.of(new Placement(piece, new Pose(100, 100, 0))));
+  }
+
+  private static MachineSetup grown() {
+    return MachineFilesTest.setup(
+        Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
   }
 
   @Test

@@ -1,0 +1,52 @@
+package curvestock.plan;
+
+import curvestock.geometry.Edge;
+import curvestock.geometry.Pose;
+import curvestock.helix.build.RoadbedMark;
+import curvestock.job.Job;
+import curvestock.machine.Caption;
+import curvestock.machine.MachineSheet;
+import curvestock.machine.SheetWork;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a machine does on each sheet of a plan. */
+public final class MachineSheets {
+
+  private MachineSheets() {}
+
+  /** One for each layout, in their order. */
+  public static List<MachineSheet> of(Plan plan) {
+    List<List<String>> labels = plan.labels();
+    List<MachineSheet> sheets = new ArrayList<>();
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      sheets.add(
+          MachineSheet.of(
+              plan.layouts().get(i), labels.get(i), work(plan, i + 1), plan.job().machine()));
+    }
+    return sheets;
+  }
+
+  private static SheetWork work(Plan plan, int sheet) {
+    Job job = plan.job();
+    String what = "sheet " + sheet + " of " + plan.layouts().size();
+    return new SheetWork(
+        marks(plan, sheet),
+        MarkedPieces.laps(plan, sheet),
+        Remnant.of(plan.layouts().get(sheet - 1)).map(Remnant::where),
+        new Caption(job.title(), what, job.style(), job.failure()));
+  }
+
+  /** Supports, laps and screws of the helix's pieces on a sheet, in the sheet's frame. */
+  private static List<List<Edge>> marks(Plan plan, int sheet) {
+    List<List<RoadbedMark>> marks = MarkedPieces.marks(plan, sheet);
+    List<List<Edge>> lines = new ArrayList<>();
+    for (int i = 0; i < marks.size(); i++) {
+      Pose pose = plan.layouts().get(sheet - 1).placements().get(i).pose();
+      for (RoadbedMark mark : marks.get(i)) {
+        mark.at(pose).lines().forEach(line -> lines.add(List.of(line)));
+      }
+    }
+    return lines;
+  }
+}
