@@ -116,6 +116,10 @@ public record SegmentOption(
 
   /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
   public EnclosingRectangle largest() {
+    return largest(design);
+  }
+
+  static EnclosingRectangle largest(Design design) {
     return design.bed().stream()
         .map(Demand::piece)
         .map(EnclosingRectangle::of)

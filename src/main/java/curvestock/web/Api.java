@@ -57,24 +57,28 @@ final class Api {
   List<Route> routes() {
     return List.of(
         Route.get("/api/openapi.json", this::openApi),
+        Route.get("/api/alive", this::alive),
         Route.get("/api/start", this::start),
         Route.post("/api/open", this::open),
         Route.post("/api/save", this::save),
         Route.post("/api/lengths", this::lengths),
         Route.post("/api/gaps", this::gaps),
+        Route.post("/api/look", this::look),
         Route.post("/api/work", this::work),
         Route.post("/api/work/{id}/improve", this::improve),
         Route.post("/api/work/{id}/enough", this::enough),
         Route.delete("/api/work/{id}", this::cancel),
         Route.post("/api/work/{id}/packet", this::packet),
-        Route.get("/api/work/{id}/chart.svg", this::chart),
-        Route.get("/api/work/{id}/helix-plan.svg", this::helixPlan),
-        Route.get("/api/work/{id}/helix-side.svg", this::helixSide),
         Route.post("/api/stop", this::stop));
   }
 
   private void openApi(Context ctx) {
     ctx.contentType("application/json").result(PageFiles.bytes("openapi.json"));
+  }
+
+  /** Whether the program is there. */
+  private void alive(Context ctx) {
+    ctx.status(204);
   }
 
   /** What a first visit shows: the embedded job, and what the trade usually takes. */
@@ -118,19 +122,31 @@ final class Api {
         known -> json(ctx, HandWork.gaps(HandWork.layout(request.path("sheet"), known), known)));
   }
 
+  /** What regular patterns and former plans say at once of all segment sizes. */
+  private void look(Context ctx) {
+    asked(ctx, Json.request(ctx.body()))
+        .ifPresent(asked -> json(ctx, PlanWork.look(asked, works.shared())));
+  }
+
+  private Optional<Asked> asked(Context ctx, JsonNode request) {
+    String fingerprint = Json.needText(request, "fingerprint", LONGEST_CLIENT);
+    return job(ctx, request).map(job -> new Asked(fingerprint, Json.needJob(request), job));
+  }
+
   private void work(Context ctx) {
     JsonNode request = Json.request(ctx.body());
     String client = Json.needText(request, "client", LONGEST_CLIENT);
-    Optional<Job> job = job(ctx, request);
-    if (job.isEmpty()) {
+    Optional<Asked> asked = asked(ctx, request);
+    if (asked.isEmpty()) {
       return;
     }
     JsonNode hand = request.get("hand");
     Optional<List<Layout>> byHand =
         hand == null || hand.isNull()
             ? Optional.empty()
-            : Optional.of(HandWork.layouts(hand, job.get()));
-    Work work = new PlanWork(newId(), job.get(), works.shared(), byHand);
+            : Optional.of(HandWork.layouts(hand, asked.get().job()));
+    boolean further = request.path("further").asBoolean();
+    Work work = new PlanWork(newId(), asked.get(), works.shared(), byHand, further);
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -206,18 +222,6 @@ final class Api {
     }
   }
 
-  private void chart(Context ctx) {
-    svg(ctx, find(ctx).comparison().map(Pictures::chart));
-  }
-
-  private void helixPlan(Context ctx) {
-    svg(ctx, find(ctx).helix().map(Pictures::helixPlan));
-  }
-
-  private void helixSide(Context ctx) {
-    svg(ctx, find(ctx).helix().map(Pictures::helixSide));
-  }
-
   private void stop(Context ctx) {
     stop.orElseThrow(() -> new ForbiddenResponse("whoever serves this page ends it")).run();
     ctx.status(204);
@@ -240,11 +244,6 @@ final class Api {
     byte[] bytes = new byte[16];
     random.nextBytes(bytes);
     return HexFormat.of().formatHex(bytes);
-  }
-
-  private static void svg(Context ctx, Optional<String> drawing) {
-    ctx.contentType("image/svg+xml")
-        .result(drawing.orElseThrow(() -> new NotFoundResponse("not drawn yet")));
   }
 
   private static void json(Context ctx, JsonNode node) {

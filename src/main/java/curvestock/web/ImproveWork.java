@@ -22,7 +22,7 @@ final class ImproveWork extends Work {
    * @param basis its plan
    */
   ImproveWork(String id, Work former, Plan basis, List<LaidByHand> sheets) {
-    super(id, former.job(), former.shared());
+    super(id, former.asked(), former.shared());
     this.basis = basis;
     this.sheets = sheets;
     former.helix().ifPresent(this::keep);
@@ -77,6 +77,7 @@ final class ImproveWork extends Work {
         ((ObjectNode) placement).put("pinned", k++ < pinned);
       }
     }
+    view.put("fingerprint", asked().fingerprint()).put("open", false);
     events().tell("improved", Json.text(view));
   }
 }
