@@ -29,6 +29,7 @@ import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
+import curvestock.layout.LaidSheet;
 import curvestock.layout.Layout;
 import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
@@ -141,7 +142,37 @@ public final class Workshop {
 
   /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
   public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
-    return new Planner(job.marked(), listener, packers).plan();
+    Job marked = job.marked();
+    if (job.laid().isEmpty()) {
+      return new Planner(marked, listener, packers).plan();
+    }
+    Plan first = new Planner(marked, ATONCE, packers).plan();
+    Plan basis =
+        new Plan(
+            marked,
+            first.purchase(),
+            first.layouts(),
+            first.capacities(),
+            first.carriedWhole(),
+            first.obstacles(),
+            false);
+    return laid(basis, marked.laid());
+  }
+
+  /** Who has laid his sheets himself waits for no search. */
+  private static final PlanListener ATONCE =
+      new PlanListener() {
+        @Override
+        public boolean stopped() {
+          return true;
+        }
+      };
+
+  /** The plan with sheets laid by hand, and the numbers on their pieces. */
+  public static Plan laid(Plan plan, List<LaidSheet> sheets) {
+    List<LaidSheet> used = sheets.stream().filter(each -> !each.pieces().isEmpty()).toList();
+    return byHand(plan, used.stream().map(each -> each.layout(plan.job().cutting())).toList())
+        .numbered(used.stream().map(LaidSheet::numbers).toList());
   }
 
   /**

@@ -9,7 +9,7 @@ import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobException;
 import curvestock.job.JobText;
-import curvestock.layout.Layout;
+import curvestock.layout.LaidSheet;
 import curvestock.piece.Demand;
 import curvestock.plan.Plan;
 import io.javalin.http.Context;
@@ -18,6 +18,7 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.http.ServiceUnavailableResponse;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ final class Api {
 
   /** What the job is called in messages; the page shows the field instead of a line. */
   private static final String JOB = "job";
+
+  /** Where a job file has its sheets laid by hand. */
+  private static final String LAID = "laid";
 
   private static final int LONGEST_TEXT = 1_000_000;
   private static final int LONGEST_CLIENT = 64;
@@ -94,7 +98,14 @@ final class Api {
   private void open(Context ctx) {
     String text = Json.needText(Json.request(ctx.body()), "text", LONGEST_TEXT);
     try {
-      json(ctx, Json.object().set(JOB, Json.tree(JobText.tree(text, JOB))));
+      Map<String, Object> tree = new LinkedHashMap<>(JobText.tree(text, JOB));
+      ObjectNode answer = Json.object();
+      if (tree.remove(LAID) != null) {
+        // Sheets laid by hand come apart from the job; wrong ones are told like any mistake.
+        answer.set("hand", HandWork.json(Workshop.readJob(text, JOB).laid()));
+      }
+      answer.set(JOB, Json.tree(tree));
+      json(ctx, answer);
     } catch (JobException e) {
       problems(ctx, e);
     }
@@ -104,6 +115,10 @@ final class Api {
     JsonNode request = Json.request(ctx.body());
     String original = Json.needText(request, "original", LONGEST_TEXT);
     Map<String, Object> job = Json.needJob(request);
+    JsonNode hand = request.get("hand");
+    if (hand != null && !hand.isNull()) {
+      job.put(LAID, HandWork.inJob(hand));
+    }
     try {
       json(ctx, Json.object().put("text", JobText.written(original, job)));
     } catch (JobException e) {
@@ -141,10 +156,10 @@ final class Api {
       return;
     }
     JsonNode hand = request.get("hand");
-    Optional<List<Layout>> byHand =
+    Optional<List<LaidSheet>> byHand =
         hand == null || hand.isNull()
             ? Optional.empty()
-            : Optional.of(HandWork.layouts(hand, asked.get().job()));
+            : Optional.of(HandWork.sheets(hand, asked.get().job()));
     boolean further = request.path("further").asBoolean();
     Work work = new PlanWork(newId(), asked.get(), works.shared(), byHand, further);
     works.start(client, work);
@@ -179,7 +194,7 @@ final class Api {
     JsonNode request = Json.request(ctx.body());
     String client = Json.needText(request, "client", LONGEST_CLIENT);
     Plan basis = former.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
-    Work work = new ImproveWork(newId(), former, basis, HandWork.withPins(request, former.job()));
+    Work work = new ImproveWork(newId(), former, basis, HandWork.sheets(request, former.job()));
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -208,7 +223,7 @@ final class Api {
       Plan chosen =
           hand == null || hand.isNull()
               ? plan
-              : Workshop.byHand(plan, HandWork.layouts(hand, plan.job()));
+              : Workshop.laid(plan, HandWork.sheets(hand, plan.job()));
       String text = Json.needText(request, "text", LONGEST_TEXT);
       byte[] zip = Packet.zip(chosen, work.comparison(), text);
       ctx.contentType("application/zip");

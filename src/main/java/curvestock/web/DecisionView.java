@@ -12,11 +12,15 @@ import curvestock.compare.SizeLook;
 import curvestock.drawing.PieceFigure;
 import curvestock.geometry.Box;
 import curvestock.piece.Piece;
+import curvestock.units.Length;
 import curvestock.units.Money;
 import java.util.Optional;
 
 /** The decision as the page draws it: a card for each segment size, and the sentence under them. */
 final class DecisionView {
+
+  private static final double QUARTER_INCH = 25.4 / 4;
+  private static final double FIVE = 5;
 
   private final ObjectNode root = Json.object();
   private final ArrayNode cards;
@@ -76,7 +80,7 @@ final class DecisionView {
   }
 
   private void shape(ObjectNode card, Piece segment, EnclosingRectangle largest) {
-    card.put("largest", figures.sides(largest.length(), largest.width()));
+    card.put("largest", figures.sides(upwards(largest.length()), upwards(largest.width())));
     Box box = segment.shape().outline().box();
     card.put("outline", PieceFigure.of(segment, "8").outline());
     card.putArray("box")
@@ -84,6 +88,12 @@ final class DecisionView {
         .add(-box.maxY())
         .add(box.maxX() - box.minX())
         .add(box.maxY() - box.minY());
+  }
+
+  /** To a quarter of an inch or 5 mm more: whether it passes a door needs no more. */
+  private Length upwards(Length length) {
+    double step = figures.isImperial() ? QUARTER_INCH : FIVE;
+    return Length.ofMillimetres(Math.ceil(length.millimetres() / step - 1e-9) * step);
   }
 
   ObjectNode json() {

@@ -55,7 +55,8 @@ final class KnownPlans {
                     plan.capacities(),
                     plan.carriedWhole(),
                     plan.obstacles(),
-                    plan.stopped()),
+                    plan.stopped(),
+                    plan.numbers()),
                 known.searched()))
         : Optional.empty();
   }

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.Workshop;
 import curvestock.compare.Division;
 import curvestock.job.Job;
-import curvestock.layout.Layout;
+import curvestock.layout.LaidSheet;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
@@ -20,7 +20,7 @@ import java.util.Optional;
  */
 final class PlanWork extends Work {
 
-  private final Optional<List<Layout>> byHand;
+  private final Optional<List<LaidSheet>> byHand;
   private final boolean further;
   private Optional<SizeDesk> desk = Optional.empty();
   private Optional<Plan> told = Optional.empty();
@@ -29,7 +29,8 @@ final class PlanWork extends Work {
    * @param byHand layouts that the user has laid himself; the search then leaves them alone
    * @param further whether to search on where an earlier search has ended
    */
-  PlanWork(String id, Asked asked, Shared shared, Optional<List<Layout>> byHand, boolean further) {
+  PlanWork(
+      String id, Asked asked, Shared shared, Optional<List<LaidSheet>> byHand, boolean further) {
     super(id, asked, shared);
     this.byHand = byHand;
     this.further = further;
@@ -184,9 +185,9 @@ final class PlanWork extends Work {
     desk.ifPresent(sizes -> events().tell("decision", Json.text(sizes.view().json())));
   }
 
-  private void tellByHand(Plan basis, List<Layout> layouts) {
+  private void tellByHand(Plan basis, List<LaidSheet> layouts) {
     try {
-      tell(Workshop.byHand(basis, layouts), "hand", "", false);
+      tell(Workshop.laid(basis, layouts), "hand", "", false);
     } catch (IllegalArgumentException e) {
       events().tell("unfit", Json.text(Json.object().put("message", e.getMessage())));
     }

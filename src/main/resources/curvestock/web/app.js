@@ -24,7 +24,7 @@ const menu = (act) => () => {
 
 function quit() {
   open({
-    title: "Quit Curvestock?", id: "quit-now", confirm: "Quit Curvestock",
+    title: "Quit Curvestock?", id: "quit-now", confirm: "Quit Curvestock", back: "file-menu",
     body: () => h("p", null, "The program ends on this machine, also for other pages that use it. What you typed stays in this tab; save the job file to keep it."),
     ready: () => true,
     done: async () => {
@@ -84,7 +84,7 @@ function verdict() {
   const former = phase !== "refused" && !exact && !about && Boolean(plan);
   const helix = look?.helix;
   const state_ = helix ? (helix.works ? (openChecks(helix).length ? "marginal" : "ok") : "fail") : "";
-  return h("section", { class: "verdict", id: "answer", tabindex: "-1", "aria-label": "Answer", "data-former": former ? "yes" : "no", "data-job": exact ? plan.fingerprint : sizes?.fingerprint },
+  return h("section", { class: "verdict", id: "answer", tabindex: "-1", "aria-label": "Answer", "data-former": former ? "yes" : "no", "data-job": exact ? plan?.fingerprint : sizes?.fingerprint },
     h("div", { class: "sum" },
       h("p", { id: "cost", class: "cost" + (former ? " former" : "") }, words),
       h("p", { id: "verdict-line", class: (fresh(look) ? state_ : "former") }, problems.length ? "Fix the marked fields; showing your last result." : helix?.decision ?? "")),

@@ -69,7 +69,9 @@ function pieces(helix) {
 
 /** @param {any} plan @param {any} helix */
 function figures(plan, helix) {
+  const sentences = state().answer.decision?.sentences ?? [];
   return [
+    sentences.length ? h("p", { key: "decision" }, sentences.join(" ")) : null,
     helix ? h("dl", { key: "facts", class: "facts", id: "facts" }, helix.figures.columns.map((/** @type {any} */ column) => h("div", { key: column.key }, h("dt", null, column.title), h("dd", null, helix.figures.rows[0].words[column.key])))) : null,
     plan ? h("div", { key: "proof", id: "proof" },
       h("p", null, [plan.answer.used, plan.answer.sheetsProof, plan.answer.proof].filter(Boolean).join(" "), " ", plan.gained),

@@ -4,7 +4,8 @@ import { h, lived } from "./elements.js";
 import { state, ui } from "./store.js";
 
 /**
- * @param {{title: string, wide?: boolean, body: () => any, confirm: string, id: string, ready: () => boolean, done: () => void}} dialog
+ * @param {{title: string, wide?: boolean, body: () => any, confirm: string, id: string, back: string, ready: () => boolean, done: () => void}} dialog
+ * `back` is where the keyboard goes if nothing had it before
  */
 export const open = (dialog) => ui({ dialog });
 
@@ -27,13 +28,21 @@ export function dialog() {
     const shown = node();
     if (shown && !shown.open) shown.showModal();
   },
-  h("dialog", { class: asked.wide ? "wide" : "", "aria-labelledby": "dialog-title", onclose: () => ui({ dialog: null }) },
+  h("dialog", { class: asked.wide ? "wide" : "", "aria-labelledby": "dialog-title", onclose: () => closed(asked.back) },
     h("form", { method: "dialog", novalidate: true, onsubmit: submit },
       h("h2", { id: "dialog-title" }, asked.title),
       asked.body(),
       h("p", { class: "row" },
         h("button", { type: "submit", class: "main", id: asked.id, "aria-disabled": asked.ready() ? null : "true" }, asked.confirm),
         h("button", { type: "button", onclick: close }, "Cancel")))));
+}
+
+/** @param {string} back */
+function closed(back) {
+  ui({ dialog: null });
+  requestAnimationFrame(() => {
+    if (document.activeElement === document.body) document.getElementById(back)?.focus();
+  });
 }
 
 /**

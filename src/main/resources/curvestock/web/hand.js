@@ -1,7 +1,7 @@
 // Laying by hand: drag, turn and pin pieces, with the true gaps told by the program while they move.
 
 import { gaps as askGaps } from "./server.js";
-import { improve } from "./asking.js";
+import { fresh, improve } from "./asking.js";
 import { openKnot } from "./knot.js";
 import { setHand, say, state, ui } from "./store.js";
 import { asked } from "./typical.js";
@@ -53,6 +53,10 @@ export function find(label) {
 
 /** @param {"lay" | "knot"} next */
 export function mode(next) {
+  if (!fresh(state().answer.plan)) {
+    ui({ note: "The layout shown is of former numbers; the new one comes first." });
+    return;
+  }
   const to = state().ui.mode === next ? "look" : next;
   ui({ mode: to, note: "" });
   say(to === "lay" ? "Edit layout: drag a piece, or use the arrow keys, R to turn, P to pin." : to === "knot" ? "Click on the sheet where the wood is bad, or press Enter on a piece near it." : "");

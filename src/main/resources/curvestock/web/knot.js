@@ -17,7 +17,7 @@ export function openKnot(sheet, at) {
   const on = (/** @type {number} */ value, /** @type {number} */ most) => bare(Math.max(0, Math.min(most, value)));
   draft = { sheet, x: on(at.x, sheet.width), y: on(at.y, sheet.height), radius: unit === "in" ? "1" : "25", which: "one" };
   ui({ mode: "look" });
-  open({ title: `Knot or void on ${sheet.stock}`, id: "knot-keep", confirm: "Keep clear of it", body, ready: () => wrongs().every((wrong) => wrong === ""), done: keep });
+  open({ title: `Knot or void on ${sheet.stock}`, id: "knot-keep", back: "knot", confirm: "Keep clear of it", body, ready: () => wrongs().every((wrong) => wrong === ""), done: keep });
 }
 
 /** @param {Partial<typeof draft>} next */

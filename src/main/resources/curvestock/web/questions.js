@@ -261,5 +261,5 @@ export function questions() {
         sheets.map(otherSheet),
         h("p", { class: "row" },
           h("button", { type: "button", onclick: addSheet }, "Add sheet"),
-          h("button", { type: "button", onclick: () => openRemnant(-1) }, "Add remnant")))));
+          h("button", { type: "button", id: "add-remnant", onclick: () => openRemnant(-1) }, "Add remnant")))));
 }

@@ -25,7 +25,7 @@ export function openRemnant(index) {
     name: sheet?.name ?? freshName(),
     corners: (sheet?.corners ?? []).map((/** @type {string[]} */ corner) => corner.map((side) => shown(String(side), job()).replace(new RegExp(` ${unit()}$`), ""))),
   };
-  open({ title: "Draw a remnant by its corners", wide: true, id: "remnant-keep", confirm: draft.index < 0 ? "Add remnant" : "Keep remnant", body, ready: () => wrong() === "", done: keep });
+  open({ title: "Draw a remnant by its corners", wide: true, id: "remnant-keep", back: "add-remnant", confirm: draft.index < 0 ? "Add remnant" : "Keep remnant", body, ready: () => wrong() === "", done: keep });
 }
 
 function freshName() {

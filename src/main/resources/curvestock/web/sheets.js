@@ -98,14 +98,13 @@ function pieceLine() {
 
 function bar() {
   const { ui: { mode, zoom }, doc, answer: { plan } } = state();
-  const own = plan && fresh(plan);
   const zooms = h("span", { class: "group", role: "group", "aria-label": "Zoom" },
     h("button", { type: "button", "aria-label": "Smaller", disabled: zoom <= 1, onclick: () => ui({ zoom: Math.max(1, zoom / 1.5) }) }, "−"),
     h("button", { type: "button", "aria-label": "Larger", disabled: zoom >= 5, onclick: () => ui({ zoom: Math.min(5.1, zoom * 1.5) }) }, "+"));
   return h("div", { class: "bar", id: "hand" },
     h("h2", { id: "sheets-title" }, "Sheets"),
-    h("button", { type: "button", id: "lay", "aria-pressed": String(mode === "lay"), disabled: !own, onclick: () => hand.mode("lay") }, "Edit layout"),
-    h("button", { type: "button", id: "knot", "aria-pressed": String(mode === "knot"), disabled: !own, onclick: () => hand.mode("knot") }, "Mark a knot"),
+    h("button", { type: "button", id: "lay", "aria-pressed": String(mode === "lay"), disabled: !plan, onclick: () => hand.mode("lay") }, "Edit layout"),
+    h("button", { type: "button", id: "knot", "aria-pressed": String(mode === "knot"), disabled: !plan, onclick: () => hand.mode("knot") }, "Mark a knot"),
     h("button", { type: "button", id: "as-found", hidden: !doc.hand, onclick: hand.asFound }, "Undo my layout"),
     zooms);
 }

@@ -445,7 +445,8 @@ class ApiTest {
     JsonNode plan = last(client.events(id, "done"::equals), "plan");
     ObjectNode request = Json.object().put("client", "pins");
     JsonNode sheets = plan.get("sheets").deepCopy();
-    ObjectNode pinned = (ObjectNode) sheets.get(0).get("placements").get(0);
+    // Not the first: pinned pieces are told first, and keep their numbers all the same.
+    ObjectNode pinned = (ObjectNode) sheets.get(0).get("placements").get(2);
     pinned.put("pinned", true);
     request.set("sheets", sheets);
 
@@ -457,6 +458,7 @@ class ApiTest {
     assertThat(kept.get("pinned").booleanValue()).isTrue();
     assertThat(kept.get("x").doubleValue()).isEqualTo(pinned.get("x").doubleValue());
     assertThat(kept.get("y").doubleValue()).isEqualTo(pinned.get("y").doubleValue());
+    assertThat(kept.get("label")).isEqualTo(pinned.get("label"));
     assertThat(improved.at("/answer/pieces").intValue())
         .isEqualTo(plan.at("/answer/pieces").intValue());
   }

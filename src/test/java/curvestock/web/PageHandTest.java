@@ -178,7 +178,9 @@ class PageHandTest {
     browser.until("the knot is drawn", () -> !browser.all("#sheets .defect").isEmpty());
     assertThat(browser.text("#plywood")).contains("1 knot");
     assertThat(visitor.kept("job.sheets.0.defects.0.circle.radius")).isEqualTo("\"1 1/2\"");
-    assertThat(browser.js("return document.activeElement === document.body")).isEqualTo(false);
+    browser.until(
+        "the keyboard is not lost",
+        () -> Boolean.TRUE.equals(browser.js("return document.activeElement !== document.body")));
   }
 
   @Test

@@ -238,10 +238,10 @@ class PageLifeTest {
         assertThat(axe()).as(theme + " " + tab).isEmpty();
       }
       browser.js(
-          "document.querySelectorAll('[data-former]').forEach(p => p.classList.add('former'))");
+          "document.querySelectorAll('.panel, .card, .cost').forEach(p => p.classList.add('former'))");
       assertThat(axe()).as(theme + ", former").isEmpty();
       browser.js(
-          "document.querySelectorAll('[data-former]').forEach(p => p.classList.remove('former'))");
+          "document.querySelectorAll('.panel, .card, .cost').forEach(p => p.classList.remove('former'))");
     }
     browser.choose("#theme", "system");
     browser.press("#knot");

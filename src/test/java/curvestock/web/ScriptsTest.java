@@ -1,8 +1,11 @@
 package curvestock.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import curvestock.units.Length;
+import curvestock.units.LengthUnit;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -62,6 +65,20 @@ class ScriptsTest {
 
     assertThat(said.code()).as(said.words()).isZero();
     assertThat(command).hasSizeGreaterThan(4);
+  }
+
+  /** What the page reads for its sliders is what the program reads. */
+  @Test
+  void lengths_readByTheScripts_areReadAlikeByTheProgram() throws IOException {
+    JsonNode table = Json.own(Files.readString(TESTS.resolve("lengths.json"))).get("lengths");
+    for (JsonNode row : table) {
+      LengthUnit bare =
+          row.get(1).textValue().equals("in") ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+      assertThat(Length.parse(row.get(0).textValue(), bare).millimetres())
+          .as(row.get(0).textValue())
+          .isCloseTo(row.get(2).doubleValue(), within(1e-9));
+    }
+    assertThat(table).hasSizeGreaterThan(10);
   }
 
   @Test
