@@ -121,7 +121,7 @@ public final class SoakRun {
   private void compute(Client client, int number, SplittableRandom random)
       throws IOException, InterruptedException {
     String text = Jobs.PIECES.replace("count: 8", "count: " + random.nextInt(1, 30));
-    ObjectNode request = Json.object().put("client", "client-" + number);
+    ObjectNode request = Json.object().put("client", "client-" + number).put("fingerprint", "soak");
     request.set("job", Json.tree(JobText.tree(text, "job")));
     HttpResponse<String> answer = client.post("/api/work", request.toString());
     if (answer.statusCode() == 503) {

@@ -10,13 +10,13 @@ import curvestock.compare.AngleScan;
 import curvestock.compare.BatchComparison;
 import curvestock.compare.BatchRow;
 import curvestock.compare.Comparison;
-import curvestock.compare.FirstLook;
 import curvestock.compare.JointFall;
 import curvestock.compare.Reach;
 import curvestock.compare.Refusal;
 import curvestock.compare.SegmentOption;
 import curvestock.compare.Sensitivity;
 import curvestock.compare.SheetFill;
+import curvestock.compare.SizeLook;
 import curvestock.job.Job;
 import curvestock.job.Rates;
 import curvestock.plan.Remnant;
@@ -268,28 +268,31 @@ public record Choices(
   }
 
   /** First counts, by regular patterns. */
-  public static Table firstLook(List<FirstLook> looks) {
+  public static Table firstLook(List<SizeLook> looks) {
     return Table.of(
         "firstLook",
         "Regular patterns; fuller layouts and the purchase follow",
         looks,
         text("segment", "Segment", look -> SegmentName.brief(look.angle())),
-        angle("angle", "Angle", FirstLook::angle),
-        count("pieces", "Pieces", FirstLook::pieces),
+        angle("angle", "Angle", SizeLook::angle),
+        count("pieces", "Pieces", SizeLook::pieces),
         Field.of("perSheet", "Per sheet", Measure.COUNT, look -> some(look.perSheet())),
-        Field.turns("turnsPerSheet", "Turns per sheet", FirstLook::turnsPerSheet),
+        Field.turns(
+            "turnsPerSheet",
+            "Turns per sheet",
+            look -> look.perSheet() * look.angle().degrees() / 360),
         Field.of("sheets", "About sheets", Measure.COUNT, look -> some(look.sheets())),
         Field.of("cost", "About", Measure.MONEY, Choices::about),
-        count("joints", "Joints", FirstLook::joints),
-        length("longest", "Largest piece", FirstLook::longest));
+        count("joints", "Joints", SizeLook::joints),
+        length("longest", "Largest piece", look -> look.largest().length()));
   }
 
   private static Quantity some(int count) {
     return count == 0 ? new Text("none") : new Count(count);
   }
 
-  private static Quantity about(FirstLook look) {
-    return look.sheets() == 0 ? Text.NONE : look.sheetCost();
+  private static Quantity about(SizeLook look) {
+    return look.sheets() == 0 ? Text.NONE : look.paid();
   }
 
   /** Several jobs together in each size. */

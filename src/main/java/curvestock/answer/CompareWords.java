@@ -99,7 +99,8 @@ public final class CompareWords {
         : Optional.empty();
   }
 
-  private List<String> changes() {
+  /** What would make another size the best. */
+  public List<String> changes() {
     Recommendation found = comparison.recommendation().orElseThrow();
     List<String> lines = new ArrayList<>();
     found.dearerJoints().ifPresent(swing -> lines.add(swing(swing, "more")));

@@ -13,7 +13,6 @@ import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
-import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
 import curvestock.drawing.HelixEndsDrawing;
 import curvestock.drawing.HelixPlanDrawing;
@@ -33,6 +32,7 @@ import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
+import curvestock.layout.LaidSheet;
 import curvestock.layout.Layout;
 import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
@@ -150,7 +150,37 @@ public final class Workshop {
 
   /** The same, with packers that may remember what was packed before: see {@link #remembering}. */
   public static Plan plan(Job job, PlanListener listener, Packers packers) throws Infeasible {
-    return new Planner(job.marked(), listener, packers).plan();
+    Job marked = job.marked();
+    if (job.laid().isEmpty()) {
+      return new Planner(marked, listener, packers).plan();
+    }
+    Plan first = new Planner(marked, ATONCE, packers).plan();
+    Plan basis =
+        new Plan(
+            marked,
+            first.purchase(),
+            first.layouts(),
+            first.capacities(),
+            first.carriedWhole(),
+            first.obstacles(),
+            false);
+    return laid(basis, marked.laid());
+  }
+
+  /** Who has laid his sheets himself waits for no search. */
+  private static final PlanListener ATONCE =
+      new PlanListener() {
+        @Override
+        public boolean stopped() {
+          return true;
+        }
+      };
+
+  /** The plan with sheets laid by hand, and the numbers on their pieces. */
+  public static Plan laid(Plan plan, List<LaidSheet> sheets) {
+    List<LaidSheet> used = sheets.stream().filter(each -> !each.pieces().isEmpty()).toList();
+    return byHand(plan, used.stream().map(each -> each.layout(plan.job().cutting())).toList())
+        .numbered(used.stream().map(LaidSheet::numbers).toList());
   }
 
   /**
@@ -405,17 +435,6 @@ public final class Workshop {
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
     return new Comparer(job, question, listener, packers).compare();
-  }
-
-  /**
-   * What regular patterns say of the usual segment sizes, within a fraction of a second; empty
-   * where the job has no helix.
-   */
-  public static List<FirstLook> firstLooks(Job job, Packers packers) {
-    if (job.helix().isEmpty() && job.structure().isEmpty()) {
-      return List.of();
-    }
-    return new Comparer(job, Question.PLAIN, CompareListener.NONE, packers).firstLooks();
   }
 
   /**

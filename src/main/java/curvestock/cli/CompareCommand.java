@@ -6,8 +6,8 @@ import curvestock.app.Workshop;
 import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
-import curvestock.compare.FirstLook;
 import curvestock.compare.Question;
+import curvestock.compare.SizeLook;
 import curvestock.files.FileProblem;
 import curvestock.job.Batch;
 import curvestock.job.Job;
@@ -193,7 +193,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     }
 
     @Override
-    public void firstLook(List<FirstLook> looks) {
+    public void firstLook(List<SizeLook> looks) {
       if (!options.quiet()) {
         PrintWriter printer = spec.commandLine().getErr();
         printer.println();

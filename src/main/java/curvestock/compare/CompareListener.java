@@ -10,7 +10,7 @@ public interface CompareListener extends PlanListener {
   CompareListener NONE = new CompareListener() {};
 
   /** The first numbers, by lattices alone, long before the plans are ready. */
-  default void firstLook(List<FirstLook> looks) {}
+  default void firstLook(List<SizeLook> looks) {}
 
   /** One of the choices as first planned, as soon as it is; they come in any order. */
   default void planned(SegmentOption option) {}

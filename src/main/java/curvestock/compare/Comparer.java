@@ -3,7 +3,6 @@ package curvestock.compare;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
-import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
@@ -48,7 +47,7 @@ public final class Comparer {
   private final SheetStock main;
   private final JointPrice joint;
   private final Options maker;
-  private final List<FirstLook> looks = new ArrayList<>();
+  private final List<SizeLook> looks = new ArrayList<>();
   private final List<SegmentOption> options = new ArrayList<>();
   private final List<Refusal> refused = new ArrayList<>();
 
@@ -178,20 +177,18 @@ public final class Comparer {
   }
 
   /** The first numbers alone, by regular patterns; sizes that cannot be are left out. */
-  public List<FirstLook> firstLooks() {
+  public List<SizeLook> firstLooks() {
     firstLook();
     return List.copyOf(looks);
   }
 
   private void firstLook() {
     listener.stage(Stages.Stage.PATTERNS, "counting by regular patterns");
+    Sizes sizes = Sizes.of(job, packers);
     for (Division division : asked()) {
       try {
-        Design design = designs.in(division);
-        Layout pattern =
-            packers.of(main, job.cutting(), quick()).structured(design.segment()).layout();
-        looks.add(FirstLook.of(design, main, pattern, job.terms().tax()));
-      } catch (IllegalArgumentException impossible) {
+        looks.add(sizes.look(division));
+      } catch (Infeasible impossible) {
         // Said again, with the reason, when it is planned.
       }
     }

@@ -103,7 +103,7 @@ final class Options {
         .max(Comparator.comparingInt(layout -> layout.count(segment)));
   }
 
-  private static boolean passes(Design design, Rates.Opening opening) {
+  static boolean passes(Design design, Rates.Opening opening) {
     SheetStock frame =
         SheetStock.rectangle(
             "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);

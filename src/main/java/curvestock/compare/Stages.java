@@ -93,7 +93,7 @@ final class Stages implements CompareListener {
   }
 
   @Override
-  public void firstLook(List<FirstLook> looks) {
+  public void firstLook(List<SizeLook> looks) {
     to.firstLook(looks);
   }
 }

@@ -105,6 +105,7 @@ public record Batch(List<Member> members) {
         Spares.NONE,
         first.machine(),
         first.paper(),
+        List.of(),
         sources());
   }
 

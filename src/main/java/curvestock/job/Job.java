@@ -4,6 +4,7 @@ import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.SegmentPlan;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.layout.LaidSheet;
 import curvestock.machine.MachineSetup;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
@@ -37,6 +38,7 @@ import java.util.stream.Stream;
  * @param spares pieces beyond those wanted
  * @param machine how the files for machines are written
  * @param paper what full-size patterns are tiled on
+ * @param laid sheets laid by hand; empty to have them laid
  * @param sources the texts it was read from, one for each job of a batch; empty if it is no longer
  *     what they say
  */
@@ -57,6 +59,7 @@ public record Job(
     Spares spares,
     MachineSetup machine,
     PaperSize paper,
+    List<LaidSheet> laid,
     List<JobSource> sources) {
 
   /**
@@ -65,6 +68,7 @@ public record Job(
   public Job {
     sheets = List.copyOf(sheets);
     pieces = List.copyOf(pieces);
+    laid = List.copyOf(laid);
     sources = List.copyOf(sources);
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("a job must have at least one sheet");
@@ -78,7 +82,7 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, terms, spares, machine, paper, sources);
+        rates, terms, spares, machine, paper, laid, sources);
   }
 
   /**
@@ -109,28 +113,35 @@ public record Job(
   private Job titled(String other) {
     return new Job(
         other, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, paper, sources);
+        rates, terms, spares, machine, paper, laid, sources);
   }
 
   /** The same job with other spares. */
   public Job with(Spares others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, others, machine, paper, sources);
+        rates, terms, others, machine, paper, laid, sources);
   }
 
   /** The same job with patterns on other paper. */
   public Job with(PaperSize other) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, other, sources);
+        rates, terms, spares, machine, other, laid, sources);
+  }
+
+  /** The same job with its sheets laid by hand, or not, if there are none. */
+  public Job laid(List<LaidSheet> others) {
+    return new Job(
+        title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
+        rates, terms, spares, machine, paper, others, sources);
   }
 
   /** The same job on other sheets, cut another way. */
   public Job on(List<SheetStock> stock, Cutting way) {
     return new Job(
         title, note, invented, style, currency, stock, way, helix, structure, pieces, search, rates,
-        terms, spares, machine, paper, List.of());
+        terms, spares, machine, paper, List.of(), List.of());
   }
 
   /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */
@@ -152,6 +163,7 @@ public record Job(
         spares,
         machine,
         paper,
+        List.of(),
         List.of());
   }
 

@@ -108,7 +108,8 @@ public final class JobReader {
                 "tax",
                 "spares",
                 "patterns",
-                "limits"));
+                "limits",
+                "laid"));
     return job(top, unit);
   }
 
@@ -165,11 +166,19 @@ public final class JobReader {
                     Spares.NONE,
                     machine.orElse(MachineSetup.DEFAULT),
                     paper.orElse(PaperSize.usual(style.orElseThrow())),
+                    List.of(),
                     List.of(new JobSource(text, stockText))));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
         .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))
-        .filter(job -> isCuttable(job, top));
+        .filter(job -> isCuttable(job, top))
+        .flatMap(job -> laid(job, top));
+  }
+
+  /** Layouts by hand come last: they must hold what everything above asks for. */
+  private static Optional<Job> laid(Job job, Block top) {
+    Optional<Field> field = top.find("laid");
+    return field.isEmpty() ? Optional.of(job) : LaidReader.read(field.get(), job).map(job::laid);
   }
 
   /** Whether every outline can be grown by half the kerf, if that is asked for. */

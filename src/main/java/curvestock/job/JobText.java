@@ -13,6 +13,7 @@ import org.yaml.snakeyaml.DumperOptions.FlowStyle;
 import org.yaml.snakeyaml.DumperOptions.ScalarStyle;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
+import org.yaml.snakeyaml.comments.CommentLine;
 import org.yaml.snakeyaml.nodes.MappingNode;
 import org.yaml.snakeyaml.nodes.NodeId;
 import org.yaml.snakeyaml.nodes.NodeTuple;
@@ -34,6 +35,9 @@ public final class JobText {
 
   /** What the YAML writer would set a tag before, since versions of YAML read it differently. */
   private static final Pattern OCTAL = Pattern.compile("[-+]?0[0-9_]+");
+
+  private static final Pattern INVENTED =
+      Pattern.compile("\\b(invented|made up)\\b", Pattern.CASE_INSENSITIVE);
 
   private JobText() {}
 
@@ -131,10 +135,17 @@ public final class JobText {
       return scalar;
     }
     org.yaml.snakeyaml.nodes.Node changed = fresh(value, depth);
-    changed.setInLineComments(node.getInLineComments());
+    changed.setInLineComments(stillTrue(node.getInLineComments()));
     changed.setBlockComments(node.getBlockComments());
     changed.setEndComments(node.getEndComments());
     return changed;
+  }
+
+  /** A remark that a figure is made up does not stay beside another figure. */
+  private static List<CommentLine> stillTrue(List<CommentLine> comments) {
+    return comments == null
+        ? null
+        : comments.stream().filter(line -> !INVENTED.matcher(line.getValue()).find()).toList();
   }
 
   private static List<NodeTuple> mergedTuples(MappingNode mapping, Map<?, ?> map, int depth) {

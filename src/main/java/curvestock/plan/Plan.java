@@ -24,6 +24,8 @@ import java.util.Optional;
  *     not, or if that is not known
  * @param obstacles what keeps a cheaper purchase from being found, where none is proven impossible
  * @param stopped whether planning was stopped before its budget was used
+ * @param numbers what somebody has written on the pieces, in the order of the layouts; empty to
+ *     have them numbered
  */
 public record Plan(
     Job job,
@@ -32,12 +34,55 @@ public record Plan(
     List<Capacity> capacities,
     Optional<Purchase> carriedWhole,
     List<Obstacle> obstacles,
-    boolean stopped) {
+    boolean stopped,
+    List<List<String>> numbers) {
 
   public Plan {
     layouts = List.copyOf(layouts);
     capacities = List.copyOf(capacities);
     obstacles = List.copyOf(obstacles);
+    numbers = numbers.stream().map(List::copyOf).toList();
+  }
+
+  /** A plan whose pieces are numbered by their order. */
+  public Plan(
+      Job job,
+      Purchase purchase,
+      List<Layout> layouts,
+      List<Capacity> capacities,
+      Optional<Purchase> carriedWhole,
+      List<Obstacle> obstacles,
+      boolean stopped) {
+    this(job, purchase, layouts, capacities, carriedWhole, obstacles, stopped, List.of());
+  }
+
+  /**
+   * The same with these numbers on the pieces of its layouts, if they are those that it would give,
+   * in another order.
+   */
+  public Plan numbered(List<List<String>> others) {
+    boolean same = byKind(others).equals(byKind(labels()));
+    return same
+        ? new Plan(job, purchase, layouts, capacities, carriedWhole, obstacles, stopped, others)
+        : this;
+  }
+
+  /** The numbers of each kind of piece, sorted; nothing if they are not one for each piece. */
+  private Map<String, List<String>> byKind(List<List<String>> labels) {
+    Map<String, List<String>> byKind = new HashMap<>();
+    for (int i = 0; i < layouts.size(); i++) {
+      List<Placement> placements = layouts.get(i).placements();
+      if (labels.size() != layouts.size() || labels.get(i).size() != placements.size()) {
+        return Map.of();
+      }
+      for (int k = 0; k < placements.size(); k++) {
+        byKind
+            .computeIfAbsent(placements.get(k).piece().id(), id -> new ArrayList<>())
+            .add(labels.get(i).get(k));
+      }
+    }
+    byKind.values().forEach(list -> list.sort(null));
+    return byKind;
   }
 
   /** The same purchase with other layouts, or another purchase of the same job. */
@@ -52,6 +97,9 @@ public record Plan(
    * and say so.
    */
   public List<List<String>> labels() {
+    if (!numbers.isEmpty()) {
+      return numbers;
+    }
     Map<String, Iterator<String>> scheduled = new HashMap<>();
     job.structure()
         .map(order -> order.plan().roadbed())

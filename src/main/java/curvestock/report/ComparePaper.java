@@ -4,7 +4,7 @@ import curvestock.answer.Choices;
 import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.Table;
-import curvestock.compare.FirstLook;
+import curvestock.compare.SizeLook;
 import curvestock.job.Rates;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,7 +19,7 @@ public final class ComparePaper {
   }
 
   /** The first numbers, a line a choice. */
-  public static List<String> firstLook(List<FirstLook> looks, Figures figures) {
+  public static List<String> firstLook(List<SizeLook> looks, Figures figures) {
     Table table = Choices.firstLook(looks);
     List<String> lines = new ArrayList<>(List.of(table.caption()));
     lines.addAll(

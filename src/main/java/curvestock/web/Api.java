@@ -9,7 +9,7 @@ import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobException;
 import curvestock.job.JobText;
-import curvestock.layout.Layout;
+import curvestock.layout.LaidSheet;
 import curvestock.piece.Demand;
 import curvestock.plan.Plan;
 import io.javalin.http.Context;
@@ -18,6 +18,7 @@ import io.javalin.http.NotFoundResponse;
 import io.javalin.http.ServiceUnavailableResponse;
 import java.security.SecureRandom;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ final class Api {
 
   /** What the job is called in messages; the page shows the field instead of a line. */
   private static final String JOB = "job";
+
+  /** Where a job file has its sheets laid by hand. */
+  private static final String LAID = "laid";
 
   private static final int LONGEST_TEXT = 1_000_000;
   private static final int LONGEST_CLIENT = 64;
@@ -57,24 +61,28 @@ final class Api {
   List<Route> routes() {
     return List.of(
         Route.get("/api/openapi.json", this::openApi),
+        Route.get("/api/alive", this::alive),
         Route.get("/api/start", this::start),
         Route.post("/api/open", this::open),
         Route.post("/api/save", this::save),
         Route.post("/api/lengths", this::lengths),
         Route.post("/api/gaps", this::gaps),
+        Route.post("/api/look", this::look),
         Route.post("/api/work", this::work),
         Route.post("/api/work/{id}/improve", this::improve),
         Route.post("/api/work/{id}/enough", this::enough),
         Route.delete("/api/work/{id}", this::cancel),
         Route.post("/api/work/{id}/packet", this::packet),
-        Route.get("/api/work/{id}/chart.svg", this::chart),
-        Route.get("/api/work/{id}/helix-plan.svg", this::helixPlan),
-        Route.get("/api/work/{id}/helix-side.svg", this::helixSide),
         Route.post("/api/stop", this::stop));
   }
 
   private void openApi(Context ctx) {
     ctx.contentType("application/json").result(PageFiles.bytes("openapi.json"));
+  }
+
+  /** Whether the program is there. */
+  private void alive(Context ctx) {
+    ctx.status(204);
   }
 
   /** What a first visit shows: the embedded job, and what the trade usually takes. */
@@ -90,7 +98,14 @@ final class Api {
   private void open(Context ctx) {
     String text = Json.needText(Json.request(ctx.body()), "text", LONGEST_TEXT);
     try {
-      json(ctx, Json.object().set(JOB, Json.tree(JobText.tree(text, JOB))));
+      Map<String, Object> tree = new LinkedHashMap<>(JobText.tree(text, JOB));
+      ObjectNode answer = Json.object();
+      if (tree.remove(LAID) != null) {
+        // Sheets laid by hand come apart from the job; wrong ones are told like any mistake.
+        answer.set("hand", HandWork.json(Workshop.readJob(text, JOB).laid()));
+      }
+      answer.set(JOB, Json.tree(tree));
+      json(ctx, answer);
     } catch (JobException e) {
       problems(ctx, e);
     }
@@ -100,6 +115,10 @@ final class Api {
     JsonNode request = Json.request(ctx.body());
     String original = Json.needText(request, "original", LONGEST_TEXT);
     Map<String, Object> job = Json.needJob(request);
+    JsonNode hand = request.get("hand");
+    if (hand != null && !hand.isNull()) {
+      job.put(LAID, HandWork.inJob(hand));
+    }
     try {
       json(ctx, Json.object().put("text", JobText.written(original, job)));
     } catch (JobException e) {
@@ -118,19 +137,31 @@ final class Api {
         known -> json(ctx, HandWork.gaps(HandWork.layout(request.path("sheet"), known), known)));
   }
 
+  /** What regular patterns and former plans say at once of all segment sizes. */
+  private void look(Context ctx) {
+    asked(ctx, Json.request(ctx.body()))
+        .ifPresent(asked -> json(ctx, PlanWork.look(asked, works.shared())));
+  }
+
+  private Optional<Asked> asked(Context ctx, JsonNode request) {
+    String fingerprint = Json.needText(request, "fingerprint", LONGEST_CLIENT);
+    return job(ctx, request).map(job -> new Asked(fingerprint, Json.needJob(request), job));
+  }
+
   private void work(Context ctx) {
     JsonNode request = Json.request(ctx.body());
     String client = Json.needText(request, "client", LONGEST_CLIENT);
-    Optional<Job> job = job(ctx, request);
-    if (job.isEmpty()) {
+    Optional<Asked> asked = asked(ctx, request);
+    if (asked.isEmpty()) {
       return;
     }
     JsonNode hand = request.get("hand");
-    Optional<List<Layout>> byHand =
+    Optional<List<LaidSheet>> byHand =
         hand == null || hand.isNull()
             ? Optional.empty()
-            : Optional.of(HandWork.layouts(hand, job.get()));
-    Work work = new PlanWork(newId(), job.get(), works.shared(), byHand);
+            : Optional.of(HandWork.sheets(hand, asked.get().job()));
+    boolean further = request.path("further").asBoolean();
+    Work work = new PlanWork(newId(), asked.get(), works.shared(), byHand, further);
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -163,7 +194,7 @@ final class Api {
     JsonNode request = Json.request(ctx.body());
     String client = Json.needText(request, "client", LONGEST_CLIENT);
     Plan basis = former.plan().orElseThrow(() -> new NotFoundResponse("there is no plan yet"));
-    Work work = new ImproveWork(newId(), former, basis, HandWork.withPins(request, former.job()));
+    Work work = new ImproveWork(newId(), former, basis, HandWork.sheets(request, former.job()));
     works.start(client, work);
     ctx.status(202);
     json(ctx, Json.object().put("id", work.id()));
@@ -193,7 +224,7 @@ final class Api {
       Plan chosen =
           hand == null || hand.isNull()
               ? plan
-              : Workshop.byHand(plan, HandWork.layouts(hand, plan.job()));
+              : Workshop.laid(plan, HandWork.sheets(hand, plan.job()));
       String text = Json.needText(request, "text", LONGEST_TEXT);
       byte[] zip = Packet.zip(chosen, work.comparison(), text);
       ctx.contentType("application/zip");
@@ -205,18 +236,6 @@ final class Api {
       works.shared().pause().end();
       packing.release();
     }
-  }
-
-  private void chart(Context ctx) {
-    svg(ctx, find(ctx).comparison().map(Pictures::chart));
-  }
-
-  private void helixPlan(Context ctx) {
-    svg(ctx, find(ctx).helix().map(Pictures::helixPlan));
-  }
-
-  private void helixSide(Context ctx) {
-    svg(ctx, find(ctx).helix().map(Pictures::helixSide));
   }
 
   private void stop(Context ctx) {
@@ -241,11 +260,6 @@ final class Api {
     byte[] bytes = new byte[16];
     random.nextBytes(bytes);
     return HexFormat.of().formatHex(bytes);
-  }
-
-  private static void svg(Context ctx, Optional<String> drawing) {
-    ctx.contentType("image/svg+xml")
-        .result(drawing.orElseThrow(() -> new NotFoundResponse("not drawn yet")));
   }
 
   private static void json(Context ctx, JsonNode node) {

@@ -6,6 +6,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.LaidByHand;
 import curvestock.geometry.Pose;
 import curvestock.job.Job;
+import curvestock.layout.LaidSheet;
+import curvestock.layout.LaidSheet.LaidPiece;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.layout.TrueGap;
@@ -16,8 +18,12 @@ import curvestock.purchase.Panel;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import io.javalin.http.BadRequestResponse;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Layouts that a person laid by hand: read from a request, and judged. */
@@ -28,29 +34,96 @@ final class HandWork {
 
   private HandWork() {}
 
-  /** The layouts under {@code sheets}, all on sheets and of pieces of the job. */
-  static List<Layout> layouts(JsonNode request, Job job) {
-    List<Layout> layouts = new ArrayList<>();
+  /** The sheets under {@code sheets}, all of the job, with pieces of the job. */
+  static List<LaidSheet> sheets(JsonNode request, Job job) {
+    List<LaidSheet> sheets = new ArrayList<>();
     for (JsonNode sheet : Json.needList(request, "sheets", MOST_SHEETS)) {
-      layouts.add(layout(sheet, job));
+      Layout layout = layout(sheet, job);
+      List<LaidPiece> pieces = new ArrayList<>();
+      for (int i = 0; i < layout.placements().size(); i++) {
+        JsonNode given = sheet.path("placements").path(i);
+        pieces.add(
+            new LaidPiece(
+                layout.placements().get(i),
+                given.path("label").asText(),
+                given.path("pinned").asBoolean()));
+      }
+      sheets.add(new LaidSheet(layout.sheet(), pieces));
     }
-    return layouts;
+    return sheets;
   }
 
   /** The same with the pieces parted that are pinned. */
-  static List<LaidByHand> withPins(JsonNode request, Job job) {
-    List<LaidByHand> laid = new ArrayList<>();
-    for (JsonNode sheet : Json.needList(request, "sheets", MOST_SHEETS)) {
-      Layout layout = layout(sheet, job);
-      List<Placement> pinned = new ArrayList<>();
-      List<Placement> free = new ArrayList<>();
-      for (int i = 0; i < layout.placements().size(); i++) {
-        boolean isPinned = sheet.path("placements").path(i).path("pinned").asBoolean();
-        (isPinned ? pinned : free).add(layout.placements().get(i));
+  static List<LaidByHand> parted(List<LaidSheet> sheets) {
+    return sheets.stream()
+        .map(sheet -> new LaidByHand(sheet.sheet(), placed(sheet, true), placed(sheet, false)))
+        .toList();
+  }
+
+  private static List<Placement> placed(LaidSheet sheet, boolean pinned) {
+    return sheet.pieces().stream()
+        .filter(piece -> piece.pinned() == pinned)
+        .map(LaidPiece::placement)
+        .toList();
+  }
+
+  /** Sheets laid by hand as the page has them. */
+  static ObjectNode json(List<LaidSheet> sheets) {
+    ObjectNode root = Json.object();
+    ArrayNode list = root.putArray("sheets");
+    for (LaidSheet sheet : sheets) {
+      ObjectNode node = list.addObject().put("stock", sheet.sheet().name());
+      ArrayNode placements = node.putArray("placements");
+      int count = 0;
+      for (LaidPiece piece : sheet.pieces()) {
+        Pose pose = piece.placement().pose();
+        count++;
+        placements
+            .addObject()
+            .put("piece", piece.placement().piece().id())
+            .put("label", piece.number().isEmpty() ? Integer.toString(count) : piece.number())
+            .put("x", pose.x())
+            .put("y", pose.y())
+            .put("rotation", pose.rotation())
+            .put("pinned", piece.pinned());
       }
-      laid.add(new LaidByHand(layout.sheet(), pinned, free));
     }
-    return laid;
+    return root;
+  }
+
+  /** Sheets laid by hand, as the page has them, as they stand in a job file. */
+  static List<Map<String, Object>> inJob(JsonNode hand) {
+    List<Map<String, Object>> sheets = new ArrayList<>();
+    for (JsonNode sheet : Json.needList(hand, "sheets", MOST_SHEETS)) {
+      List<Map<String, Object>> pieces = new ArrayList<>();
+      for (JsonNode placement : Json.needList(sheet, "placements", MOST_PIECES)) {
+        Map<String, Object> piece = new LinkedHashMap<>();
+        piece.put("piece", Json.needText(placement, "piece", 40));
+        piece.put("number", placement.path("label").asText());
+        piece.put("at", List.of(millimetres(placement, "x"), millimetres(placement, "y")));
+        double turn = Math.toDegrees(Json.needNumber(placement, "rotation"));
+        piece.put("turn", plain(Math.IEEEremainder(turn, 360)));
+        if (placement.path("pinned").asBoolean()) {
+          piece.put("pinned", "true");
+        }
+        pieces.add(piece);
+      }
+      Map<String, Object> laid = new LinkedHashMap<>();
+      laid.put("sheet", Json.needText(sheet, "stock", 100));
+      laid.put("pieces", pieces);
+      sheets.add(laid);
+    }
+    return sheets;
+  }
+
+  private static String millimetres(JsonNode placement, String field) {
+    return plain(Json.needNumber(placement, field)) + " mm";
+  }
+
+  /** To a billionth, which moves nothing that is checked. */
+  private static String plain(double value) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(9, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   static Layout layout(JsonNode sheet, Job job) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.LaidByHand;
 import curvestock.app.Workshop;
+import curvestock.layout.LaidSheet;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.PinnedConflictException;
@@ -15,14 +16,14 @@ import java.util.List;
 final class ImproveWork extends Work {
 
   private final Plan basis;
-  private final List<LaidByHand> sheets;
+  private final List<LaidSheet> sheets;
 
   /**
    * @param former whose plan and answers the new ones build on
    * @param basis its plan
    */
-  ImproveWork(String id, Work former, Plan basis, List<LaidByHand> sheets) {
-    super(id, former.job(), former.shared());
+  ImproveWork(String id, Work former, Plan basis, List<LaidSheet> sheets) {
+    super(id, former.asked(), former.shared());
     this.basis = basis;
     this.sheets = sheets;
     former.helix().ifPresent(this::keep);
@@ -47,7 +48,7 @@ final class ImproveWork extends Work {
   /** Improves, and tells what takes fewer sheets than {@code atMost}; gives the fewest so far. */
   private int improve(Effort effort, int atMost) {
     try {
-      List<LaidByHand> improved = Workshop.improve(at(effort), sheets, progress());
+      List<LaidByHand> improved = Workshop.improve(at(effort), HandWork.parted(sheets), progress());
       if (improved.size() < atMost) {
         told(improved);
       }
@@ -67,7 +68,7 @@ final class ImproveWork extends Work {
         improved.stream()
             .map(sheet -> new Layout(sheet.sheet(), job().cutting(), sheet.all()))
             .toList();
-    Plan found = Workshop.byHand(basis, layouts);
+    Plan found = Workshop.byHand(basis, layouts).numbered(Renumbering.of(sheets, layouts));
     keep(found);
     ObjectNode view = PlanView.of(found, "improved", Gain.words(basis, found, job().currency()));
     for (int i = 0; i < improved.size(); i++) {
@@ -77,6 +78,7 @@ final class ImproveWork extends Work {
         ((ObjectNode) placement).put("pinned", k++ < pinned);
       }
     }
+    view.put("fingerprint", asked().fingerprint()).put("open", false);
     events().tell("improved", Json.text(view));
   }
 }

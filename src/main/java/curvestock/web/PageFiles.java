@@ -5,8 +5,13 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The files of the page, from a fixed list in the jar: no path from outside is ever looked up. */
 final class PageFiles {
@@ -17,36 +22,70 @@ final class PageFiles {
           "css", "text/css; charset=utf-8",
           "js", "text/javascript; charset=utf-8",
           "svg", "image/svg+xml",
+          "txt", "text/plain; charset=utf-8",
           "json", "application/json");
 
-  private static final String[] NAMES = {
-    "index.html",
-    "bench.css",
-    "icon.svg",
-    "main.js",
-    "state.js",
-    "server.js",
-    "elements.js",
-    "questions.js",
-    "plywood.js",
-    "sketches.js",
-    "lengths.js",
-    "answer.js",
-    "verdicts.js",
-    "sheets.js",
-    "hand.js",
-    "corners.js",
-    "helix.js",
-    "turning.js",
-    "sizes.js",
-    "files.js"
-  };
+  /** The page, its style and its modules; those named .js are fetched ahead, all at once. */
+  private static final List<String> NAMES =
+      List.of(
+          "index.html",
+          "bench.css",
+          "icon.svg",
+          "preact-licence.txt",
+          "preact.js",
+          "main.js",
+          "app.js",
+          "asking.js",
+          "corners.js",
+          "decision.js",
+          "details.js",
+          "dialogs.js",
+          "elements.js",
+          "fields.js",
+          "files.js",
+          "hand.js",
+          "helix.js",
+          "knot.js",
+          "lengths.js",
+          "paths.js",
+          "questions.js",
+          "remnant.js",
+          "server.js",
+          "sheets.js",
+          "store.js",
+          "turning.js",
+          "typical.js");
 
-  private final Map<String, byte[]> files = new LinkedHashMap<>();
+  private static final String PRELOAD = "<!-- preload -->";
+
+  /** A file with the mark by which a browser knows it again. */
+  private record Served(byte[] bytes, String mark) {}
+
+  private final Map<String, Served> files = new LinkedHashMap<>();
 
   PageFiles() {
     for (String name : NAMES) {
-      files.put(name, bytes(name));
+      byte[] bytes = name.equals("index.html") ? page() : bytes(name);
+      files.put(name, new Served(bytes, mark(bytes)));
+    }
+  }
+
+  /** Imports are found one after the other, unless the page says at once which there are. */
+  private static byte[] page() {
+    String ahead =
+        NAMES.stream()
+            .filter(name -> name.endsWith(".js"))
+            .map(name -> "<link rel=\"modulepreload\" href=\"/" + name + "\">")
+            .collect(Collectors.joining("\n  "));
+    return text("index.html").replace(PRELOAD, ahead).getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String mark(byte[] bytes) {
+    try {
+      byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
+      return '"' + HexFormat.of().formatHex(digest, 0, 12) + '"';
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
     }
   }
 
@@ -60,10 +99,18 @@ final class PageFiles {
   }
 
   void send(Context ctx, String name) {
-    // Asked for anew each time, so that a new version of the program shows its own page.
+    Served file = files.get(name);
+    // Asked for each time, so that a new version of the program shows its own page; sent only if it
+    // is another.
     ctx.header("Cache-Control", "no-cache");
+    ctx.header("ETag", file.mark());
+    String known = ctx.header("If-None-Match");
+    if (known != null && known.contains(file.mark())) {
+      ctx.status(304);
+      return;
+    }
     ctx.contentType(TYPES.get(name.substring(name.lastIndexOf('.') + 1)));
-    ctx.result(files.get(name));
+    ctx.result(file.bytes());
   }
 
   static String text(String name) {

@@ -1,10 +1,8 @@
 package curvestock.web;
 
-import curvestock.app.Workshop;
 import curvestock.job.DefaultJob;
-import curvestock.job.Job;
+import curvestock.job.JobText;
 import curvestock.packing.Packers;
-import curvestock.plan.PlanListener;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.BadRequestResponse;
@@ -16,6 +14,7 @@ import io.javalin.http.HttpStatus;
 import io.javalin.http.sse.SseClient;
 import io.javalin.util.JavalinException;
 import java.net.BindException;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
@@ -74,9 +73,8 @@ public final class PageServer implements AutoCloseable {
   public void warmUp() {
     works.prepare(
         () -> {
-          Job job = DefaultJob.read();
-          Workshop.helix(job, false, PlanListener.NONE);
-          Workshop.glance(job);
+          Map<String, Object> tree = JobText.tree(DefaultJob.text(), "job");
+          PlanWork.look(new Asked("", tree, DefaultJob.read()), works.shared());
         });
   }
 

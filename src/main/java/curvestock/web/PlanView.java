@@ -12,19 +12,16 @@ import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.plan.Glance;
 import curvestock.plan.Plan;
 import curvestock.report.AnswerJson;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
-import curvestock.units.Money;
 import curvestock.units.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** A plan as the page draws it: figures of the pieces, poses on the sheets, and plain words. */
 final class PlanView {
@@ -53,36 +50,6 @@ final class PlanView {
     for (int i = 0; i < plan.layouts().size(); i++) {
       view.sheet(sheets.addObject(), plan.layouts().get(i), labels.get(i));
     }
-    return view.root;
-  }
-
-  /** What a glance shows: one sheet, its pieces merely counted. */
-  static ObjectNode of(Job job, Glance glance) {
-    ObjectNode root = of(job, glance.layout());
-    int sheets = glance.sheets();
-    Money each = job.terms().tax().gross(glance.layout().sheet().price());
-    root.put("about", sheets);
-    root.put(
-        "cost", each.equals(Money.ZERO) ? "on hand" : each.times(sheets).format(job.currency()));
-    root.put(
-        "words",
-        ("A regular pattern lays %d pieces (%s) on one sheet: the whole job takes about %d %s."
-                + " The search goes on for better.")
-            .formatted(
-                glance.layout().placements().size(),
-                glance.demand().piece().name(),
-                sheets,
-                sheets == 1 ? "sheet" : "sheets"));
-    return root;
-  }
-
-  /** One sheet with its pieces merely counted. */
-  static ObjectNode of(Job job, Layout layout) {
-    PlanView view = new PlanView(job);
-    List<String> labels =
-        IntStream.rangeClosed(1, layout.placements().size()).mapToObj(Integer::toString).toList();
-    view.kinds(List.of(layout), List.of(labels));
-    view.sheet(view.root.putArray("sheets").addObject(), layout, labels);
     return view.root;
   }
 

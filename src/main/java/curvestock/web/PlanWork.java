@@ -1,128 +1,165 @@
 package curvestock.web;
 
-import curvestock.answer.Answer;
-import curvestock.answer.Choices;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.app.Workshop;
-import curvestock.compare.Comparison;
-import curvestock.compare.Question;
+import curvestock.compare.Division;
 import curvestock.job.Job;
-import curvestock.layout.Layout;
+import curvestock.layout.LaidSheet;
 import curvestock.packing.Effort;
-import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
-import curvestock.report.AnswerJson;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The answer to a job: the helix and a glance at once, then a quick plan, the comparison of segment
- * sizes, the plan at the job's own effort, and how far the comparison holds.
+ * The answer to a job: the sizes by regular patterns at once, then a first plan of the job, a quick
+ * one, quick plans of the other segment sizes, and the plan at the job's own effort. What was found
+ * before is not searched for again, and nothing found is given back for something worse.
  */
 final class PlanWork extends Work {
 
-  private final Optional<List<Layout>> byHand;
-  private final Fuller fuller = new Fuller(job());
+  private final Optional<List<LaidSheet>> byHand;
+  private final boolean further;
+  private Optional<SizeDesk> desk = Optional.empty();
+  private Optional<Plan> told = Optional.empty();
 
   /**
    * @param byHand layouts that the user has laid himself; the search then leaves them alone
+   * @param further whether to search on where an earlier search has ended
    */
-  PlanWork(String id, Job job, Shared shared, Optional<List<Layout>> byHand) {
-    super(id, job, shared);
+  PlanWork(
+      String id, Asked asked, Shared shared, Optional<List<LaidSheet>> byHand, boolean further) {
+    super(id, asked, shared);
     this.byHand = byHand;
+    this.further = further;
   }
 
   @Override
   void atOnce() {
-    tellHelix();
-    Optional<Glance> glance = Workshop.glance(job());
-    glance.ifPresent(
-        found -> {
-          fuller.known(found.layout());
-          events().tell("glance", Json.text(PlanView.of(job(), found)));
-        });
+    if (job().structure().isPresent()) {
+      keep(Workshop.helix(job(), false, PlanListener.NONE));
+    }
+    if (job().helix().isPresent() || job().structure().isPresent()) {
+      desk = Optional.of(new SizeDesk(asked(), shared()));
+      tellDecision();
+    }
   }
 
   @Override
   void answer() throws Infeasible {
-    progress().stage("A quick plan first");
-    progress().onFuller(this::tellFuller);
-    Plan quick = Workshop.plan(at(Effort.QUICK), progress(), shared().packers());
-    tell(quick, byHand.isPresent() ? "basis" : "quick", "");
+    Effort before = best(asked()).flatMap(KnownPlans.Known::searched).orElse(Effort.QUICK);
+    Effort wanted = further && best(asked()).isPresent() ? after(before) : job().search().effort();
+    try {
+      own();
+    } catch (Infeasible e) {
+      desk.ifPresent(sizes -> sizes.impossible(sizes.own(), e));
+      tellDecision();
+      others();
+      throw e;
+    }
+    others();
+    deepen(wanted);
+  }
+
+  private static Effort after(Effort done) {
+    return done == Effort.QUICK ? Effort.NORMAL : Effort.THOROUGH;
+  }
+
+  private Optional<KnownPlans.Known> best(Asked which) {
+    return shared().plans().find(which.planned(), which.job());
+  }
+
+  /**
+   * The job in its own size: what is known, else a first plan within a second, then a quick one.
+   */
+  private void own() throws Infeasible {
+    progress().stage("First plan");
+    if (best(asked()).isEmpty()) {
+      shared()
+          .plans()
+          .keep(asked().planned(), job(), planned(job(), new AtOnce()), Optional.empty());
+    }
+    tellBest("first", "");
     if (byHand.isPresent()) {
-      tellByHand(quick, byHand.get());
+      tellByHand(best(asked()).orElseThrow().plan(), byHand.get());
+      return;
     }
-    if (job().helix().isPresent() && !progress().stopped()) {
-      compare(quick);
-    } else {
-      deepen(quick);
-    }
+    progress().stage("Quick search");
+    search(asked(), Effort.QUICK);
+    tellBest("quick", "");
   }
 
-  private void tellHelix() {
-    if (job().structure().isPresent()) {
-      Answer report = Workshop.helix(job(), false, PlanListener.NONE);
-      keep(report);
-      events().tell("helix", Json.text(HelixView.of(report)));
-    }
-  }
-
-  private void tellFuller(Layout layout) {
-    fuller.view(layout).ifPresent(view -> events().tell("fuller", Json.text(view)));
-  }
-
-  private void tellByHand(Plan basis, List<Layout> layouts) {
-    try {
-      tell(Workshop.byHand(basis, layouts), "hand", "");
-    } catch (IllegalArgumentException e) {
-      events().tell("unfit", Json.text(Json.object().put("message", e.getMessage())));
+  /** Asks the first plan to be made without a search; given up like all others. */
+  private final class AtOnce implements PlanListener {
+    @Override
+    public boolean stopped() {
+      progress().stopped();
+      return true;
     }
   }
 
-  /** The longer search comes as soon as the choices are known, before how far they hold. */
-  private void compare(Plan quick) {
-    progress().stage("Now the other sizes of pieces");
-    progress()
-        .onChoices(
-            choices -> {
-              tellSizes(choices);
-              deepen(quick);
-              progress().stage("Last, how far the choice of sizes holds");
+  private Plan planned(Job job, PlanListener listener) throws Infeasible {
+    return Workshop.plan(job, listener, shared().packers());
+  }
+
+  /** Searches, unless that was done, and keeps what is found if it is better. */
+  private void search(Asked which, Effort effort) throws Infeasible {
+    if (best(which).filter(known -> known.isSearched(effort)).isPresent() || progress().stopped()) {
+      return;
+    }
+    Plan found = planned(which.job().with(which.job().search().at(effort)), progress());
+    Optional<Effort> searched = found.stopped() ? Optional.empty() : Optional.of(effort);
+    shared().plans().keep(which.planned(), which.job(), found, searched);
+  }
+
+  private void others() {
+    if (desk.isEmpty()) {
+      return;
+    }
+    SizeDesk sizes = desk.get();
+    progress().stage("Planning the other sizes");
+    ClassLoader loader = Thread.currentThread().getContextClassLoader();
+    sizes.others().parallelStream()
+        .forEach(
+            division -> {
+              Thread.currentThread().setContextClassLoader(loader);
+              if (!progress().stopped()) {
+                plan(sizes, division);
+                progress().overall((double) sizes.done() / sizes.all());
+                tellDecision();
+              }
             });
+    sizes.comparison().ifPresent(this::keep);
+  }
+
+  private void plan(SizeDesk sizes, Division division) {
     try {
-      tellSizes(Workshop.compare(at(Effort.QUICK), Question.PLAIN, progress(), shared().packers()));
+      Asked other = sizes.asked(division);
+      search(other, Effort.QUICK);
+      best(other).ifPresent(known -> sizes.planned(division, known.plan()));
     } catch (Infeasible e) {
-      progress().step("no sizes compared: " + e.getMessage());
-      deepen(quick);
+      sizes.impossible(division, e);
     }
   }
 
-  private void tellSizes(Comparison found) {
-    keep(found);
-    events().tell("sizes", Json.text(AnswerJson.choices(Choices.of(found))));
-  }
-
-  private void deepen(Plan quick) {
-    Effort effort = job().search().effort();
-    if (byHand.isPresent() || effort == Effort.QUICK || progress().stopped()) {
+  private void deepen(Effort wanted) {
+    Plan quick = best(asked()).orElseThrow().plan();
+    if (byHand.isPresent() || wanted == Effort.QUICK || progress().stopped()) {
       return;
     }
-    if (isProvenBest(quick)) {
-      tell(quick, "quick", "A longer search could gain nothing: that is proven.");
-      return;
-    }
-    progress().stage("Now the longer search");
-    try {
-      Plan deep = Workshop.plan(job(), progress(), shared().packers());
-      if (!isWorse(deep, quick)) {
-        String word = effort.name().toLowerCase(Locale.ROOT);
-        tell(deep, word, Gain.words(quick, deep, job().currency()));
+    if (!isProvenBest(quick)) {
+      progress().stage("Longer search");
+      try {
+        search(asked(), wanted);
+      } catch (Infeasible e) {
+        // Broken off before it had as much as the quick plan, which stands.
+        progress().step(e.getMessage());
       }
-    } catch (Infeasible e) {
-      // Broken off before it had as much as the quick plan, which stands.
-      progress().step(e.getMessage());
+      Plan deep = best(asked()).orElseThrow().plan();
+      tellBest(wanted.name().toLowerCase(Locale.ROOT), Gain.words(quick, deep, job().currency()));
+      desk.flatMap(SizeDesk::comparison).ifPresent(this::keep);
     }
   }
 
@@ -130,9 +167,41 @@ final class PlanWork extends Work {
     return plan.cost().isProvenLeast() && plan.cost().leastSheets() >= plan.purchase().sheets();
   }
 
-  /** A search that was stopped early may end with less than the quick one. */
-  private static boolean isWorse(Plan after, Plan before) {
-    int byMoney = after.cost().paid().compareTo(before.cost().paid());
-    return byMoney > 0 || (byMoney == 0 && after.layouts().size() > before.layouts().size());
+  /**
+   * Tells the best plan known of the job in its own size, and the decision that follows from it.
+   */
+  private void tellBest(String stage, String gained) {
+    KnownPlans.Known known = best(asked()).orElseThrow();
+    desk.ifPresent(sizes -> sizes.planned(sizes.own(), known.plan()));
+    if (!told.equals(Optional.of(known.plan())) || !gained.isEmpty()) {
+      told = Optional.of(known.plan());
+      boolean open = !isProvenBest(known.plan()) && !known.isSearched(Effort.THOROUGH);
+      tell(known.plan(), stage, gained, open);
+    }
+    tellDecision();
+  }
+
+  private void tellDecision() {
+    desk.ifPresent(sizes -> events().tell("decision", Json.text(sizes.view().json())));
+  }
+
+  private void tellByHand(Plan basis, List<LaidSheet> layouts) {
+    try {
+      tell(Workshop.laid(basis, layouts), "hand", "", false);
+    } catch (IllegalArgumentException e) {
+      events().tell("unfit", Json.text(Json.object().put("message", e.getMessage())));
+    }
+  }
+
+  /** What is known of the job's helix at once, for the page's first picture. */
+  static ObjectNode look(Asked asked, Shared shared) {
+    ObjectNode root = Json.object().put("fingerprint", asked.fingerprint());
+    if (asked.job().structure().isPresent()) {
+      root.set("helix", HelixView.of(Workshop.helix(asked.job(), false, PlanListener.NONE)));
+    }
+    if (asked.job().helix().isPresent() || asked.job().structure().isPresent()) {
+      root.set("decision", new SizeDesk(asked, shared).view().json());
+    }
+    return root;
   }
 }

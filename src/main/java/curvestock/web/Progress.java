@@ -1,28 +1,19 @@
 package curvestock.web;
 
-import curvestock.answer.Choices;
-import curvestock.answer.Figures;
-import curvestock.compare.CompareListener;
-import curvestock.compare.Comparison;
-import curvestock.compare.FirstLook;
-import curvestock.layout.Layout;
-import curvestock.report.TableJson;
-import java.util.List;
+import curvestock.plan.PlanListener;
 import java.util.function.BooleanSupplier;
-import java.util.function.Consumer;
 
 /**
  * Tells a page how far a search has come: a few times a second; the searches tell far oftener. A
  * computation that was cancelled ends here, by {@link GivenUp}; one that shall end with the best so
  * far is asked to stop.
  */
-final class Progress implements CompareListener {
+final class Progress implements PlanListener {
 
   private static final long PAUSE_NANOS = 250_000_000;
 
   private final WorkEvents events;
   private final Pause pause;
-  private final Figures figures;
   private final BooleanSupplier cancelled;
   private final BooleanSupplier stopped;
   private volatile long begun = System.nanoTime();
@@ -33,16 +24,7 @@ final class Progress implements CompareListener {
   /** How much of the whole stage is done, where that is told; else below 0. */
   private volatile double whole = -1;
 
-  private volatile Consumer<Layout> onFuller = layout -> {};
-  private volatile Consumer<Comparison> onChoices = comparison -> {};
-
-  Progress(
-      WorkEvents events,
-      Figures figures,
-      Pause pause,
-      BooleanSupplier cancelled,
-      BooleanSupplier stopped) {
-    this.figures = figures;
+  Progress(WorkEvents events, Pause pause, BooleanSupplier cancelled, BooleanSupplier stopped) {
     this.events = events;
     this.pause = pause;
     this.cancelled = cancelled;
@@ -62,16 +44,6 @@ final class Progress implements CompareListener {
     stage = words;
     whole = -1;
     step("");
-  }
-
-  /** Who hears of fuller layouts. */
-  void onFuller(Consumer<Layout> hear) {
-    onFuller = hear;
-  }
-
-  /** Who hears of choices compared, before it is known how far they hold. */
-  void onChoices(Consumer<Comparison> hear) {
-    onChoices = hear;
   }
 
   @Override
@@ -96,8 +68,8 @@ final class Progress implements CompareListener {
         Json.text(Json.object().put("stage", stage).put("step", step).put("share", share)));
   }
 
-  @Override
-  public void overall(double share) {
+  /** How much of the stage is done. */
+  void overall(double share) {
     whole = share;
   }
 
@@ -112,20 +84,5 @@ final class Progress implements CompareListener {
     if (cancelled.getAsBoolean()) {
       throw new GivenUp();
     }
-  }
-
-  @Override
-  public void found(Layout fuller) {
-    onFuller.accept(fuller);
-  }
-
-  @Override
-  public void firstLook(List<FirstLook> looks) {
-    events.tell("looks", Json.text(TableJson.shown(Choices.firstLook(looks), figures)));
-  }
-
-  @Override
-  public void choices(Comparison soFar) {
-    onChoices.accept(soFar);
   }
 }

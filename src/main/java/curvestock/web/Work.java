@@ -2,7 +2,6 @@ package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import curvestock.answer.Answer;
-import curvestock.answer.Figures;
 import curvestock.compare.Comparison;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
@@ -22,7 +21,7 @@ abstract class Work implements Runnable {
   private static final long LONGEST_MILLIS = 15 * 60_000L;
 
   private final String id;
-  private final Job job;
+  private final Asked asked;
   private final Shared shared;
   private final WorkEvents events = new WorkEvents();
   private final AtomicBoolean cancelled = new AtomicBoolean();
@@ -34,12 +33,11 @@ abstract class Work implements Runnable {
   private volatile Plan plan;
   private volatile Comparison comparison;
 
-  Work(String id, Job job, Shared shared) {
+  Work(String id, Asked asked, Shared shared) {
     this.id = id;
-    this.job = job;
+    this.asked = asked;
     this.shared = shared;
-    this.progress =
-        new Progress(events, Figures.of(job), shared.pause(), cancelled::get, this::isStopped);
+    this.progress = new Progress(events, shared.pause(), cancelled::get, this::isStopped);
   }
 
   /** What can be said at once. */
@@ -52,8 +50,12 @@ abstract class Work implements Runnable {
     return id;
   }
 
+  final Asked asked() {
+    return asked;
+  }
+
   final Job job() {
-    return job;
+    return asked.job();
   }
 
   final Shared shared() {
@@ -154,15 +156,21 @@ abstract class Work implements Runnable {
     }
   }
 
-  /** Keeps the plan as the best so far and tells it. */
-  final void tell(Plan found, String stage, String gained) {
+  /**
+   * Keeps the plan as the best so far and tells it.
+   *
+   * @param open whether searching on may find a better one
+   */
+  final void tell(Plan found, String stage, String gained, boolean open) {
     if (!cancelled.get()) {
       plan = found;
-      events.tell("plan", Json.text(PlanView.of(found, stage, gained)));
+      ObjectNode view = PlanView.of(found, stage, gained);
+      view.put("fingerprint", asked.fingerprint()).put("open", open);
+      events.tell("plan", Json.text(view));
     }
   }
 
   final Job at(Effort effort) {
-    return job.with(job.search().at(effort));
+    return job().with(job().search().at(effort));
   }
 }

@@ -45,7 +45,9 @@ final class Works implements AutoCloseable {
   Works(Packers packers) {
     this.shared =
         new Shared(
-            new Packers(new RecentPackings(packers.store(), MOST_KEPT_CHARACTERS)), new Pause());
+            new Packers(new RecentPackings(packers.store(), MOST_KEPT_CHARACTERS)),
+            new KnownPlans(),
+            new Pause());
   }
 
   private static ThreadPoolExecutor pool(int threads, String name) {

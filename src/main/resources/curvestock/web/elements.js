@@ -1,40 +1,71 @@
-// Builds elements of the page. Text is always set as text, never as markup.
+// Describes what the page shows; Preact patches the page by key, so that focus, scroll and selection
+// survive. Text is always set as text, never as markup.
 
-const SVG = "http://www.w3.org/2000/svg";
+import { Component, h as element, render } from "./preact.js";
 
-function fill(node, attributes, children) {
-  for (const [name, value] of Object.entries(attributes ?? {})) {
-    if (value === undefined || value === null || value === false) continue;
-    if (name.startsWith("on")) node.addEventListener(name.slice(2), value);
-    else if (name === "data") Object.assign(node.dataset, value);
-    else node.setAttribute(name, value === true ? "" : String(value));
+/** @typedef {any} View a piece of the page, as described */
+
+/**
+ * An element: `h("p", {class: "hint"}, "words")`.
+ * @param {any} tag
+ * @param {Record<string, any> | null} [attributes]
+ * @param {...any} children
+ * @returns {View}
+ */
+export const h = (tag, attributes, ...children) => element(tag, attributes ?? null, ...children);
+
+/** Draws anew only when one of the values it depends on is another. */
+class Kept extends Component {
+  /** @param {{deps: unknown[]}} next */
+  shouldComponentUpdate(next) {
+    return next.deps.length !== this.props.deps.length || next.deps.some((each, i) => each !== this.props.deps[i]);
   }
-  node.append(...children.flat().filter((child) => child !== null && child !== undefined && child !== false));
-  return node;
+  render() {
+    return this.props.draw();
+  }
 }
 
-/** An element of HTML: `h("p", {class: "hint"}, "words")`. Attributes that begin with `on` are listeners. */
-export function h(tag, attributes, ...children) {
-  return fill(document.createElement(tag), attributes, children);
+/**
+ * A part that is costly to draw.
+ * @param {string} key
+ * @param {unknown[]} deps
+ * @param {() => View} draw
+ * @returns {View}
+ */
+export const kept = (key, deps, draw) => element(Kept, { key, deps, draw });
+
+/** Does something with the node when it comes into the page, and when it leaves. */
+class Lived extends Component {
+  componentDidMount() {
+    this.leave = this.props.came();
+  }
+  componentWillUnmount() {
+    this.leave?.();
+  }
+  render() {
+    return this.props.children;
+  }
 }
 
-/** The same of SVG. */
-export function s(tag, attributes, ...children) {
-  return fill(document.createElementNS(SVG, tag), attributes, children);
-}
+/**
+ * @param {() => (void | (() => void))} came called once its children are in the page; what it gives is called when they leave
+ * @param {View} child
+ * @returns {View}
+ */
+export const lived = (came, child) => element(Lived, { came }, child);
 
-/** Puts these in the place of what the element held; nothing stands for what is missing. */
-export function show(node, ...children) {
-  node.replaceChildren(...children.flat().filter((child) => child !== null && child !== undefined && child !== false && child !== ""));
-}
+/**
+ * @param {View} view
+ * @param {Element} into
+ */
+export const draw = (view, into) => render(view, into);
 
-export const byId = (id) => document.getElementById(id);
+/** @param {string} id */
+export const byId = (id) => /** @type {any} */ (document.getElementById(id));
 
-/** Says something to people who hear the page. */
-export function say(words) {
-  byId("spoken").textContent = words;
-}
-
-export function number(value, places = 2) {
-  return Number(value.toFixed(places));
-}
+/**
+ * @param {number} count
+ * @param {string} one
+ * @param {string} [more]
+ */
+export const counted = (count, one, more = one + "s") => `${count} ${count === 1 ? one : more}`;

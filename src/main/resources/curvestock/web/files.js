@@ -1,10 +1,14 @@
 // Job files and packets: what leaves the page and what comes in.
 
-import { byId, say } from "./elements.js";
 import * as server from "./server.js";
-import { job, replace, state } from "./state.js";
-import { current } from "./answer.js";
+import { fresh } from "./asking.js";
+import { holds } from "./hand.js";
+import { step, say, state, ui } from "./store.js";
+import { asked, blank } from "./typical.js";
+import { shownUnit } from "./lengths.js";
+import { readable } from "./questions.js";
 
+/** @param {Blob} blob @param {string} name */
 function give(blob, name) {
   const link = document.createElement("a");
   link.href = URL.createObjectURL(blob);
@@ -13,25 +17,26 @@ function give(blob, name) {
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
 }
 
-/** A plain name for a file, from the job's title. */
+/** A plain name for a file, from the job's title. @param {string} ending */
 function fileName(ending) {
-  const title = String(job().title ?? "helix").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
+  const title = String(state().doc.job.title ?? "helix").toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-+|-+$/g, "");
   return (title.slice(0, 60) || "helix") + ending;
 }
 
-export function tell(words) {
-  byId("note").textContent = words;
-  say(words);
+/** @param {string} note */
+export const tell = (note) => ui({ note, spoken: note });
+
+export function newJob() {
+  step({ job: blank(shownUnit(state().doc.job)), original: "", hand: null, example: false, assume: true });
+  tell("New job: what you do not say is taken as typical.");
 }
 
-/** Says it beside the button that was pressed, and to people who hear the page. */
-function beside(words) {
-  byId("packet-words").textContent = words;
-  byId("packet-words").dataset.told = "yes";
-  say(words);
+export function openExample() {
+  const { example } = state();
+  step({ job: example.job, original: example.text, hand: null, example: true, assume: false });
 }
 
-/** Opens a job file that the user chose on his machine. */
+/** Opens a job file that the person chose on his machine. @param {File | undefined} file */
 export async function openFile(file) {
   if (!file) return;
   if (file.size > 1_000_000) {
@@ -40,38 +45,41 @@ export async function openFile(file) {
   }
   const text = await file.text();
   try {
-    const opened = await server.open(text);
-    replace(opened.job, text);
+    const { job, hand } = await server.open(text);
+    step({ job, original: text, hand: hand ?? null, example: false, assume: false });
     tell(`Opened ${file.name}.`);
-  } catch (refusal) {
+  } catch (error) {
+    const refusal = /** @type {any} */ (error);
     const first = refusal.problems?.[0];
-    tell(`${file.name} cannot be opened: ${first ? `line ${first.line}: ${first.message}` : refusal.message}`);
+    tell(`${file.name} cannot be opened: ${first ? `line ${first.line}: ${readable(first.message)}` : refusal.message}`);
   }
 }
 
 export async function saveFile() {
+  const { doc } = state();
   try {
-    const { text } = await server.save(job(), state().original);
+    const { text } = await server.save(asked(state()), doc.original, doc.hand);
     give(new Blob([text], { type: "application/yaml" }), fileName(".yaml"));
     tell("Saved where your browser puts downloads.");
   } catch (refusal) {
-    tell(refusal.message);
+    tell(/** @type {Error} */ (refusal).message);
   }
 }
 
+/** Whether the packet can be made: there is a plan of this very job, and nothing lies wrong. */
+export const ready = () => fresh(state().answer.plan) && holds() && !state().ui.packing;
+
 export async function takePacket() {
-  const button = byId("packet");
-  const id = current();
-  if (!id) return;
-  button.disabled = true;
-  beside("Drawing and checking every sheet: some seconds. The search waits meanwhile …");
+  const { answer: { work }, doc } = state();
+  if (!work || !ready()) return;
+  ui({ packing: true, packet: "Drawing and checking every sheet; the search waits." });
+  say("Making the packet.");
   try {
-    const { text } = await server.save(job(), state().original);
-    give(await server.packet(id, state().hand, text), fileName("-packet.zip"));
-    beside("The packet is where your browser puts downloads. Begin with its README.txt; read the cautions before you cut.");
+    const { text } = await server.save(asked(state()), doc.original, doc.hand);
+    give(await server.packet(work, doc.hand, text), fileName("-packet.zip"));
+    ui({ packing: false, packet: "Packet saved where your browser puts downloads. Start with its README.txt." });
   } catch (refusal) {
-    beside("No packet: " + refusal.message);
-  } finally {
-    button.disabled = false;
+    ui({ packing: false, packet: "No packet: " + /** @type {Error} */ (refusal).message });
   }
+  say(state().ui.packet);
 }

@@ -1,98 +1,112 @@
-// Laying by hand: drag, turn and pin pieces, with the true gaps told by the program while they move;
-// and marking knots to keep clear of.
+// Laying by hand: drag, turn and pin pieces, with the true gaps told by the program while they move.
 
-import { byId, h, say, show } from "./elements.js";
-import { gaps } from "./server.js";
-import { alter, job, setHand, shownUnit, state } from "./state.js";
-import { fromMillimetres, kept } from "./lengths.js";
-import { choosePiece, chosenPiece, drawSheets, moveFigure, onChosen } from "./sheets.js";
+import { gaps as askGaps } from "./server.js";
+import { fresh, improve } from "./asking.js";
+import { openKnot } from "./knot.js";
+import { setHand, say, state, ui } from "./store.js";
+import { asked } from "./typical.js";
+import { shownUnit } from "./lengths.js";
 
-let mode = "look";
-let plan = null;
-let sheets = [];
-let dragging = null;
+/** @typedef {{piece: string, label: string, x: number, y: number, rotation: number, pinned?: boolean}} Placement */
+
 let asking = false;
+/** @type {number | null} */
 let askAgain = null;
-const judged = new Map();
-let improve = () => {};
+/** @type {{of: any, hand: any, drag: any, made: any[]}} */
+let memory = { of: null, hand: null, drag: null, made: [] };
 
-/** The sheets that are shown: as found, or as laid by hand where that still belongs to the plan. */
-function shownSheets() {
-  const hand = state().hand;
-  if (!hand || !plan) return plan?.sheets ?? [];
-  const made = hand.sheets.map((sheet) => {
-    const form = plan.sheets.find((each) => each.stock === sheet.stock);
-    return form && sheet.placements.every((placement) => plan.kinds[placement.piece]) ? { ...form, placements: sheet.placements } : null;
+/** The sheets that are shown: as found, or as laid by hand where that still belongs to the plan. @returns {any[]} */
+export function sheets() {
+  const { answer: { plan }, doc: { hand }, ui: { drag } } = state();
+  if (!plan) return [];
+  if (memory.of !== plan || memory.hand !== hand || memory.drag !== drag) {
+    memory = { of: plan, hand, drag, made: dragged(laid(plan, hand), drag) };
+  }
+  return memory.made;
+}
+
+/** @param {any} plan @param {any} hand */
+function laid(plan, hand) {
+  if (!hand) return plan.sheets;
+  const made = hand.sheets.map((/** @type {any} */ sheet) => {
+    const form = plan.sheets.find((/** @type {any} */ each) => each.stock === sheet.stock);
+    return form && sheet.placements.every((/** @type {Placement} */ placement) => plan.kinds[placement.piece]) ? { ...form, placements: sheet.placements } : null;
   });
   return made.includes(null) ? plan.sheets : made;
 }
 
-export function showPlan(found) {
-  plan = found;
-  redraw();
+/** @param {any[]} all @param {any} drag */
+function dragged(all, drag) {
+  if (!drag) return all;
+  return all.map((sheet, i) => (i === drag.i ? { ...sheet, placements: sheet.placements.map((/** @type {Placement} */ each) => (each.label === drag.label ? { ...each, x: drag.x, y: drag.y } : each)) } : sheet));
 }
 
-export function redraw() {
-  if (!plan || dragging) return;
-  sheets = shownSheets().map((sheet) => ({ ...sheet, placements: sheet.placements.map((placement) => ({ ...placement })) }));
-  judged.clear();
-  drawSheets(sheets, plan.kinds, tools);
-  drawPanel();
-  if (state().hand) sheets.forEach((sheet, i) => judge(i));
-}
-
-const own = () => plan && plan.stage !== undefined;
-
-function begin(next) {
-  mode = mode === next ? "look" : next;
-  document.body.dataset.mode = mode;
-  drawPanel();
-  say(mode === "lay" ? "Laying by hand: drag a piece, or use the arrow keys, R to turn, P to pin." : mode === "knot" ? "Click on the sheet where the wood is bad." : "");
-}
-
-function find(label) {
-  for (let i = 0; i < sheets.length; i++) {
-    const at = sheets[i].placements.findIndex((placement) => placement.label === label);
-    if (at >= 0) return { i, at, sheet: sheets[i], placement: sheets[i].placements[at] };
+/** @param {string | null} label @returns {{i: number, at: number, sheet: any, placement: Placement} | null} */
+export function find(label) {
+  const all = sheets();
+  for (let i = 0; i < all.length; i++) {
+    const at = all[i].placements.findIndex((/** @type {Placement} */ placement) => placement.label === label);
+    if (at >= 0) return { i, at, sheet: all[i], placement: all[i].placements[at] };
   }
   return null;
 }
 
-const groupOf = (label) => document.querySelector(`#sheets .piece[data-label="${CSS.escape(label)}"]`);
+/** @param {"lay" | "knot"} next */
+export function mode(next) {
+  if (!fresh(state().answer.plan)) {
+    ui({ note: "The layout shown is of former numbers; the new one comes first." });
+    return;
+  }
+  const to = state().ui.mode === next ? "look" : next;
+  ui({ mode: to, note: "" });
+  say(to === "lay" ? "Edit layout: drag a piece, or use the arrow keys, R to turn, P to pin." : to === "knot" ? "Click on the sheet where the wood is bad, or press Enter on a piece near it." : "");
+}
 
-function keep() {
+/** @param {string | null} label */
+export function choose(label) {
+  ui({ piece: label });
+}
+
+/** Keeps the sheets as they would be with that placement. @param {string} label @param {(placement: Placement) => Placement} change */
+function change(label, change) {
+  const found = find(label);
+  if (!found) return;
+  keep(sheets().map((sheet, i) => (i === found.i ? { ...sheet, placements: sheet.placements.map((/** @type {Placement} */ each) => (each.label === label ? change({ ...each }) : each)) } : sheet)));
+  judge(found.i);
+}
+
+/** @param {any[]} all */
+function keep(all) {
   setHand({
-    sheets: sheets.map(({ stock, placements }) => ({
+    sheets: all.map(({ stock, placements }) => ({
       stock,
-      placements: placements.map(({ piece, label, x, y, rotation, pinned }) => ({ piece, label, x, y, rotation, ...(pinned ? { pinned } : {}) })),
+      placements: placements.map((/** @type {Placement} */ { piece, label, x, y, rotation, pinned }) => ({ piece, label, x, y, rotation, ...(pinned ? { pinned } : {}) })),
     })),
   });
 }
 
-function moved(found) {
-  moveFigure(groupOf(found.placement.label), found.placement, found.sheet, plan.kinds[found.placement.piece]);
-  judge(found.i);
+export function asFound() {
+  setHand(null);
+  ui({ gaps: {}, note: "" });
 }
 
-/** Asks for the true gaps of a sheet; while an answer is on its way only the latest question waits. */
-async function judge(i) {
+/** Asks for the true gaps of a sheet; while an answer is on its way only the latest question waits. @param {number} i */
+export async function judge(i) {
   if (asking) {
     askAgain = i;
     return;
   }
+  const sheet = sheets()[i];
+  if (!sheet) return;
   asking = true;
   try {
-    const sheet = sheets[i];
-    const answer = await gaps(job(), { stock: sheet.stock, placements: sheet.placements.map(({ piece, x, y, rotation }) => ({ piece, x, y, rotation })) });
-    answer.gaps.forEach((gap, k) => {
-      const label = sheet.placements[k]?.label;
-      if (!label) return;
-      judged.set(label, gap);
-      groupOf(label)?.classList.toggle("bad", !gap.holds);
-    });
-    tellGap();
+    const labels = sheet.placements.map((/** @type {Placement} */ placement) => placement.label);
+    const answer = await askGaps(asked(state()), { stock: sheet.stock, placements: sheet.placements.map((/** @type {Placement} */ { piece, x, y, rotation }) => ({ piece, x, y, rotation })) });
+    const gaps = { ...state().ui.gaps };
+    answer.gaps.forEach((/** @type {any} */ gap, /** @type {number} */ k) => { gaps[labels[k]] = gap; });
+    ui({ gaps });
   } catch (refusal) {
-    byId("gap").textContent = refusal.message;
+    ui({ note: /** @type {Error} */ (refusal).message });
   } finally {
     asking = false;
     if (askAgain !== null) {
@@ -103,211 +117,165 @@ async function judge(i) {
   }
 }
 
-/** Whether a piece laid by hand lies where it must not. */
-export const handHolds = () => [...judged.values()].every((gap) => gap.holds);
+/** Whether every piece laid by hand lies where it may. */
+export const holds = () => !state().doc.hand || Object.values(state().ui.gaps).every((gap) => gap.holds);
 
-function tellGap() {
-  const node = byId("gap");
-  if (!node) return;
-  const gap = judged.get(chosenPiece());
-  const bad = [...judged].filter(([, each]) => !each.holds).map(([label]) => label);
-  node.className = gap && !gap.holds ? "gap bad" : "gap";
-  node.textContent = gap ? `Piece ${chosenPiece()}: ${gap.words}.` : "";
-  byId("bad-pieces").textContent = bad.length ? `Too near or over an edge: ${bad.join(", ")}.` : "";
-  document.dispatchEvent(new Event("judged"));
+/** @param {string | null} label @returns {{words: string, bad: boolean}} */
+export function gapWords(label) {
+  const { ui: { gaps }, doc: { hand } } = state();
+  if (!hand && !state().ui.drag) return { words: "", bad: false };
+  const bad = Object.entries(gaps).filter(([, each]) => !each.holds).map(([each]) => each);
+  const gap = label === null ? undefined : gaps[label];
+  const others = bad.filter((each) => each !== label);
+  return {
+    words: [gap ? `Piece ${label}: ${gap.words}.` : "", others.length ? `Too near: ${others.join(", ")}.` : ""].filter(Boolean).join(" "),
+    bad: bad.length > 0,
+  };
 }
 
-function turn(angle) {
-  const found = find(chosenPiece());
-  if (!found) return;
-  const { placement } = found;
-  const kind = plan.kinds[placement.piece];
-  // Turned about its number, which lies in the wood, and not about the far centre of its arcs.
-  const place = (rotation) => [
+/** Turned about its number, which lies in the wood, and not about the far centre of its arcs. @param {number} angle in degrees */
+export function turn(angle) {
+  const label = state().ui.piece;
+  const found = find(label);
+  if (!found || label === null || found.placement.pinned) return;
+  const kind = state().answer.plan?.kinds[found.placement.piece];
+  if (!kind) return;
+  const place = (/** @type {number} */ rotation) => [
     Math.cos(rotation) * kind.labelX + Math.sin(rotation) * kind.labelY,
     Math.sin(rotation) * kind.labelX - Math.cos(rotation) * kind.labelY,
   ];
-  const before = place(placement.rotation);
-  placement.rotation += (angle * Math.PI) / 180;
-  const after = place(placement.rotation);
-  placement.x += before[0] - after[0];
-  placement.y += before[1] - after[1];
-  moved(found);
-  keep();
+  change(label, (placement) => {
+    const rotation = placement.rotation + (angle * Math.PI) / 180;
+    const [before, after] = [place(placement.rotation), place(rotation)];
+    return { ...placement, rotation, x: placement.x + before[0] - after[0], y: placement.y + before[1] - after[1] };
+  });
 }
 
-function pin() {
-  const found = find(chosenPiece());
-  if (!found) return;
-  found.placement.pinned = !found.placement.pinned;
-  say(found.placement.pinned ? "pinned" : "loose again");
-  keep();
+export function pin() {
+  const label = state().ui.piece;
+  const found = find(label);
+  if (!found || label === null) return;
+  const pinned = !found.placement.pinned;
+  say(pinned ? "pinned" : "unpinned");
+  change(label, (placement) => ({ ...placement, pinned }));
 }
 
-function toSheet(to) {
-  const found = find(chosenPiece());
+/** @param {number} to */
+export function toSheet(to) {
+  const found = find(state().ui.piece);
   if (!found || to === found.i) return;
-  sheets[found.i].placements.splice(found.at, 1);
-  sheets[to].placements.push(found.placement);
-  keep();
+  keep(sheets().map((sheet, i) => ({
+    ...sheet,
+    placements: i === found.i ? sheet.placements.filter((/** @type {Placement} */ each) => each.label !== found.placement.label) : i === to ? [...sheet.placements, found.placement] : sheet.placements,
+  })));
+  judge(found.i);
+  judge(to);
 }
 
-function nudge(dx, dy, found) {
-  found.placement.x += dx;
-  found.placement.y += dy;
-  moved(found);
-  keep();
-}
+export const anyPinned = () => sheets().some((sheet) => sheet.placements.some((/** @type {Placement} */ placement) => placement.pinned));
 
-/** Millimetres on the sheet under the pointer, y up. */
-function place(drawing, sheet, event) {
-  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(drawing.getScreenCTM().inverse());
+export const improvePinned = () => improve(sheets());
+
+/** Millimetres on the sheet under the pointer, y up. @param {any} event @param {any} sheet */
+function place(event, sheet) {
+  const at = new DOMPoint(event.clientX, event.clientY).matrixTransform(event.currentTarget.getScreenCTM().inverse());
   return { x: at.x, y: sheet.top - at.y };
 }
 
-/** What the drawings ask when somebody points at them or presses a key. */
-const tools = {
-  attach(drawing, sheet) {
-    drawing.addEventListener("pointerdown", (event) => {
-      const group = event.target.closest(".piece");
-      if (mode !== "lay" || !group || event.button !== 0) return;
-      event.preventDefault();
-      group.focus({ preventScroll: true });
-      choosePiece(group.dataset.label);
-      const found = find(group.dataset.label);
-      if (found.placement.pinned) {
-        say("it is pinned");
-        return;
-      }
-      dragging = { found, from: place(drawing, sheet, event), x: found.placement.x, y: found.placement.y };
-      drawing.setPointerCapture(event.pointerId);
-    });
-    drawing.addEventListener("pointermove", (event) => {
-      if (!dragging) return;
-      const at = place(drawing, sheet, event);
-      dragging.found.placement.x = dragging.x + at.x - dragging.from.x;
-      dragging.found.placement.y = dragging.y + at.y - dragging.from.y;
-      dragging.moved = true;
-      moved(dragging.found);
-    });
-    const drop = () => {
-      const was = dragging;
-      dragging = null;
-      if (was?.moved) keep();
-    };
-    drawing.addEventListener("pointerup", drop);
-    drawing.addEventListener("pointercancel", drop);
-  },
-  clicked(drawing, sheet, event) {
-    if (mode !== "knot") return false;
-    askKnot(sheet, place(drawing, sheet, event));
-    return true;
-  },
-  keyed(event, group, sheet) {
-    if (mode !== "lay" || event.ctrlKey || event.metaKey || event.altKey) return false;
-    if (chosenPiece() !== group.dataset.label) choosePiece(group.dataset.label);
-    const found = find(group.dataset.label);
-    const step = (shownUnit() === "in" ? 25.4 / 16 : 1) * (event.shiftKey ? 16 : 1);
-    const moves = { ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, step], ArrowDown: [0, -step] };
-    if (moves[event.key] && !found.placement.pinned) nudge(...moves[event.key], found);
-    else if (event.key.toLowerCase() === "r" && !found.placement.pinned) turn(event.shiftKey ? -15 : 1);
-    else if (event.key.toLowerCase() === "p") pin();
-    else return false;
-    return true;
-  },
-};
-
-function button(words, act, more = {}) {
-  return h("button", { type: "button", onclick: act, ...more }, words);
-}
-
-function drawPanel() {
-  const box = byId("hand");
-  if (!own()) {
-    show(box);
+/** @param {any} event @param {any} sheet @param {number} i */
+export function down(event, sheet, i) {
+  const group = event.target.closest(".piece");
+  if (state().ui.mode !== "lay" || !group || event.button !== 0) return;
+  event.preventDefault();
+  group.focus({ preventScroll: true });
+  const label = group.dataset.label;
+  choose(label);
+  const found = find(label);
+  if (!found) return;
+  if (found.placement.pinned) {
+    say("it is pinned");
     return;
   }
-  const found = find(chosenPiece());
-  const loose = found && !found.placement.pinned;
-  const pinned = sheets.flatMap((sheet) => sheet.placements).filter((placement) => placement.pinned).length;
-  const rows = [
-    h("p", { class: "row" },
-      button("Lay by hand", () => begin("lay"), { "aria-pressed": String(mode === "lay"), id: "lay" }),
-      button("Point at a knot", () => begin("knot"), { "aria-pressed": String(mode === "knot") }),
-      button("Knot by numbers …", () => askKnot(sheets[0], { x: sheets[0].width / 2, y: sheets[0].height / 2 })),
-      state().hand ? button("Back to the layout as found", () => setHand(null), { id: "as-found" }) : null),
-  ];
-  if (mode === "lay") {
-    rows.push(
-      h("p", { class: "hint" }, found
-        ? `Piece ${found.placement.label} in hand. Drag it, or use the arrow keys; R turns it, P pins it.`
-        : "Take a piece: drag it, or go to it with the Tab key and press Enter."),
-      h("p", { class: "row" },
-        [[-15, "Turn 15° right"], [-1, "1° right"], [1, "1° left"], [15, "Turn 15° left"], [180, "Half round"]].map(([angle, words]) =>
-          button(words, () => turn(angle), { disabled: !loose })),
-        button(found?.placement.pinned ? "Loosen" : "Pin it", pin, { disabled: !found, id: "pin" }),
-        sheets.length > 1
-          ? sheets.map((sheet, i) => button(`To sheet ${i + 1}`, () => toSheet(i), { disabled: !loose || found.i === i }))
-          : null,
-        button("Improve around the pinned pieces", () => improve(sheets), { disabled: pinned === 0, id: "improve" })));
+  event.currentTarget.setPointerCapture(event.pointerId);
+  const { x, y } = found.placement;
+  ui({ drag: { label, i, from: place(event, sheet), at: { x, y }, x, y, moved: false } });
+}
+
+/** @param {any} event @param {any} sheet */
+export function move(event, sheet) {
+  const { drag } = state().ui;
+  if (!drag) return;
+  const at = place(event, sheet);
+  ui({ drag: { ...drag, x: drag.at.x + at.x - drag.from.x, y: drag.at.y + at.y - drag.from.y, moved: true } });
+  judge(drag.i);
+}
+
+/** @param {any} event */
+export function up(event) {
+  const { drag } = state().ui;
+  if (!drag) return;
+  event.currentTarget.releasePointerCapture?.(event.pointerId);
+  const all = sheets();
+  ui({ drag: null });
+  if (drag.moved) {
+    keep(all);
+    judge(drag.i);
   }
-  const live = h("div", { role: "status" }, h("p", { id: "gap", class: "gap" }), h("p", { id: "bad-pieces", class: "gap bad" }));
-  // Buttons that are made anew must not throw the keyboard back to the page's top.
-  const focused = box.contains(document.activeElement) ? document.activeElement.textContent : null;
-  show(box, rows, live);
-  if (focused) [...box.querySelectorAll("button")].find((each) => each.textContent === focused)?.focus();
-  tellGap();
 }
 
-/** What to do when somebody asks to improve around the pinned pieces. */
-export function onImprove(act) {
-  improve = act;
+/** @param {any} event @param {any} sheet */
+export function click(event, sheet) {
+  if (state().ui.mode === "knot") {
+    openKnot(sheet, place(event, sheet));
+    return;
+  }
+  const group = event.target.closest(".piece");
+  if (group) look(group);
 }
 
-onChosen(() => drawPanel());
-
-/** Asks how large a knot is and on which sheets, and adds it to the job. */
-function askKnot(sheet, at) {
-  const input = (id, value) => h("input", { id, value, required: true, autocomplete: "off" });
-  const unit = shownUnit();
-  const x = input("knot-x", fromMillimetres(at.x, job()));
-  const y = input("knot-y", fromMillimetres(at.y, job()));
-  const radius = input("knot-radius", unit === "in" ? "1 in" : "25 mm");
-  const which = h("select", { id: "knot-which" },
-    h("option", { value: "one" }, "on one sheet that I have here"),
-    h("option", { value: "all" }, "on every sheet of this kind"));
-  const dialog = h("dialog", { "aria-labelledby": "knot-title" },
-    h("form", { method: "dialog" },
-      h("h3", { id: "knot-title" }, `A knot or void on ${sheet.stock}`),
-      h("div", { class: "field" }, h("label", { for: "knot-x" }, "From the left end"), x),
-      h("div", { class: "field" }, h("label", { for: "knot-y" }, "From the lower edge"), y),
-      h("div", { class: "field" }, h("label", { for: "knot-radius" }, "Bad wood reaches out"), radius),
-      h("div", { class: "field" }, h("label", { for: "knot-which" }, "It is"), which),
-      h("p", { class: "row" }, h("button", { value: "keep", id: "knot-keep" }, "Keep clear of it"), h("button", { value: "", formnovalidate: true }, "Never mind"))));
-  document.body.append(dialog);
-  dialog.addEventListener("close", () => {
-    if (dialog.returnValue === "keep") addKnot(sheet.stock, { circle: { at: [kept(x.value, job()), kept(y.value, job())], radius: kept(radius.value, job()) } }, which.value);
-    dialog.remove();
-  });
-  dialog.showModal();
-  begin("look");
+/** @param {any} group */
+function look(group) {
+  group.focus({ preventScroll: true });
+  choose(group.dataset.label);
 }
 
-function addKnot(stock, defect, which) {
-  alter((tree) => {
-    const i = tree.sheets.findIndex((sheet) => sheet.name === stock);
-    const sheet = tree.sheets[i];
-    if (which === "all" || (sheet["on-hand"] === "true" && (sheet.available ?? "1") === "1")) {
-      sheet.defects = [...(sheet.defects ?? []), defect];
-      return;
-    }
-    // That one sheet becomes a kind of its own: it is here, so it costs nothing more.
-    let n = 1;
-    const taken = new Set(tree.sheets.map((each) => each.name));
-    while (taken.has(`${stock}, knotty ${n}`)) n++;
-    const { price, available, ...form } = sheet;
-    tree.sheets.push({ ...form, name: `${stock}, knotty ${n}`, "on-hand": "true", available: "1", defects: [...(sheet.defects ?? []), defect] });
-    void price;
-    void available;
-  });
+/** @param {any} event @param {string[]} labels */
+export function key(event, labels) {
+  const group = event.target.closest(".piece");
+  if (!group || event.ctrlKey || event.metaKey || event.altKey) return;
+  const label = group.dataset.label;
+  if (state().ui.mode === "lay" && laidByKey(event, label)) {
+    event.preventDefault();
+    return;
+  }
+  const at = labels.indexOf(label);
+  const steps = /** @type {Record<string, number>} */ ({ ArrowRight: at + 1, ArrowDown: at + 1, ArrowLeft: at - 1, ArrowUp: at - 1, Home: 0, End: labels.length - 1 });
+  const to = steps[event.key];
+  if (to !== undefined) {
+    event.preventDefault();
+    const next = labels[Math.max(0, Math.min(labels.length - 1, to))];
+    choose(next);
+    event.currentTarget.querySelector(`.piece[data-label="${CSS.escape(next)}"]`)?.focus();
+  } else if (event.key === "Enter" || event.key === " ") {
+    event.preventDefault();
+    const found = find(label);
+    if (state().ui.mode === "knot" && found) openKnot(found.sheet, { x: found.sheet.width / 2, y: found.sheet.height / 2 });
+    else look(group);
+  } else if (event.key === "Escape") choose(null);
+}
+
+/** @param {any} event @param {string} label */
+function laidByKey(event, label) {
+  if (state().ui.piece !== label) choose(label);
+  const found = find(label);
+  if (!found) return false;
+  const step = (shownUnit(state().doc.job) === "in" ? 25.4 / 16 : 1) * (event.shiftKey ? 16 : 1);
+  const moves = /** @type {Record<string, [number, number]>} */ ({ ArrowLeft: [-step, 0], ArrowRight: [step, 0], ArrowUp: [0, step], ArrowDown: [0, -step] });
+  const by = moves[event.key];
+  const name = event.key.toLowerCase();
+  if (by && !found.placement.pinned) change(label, (placement) => ({ ...placement, x: placement.x + by[0], y: placement.y + by[1] }));
+  else if (name === "r" && !found.placement.pinned) turn(event.shiftKey ? -15 : 1);
+  else if (name === "p") pin();
+  else return false;
+  return true;
 }

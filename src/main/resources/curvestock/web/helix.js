@@ -1,149 +1,120 @@
-// The helix from above and from the side. Every piece can be pointed at, in both drawings and on the
-// sheets at once.
+// The helix from above, from the side and in three dimensions. Every piece can be pointed at.
 
-import { byId, h, s, show } from "./elements.js";
-import { choosePiece, chosenPiece, onChosen } from "./sheets.js";
+import { counted, h, kept, lived } from "./elements.js";
+import { fresh } from "./asking.js";
+import { choose } from "./hand.js";
+import { state, ui } from "./store.js";
+import { setUpTurning, toggleTurning, isTurning } from "./turning.js";
 
-let helix = null;
-let turn = "all";
-
+/** @param {number[][]} list */
 const points = (list) => list.map(([x, y]) => `${x.toFixed(1)},${y.toFixed(1)}`).join(" ");
 
-function pointable(node, piece) {
-  node.addEventListener("click", () => choosePiece(piece.number));
-  return node;
-}
+/** @param {any} event */
+const pointed = (event) => choose(event.target.dataset.label ?? null);
 
-/** A ribbon of the piece seen from above. */
-function fromAbove(piece) {
-  const left = piece.sections.map(([, x, y]) => [x, -y]);
-  const right = piece.sections.map(([, , , x, y]) => [x, -y]).reverse();
-  return pointable(s("polygon", { points: points([...left, ...right]), class: "bed", data: { label: piece.number } }), piece);
-}
+/** @param {string} label @param {string | null} chosen @param {string} shape */
+const bed = (label, chosen, shape) => h("polygon", { key: label + shape.slice(0, 24), points: shape, class: label === chosen ? "bed chosen" : "bed", "data-label": label });
 
-function drawPlan() {
-  const all = helix.pieces.flatMap((piece) => piece.sections.flatMap(([, a, b, c, d]) => [[a, -b], [c, -d]]));
-  const xs = all.map(([x]) => x);
-  const ys = all.map(([, y]) => y);
+/** @param {any} helix @param {string} turn @param {string | null} chosen */
+function fromAbove(helix, turn, chosen) {
+  const all = helix.pieces.flatMap((/** @type {any} */ piece) => piece.sections.flatMap((/** @type {number[]} */ [, a, b, c, d]) => [[a, -b], [c, -d]]));
+  const xs = all.map((/** @type {number[]} */ [x]) => x);
+  const ys = all.map((/** @type {number[]} */ [, y]) => y);
   const [x0, x1, y0, y1] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
-  const edge = (x1 - x0) / 25;
-  const shown = helix.pieces.filter((piece) => turn === "all" || String(piece.turn) === turn);
-  const labels = turn === "all" ? [] : shown.map((piece) => {
+  const edge = (x1 - x0) / 18;
+  const shown = helix.pieces.filter((/** @type {any} */ piece) => turn === "all" || String(piece.turn) === turn);
+  // The piece that is looked at comes last, on top: the turns lie over each other.
+  const ordered = [...shown].sort((a, b) => Number(a.number === chosen) - Number(b.number === chosen));
+  const numbers = turn === "all" ? [] : shown.map((/** @type {any} */ piece) => {
     const [, a, b, c, d] = piece.sections[Math.floor(piece.sections.length / 2)];
-    return s("text", { x: (a + c) / 2, y: -(b + d) / 2, "font-size": edge, "text-anchor": "middle", class: "number" }, piece.number);
+    return h("text", { key: piece.number, x: (a + c) / 2, y: -(b + d) / 2 + edge * 0.4, "font-size": edge * 1.1, "text-anchor": "middle", class: "number" }, piece.number);
   });
-  return s("svg", { class: "figure", viewBox: `${x0 - edge} ${y0 - edge} ${x1 - x0 + 2 * edge} ${y1 - y0 + 2 * edge}`, role: "img", "aria-label": "The helix from above; " + describe() },
-    shown.map(fromAbove),
-    helix.supports.map((support) => s("circle", { cx: support.x, cy: -support.y, r: edge / 6, class: "support" })),
-    s("path", { class: "pencil", d: `M${-edge} 0h${2 * edge}M0 ${-edge}v${2 * edge}` }),
-    labels);
+  const across = helix.figures.rows[0].words.across;
+  return h("svg", { class: "figure", id: "plan-view", viewBox: `${x0 - edge} ${y0 - edge} ${x1 - x0 + 2 * edge} ${y1 - y0 + 3.2 * edge}`, role: "img", "aria-label": "The helix from above; " + describe(helix), onclick: pointed },
+    ordered.map((/** @type {any} */ piece) => {
+      const left = piece.sections.map((/** @type {number[]} */ [, x, y]) => [x, -y]);
+      const right = piece.sections.map((/** @type {number[]} */ [, , , x, y]) => [x, -y]).reverse();
+      return bed(piece.number, chosen, points([...left, ...right]));
+    }),
+    helix.supports.map((/** @type {any} */ support) => h("circle", { key: support.station, cx: support.x, cy: -support.y, r: edge / 6, class: "support" })),
+    h("path", { class: "pencil", d: `M${-edge} 0h${2 * edge}M0 ${-edge}v${2 * edge}` }),
+    h("path", { class: "dim", d: `M${x0} ${y1 + edge * 0.8}H${x1}M${x0} ${y1 + edge * 0.4}v${edge * 0.8}M${x1} ${y1 + edge * 0.4}v${edge * 0.8}` }),
+    across ? h("text", { x: (x0 + x1) / 2, y: y1 + edge * 1.9, "font-size": edge, "text-anchor": "middle", class: "number" }, across) : null,
+    numbers);
 }
 
-/** The parts of a piece that lie on each turn of the unrolled line. */
-function unrolled(piece) {
+/** The parts of a piece that lie on each turn of the unrolled line. @param {any} helix @param {any} piece */
+function unrolled(helix, piece) {
   const parts = new Map();
-  piece.sections.forEach(([at, , , , , height], i) => {
-    const row = Math.floor(at / helix.run + 1e-9);
-    if (!parts.has(row)) parts.set(row, []);
-    parts.get(row).push([at - row * helix.run, height]);
+  piece.sections.forEach((/** @type {number[]} */ [at, , , , , height], /** @type {number} */ i) => {
+    const line = Math.floor(at / helix.run + 1e-9);
+    if (!parts.has(line)) parts.set(line, []);
+    parts.get(line).push([at - line * helix.run, height]);
     const next = piece.sections[i + 1];
-    const nextRow = next ? Math.floor(next[0] / helix.run + 1e-9) : row;
-    if (nextRow !== row) {
-      const share = ((row + 1) * helix.run - at) / (next[0] - at);
+    const nextLine = next ? Math.floor(next[0] / helix.run + 1e-9) : line;
+    if (nextLine !== line) {
+      const share = ((line + 1) * helix.run - at) / (next[0] - at);
       const middle = height + share * (next[5] - height);
-      parts.get(row).push([helix.run, middle]);
-      if (next[0] - nextRow * helix.run > 1e-6) parts.set(nextRow, [[0, middle]]);
+      parts.get(line).push([helix.run, middle]);
+      if (next[0] - nextLine * helix.run > 1e-6) parts.set(nextLine, [[0, middle]]);
     }
   });
   return [...parts.values()].filter((part) => part.length > 1);
 }
 
-const STRETCH = 2;
+const STRETCH = 3;
 
-function drawSide() {
-  const top = Math.max(...helix.pieces.flatMap((piece) => piece.sections.map((section) => section[5]))) + helix.rail;
+/** @param {any} helix @param {string | null} chosen */
+function fromTheSide(helix, chosen) {
+  const top = Math.max(...helix.pieces.flatMap((/** @type {any} */ piece) => piece.sections.map((/** @type {number[]} */ section) => section[5]))) + helix.rail;
   const edge = helix.run / 50;
-  const y = (height) => -STRETCH * height;
-  const beds = helix.pieces.flatMap((piece) => unrolled(piece).map((part) => {
-    const low = part.map(([x, height]) => [x, y(height)]);
-    const high = part.map(([x, height]) => [x, y(height + helix.plywood)]).reverse();
-    return pointable(s("polygon", { points: points([...low, ...high]), class: "bed", data: { label: piece.number } }), piece);
-  }));
-  const supports = helix.supports.map((support) => {
-    const row = Math.floor(support.at / helix.run + 1e-9);
-    return s("rect", { class: "support", x: support.at - row * helix.run - support.wide / 2, y: y(support.top), width: support.wide, height: STRETCH * Math.max(0, support.top - support.bottom) });
-  });
-  return s("svg", { class: "figure", viewBox: `${-edge} ${y(top) - edge} ${helix.run + 2 * edge} ${STRETCH * top + 2 * edge}`, role: "img", "aria-label": "The helix from the side, unrolled: every turn over the one below; " + describe() },
-    supports, beds, s("path", { class: "pencil", d: `M${-edge} 0H${helix.run + edge}` }));
+  const y = (/** @type {number} */ height) => -STRETCH * height;
+  return h("svg", { class: "figure", id: "side-view", viewBox: `${-edge} ${y(top) - edge} ${helix.run + 2 * edge} ${STRETCH * top + 2 * edge}`, role: "img", "aria-label": "The helix from the side, unrolled: every turn over the one below; " + describe(helix), onclick: pointed },
+    helix.supports.map((/** @type {any} */ support) => {
+      const line = Math.floor(support.at / helix.run + 1e-9);
+      return h("rect", { key: support.station, class: "support", x: support.at - line * helix.run - support.wide / 2, y: y(support.top), width: support.wide, height: STRETCH * Math.max(0, support.top - support.bottom) });
+    }),
+    helix.pieces.flatMap((/** @type {any} */ piece) => unrolled(helix, piece).map((part) => {
+      const low = part.map((/** @type {number[]} */ [x, height]) => [x, y(height)]);
+      const high = part.map((/** @type {number[]} */ [x, height]) => [x, y(height + helix.plywood)]).reverse();
+      return bed(piece.number, chosen, points([...low, ...high]));
+    })),
+    h("path", { class: "pencil", d: `M${-edge} 0H${helix.run + edge}` }));
 }
 
-const turns = () => Math.max(...helix.pieces.map((piece) => piece.turn));
+/** @param {any} helix */
+const turns = (helix) => Math.max(...helix.pieces.map((/** @type {any} */ piece) => piece.turn));
 
-function describe() {
-  return `${helix.pieces.length} pieces on ${turns()} turns. All pieces are listed below.`;
+/** @param {any} helix */
+const describe = (helix) => `${counted(helix.pieces.length, "piece")} on ${counted(turns(helix), "turn")}. All are listed under Pieces.`;
+
+/** @param {"plan" | "turning" | "side"} view @param {string} words */
+const viewButton = (view, words) => h("button", { type: "button", key: view, id: "view-" + view, "aria-pressed": String(state().ui.view === view), onclick: () => ui({ view }) }, words);
+
+export function helixPanel() {
+  const { answer: { look }, ui: { view, turn, piece } } = state();
+  const helix = look?.helix;
+  const former = helix && !fresh(look);
+  const most = helix ? turns(helix) : 0;
+  const shownTurn = turn !== "all" && Number(turn) > most ? "all" : turn;
+  return h("section", { class: "panel helix-panel" + (former ? " former" : ""), id: "helix-part", "aria-labelledby": "helix-title", "data-job": look?.fingerprint, "data-former": former ? "yes" : "no", hidden: state().doc.job.helix === undefined },
+    h("div", { class: "bar" },
+      h("h2", { id: "helix-title" }, "Helix"),
+      h("span", { class: "group", role: "group", "aria-label": "View" }, viewButton("plan", "Plan"), viewButton("turning", "3-D"), viewButton("side", "Side")),
+      view === "plan" ? h("select", { id: "which-turn", "aria-label": "Turns shown", value: shownTurn, onchange: (/** @type {any} */ event) => ui({ turn: event.target.value }) },
+        h("option", { value: "all", selected: shownTurn === "all" }, "all turns"), Array.from({ length: most }, (_, i) => h("option", { key: i, value: String(i + 1), selected: shownTurn === String(i + 1) }, `turn ${i + 1}`))) : null,
+      view === "turning" ? h("button", { type: "button", id: "turn-on", "aria-pressed": String(isTurning()), onclick: () => { toggleTurning(); ui({}); } }, "Turn it") : null),
+    h("div", { class: "view" },
+      helix && view === "plan" ? kept("plan", [helix, shownTurn, piece], () => fromAbove(helix, shownTurn, piece)) : null,
+      helix && view === "side" ? kept("side", [helix, piece], () => fromTheSide(helix, piece)) : null,
+      view === "turning" ? lived(setUpTurning, h("canvas", { key: "turning", id: "turning", tabindex: "0", role: "img", "aria-label": "The helix in three dimensions. Arrow keys turn it." })) : null,
+      !helix ? h("p", { class: "empty" }, "The helix is being worked out.") : null),
+    helix ? h("p", { class: "under caption" }, caption(helix.figures, view)) : null);
 }
 
-function draw() {
-  show(byId("plan-view"), drawPlan());
-  show(byId("side-view"), drawSide());
-  choosePiece(chosenPiece());
+/** @param {any} figures @param {string} view */
+function caption(figures, view) {
+  if (view === "side") return "Unrolled: every turn over the one below; heights drawn three times.";
+  const [{ words }] = figures.rows;
+  return figures.columns.filter((/** @type {any} */ column) => ["turns", "risePerTurn", "grade"].includes(column.key)).map((/** @type {any} */ column) => `${column.title}: ${words[column.key]}`).join(" · ");
 }
-
-/** Shows the helix of an answer. */
-export function drawHelix(found) {
-  helix = found;
-  if (turn !== "all" && Number(turn) > turns()) turn = "all";
-  const choice = byId("which-turn");
-  show(choice, h("option", { value: "all" }, "all turns, as they lie over each other"),
-    ...Array.from({ length: turns() }, (_, i) => h("option", { value: String(i + 1) }, `turn ${i + 1} alone`)));
-  choice.value = turn;
-  choice.onchange = () => {
-    turn = choice.value;
-    draw();
-  };
-  show(byId("piece-list"), helix.pieces.map((piece) =>
-    h("tr", { data: { label: piece.number } },
-      h("th", { scope: "row" }, h("button", { type: "button", class: "link", onclick: () => choosePiece(piece.number) }, piece.number)),
-      ["turn", "bearingFrom", "bearingTo", "undersideFrom", "undersideTo"].map((key) => h("td", {}, wordsOf(piece.number)[key])))));
-  draw();
-}
-
-/** The row of the schedule, as written. */
-const wordsOf = (number) => helix.schedule.rows.find((row) => row.words.piece === number).words;
-
-/** What is known of the piece that is looked at. */
-function tell(label) {
-  const card = byId("piece-card");
-  const piece = helix?.pieces.find((each) => each.number === label);
-  card.hidden = label === null;
-  if (label === null) return;
-  const words = piece ? wordsOf(label) : {};
-  const group = document.querySelector(`#sheets .piece[data-label="${CSS.escape(label)}"]`);
-  const sheet = group?.closest(".sheet")?.dataset.sheet;
-  const facts = [
-    ["Piece", label],
-    ["What", group?.getAttribute("aria-label").replace(/^piece [^,]+, /, "")],
-    ["Cut from", sheet ? "sheet " + sheet : undefined],
-    ["In the helix", piece ? `turn ${words.turn}, from ${words.bearingFrom} to ${words.bearingTo}` : undefined],
-    ["Its underside", piece ? `from ${words.undersideFrom} to ${words.undersideTo} above the base` : undefined],
-    ["Joined at", piece ? [words.lowerJoint, words.upperJoint].join(" and ") : undefined],
-  ];
-  show(card, 
-    h("dl", {}, facts.filter(([, value]) => value).map(([name, value]) => h("div", {}, h("dt", {}, name), h("dd", {}, value)))),
-    h("button", { type: "button", "aria-label": "Look at no piece", onclick: () => choosePiece(null) }, "✕"));
-}
-
-/** Brings the piece to the top, since the turns lie over each other. */
-function raise(label) {
-  const drawing = byId("plan-view").firstElementChild;
-  const beds = [...(drawing?.querySelectorAll(".bed") ?? [])];
-  const order = new Map(helix?.pieces.map((piece, i) => [piece.number, i]));
-  beds.sort((a, b) => order.get(a.dataset.label) - order.get(b.dataset.label));
-  const chosen = beds.find((bed) => bed.dataset.label === label);
-  drawing?.prepend(...beds.filter((bed) => bed !== chosen), ...(chosen ? [chosen] : []));
-}
-
-onChosen((label) => {
-  tell(label);
-  raise(label);
-});

@@ -1,102 +1,92 @@
-// Begins: brings the questions, the answer and the bench's tools together.
+// Begins: brings the state, the program and the page together.
 
-import { byId } from "./elements.js";
+import { byId, draw, h } from "./elements.js";
+import { page, setTheme } from "./app.js";
+import { followJob } from "./asking.js";
+import { judge, sheets } from "./hand.js";
 import * as server from "./server.js";
-import { alter, begin, canRedo, canUndo, onChange, redo, replace, set, shownUnit, undo } from "./state.js";
-import { buildQuestions, drawQuestions } from "./questions.js";
-import { ask, enough, handChanged, offerPacket } from "./answer.js";
-import { openFile, saveFile, takePacket, tell } from "./files.js";
-import { paint, setUpTurning } from "./turning.js";
+import { begin, onChange, put, redo, state, undo } from "./store.js";
 
-const LIGHT = "curvestock-light";
+const TAB = "curvestock-tab";
+const LAST = "curvestock-last";
+const AGAIN_MILLIS = 1000;
 
-function light(to) {
-  document.documentElement.dataset.light = to;
+const Page = () => page();
+
+let due = 0;
+
+/** Draws once for all changes of one turn. */
+function drawSoon() {
+  if (due) return;
+  due = 1;
+  queueMicrotask(() => {
+    due = 0;
+    draw(h(Page), byId("page"));
+  });
+}
+
+/** @param {Storage} store @param {string} key @returns {any} */
+function read(store, key) {
   try {
-    localStorage.setItem(LIGHT, to);
+    const kept = JSON.parse(store.getItem(key) ?? "null");
+    return kept && typeof kept.job === "object" && kept.job && typeof kept.original === "string" ? kept : null;
   } catch {
-    // It then holds until the page is closed.
+    return null;
   }
-  byId("light").value = to;
-  paint();
 }
 
-function setUpTools(first) {
-  byId("undo").addEventListener("click", undo);
-  byId("redo").addEventListener("click", redo);
-  byId("open").addEventListener("click", () => byId("file").click());
-  byId("file").addEventListener("change", (event) => {
-    openFile(event.target.files[0]);
-    event.target.value = "";
-  });
-  byId("save").addEventListener("click", saveFile);
-  byId("afresh").addEventListener("click", () => replace(first.job, first.text));
-  byId("packet").addEventListener("click", takePacket);
-  byId("enough").addEventListener("click", enough);
-  byId("unit").addEventListener("change", (event) => {
-    const inches = event.target.value === "in";
-    alter((tree) => {
-      tree.print = inches ? { unit: "in", fraction: "32" } : { unit: "mm" };
-    });
-  });
-  byId("light").addEventListener("change", (event) => light(event.target.value));
-  byId("stop").hidden = !first.mayStop;
-  byId("stop").addEventListener("click", async () => {
-    await server.stop().catch(() => {});
-    tell("The program has ended. You can close this page; what you typed is kept for the next time.");
-  });
-  document.addEventListener("keydown", (event) => {
-    const typing = event.target.matches?.("input, textarea, select");
-    if (typing || !(event.ctrlKey || event.metaKey) || event.altKey) return;
-    const key = event.key.toLowerCase();
-    if (key === "z" && !event.shiftKey) undo();
-    else if (key === "y" || (key === "z" && event.shiftKey)) redo();
-    else return;
-    event.preventDefault();
-  });
-  new IntersectionObserver(([seen]) => {
-    document.body.dataset.answer = seen.isIntersecting ? "seen" : "";
-  }).observe(byId("sum"));
-  document.addEventListener("judged", offerPacket);
-  matchMedia("(prefers-color-scheme: dark)").addEventListener("change", paint);
+/** Each tab keeps its own job through a reload; a new tab begins with the last one typed anywhere. */
+function keep() {
+  const { doc } = state();
+  try {
+    const text = JSON.stringify(doc);
+    sessionStorage.setItem(TAB, text);
+    if (!doc.example) localStorage.setItem(LAST, text);
+  } catch {
+    // A full or forbidden store only means that a reload begins anew.
+  }
 }
 
-function showTools() {
-  byId("undo").disabled = !canUndo();
-  byId("redo").disabled = !canRedo();
-  byId("unit").value = shownUnit();
+function keys(/** @type {KeyboardEvent} */ event) {
+  const typing = /** @type {Element} */ (event.target).matches?.("input:not([type=range], [type=radio], [type=checkbox]), textarea");
+  if (typing || !(event.ctrlKey || event.metaKey) || event.altKey) return;
+  const key = event.key.toLowerCase();
+  if (key === "z" && !event.shiftKey) undo();
+  else if (key === "y" || (key === "z" && event.shiftKey)) redo();
+  else return;
+  event.preventDefault();
 }
 
 async function run() {
-  let kept = "as-machine";
+  let theme = "system";
   try {
-    kept = localStorage.getItem(LIGHT) ?? kept;
+    theme = localStorage.getItem("curvestock-theme") ?? theme;
   } catch {
     // As the machine has it.
   }
-  light(kept);
-  setUpTurning();
-  let first;
-  try {
-    first = await server.start();
-  } catch (refusal) {
-    tell(refusal.message);
-    return;
-  }
-  buildQuestions(first.usual);
-  setUpTools(first);
-  onChange((what) => {
-    showTools();
-    if (what === "hand") {
-      handChanged();
-      return;
-    }
-    drawQuestions();
-    ask();
+  onChange(drawSoon);
+  setTheme(theme);
+  followJob();
+  const first = await started();
+  onChange((now, before) => {
+    if (now.doc !== before.doc) keep();
+    if (now.answer.plan !== before.answer.plan && now.doc.hand) sheets().forEach((_, i) => judge(i));
   });
-  begin(first);
+  const example = { job: first.job, original: first.text, hand: null, example: true, assume: false };
+  begin(read(sessionStorage, TAB) ?? read(localStorage, LAST) ?? example);
+  put({ usual: first.usual, example: { job: first.job, text: first.text }, mayStop: first.mayStop });
+  document.addEventListener("keydown", keys);
 }
 
-byId("add-helix").addEventListener("click", () => alter((tree) => set(tree, "helix", { scale: "HO", turns: "4", climb: "16 in", radius: "28 in", width: "4 1/2 in", "segments-per-turn": "4" })));
+/** Waits for the program, however long it takes. */
+async function started() {
+  for (;;) {
+    try {
+      return await server.start();
+    } catch {
+      await new Promise((resolve) => setTimeout(resolve, AGAIN_MILLIS));
+    }
+  }
+}
 
 run();

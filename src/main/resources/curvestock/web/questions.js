@@ -1,449 +1,265 @@
-// The questions, in the order in which a builder thinks. Each field knows its place in the job file;
-// fields of the file that have no question stay as they are.
+// The questions at the left: a row for each field, which stays where it is whatever is typed.
 
-import { byId, h, show } from "./elements.js";
-import { alter, get, job, set, shownUnit } from "./state.js";
-import { kept, learn, shown, unitOf } from "./lengths.js";
-import { sketch } from "./sketches.js";
-import { renderPlywood } from "./plywood.js";
+import { byId, h } from "./elements.js";
+import { CUT, MORE, SHAPE, TRAINS, said, secondField, sheetFields, sheetMore, slide, unusual } from "./fields.js";
+import { kept, millimetres, shown, shownUnit, unitOf, written } from "./lengths.js";
+import { get, set } from "./paths.js";
+import { alter, say, settle, state, step, ui } from "./store.js";
+import { blank, complete, second, typical } from "./typical.js";
+import { openRemnant } from "./remnant.js";
 
-let usual = null;
-let figures = { figures: {}, words: {} };
-const fields = [];
+/** @typedef {import("./fields.js").Field} Field */
+/** @typedef {import("./paths.js").Tree} Tree */
 
-const which = (inch, metric) => (shownUnit() === "in" ? inch : metric);
-const pick = (pair) => which(pair[0], pair[1]);
-const scaleUsual = () => usual.scales[get(job(), "helix.scale")] ?? null;
+/** @param {string} path */
+export const idOf = (path) => "f-" + path.replace(/[^a-z0-9]+/gi, "-");
 
-const helix = (name) => "helix." + name;
-
-function suggestion(name, words) {
-  return () => {
-    const known = scaleUsual()?.[name];
-    return known ? { words: words(known), take: pick(known) } : null;
-  };
+/**
+ * An edit of the job. The first one of the example puts a job of one's own in its place.
+ * @param {(tree: Tree) => void} change
+ * @param {string | null} [merge]
+ */
+export function edit(change, merge = null) {
+  const { doc } = state();
+  if (!doc.example) {
+    alter(change, merge);
+    return;
+  }
+  const job = blank(shownUnit(doc.job));
+  const own = get(doc.job, "helix.segments-per-turn");
+  if (own) set(job, "helix.segments-per-turn", own);
+  change(job);
+  step({ job, original: "", hand: null, example: false, assume: true }, merge);
+  say("The example is put away. This is your own job now; what you do not say is taken as typical.");
 }
 
-const SCALES = ["N", "TT", "HO", "H0", "S", "O", "0", "1", "IIm", "G", "Z"];
+/** Writes a field. @param {Field} field @param {string} value @param {string | null} [merge] */
+function write(field, value, merge = null) {
+  edit((tree) => {
+    if (field.write) field.write(tree, value);
+    else set(tree, field.path, value);
+  }, merge);
+}
 
-const GROUPS = [
-  {
-    title: "Which trains?",
-    sketch: "trains",
-    fields: [
-      { path: helix("scale"), label: "Scale", kind: "choice", options: [["", "not said"], ...SCALES.map((s) => [s, s])], suggest: allUsual },
-      { path: helix("tracks"), label: "Tracks", kind: "choice", options: [["", "one"], ["2", "two, side by side"]], also: widthFollows },
-      { path: helix("track-spacing"), label: "Between the two tracks", kind: "length", when: (j) => get(j, helix("tracks")) === "2", hint: "Centre to centre. Left empty: by published table.", suggest: suggestion("spacing", (known) => `usual: ${pick(known)}`) },
-      {
-        path: helix("trains.tallest"), label: "Tallest car", kind: "length", hint: "From the rail's top to its roof.",
-        suggest: suggestion("tallest", (known) => `often ${pick(known)}`),
+/** @param {Field} field @param {Tree} job */
+function taken(field, job) {
+  const { doc, usual } = state();
+  if (!doc.assume) return undefined;
+  const all = complete(job, usual);
+  const value = get(all, field.path);
+  return typeof value === "string" ? value : typical(job, usual, field.path);
+}
+
+/** What stands under a field: a mistake, else what is taken, else the hint. @param {Field} field */
+function under(field) {
+  const { doc, answer } = state();
+  const problem = problemsOf(field.path, answer.problems)[0];
+  if (problem) return { error: true, words: problem };
+  if (field.off?.(doc.job)) return { error: false, words: "Does not apply now." };
+  const assumed = said(field, doc.job) === "" && field.kind !== "choice" && field.kind !== "flag" ? taken(field, doc.job) : undefined;
+  return { error: false, words: assumed ? `Not said: ${shown(assumed, doc.job)} assumed.` : field.hint ?? "" };
+}
+
+/** @param {string} path @param {{path: string, message: string}[]} problems @returns {string[]} */
+function problemsOf(path, problems) {
+  return problems
+    .filter((problem) => problem.path === path || problem.path.startsWith(path + ".") || problem.path.startsWith(path + "[") || names(problem, path))
+    .map((problem) => readable(problem.message));
+}
+
+/** A problem of a whole block may name the field that fixes it. @param {{path: string, message: string}} problem @param {string} path */
+function names(problem, path) {
+  const named = /`([a-z-]+):/.exec(problem.message)?.[1];
+  return Boolean(named) && path === `${problem.path}.${named}`;
+}
+
+/** Without the keys of job files. @param {string} message */
+export const readable = (message) => message.replace(/`([a-z-]+):?`?/g, (_, key) => labelOf(key)).replace(/`/g, "");
+
+/** @param {string} key */
+function labelOf(key) {
+  const all = [...TRAINS, ...SHAPE, ...CUT, ...MORE.flatMap((group) => group.fields), ...sheetFields(1), ...sheetMore(1)];
+  return all.find((field) => field.path.endsWith("." + key) || field.path === key)?.label.toLowerCase() ?? key.replace(/-/g, " ");
+}
+
+/** @param {Field} field @param {boolean} unlabelled */
+function input(field, unlabelled) {
+  const { doc, ui: { draft }, answer } = state();
+  const job = doc.job;
+  const id = idOf(field.path);
+  const wrong = problemsOf(field.path, answer.problems).length > 0;
+  const common = { id, "aria-label": unlabelled ? field.label : null, "aria-describedby": id + "-under", "aria-invalid": wrong ? "true" : null, disabled: field.off?.(job) ?? false };
+  if (field.kind === "choice") return choice(field, common);
+  if (field.kind === "flag") {
+    return h("input", { ...common, type: "checkbox", checked: said(field, job) === "true", onchange: (/** @type {any} */ event) => write(field, event.target.checked ? "true" : "") });
+  }
+  const length = field.kind === "length";
+  const text = said(field, job);
+  const value = draft?.path === field.path ? draft.text : length ? shown(text, job) : text;
+  const assumed = text === "" ? taken(field, job) : undefined;
+  return h("span", { class: "slot" },
+    h("input", {
+      ...common, type: "text", value, autocomplete: "off", spellcheck: "false", list: field.list, inputmode: field.mode,
+      placeholder: assumed ? shown(assumed, job).replace(new RegExp(` ${shownUnit(job)}$`), "") : "",
+      oninput: (/** @type {any} */ event) => {
+        const typed = event.target.value;
+        ui({ draft: { path: field.path, text: typed } });
+        write(field, length ? kept(typed, state().doc.job) : typed.trim(), field.path);
       },
-    ],
-  },
-  {
-    title: "How high, how wide?",
-    sketch: "climb",
-    fields: [
-      { path: helix("climb"), label: "Height to climb", kind: "length", hint: "From the lower track to the upper one.", suggest: usualClimb },
-      {
-        path: "second", label: "And you know …", kind: "custom", build: secondKnown,
+      onblur: () => {
+        settle();
+        if (state().ui.draft?.path === field.path) ui({ draft: null });
       },
-      { path: helix("turns"), label: "Turns", kind: "text", when: (j) => second(j) === "turns", hint: "Such as 5 1/4." },
-      { path: helix("rise-per-turn"), label: "Rise in one turn", kind: "length", when: (j) => second(j) === "rise-per-turn", suggest: suggestion("rise", (known) => `usual: ${pick(known)}`) },
-      { path: helix("steepest-grade"), label: "Steepest grade, percent", kind: "text", when: (j) => second(j) === "steepest-grade", hint: "Two is easy, three is steep." },
-      {
-        path: helix("radius"), label: "Radius", kind: "length", hint: "To the middle of the roadbed.",
-        suggest: suggestion("radius", (known) => `usual: ${pick(scaleUsual().from)} and up`),
-        when: (j) => get(j, helix("inner-track")) === undefined,
-      },
-      { path: helix("inner-track"), label: "Radius of the inner track", kind: "length", when: (j) => get(j, helix("inner-track")) !== undefined },
-      {
-        path: helix("width"), label: "Roadbed width", kind: "length", hint: "Across, edge to edge.",
-        when: (j) => get(j, helix("side-margin")) === undefined,
-        suggest: () => {
-          const known = scaleUsual();
-          const pair = known && (get(job(), helix("tracks")) === "2" ? known.width2 : known.width);
-          return pair ? { words: `usual: ${pick(pair)}`, take: pick(pair) } : null;
-        },
-      },
-      { path: helix("side-margin"), label: "From outer tracks to the edges", kind: "length", when: (j) => get(j, helix("side-margin")) !== undefined },
-    ],
-    more: [
-      { path: helix("direction"), label: "Climbs, seen from above", kind: "choice", options: [["", "counter-clockwise"], ["clockwise", "clockwise"]] },
-      { path: helix("straight"), label: "Straights of an oval", kind: "length", hint: "Length of each. Left empty: a circle." },
-      { path: helix("trains.opening"), label: "Opening to stand in", kind: "length", hint: "Least width you need inside." },
-    ],
-  },
-  {
-    title: "How does it come in and go out?",
-    sketch: "ends",
-    more: ["bottom", "top"].flatMap((end) => [
-      { path: helix(end + ".lead-in"), label: `Straight at the ${end}`, kind: "length", hint: "Cut in one piece with the first curve." },
-      { path: helix(end + ".vertical-curve"), label: `Vertical curve at the ${end}`, kind: "length", hint: "Length over which the grade changes." },
-      { path: helix(end + ".climb-lead"), label: `It reaches outside at the ${end}`, kind: "length" },
-    ]),
-  },
-  { title: "Which plywood?", sketch: "plywood", custom: "plywood" },
-  {
-    title: "How will you cut and join?",
-    sketch: "cut",
-    fields: [
-      { path: "tool", label: "You cut with", kind: "custom", build: toolChoice },
-      { path: "cutting.kerf", label: "Width of the cut", kind: "length", hint: "The saw's kerf or the bit's diameter." },
-      { path: "cutting.margin", label: "Off the sheet's edge", kind: "length", hint: "Factory edges are rarely straight." },
-      { path: helix("segments-per-turn"), label: "Pieces in one turn", kind: "custom", build: segmentChoice },
-      { path: helix("joint"), label: "Joint", kind: "custom", build: jointChoice },
-      { path: helix("joint.half-lap"), label: "Length of the lap", kind: "length", when: (j) => jointKind(j) === "half-lap", hint: "Left empty: as usual." },
-    ],
-    more: [
-      { path: "cutting.extra", label: "Wood to leave between cuts", kind: "length" },
-      { path: helix("heights.underlay"), label: "Cork or foam on the wood", kind: "length", hint: "Its thickness; 0 for none." },
-      { path: helix("heights.ties"), label: "Ties", kind: "length", hint: "Their thickness." },
-      { path: helix("heights.rail"), label: "Rail", kind: "length", hint: "Its height." },
-    ],
-  },
-  {
-    title: "What holds it up?",
-    sketch: "supports",
-    more: [
-      { path: helix("supports.per-turn"), label: "Supports in one turn", kind: "text" },
-      { path: helix("supports.foot-height"), label: "Wood above the base where the climb begins", kind: "length" },
-      { path: "risers", label: "Made of", kind: "custom", build: riserChoice },
-    ],
-  },
-  {
-    title: "What is it called?",
-    fields: [
-      { path: "title", label: "Name of the job", kind: "text", hint: "Printed on every drawing." },
-      { path: "invented", label: "The figures are made up", kind: "flag", hint: "Drawings then say “invented data”." },
-      { path: "currency", label: "Money", kind: "text", hint: "Printed before prices." },
-      {
-        path: "search.effort", label: "Look for layouts", kind: "choice",
-        options: [["quick", "quickly"], ["normal", "for a while"], ["thorough", "patiently"]], usual: "normal",
-        hint: "The first answer comes at once all the same.",
-      },
-    ],
-  },
-];
-
-/** A roadbed of the usual width for one track gets that for two, and the other way round. */
-function widthFollows(tree) {
-  const known = scaleUsual();
-  const [one, two] = [known?.width, known?.width2];
-  const now = get(tree, helix("width"));
-  const same = (text) => text === now || text === `${now} ${tree.units}`;
-  if (get(tree, helix("tracks")) === "2" && one?.some(same)) set(tree, helix("width"), pick(two));
-  else if (get(tree, helix("tracks")) !== "2" && two?.some(same)) set(tree, helix("width"), pick(one));
-  spaced(tree, known);
-}
-
-/** Where no table has the distance of two tracks, the usual one is written down. */
-function spaced(tree, known) {
-  const path = helix("track-spacing");
-  if (get(tree, helix("tracks")) !== "2") set(tree, path, "");
-  else if (known?.spacing && get(tree, path) === undefined) set(tree, path, pick(known.spacing));
-}
-
-/** A number such as 5 1/4; not a number if it is none. */
-function numberIn(text) {
-  const found = /^\s*(\d+(?:\.\d+)?)(?:[ -]+(\d+)\/(\d+))?\s*(?:in|mm)?\s*$/.exec(text ?? "");
-  return found ? Number(found[1]) + (found[2] ? Number(found[2]) / Number(found[3]) : 0) : NaN;
-}
-
-/** What so many turns climb at the scale's usual rise: for him who knows his turns and not his height. */
-function usualClimb() {
-  const known = scaleUsual();
-  const turns = second(job()) === "turns" ? numberIn(get(job(), helix("turns"))) : NaN;
-  if (!known || !(turns > 0)) return null;
-  const climb = Math.round(turns * numberIn(pick(known.rise)) * 4) / 4;
-  const text = shownUnit() === "in" ? inches(climb) : `${Math.round(climb)} mm`;
-  return { words: `usual in ${get(job(), helix("turns"))} turns: ${text}`, take: text };
-}
-
-/** Quarters of an inch as people write them. */
-function inches(value) {
-  const part = { 0.25: "1/4", 0.5: "1/2", 0.75: "3/4" }[value % 1];
-  return `${[Math.floor(value) || (part ? "" : "0"), part].filter(Boolean).join(" ")} in`;
-}
-
-/** A new helix of the scale in usual sizes: what a stranger begins with. Height and plywood stay his. */
-function allUsual() {
-  const known = scaleUsual();
-  const scale = get(job(), helix("scale"));
-  if (!known || get(job(), helix("radius")) === pick(known.radius)) return null;
-  return {
-    words: `take all usual sizes of ${scale}`,
-    act: () => alter((tree) => {
-      const { climb, tracks, direction, joint } = tree.helix;
-      const segments = tree.helix["segments-per-turn"] ?? "4";
-      tree.helix = {
-        scale, climb: climb ?? pick(known.rise), "rise-per-turn": pick(known.rise),
-        radius: pick(known.radius), width: pick(tracks === "2" ? known.width2 : known.width),
-        "segments-per-turn": segments, trains: { tallest: pick(known.tallest) },
-        // The climb begins before the ring and ends beyond it, so that trains clear the straights.
-        bottom: { "climb-lead": pick(known.lead) }, top: { "climb-lead": pick(known.lead) },
-      };
-      // Half-laps hang into no train's way.
-      for (const [name, value] of Object.entries({ tracks, direction, joint: joint ?? "half-lap" })) set(tree, helix(name), value);
-      spaced(tree, known);
-      if (tree.invented) {
-        // From here on it is his own job and not the one made up for a first look.
-        delete tree.invented;
-        delete tree.note;
-        tree.title = `My helix in ${scale}`;
-      }
     }),
-  };
+    length ? h("span", { class: "unit", "aria-hidden": "true" }, unitOf(value, job)) : null);
 }
 
-function second(tree) {
-  if (get(tree, helix("rise-per-turn")) !== undefined) return "rise-per-turn";
-  if (get(tree, helix("steepest-grade")) !== undefined) return "steepest-grade";
-  return "turns";
+/** @param {Field} field @param {Record<string, any>} common */
+function choice(field, common) {
+  const job = state().doc.job;
+  const options = field.options ?? [];
+  const value = said(field, job) || (options.some(([each]) => each === "") ? "" : taken(field, job) ?? "");
+  const all = options.some(([each]) => each === value) ? options : [...options, [value, value || "not said"]];
+  return h("select", { ...common, value, onchange: (/** @type {any} */ event) => write(field, event.target.value) },
+    all.map(([each, words]) => h("option", { key: each, value: each, selected: each === value }, words)));
 }
 
-function jointKind(tree) {
-  const joint = get(tree, helix("joint"));
-  return joint === undefined ? "" : typeof joint === "string" ? joint : Object.keys(joint)[0] ?? "";
+/** @param {Field} field @param {any} [label] another one than the field's own */
+function row(field, label) {
+  const { doc, usual } = state();
+  const id = idOf(field.path);
+  const { error, words } = under(field);
+  const read = (/** @type {string | undefined} */ text) => millimetres(text, doc.job.units);
+  const ends = slide(field, doc.job, usual, read);
+  const now = read(said(field, doc.job) || taken(field, doc.job));
+  return h("div", { class: "field" + (field.kind === "flag" ? " flag" : ""), "data-path": field.path, key: label ? "second" : field.path },
+    label ?? h("label", { for: id }, field.label),
+    input(field, Boolean(label)),
+    ends ? h("input", {
+      type: "range", class: "slider", "aria-label": field.label + ", slider", min: Math.min(ends.from, now || ends.from), max: Math.max(ends.to, now || ends.to), step: ends.step / 8,
+      value: Number.isFinite(now) ? now : ends.from, "aria-valuetext": Number.isFinite(now) ? written(now, shownUnit(doc.job)) : "", disabled: field.off?.(doc.job) ?? false,
+      oninput: (/** @type {any} */ event) => {
+        const value = Math.round(Number(event.target.value) / ends.step) * ends.step;
+        const unit = shownUnit(state().doc.job);
+        const text = written(value, unit, 8);
+        ui({ draft: null });
+        write(field, state().doc.job.units === unit ? text.replace(/ (in|mm)$/, "") : text, field.path + " slider");
+      },
+      onchange: settle,
+    }) : null,
+    h("p", { class: error ? "under error" : "under", id: id + "-under" }, words));
 }
 
-function choose(id, options, value, onchange) {
-  return h("select", { id, onchange }, options.map(([v, words]) => h("option", { value: v, selected: v === value }, words)));
-}
+/** What a figure begins with where none is known. */
+const START = /** @type {Record<string, string>} */ ({ turns: "4", "rise-per-turn": "4 in", "steepest-grade": "2.5" });
 
-function secondKnown(id) {
-  const options = [["turns", "how many turns"], ["rise-per-turn", "the rise in a turn"], ["steepest-grade", "the steepest grade"]];
-  return choose(id, options, second(job()), (event) => {
-    const to = event.target.value;
-    const guess = { turns: figures.words.turns, "rise-per-turn": figures.words.risePerTurn, "steepest-grade": figures.figures.grade?.toFixed(2) };
-    alter((tree) => {
-      for (const [name] of options) set(tree, helix(name), "");
-      set(tree, helix(to), guess[to] ?? { turns: "4", "rise-per-turn": which("4 in", "100 mm"), "steepest-grade": "2.5" }[to]);
-    });
-  });
-}
-
-function toolChoice(id) {
-  const kerf = get(job(), "cutting.kerf");
-  const options = usual.tools.map((tool) => [pick(tool.kerf), tool.name]);
-  const match = usual.tools.find((tool) => tool.kerf.some((text) => text === kerf || text.replace(/ (in|mm)$/, "") === kerf));
-  return choose(id, [["", "another tool"], ...options], match ? pick(match.kerf) : "", (event) => {
-    if (event.target.value) alter((tree) => set(tree, "cutting.kerf", event.target.value));
-  });
-}
-
-function segmentChoice(id) {
-  const names = { 2: "2, halves", 3: "3, thirds", 4: "4, quarters", 5: "5", 6: "6, sixths", 8: "8, eighths", 10: "10", 12: "12" };
-  const value = get(job(), helix("segments-per-turn")) ?? "";
-  const angle = get(job(), helix("segment-angle"));
-  const options = Object.entries(names);
-  if (value && !names[value]) options.push([value, value]);
-  if (angle !== undefined) options.unshift(["", `pieces of ${angle}°`]);
-  return choose(id, options, value, (event) => {
-    if (event.target.value) {
-      alter((tree) => {
-        set(tree, helix("segment-angle"), "");
-        set(tree, helix("segments-per-turn"), event.target.value);
-      });
-    }
-  });
-}
-
-function jointChoice(id) {
-  const options = [["", "as usual: a plate below"], ["plate", "a plate below"], ["half-lap", "halved over each other"], ["two-layers", "two thin layers, staggered"], ["side-plates", "plates at the sides"]];
-  return choose(id, options, jointKind(job()), (event) => alter((tree) => set(tree, helix("joint"), event.target.value)));
-}
-
-function riserChoice(id) {
-  const supports = get(job(), helix("supports")) ?? {};
-  const value = supports.rods ? "rods" : supports.blocks ? "blocks" : "";
-  const options = [["", "as usual"], ["blocks", "wood blocks"], ["rods", "threaded rods"]];
-  return choose(id, options, value, (event) =>
-    alter((tree) => {
-      set(tree, helix("supports.blocks"), undefined);
-      set(tree, helix("supports.rods"), undefined);
-      if (event.target.value === "blocks") set(tree, helix("supports.blocks"), { width: which("3/4 in", "18 mm"), along: which("1 1/2 in", "40 mm") });
-      if (event.target.value === "rods") set(tree, helix("supports.rods"), { thread: which("1/4-20", "M8") });
+/** The climb's second figure: which one, and how much. */
+function secondRow() {
+  const { doc, answer } = state();
+  const field = secondField(doc.job);
+  const figures = answer.look?.helix?.figures.rows[0];
+  const options = [["rise-per-turn", "Rise per turn"], ["turns", "Turns"], ["steepest-grade", "Grade, %"]];
+  const chosen = second(doc.job);
+  const label = h("select", {
+    class: "known", id: "f-second", "aria-label": "Known besides the climb", value: chosen,
+    onchange: (/** @type {any} */ event) => edit((tree) => {
+      const to = event.target.value;
+      const guess = /** @type {Record<string, any>} */ ({ turns: figures?.words.turns, "rise-per-turn": figures?.words.risePerTurn, "steepest-grade": figures?.figures.grade?.toFixed(2) });
+      for (const [name] of options) set(tree, "helix." + name, "");
+      if (to !== "rise-per-turn" || !state().doc.assume) set(tree, "helix." + to, guess[to] ?? START[to]);
     }),
-  );
+  }, options.map(([value, words]) => h("option", { key: value, value, selected: value === chosen }, words)));
+  return row(field, label);
 }
 
-/** The element for one field: its label, its input, its hint, and room for an error. */
-export function fieldFor(spec, index = "") {
-  const id = "f-" + spec.path.replace(/[^a-z0-9]+/gi, "-") + index;
-  const described = `${id}-hint ${id}-error`;
-  const hint = h("span", { class: "hint", id: id + "-hint" }, spec.hint ?? "");
-  const error = h("span", { class: "error", id: id + "-error" });
-  const unit = spec.kind === "length" ? h("span", { class: "unit", "aria-hidden": "true" }) : null;
-  let input;
-  let draw;
-  if (spec.kind === "custom") {
-    input = h("span", { class: "slot" });
-    draw = () => {
-      const made = spec.build(id);
-      const before = input.firstElementChild;
-      // Whoever has it open or stands on it with the keyboard must not lose it.
-      if (before && before.innerHTML === made.innerHTML) before.value = made.value;
-      else if (before && document.activeElement === before) {
-        before.replaceChildren(...made.children);
-        before.value = made.value;
-      } else input.replaceChildren(made);
-    };
-  } else if (spec.kind === "choice") {
-    input = choose(id, spec.options, "", () => alter((tree) => {
-      set(tree, spec.path, input.value);
-      spec.also?.(tree);
-    }));
-    draw = () => {
-      const value = String(get(job(), spec.path) ?? spec.usual ?? "");
-      if (value && ![...input.options].some((option) => option.value === value)) input.append(h("option", { value }, value));
-      input.value = value;
-    };
-  } else if (spec.kind === "flag") {
-    input = h("input", { id, type: "checkbox", onchange: () => alter((tree) => set(tree, spec.path, input.checked ? "true" : "")) });
-    draw = () => (input.checked = get(job(), spec.path) === "true");
-  } else {
-    const isLength = spec.kind === "length";
-    const typed = () => {
-      if (input.value === input.dataset.shown) return;
-      alter((tree) => set(tree, spec.path, isLength ? kept(input.value, tree) : input.value.trim()));
-      draw();
-    };
-    input = h("input", {
-      id, type: "text", inputmode: spec.inputmode, autocomplete: "off", spellcheck: "false", list: spec.list,
-      onchange: typed,
-      oninput: () => debounce(typed),
-    });
-    draw = () => {
-      const text = String(get(job(), spec.path) ?? "");
-      const value = isLength ? shown(text, job()) : text;
-      // While he types, the text stays as he types it.
-      if (document.activeElement === input && kept(input.value, job()) === text) {
-        input.dataset.shown = input.value;
-        if (unit) unit.textContent = unitOf(input.value);
-        return;
-      }
-      if (document.activeElement !== input || input.dataset.shown === undefined) {
-        input.value = value;
-        input.dataset.shown = value;
-      }
-      input.placeholder = spec.placeholder ?? "";
-      if (unit) unit.textContent = unitOf(input.value);
-    };
-  }
-  const take = h("span", { class: "suggestion" });
-  const row = h("div", { class: "field", data: { path: spec.path } }, h("label", { for: id }, spec.label), unit ? h("span", { class: "slot" }, input, unit) : input, hint, take, error);
-  const field = { spec, row, error, id, described };
-  field.draw = () => {
-    row.hidden = spec.when ? !spec.when(job()) : false;
-    draw();
-    const control = byIdIn(row, id);
-    control?.setAttribute("aria-describedby", described);
-    const found = spec.suggest?.();
-    take.replaceChildren();
-    const text = get(job(), spec.path);
-    const taken = found && (found.take === text || found.take === `${text} ${job().units}`);
-    if (found && (found.act || !taken)) {
-      const act = found.act ?? (() => {
-        alter((tree) => set(tree, spec.path, found.take));
-        redrawOne(field);
-      });
-      const name = found.act ? found.words : `${spec.label}: take ${found.take}`;
-      take.append(h("button", { type: "button", class: "take", "aria-label": name, onclick: act }, found.words));
-    } else if (found) take.append(found.words);
-  };
-  return field;
+/** @param {Tree} sheet @param {number} i */
+function otherSheet(sheet, i) {
+  const n = i + 1;
+  const count = state().doc.job.sheets?.length ?? 1;
+  const notes = [
+    sheet.corners ? `A remnant of ${sheet.corners.length} corners.` : "",
+    sheet.defects ? `${sheet.defects.length} ${sheet.defects.length === 1 ? "knot" : "knots"} to keep clear of.` : "",
+  ].filter(Boolean).join(" ");
+  const first = i === 0;
+  return h("fieldset", { class: "sheet-kind", key: "sheet " + i },
+    h("legend", null, sheet.name || "Sheet " + n),
+    (first ? [] : sheetFields(n).filter((field) => !(sheet.corners && field.path.endsWith(".size")))).map((field) => row(field)),
+    sheetMore(n).map((field) => row(field)),
+    h("p", { class: "under" }, notes),
+    h("p", { class: "row" },
+      sheet.corners ? h("button", { type: "button", onclick: () => openRemnant(i) }, "Redraw remnant") : null,
+      sheet.defects ? h("button", { type: "button", onclick: () => edit((tree) => delete tree.sheets[i].defects) }, "Remove knots") : null,
+      count > 1 ? h("button", { type: "button", "aria-label": `Remove sheet ${n}`, onclick: () => edit((tree) => tree.sheets.splice(i, 1)) }, "Remove") : null));
 }
 
-const byIdIn = (row, id) => row.querySelector("#" + CSS.escape(id));
-
-function redrawOne(field) {
-  const input = byIdIn(field.row, field.id);
-  if (input) delete input.dataset.shown;
-  field.draw();
-}
-
-let timer = 0;
-function debounce(call) {
-  clearTimeout(timer);
-  timer = setTimeout(call, 350);
-}
-
-export function register(field) {
-  fields.push(field);
-  return field.row;
-}
-
-/** Puts the questions on the page, once. */
-export function buildQuestions(known) {
-  usual = known;
-  const form = byId("questions");
-  GROUPS.forEach((group, number) => {
-    const inner = [];
-    for (const spec of group.fields ?? []) inner.push(register(fieldFor(spec)));
-    if (group.custom === "plywood") inner.push(h("div", { id: "plywood" }));
-    if (group.more) {
-      const rows = group.more.map((spec) => register(fieldFor(spec)));
-      const summary = group.fields ? "More" : "Say more, or leave it as usual";
-      inner.push(h("details", {}, h("summary", {}, summary), h("div", { class: "fields" }, rows)));
-    }
-    form.append(
-      h("fieldset", {},
-        h("legend", {}, h("span", { class: "ordinal", "aria-hidden": "true" }, String(number + 1)), group.title),
-        group.sketch ? sketch(group.sketch) : null,
-        h("div", { class: "fields" }, inner)),
-    );
+function addSheet() {
+  edit((tree) => {
+    const sheets = tree.sheets ?? [{ name: "plywood" }];
+    const taken = new Set(sheets.map((/** @type {Tree} */ sheet) => sheet.name));
+    let n = 2;
+    while (taken.has(`plywood ${n}`)) n++;
+    const size = shownUnit(tree) === "in" ? "5x5 ft" : "1525 x 1525 mm";
+    tree.sheets = [...sheets, { name: `plywood ${n}`, size, thickness: sheets[0].thickness ?? typical(tree, state().usual, "sheets[1].thickness"), price: sheets[0].price ?? "60.00" }];
   });
-  form.addEventListener("submit", (event) => event.preventDefault());
 }
 
-/** Shows what the job says now. */
-export async function drawQuestions() {
-  const tree = job();
-  renderPlywood(usual, register, fieldFor, forget);
-  byId("no-helix").hidden = tree.helix !== undefined;
-  const texts = fields.filter((field) => field.spec.kind === "length").map((field) => get(tree, field.spec.path));
-  fields.forEach((field) => field.draw());
-  await learn(texts.filter((text) => typeof text === "string"), tree.units ?? "");
-  fields.forEach((field) => field.draw());
+/** A line of what is folded away and still counts. */
+function differing() {
+  const { doc, usual } = state();
+  const all = unusual(doc.job, usual);
+  if (!all.length) return h("p", { class: "differing" }, "All folded options are as usual.");
+  return h("p", { class: "differing" }, "Not as usual: ",
+    all.map(({ field, value }, i) => [
+      h("button", { type: "button", class: "link", key: field.path, onclick: () => goTo(field.path) }, `${groupOf(field)}${field.label.toLowerCase()} ${field.kind === "length" ? shown(value, doc.job) : value}`),
+      i < all.length - 1 ? ", " : ".",
+    ]));
 }
 
-/** Forgets the fields whose rows are no longer on the page. */
-function forget() {
-  for (let i = fields.length - 1; i >= 0; i--) {
-    if (!fields[i].row.isConnected && fields[i].spec.path.startsWith("sheets[")) fields.splice(i, 1);
-  }
+/** @param {Field} field */
+const groupOf = (field) => (/^helix\.(bottom|top)\./.exec(field.path)?.[1] ?? "") + (/^helix\.(bottom|top)\./.test(field.path) ? " " : "");
+
+/** Opens what is folded and puts the keyboard there. @param {string} path */
+export function goTo(path) {
+  ui({ more: true, asking: true });
+  requestAnimationFrame(() => byId(idOf(path))?.focus());
 }
 
-/** What the last answer found out, for fields that are filled from it. */
-export function learnFigures(row) {
-  figures = row;
+/** Problems of no field that is shown. */
+function unplaced() {
+  const { doc, answer } = state();
+  const paths = [...TRAINS, ...SHAPE, secondField(doc.job), ...CUT, ...MORE.flatMap((group) => group.fields),
+    ...(doc.job.sheets ?? [1]).flatMap((/** @type {any} */ _, /** @type {number} */ i) => [...sheetFields(i + 1), ...sheetMore(i + 1)])].map((field) => field.path);
+  return answer.problems.filter((problem) => !paths.some((path) => problemsOf(path, [problem]).length));
 }
 
-/** Shows each problem beside its field, the others above the questions. */
-export function showProblems(problems) {
-  for (const field of fields) {
-    field.error.textContent = "";
-    byIdIn(field.row, field.id)?.removeAttribute("aria-invalid");
-  }
-  const rest = [];
-  for (const problem of problems) {
-    const visible = fields.filter((field) => !field.row.hidden);
-    const exact = visible.find((field) => field.spec.path === problem.path);
-    // A problem of a whole block may name the field that mends it.
-    const named = /`([a-z-]+):/.exec(problem.message)?.[1];
-    const under = exact
-      ?? visible.find((field) => problem.path.startsWith(field.spec.path + ".") || problem.path.startsWith(field.spec.path + "["))
-      ?? visible.find((field) => named && field.spec.path === `${problem.path}.${named}`);
-    if (!under) {
-      rest.push(problem);
-      continue;
-    }
-    under.error.textContent = (under.error.textContent ? under.error.textContent + " " : "") + problem.message;
-    byIdIn(under.row, under.id)?.setAttribute("aria-invalid", "true");
-    const folded = under.row.closest("details");
-    if (folded) folded.open = true;
-  }
-  show(byId("problems"), rest.map((problem) => h("li", {}, problem.path ? h("b", {}, problem.path + ": ") : null, problem.message)));
-  byId("problems").hidden = rest.length === 0;
+export function questions() {
+  const { doc, usual, ui: { more } } = state();
+  const job = doc.job;
+  const rest = unplaced();
+  const sheets = Array.isArray(job.sheets) && job.sheets.length ? job.sheets : [{}];
+  const count = unusual(job, usual).length;
+  return h("form", { id: "questions", novalidate: true, onsubmit: (/** @type {Event} */ event) => event.preventDefault() },
+    h("ul", { class: "problems", id: "problems", hidden: rest.length === 0 }, rest.map((problem) => h("li", { key: problem.path + problem.message }, readable(problem.message)))),
+    job.helix === undefined
+      ? h("p", { class: "under" }, "This job lists its pieces one by one and has no helix. ", h("button", { type: "button", onclick: () => edit((tree) => { tree.helix = complete({ ...blank(shownUnit(tree)) }, usual).helix; }) }, "Add a helix"))
+      : [
+        h("div", { class: "pair", key: "trains" }, TRAINS.map((field) => row(field))),
+        SHAPE.map((field) => row(field)),
+        secondRow(),
+      ],
+    h("hr", { key: "to plywood" }),
+    sheetFields(1).filter((field) => !(sheets[0].corners && field.path.endsWith(".size"))).map((field) => row(field)),
+    h("hr", { key: "to cutting" }),
+    CUT.filter((field) => job.helix !== undefined || field.path === "cutting.kerf").map((field) => row(field)),
+    h("datalist", { id: "sheet-sizes" }, usual.sheets.map((/** @type {string} */ size) => h("option", { value: size }))),
+    h("datalist", { id: "kerfs" }, usual.tools.map((/** @type {any} */ tool) => h("option", { value: tool.kerf[shownUnit(job) === "in" ? 0 : 1] }, tool.name))),
+    differing(),
+    h("details", { class: "more", open: more, ontoggle: (/** @type {any} */ event) => event.target.open !== state().ui.more && ui({ more: event.target.open }) },
+      h("summary", null, count ? `More options (${count} set)` : "More options"),
+      (job.helix === undefined ? MORE.slice(-1) : MORE).map((group) => h("fieldset", { key: group.title }, h("legend", null, group.title), group.fields.map((field) => row(field)))),
+      h("div", { id: "plywood" },
+        sheets.map(otherSheet),
+        h("p", { class: "row" },
+          h("button", { type: "button", onclick: addSheet }, "Add sheet"),
+          h("button", { type: "button", id: "add-remnant", onclick: () => openRemnant(-1) }, "Add remnant")))));
 }

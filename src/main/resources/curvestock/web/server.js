@@ -1,21 +1,22 @@
 // Talks with the program that served this page. Nothing goes anywhere else.
 
-/** The same through reloads of one tab, so that a reload cancels what it had asked. */
-function clientOfThisTab() {
-  const fresh = [...crypto.getRandomValues(new Uint32Array(4))].join("-");
-  try {
-    const kept = sessionStorage.getItem("curvestock-client") ?? fresh;
-    sessionStorage.setItem("curvestock-client", kept);
-    return kept;
-  } catch {
-    return fresh;
-  }
+/** Each page by itself, also one that was duplicated: none ends another's search. */
+const client = [...crypto.getRandomValues(new Uint32Array(4))].join("-");
+
+/** How long an answer may take before the page says that the program is slow. */
+const SLOW_MILLIS = 2500;
+
+/** @type {(link: "ok" | "slow" | "lost") => void} */
+let tellLink = () => {};
+
+/** @param {(link: "ok" | "slow" | "lost") => void} tell called when the program answers, is slow, or is gone */
+export function onLink(tell) {
+  tellLink = tell;
 }
 
-const client = clientOfThisTab();
-
-/** An answer that is no: its problems, each with the path of a field, or a message. */
+/** An answer that is no: its problems, each with the path of a field, or a message. Status 0: no answer at all. */
 export class Refusal extends Error {
+  /** @param {number} status @param {{message?: string, problems?: {path: string, message: string}[]}} body */
   constructor(status, body) {
     super(body.message ?? body.problems?.map((problem) => problem.message).join("\n") ?? "status " + status);
     this.status = status;
@@ -23,64 +24,89 @@ export class Refusal extends Error {
   }
 }
 
-async function ask(method, path, body) {
+/** @param {string} method @param {string} path @param {unknown} [body] @param {RequestInit} [more] */
+async function ask(method, path, body, more = {}) {
+  const slow = setTimeout(() => tellLink("slow"), SLOW_MILLIS);
+  /** @type {Response} */
   let response;
   try {
     response = await fetch(path, {
       method,
       headers: body === undefined ? {} : { "Content-Type": "application/json" },
       body: body === undefined ? undefined : JSON.stringify(body),
+      ...more,
     });
   } catch {
-    throw new Refusal(0, {
-      message: "The program does not answer. Start it again and reload this page: nothing you typed is lost.",
-    });
+    tellLink("lost");
+    throw new Refusal(0, { message: "Curvestock does not answer. What you typed is kept." });
+  } finally {
+    clearTimeout(slow);
   }
+  tellLink("ok");
   if (!response.ok) {
     let answer = {};
     try {
       answer = await response.json();
     } catch {
-      answer = { message: "The program answered with " + response.status };
+      answer = { message: "Curvestock answered with error " + response.status };
     }
     throw new Refusal(response.status, answer);
   }
   return response;
 }
 
+/** @param {string} method @param {string} path @param {unknown} [body] */
 const json = async (method, path, body) => (await ask(method, path, body)).json();
 
+/** @typedef {import("./paths.js").Tree} Tree */
+
+/** @returns {Promise<import("./api.js").Start>} */
 export const start = () => json("GET", "/api/start");
+export const alive = () => ask("GET", "/api/alive");
+/** @param {string} text */
 export const open = (text) => json("POST", "/api/open", { text });
-export const save = (job, original) => json("POST", "/api/save", { job, original });
-export const lengths = (units, texts) => json("POST", "/api/lengths", { units, texts });
+/** @param {Tree} job @param {string} original @param {any} hand */
+export const save = (job, original, hand) => json("POST", "/api/save", { job, original, hand });
+/** @param {Tree} job @param {any} sheet */
 export const gaps = (job, sheet) => json("POST", "/api/gaps", { job, sheet });
-export const work = (job, hand) => json("POST", "/api/work", { client, job, hand });
+/** @param {Tree} job @param {string} fingerprint @returns {Promise<import("./api.js").Look>} */
+export const look = (job, fingerprint) => json("POST", "/api/look", { job, fingerprint });
+/** @param {Tree} job @param {string} fingerprint @param {any} hand @param {boolean} further */
+export const work = (job, fingerprint, hand, further) => json("POST", "/api/work", { client, job, fingerprint, hand, further });
+/** @param {string} id @param {any} sheets */
 export const improve = (id, sheets) => json("POST", `/api/work/${id}/improve`, { client, sheets });
+/** @param {string} id */
 export const enough = (id) => ask("POST", `/api/work/${id}/enough`, {});
-export const cancel = (id) => ask("DELETE", `/api/work/${id}`);
+/** Also while the page is being closed. @param {string} id */
+export const cancel = (id) => ask("DELETE", `/api/work/${id}`, undefined, { keepalive: true });
 export const stop = () => ask("POST", "/api/stop", {});
 
+/** @param {string} id @param {any} hand @param {string} text */
 export async function packet(id, hand, text) {
   return (await ask("POST", `/api/work/${id}/packet`, { hand, text })).blob();
 }
 
-const NAMES = ["helix", "glance", "fuller", "plan", "looks", "sizes", "progress", "unfit", "improved", "stuck"];
+const NAMES = ["decision", "plan", "progress", "unfit", "improved", "stuck"];
 const LAST = ["done", "refused", "failed", "cancelled"];
 
-/** Listens to a computation until it ends; gives a function that stops listening. */
+/**
+ * Listens to a computation until it ends; gives a function that stops listening.
+ * @param {string} id
+ * @param {(name: string, news: any) => void} heard
+ */
 export function listen(id, heard) {
   const source = new EventSource(`/api/work/${id}/events`);
   for (const name of [...NAMES, ...LAST]) {
     source.addEventListener(name, (event) => {
       if (LAST.includes(name)) source.close();
-      heard(name, JSON.parse(event.data));
+      heard(name, JSON.parse(/** @type {MessageEvent} */ (event).data));
     });
   }
   source.addEventListener("error", () => {
-    if (source.readyState === EventSource.CLOSED) {
-      heard("failed", { message: "The program no longer answers. Start it again and reload this page." });
-    }
+    // The browser tries again by itself while the program may come back to this very search.
+    if (source.readyState === EventSource.CLOSED) heard("gone", {});
+    else tellLink("lost");
   });
+  source.addEventListener("open", () => tellLink("ok"));
   return () => source.close();
 }

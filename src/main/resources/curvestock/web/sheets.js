@@ -1,144 +1,168 @@
-// The cut sheets as drawn by the program, and the piece that is looked at: the same one in the
-// sheets, in the helix and in the turning picture.
+// The cut sheets as drawn by the program, with the tools for laying by hand. The panel's size never
+// changes, whatever is said in it.
 
-import { h, s, byId, say } from "./elements.js";
+import { counted, h, kept, lived } from "./elements.js";
+import { enough, fresh, headline, search } from "./asking.js";
+import { state, ui } from "./store.js";
+import * as hand from "./hand.js";
 
-const listeners = [];
-let chosen = null;
-
-/** Calls back with the number of the piece that is looked at, or null. */
-export function onChosen(listener) {
-  listeners.push(listener);
-}
-
-export const chosenPiece = () => chosen;
-
-export function choosePiece(label) {
-  chosen = label;
-  document.querySelectorAll("[data-label]").forEach((node) => {
-    const is = node.dataset.label === label;
-    node.classList.toggle("chosen", is);
-    if (node.hasAttribute("aria-pressed")) node.setAttribute("aria-pressed", String(is));
-  });
-  listeners.forEach((listener) => listener(label));
-}
-
+/** @param {number} radians */
 const degrees = (radians) => (radians * 180) / Math.PI;
 
-/** The transform that brings a figure to where its piece lies on the sheet. */
-export function transformOf(placement, sheet) {
-  return `translate(${placement.x} ${sheet.top - placement.y}) rotate(${-degrees(placement.rotation)})`;
-}
+/** Letters of at least so many pixels, as far as there is room. */
+const LEGIBLE = 16;
 
+/** @param {any} placement @param {any} sheet */
+const transformOf = (placement, sheet) => `translate(${placement.x} ${sheet.top - placement.y}) rotate(${-degrees(placement.rotation)})`;
+
+/** A number on a straight piece follows it, but never upside down. @param {any} kind @param {any} placement */
 function labelTransform(kind, placement) {
   const turned = degrees(placement.rotation);
-  // A number on a straight piece follows it, but never upside down.
   const folded = ((turned % 180) + 180) % 180;
   const upright = kind.level ? turned : turned - (folded > 90 ? folded - 180 : folded);
   return `translate(${kind.labelX} ${kind.labelY}) rotate(${upright})`;
 }
 
-export function moveFigure(group, placement, sheet, kind) {
-  group.setAttribute("transform", transformOf(placement, sheet));
-  group.querySelector("text").setAttribute("transform", labelTransform(kind, placement));
-}
-
-function pieceFigure(placement, sheet, kind, first) {
-  const group = s("g", {
-    class: "piece" + (placement.pinned ? " pinned" : ""),
-    tabindex: first ? "0" : "-1",
+/** @param {any} placement @param {any} sheet @param {any} kind @param {{focusable: string, chosen: boolean, bad: boolean, size: number}} how */
+function piece(placement, sheet, kind, { focusable, chosen, bad, size }) {
+  return h("g", {
+    key: placement.label,
+    class: ["piece", placement.pinned ? "pinned" : "", chosen ? "chosen" : "", bad ? "bad" : ""].filter(Boolean).join(" "),
+    tabindex: focusable === placement.label ? "0" : "-1",
     role: "button",
-    "aria-pressed": String(placement.label === chosen),
-    "aria-label": `piece ${placement.label}, ${kind.name}${placement.pinned ? ", pinned" : ""}`,
-    data: { label: placement.label },
+    "aria-pressed": String(chosen),
+    "aria-label": `piece ${placement.label}, ${kind.name}${placement.pinned ? ", pinned" : ""}${bad ? ", too near" : ""}`,
+    "data-label": placement.label,
+    transform: transformOf(placement, sheet),
   },
-    s("path", { d: kind.outline, class: "cut", "fill-rule": "evenodd" }),
-    kind.marks.map((mark) => s("path", { d: mark, class: "mark" })),
-    s("text", { y: 0.36 * kind.letters, "font-size": kind.letters, "text-anchor": "middle" }, placement.label),
-    s("circle", { class: "pin", cx: kind.labelX, cy: kind.labelY, r: Math.max(9, kind.letters * 0.4) }));
-  if (placement.label === chosen) group.classList.add("chosen");
-  moveFigure(group, placement, sheet, kind);
-  return group;
+    h("path", { d: kind.outline, class: "cut", "fill-rule": "evenodd" }),
+    kind.marks.map((/** @type {string} */ mark, /** @type {number} */ i) => h("path", { key: i, d: mark, class: "mark" })),
+    h("text", { y: 0.36 * size, "font-size": size, "text-anchor": "middle", transform: labelTransform(kind, placement) }, placement.label),
+    placement.pinned ? h("circle", { class: "pin", cx: kind.labelX, cy: kind.labelY, r: size * 0.75 }) : null);
 }
 
-/** One sheet as a figure with its caption. `hand` gets pointer and keyboard first if it wants them. */
-export function sheetFigure(sheet, number, count, kinds, hand) {
-  const edge = Math.max(sheet.width, sheet.height) / 100;
-  const groups = sheet.placements.map((placement, i) => pieceFigure(placement, sheet, kinds[placement.piece], i === 0));
-  const drawing = s("svg", {
-    viewBox: `${sheet.left - edge} ${-edge} ${sheet.width + 2 * edge} ${sheet.height + 2 * edge}`,
-    class: "sheet",
-    role: "group",
-    "aria-label": `Sheet ${number} of ${count}, ${sheet.stock}, ${sheet.placements.length} pieces`,
-    data: { sheet: String(number) },
-  },
-    s("path", { d: sheet.edge, class: "board" }),
-    grainLines(sheet),
-    sheet.defects.map((d) => s("path", { d, class: "defect" })),
-    s("g", { class: "pieces" }, groups));
-  drawing.addEventListener("click", (event) => {
-    if (hand.clicked(drawing, sheet, event)) return;
-    const group = event.target.closest(".piece");
-    if (group) look(group);
-  });
-  drawing.addEventListener("keydown", (event) => keyed(event, drawing, sheet, hand));
-  drawing.addEventListener("focusin", (event) => {
-    const group = event.target.closest?.(".piece");
-    if (!group) return;
-    drawing.querySelectorAll(".piece").forEach((each) => each.setAttribute("tabindex", each === group ? "0" : "-1"));
-  });
-  hand.attach(drawing, sheet, number - 1, groups);
-  return h("figure", { class: "sheet-figure" },
-    drawing,
-    h("figcaption", {}, h("b", {}, `Sheet ${number}`), `, ${sheet.stock}, ${sheet.size}: ${sheet.placements.length} pieces, ${sheet.yield} of the wood`));
-}
-
-function look(group) {
-  group.focus({ preventScroll: true });
-  choosePiece(group.dataset.label);
-  say(group.getAttribute("aria-label"));
-}
-
-function keyed(event, drawing, sheet, hand) {
-  const group = event.target.closest(".piece");
-  if (!group) return;
-  if (hand.keyed(event, group, sheet)) {
-    event.preventDefault();
-    return;
-  }
-  const groups = [...drawing.querySelectorAll(".piece")];
-  const at = groups.indexOf(group);
-  const to = { ArrowRight: at + 1, ArrowDown: at + 1, ArrowLeft: at - 1, ArrowUp: at - 1, Home: 0, End: groups.length - 1 }[event.key];
-  if (to !== undefined) {
-    event.preventDefault();
-    groups[Math.max(0, Math.min(groups.length - 1, to))].focus();
-  } else if (event.key === "Enter" || event.key === " ") {
-    event.preventDefault();
-    look(group);
-  } else if (event.key === "Escape") choosePiece(null);
-}
-
-function grainLines(sheet) {
-  const lines = [];
+/** Pencil lines of the face grain. @param {any} sheet */
+function grain(sheet) {
+  if (sheet.defects.length || sheet.edge.split("L").length > 5) return null;
   const along = Math.abs(sheet.grain % 180) < 45;
   const across = along ? sheet.height : sheet.width;
-  for (let i = 1; i < 7; i++) {
+  const lines = [1, 2, 3, 4, 5, 6].map((i) => {
     const at = (across * i) / 7;
-    lines.push(s("path", {
-      class: "grain",
-      d: along
-        ? `M${sheet.left + sheet.width * 0.03} ${at}h${sheet.width * (0.5 + 0.06 * i)}`
-        : `M${sheet.left + at} ${sheet.height * 0.03}v${sheet.height * (0.5 + 0.06 * i)}`,
-    }));
-  }
-  return sheet.defects.length || sheet.edge.split("L").length > 5 ? [] : lines;
+    return along
+      ? `M${sheet.left + sheet.width * 0.03} ${at}h${sheet.width * (0.5 + 0.06 * i)}`
+      : `M${sheet.left + at} ${sheet.height * 0.03}v${sheet.height * (0.5 + 0.06 * i)}`;
+  });
+  return h("path", { class: "grain", d: lines.join("") });
 }
 
-/** Draws all sheets. */
-export function drawSheets(sheets, kinds, hand) {
-  const box = byId("sheets");
-  // Who works with the keyboard keeps his place when the drawings are made anew.
-  const focused = document.activeElement?.closest?.("#sheets .piece")?.dataset.label;
-  box.replaceChildren(...sheets.map((sheet, i) => sheetFigure(sheet, i + 1, sheets.length, kinds, hand)));
-  if (focused) box.querySelector(`.piece[data-label="${CSS.escape(focused)}"]`)?.focus({ preventScroll: true });
+/** @param {any} sheet @param {number} i @param {number} count @param {any} kinds */
+function drawing(sheet, i, count, kinds) {
+  const { ui: { piece: chosen, gaps, sheetPixels, zoom } } = state();
+  const edge = Math.max(sheet.width, sheet.height) / 100;
+  const perPixel = (sheet.width + 2 * edge) / Math.max(200, sheetPixels * zoom);
+  const labels = sheet.placements.map((/** @type {any} */ placement) => placement.label);
+  const focusable = labels.includes(chosen) ? chosen : labels[0];
+  return h("svg", {
+    viewBox: `${sheet.left - edge} ${-edge} ${sheet.width + 2 * edge} ${sheet.height + 2 * edge}`,
+    class: "sheet", role: "group", "data-sheet": String(i + 1),
+    "aria-label": `Sheet ${i + 1} of ${count}, ${sheet.stock}, ${counted(sheet.placements.length, "piece")}`,
+    onpointerdown: (/** @type {any} */ event) => hand.down(event, sheet, i),
+    onpointermove: (/** @type {any} */ event) => hand.move(event, sheet),
+    onpointerup: (/** @type {any} */ event) => hand.up(event),
+    onpointercancel: (/** @type {any} */ event) => hand.up(event),
+    onclick: (/** @type {any} */ event) => hand.click(event, sheet),
+    onkeydown: (/** @type {any} */ event) => hand.key(event, labels),
+  },
+    h("path", { d: sheet.edge, class: "board" }),
+    grain(sheet),
+    sheet.defects.map((/** @type {string} */ d, /** @type {number} */ k) => h("path", { key: k, d, class: "defect" })),
+    h("g", { class: "pieces" }, sheet.placements.map((/** @type {any} */ placement) => {
+      const kind = kinds[placement.piece];
+      const size = Math.min(Math.max(kind.letters, LEGIBLE * perPixel), 3 * kind.letters);
+      return piece(placement, sheet, kind, { focusable, chosen: placement.label === chosen, bad: gaps[placement.label]?.holds === false, size });
+    })));
 }
+
+/** What is known of the piece that is looked at, in one place of fixed size. */
+function pieceLine() {
+  const { ui: { piece: label, note, mode }, answer: { plan, look } } = state();
+  const found = label === null ? null : hand.find(label);
+  if (!found) return h("p", { class: "piece-line", id: "piece-card", role: "status" }, note || (mode === "knot" ? "Click on the sheet where the wood is bad." : "Point at a piece to see where it belongs."));
+  const row = look?.helix?.schedule.rows.find((/** @type {any} */ each) => each.words.piece === label)?.words;
+  const gap = hand.gapWords(label);
+  return h("p", { class: "piece-line", id: "piece-card", role: "status" },
+    h("b", null, `Piece ${label}`), `: ${plan?.kinds[found.placement.piece].name}, sheet ${found.i + 1}`,
+    row ? `, turn ${row.turn}, ${row.bearingFrom} to ${row.bearingTo}, underside ${row.undersideFrom} to ${row.undersideTo}` : "", ". ",
+    gap.words ? h("span", { id: "gap", class: gap.bad ? "bad" : "" }, gap.words) : h("span", { id: "gap" }, note));
+}
+
+function bar() {
+  const { ui: { mode, zoom }, doc, answer: { plan } } = state();
+  const zooms = h("span", { class: "group", role: "group", "aria-label": "Zoom" },
+    h("button", { type: "button", "aria-label": "Smaller", disabled: zoom <= 1, onclick: () => ui({ zoom: Math.max(1, zoom / 1.5) }) }, "−"),
+    h("button", { type: "button", "aria-label": "Larger", disabled: zoom >= 5, onclick: () => ui({ zoom: Math.min(5.1, zoom * 1.5) }) }, "+"));
+  return h("div", { class: "bar", id: "hand" },
+    h("h2", { id: "sheets-title" }, "Sheets"),
+    h("button", { type: "button", id: "lay", "aria-pressed": String(mode === "lay"), disabled: !plan, onclick: () => hand.mode("lay") }, "Edit layout"),
+    h("button", { type: "button", id: "knot", "aria-pressed": String(mode === "knot"), disabled: !plan, onclick: () => hand.mode("knot") }, "Mark a knot"),
+    h("button", { type: "button", id: "as-found", hidden: !doc.hand, onclick: hand.asFound }, "Undo my layout"),
+    zooms);
+}
+
+/** Tools for the piece in hand; the line is there in every mode, so that nothing moves. */
+function tools() {
+  const { ui: { mode, piece: label } } = state();
+  if (mode !== "lay") return pieceLine();
+  const found = label === null ? null : hand.find(label);
+  const loose = Boolean(found) && !found?.placement.pinned;
+  const sheets = hand.sheets();
+  const button = (/** @type {string} */ words, /** @type {() => void} */ act, /** @type {any} */ more = {}) => h("button", { type: "button", onclick: act, ...more }, words);
+  return h("div", { class: "tools", role: "group", "aria-label": "Piece in hand" },
+    h("p", { id: "gap", class: "gap " + (hand.gapWords(label).bad ? "bad" : ""), role: "status" }, hand.gapWords(label).words || "Drag a piece, or use the arrow keys; R turns it, P pins it."),
+    h("p", { class: "row" },
+      button("↺ 15°", () => hand.turn(15), { disabled: !loose, "aria-label": "Rotate 15° left" }), button("↺ 1°", () => hand.turn(1), { disabled: !loose, "aria-label": "Rotate 1° left" }),
+      button("↻ 1°", () => hand.turn(-1), { disabled: !loose, "aria-label": "Rotate 1° right" }), button("↻ 15°", () => hand.turn(-15), { disabled: !loose, "aria-label": "Rotate 15° right" }),
+      button("180°", () => hand.turn(180), { disabled: !loose, "aria-label": "Rotate 180°" }),
+      button(found?.placement.pinned ? "Unpin" : "Pin", hand.pin, { disabled: !found, id: "pin" }),
+      sheets.length > 1 ? h("select", { "aria-label": "Move the piece to a sheet", disabled: !loose, value: String(found?.i ?? 0), onchange: (/** @type {any} */ event) => hand.toSheet(Number(event.target.value)) },
+        sheets.map((_, i) => h("option", { key: i, value: String(i), selected: i === found?.i }, `Sheet ${i + 1}`))) : null,
+      button("Improve around pinned", hand.improvePinned, { disabled: !hand.anyPinned(), id: "improve" })));
+}
+
+export function sheetsPanel() {
+  const { answer: { plan, fingerprint, refusal, phase }, ui: { mode, zoom, drag, gaps, piece: chosen, sheetPixels } } = state();
+  const sheets = hand.sheets();
+  const former = plan && !fresh(plan);
+  return h("section", { class: "panel sheets-panel" + (former ? " former" : ""), id: "sheets-part", "aria-labelledby": "sheets-title", "data-job": plan?.fingerprint, "data-former": former ? "yes" : "no" },
+    bar(),
+    h("div", { class: "fixed-line" }, tools()),
+    former ? h("p", { class: "former-tag" }, "Former numbers; new layouts are coming") : null,
+    lived(watch, h("div", { class: "sheets", id: "sheets", "data-mode": mode, tabindex: zoom > 1 || sheets.length > 1 ? "0" : null, role: zoom > 1 || sheets.length > 1 ? "region" : null, "aria-label": "Drawings of the sheets" },
+      phase === "refused" || phase === "failed" ? h("ul", { class: "refusal", key: "refusal" }, refusal.map((words) => h("li", { key: words }, words))) : null,
+      !plan && phase !== "refused" ? h("p", { class: "empty", key: "empty" }, "The first layout is being laid.") : null,
+      plan ? sheets.map((/** @type {any} */ sheet, /** @type {number} */ i) =>
+        h("figure", { key: i },
+          kept("sheet", [sheet, plan.kinds, chosen, gaps, mode, zoom, sheetPixels, drag?.i === i ? drag : null, fingerprint === plan.fingerprint], () => h("div", { class: "frame", ref: (/** @type {any} */ node) => sized(node, zoom, sheet) }, drawing(sheet, i, sheets.length, plan.kinds))),
+          h("figcaption", null, h("b", null, `Sheet ${i + 1}`), ` of ${sheets.length}, ${sheet.stock}, ${sheet.size}: ${counted(sheet.placements.length, "piece")}, ${sheet.yield} used`))) : null)));
+}
+
+/** The drawing fits its panel, then is as much larger as asked. @param {any} node @param {number} zoom @param {any} sheet */
+function sized(node, zoom, sheet) {
+  node?.style.setProperty("--zoom", String(zoom));
+  node?.style.setProperty("--aspect", String((sheet.width * 1.02) / (sheet.height + 0.02 * sheet.width)));
+}
+
+/** Letters are sized by how wide the drawings are. */
+function watch() {
+  const box = document.getElementById("sheets");
+  if (!box) return undefined;
+  const measure = new ResizeObserver(() => {
+    const wide = box.querySelector(".sheet")?.clientWidth ?? box.clientWidth;
+    const pixels = wide / state().ui.zoom;
+    if (Math.abs(pixels - state().ui.sheetPixels) > 8) ui({ sheetPixels: pixels });
+  });
+  measure.observe(box);
+  return () => measure.disconnect();
+}
+
+export { enough, headline, search };

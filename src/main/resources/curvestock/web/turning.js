@@ -1,19 +1,31 @@
 // A simple picture in three dimensions that can be turned: every piece a ribbon of wood, the farthest
 // painted first.
 
-import { byId } from "./elements.js";
-import { choosePiece, chosenPiece, onChosen } from "./sheets.js";
+import { choose } from "./hand.js";
+import { onChange, state } from "./store.js";
 
+/** @typedef {{cos: number, sin: number, middle: number, eye: number, scale: number, x: number, y: number, ratio: number}} Eye */
+
+/** @type {any} */
 let helix = null;
 let angle = -0.6;
 let tilt = 0.5;
+/** @typedef {{points: number[][], label: string | null, shade: "top" | "side" | "support", deep: number}} Face */
+
+/** @type {Face[]} */
 let faces = [];
 let running = false;
+/** Whether the picture can be seen at all: what cannot is not painted. */
+let seen = false;
+let painted = 0;
 
-const canvas = () => byId("turning");
+const canvas = () => /** @type {HTMLCanvasElement | null} */ (document.getElementById("turning"));
+/** How often it was painted, for tests. */
+export const paintings = () => painted;
+/** @param {string} name */
 const colour = (name) => getComputedStyle(document.body).getPropertyValue(name).trim();
 
-/** Brings a point into the picture: turned about the upright axis, then tilted towards the eye. */
+/** Brings a point into the picture: turned about the upright axis, then tilted towards the eye. @param {number} x @param {number} y @param {number} z @param {Eye} view */
 function project(x, y, z, view) {
   const across = x * view.cos - y * view.sin;
   const deep = x * view.sin + y * view.cos;
@@ -23,8 +35,10 @@ function project(x, y, z, view) {
   return [view.x + across * view.scale * nearer, view.y - up * view.scale * nearer, far];
 }
 
+/** @param {HTMLCanvasElement} node @returns {Eye} */
 function viewOf(node) {
-  const sections = helix.pieces.flatMap((piece) => piece.sections);
+  /** @type {number[][]} */
+  const sections = helix.pieces.flatMap((/** @type {any} */ piece) => piece.sections);
   const reach = Math.max(...sections.map(([, a, b]) => Math.hypot(a, b)));
   const tops = sections.map((section) => section[5]);
   const high = Math.max(...tops);
@@ -35,6 +49,7 @@ function viewOf(node) {
   return { cos: Math.cos(angle), sin: Math.sin(angle), middle: high / 2, eye: reach * 6, scale: fit, x: node.width / 2, y: node.height / 2, ratio };
 }
 
+/** @param {Face[]} list @param {number[][]} points @param {string | null} label @param {"top" | "side" | "support"} shade */
 function face(list, points, label, shade) {
   const deep = points.reduce((sum, point) => sum + point[2], 0) / points.length;
   list.push({ points, label, shade, deep });
@@ -43,10 +58,12 @@ function face(list, points, label, shade) {
 /** Paints the picture anew. */
 export function paint() {
   const node = canvas();
-  if (!helix || !node.clientWidth) return;
+  if (!helix || !node?.clientWidth || !seen) return;
+  painted++;
   const view = viewOf(node);
   faces = [];
   for (const piece of helix.pieces) {
+    /** @type {any} */
     let before = null;
     for (const [, a, b, c, d, z] of piece.sections) {
       const now = {
@@ -71,14 +88,16 @@ export function paint() {
   }
   faces.sort((a, b) => b.deep - a.deep);
   const pen = node.getContext("2d");
+  if (!pen) return;
   pen.clearRect(0, 0, node.width, node.height);
   const colours = { top: colour("--wood"), side: colour("--wood-edge"), support: colour("--support"), chosen: colour("--chosen"), line: colour("--pencil") };
+  const chosen = state().ui.piece;
   pen.lineWidth = 0.6 * view.ratio;
   for (const each of faces) {
     pen.beginPath();
     each.points.forEach(([x, y], i) => (i ? pen.lineTo(x, y) : pen.moveTo(x, y)));
     pen.closePath();
-    const is = each.label !== null && each.label === chosenPiece();
+    const is = each.label !== null && each.label === chosen;
     pen.fillStyle = is ? colours.chosen : colours[each.shade];
     pen.strokeStyle = is ? colours.chosen : each.shade === "side" ? colours.line : colours[each.shade];
     pen.fill();
@@ -86,12 +105,14 @@ export function paint() {
   }
 }
 
-function at(event) {
-  const box = canvas().getBoundingClientRect();
-  const ratio = canvas().width / box.width;
+/** @param {PointerEvent} event @param {HTMLCanvasElement} node */
+function at(event, node) {
+  const box = node.getBoundingClientRect();
+  const ratio = node.width / box.width;
   return [(event.clientX - box.left) * ratio, (event.clientY - box.top) * ratio];
 }
 
+/** @param {number[]} spot @param {number[][]} points */
 function inside([x, y], points) {
   let is = false;
   for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
@@ -103,17 +124,40 @@ function inside([x, y], points) {
 }
 
 function turnOn() {
-  if (!running) return;
-  angle += 0.008;
-  paint();
-  requestAnimationFrame(turnOn);
+  if (!running || !canvas()) return;
+  if (seen) {
+    angle += 0.008;
+    paint();
+  }
+  // Out of sight it stands still: coming into sight sets it going again.
+  if (seen) requestAnimationFrame(turnOn);
 }
 
-/** Lets the picture be turned by pointer, keys and button. */
+export const isTurning = () => running;
+
+export function toggleTurning() {
+  running = !running && !matchMedia("(prefers-reduced-motion: reduce)").matches;
+  turnOn();
+}
+
+/** Paints anew when the helix, the piece looked at or the theme is another. */
+onChange((now, before) => {
+  helix = now.answer.look?.helix ?? null;
+  if (now.answer.look !== before.answer.look || now.ui.piece !== before.ui.piece || now.ui.theme !== before.ui.theme) requestAnimationFrame(paint);
+});
+
+/** Lets the picture be turned by pointer and keys, as long as it is in the page. */
 export function setUpTurning() {
   const node = canvas();
+  if (!node) return undefined;
+  /** @type {[number, number] | null} */
   let last = null;
   let far = 0;
+  const turn = (/** @type {number} */ across, /** @type {number} */ up) => {
+    angle += across;
+    tilt = Math.max(0, Math.min(1.5, tilt + up));
+    paint();
+  };
   node.addEventListener("pointerdown", (event) => {
     last = [event.clientX, event.clientY];
     far = 0;
@@ -123,37 +167,34 @@ export function setUpTurning() {
     if (!last) return;
     const [dx, dy] = [event.clientX - last[0], event.clientY - last[1]];
     far += Math.abs(dx) + Math.abs(dy);
-    angle += dx * 0.01;
-    tilt = Math.max(0, Math.min(1.5, tilt + dy * 0.006));
     last = [event.clientX, event.clientY];
-    paint();
+    turn(dx * 0.01, dy * 0.006);
   });
   node.addEventListener("pointerup", (event) => {
     last = null;
     if (far > 4) return;
-    const spot = at(event);
-    const hit = [...faces].reverse().find((each) => each.label !== null && inside(spot, each.points));
-    choosePiece(hit?.label ?? null);
+    const spot = at(event, node);
+    choose([...faces].reverse().find((each) => each.label !== null && inside(spot, each.points))?.label ?? null);
   });
   node.addEventListener("keydown", (event) => {
-    const step = { ArrowLeft: [-0.1, 0], ArrowRight: [0.1, 0], ArrowUp: [0, 0.08], ArrowDown: [0, -0.08] }[event.key];
+    const step = /** @type {Record<string, [number, number]>} */ ({ ArrowLeft: [-0.1, 0], ArrowRight: [0.1, 0], ArrowUp: [0, 0.08], ArrowDown: [0, -0.08] })[event.key];
     if (!step) return;
     event.preventDefault();
-    angle += step[0];
-    tilt = Math.max(0, Math.min(1.5, tilt + step[1]));
-    paint();
+    turn(...step);
   });
-  const button = byId("turn-on");
-  button.addEventListener("click", () => {
-    running = !running;
-    button.setAttribute("aria-pressed", String(running));
-    turnOn();
+  const sight = new IntersectionObserver(([entry]) => {
+    const before = seen;
+    seen = entry.isIntersecting;
+    if (seen) paint();
+    if (seen && !before) turnOn();
   });
-  onChosen(paint);
-  new ResizeObserver(paint).observe(node);
-}
-
-export function showTurning(found) {
-  helix = found;
-  paint();
+  sight.observe(node);
+  const size = new ResizeObserver(paint);
+  size.observe(node);
+  return () => {
+    sight.disconnect();
+    size.disconnect();
+    seen = false;
+    running = false;
+  };
 }

@@ -180,8 +180,8 @@ class ComparerTest {
           }
 
           @Override
-          public void firstLook(List<FirstLook> looks) {
-            assertThat(looks).extracting(FirstLook::pieces).containsExactly(10);
+          public void firstLook(List<SizeLook> looks) {
+            assertThat(looks).extracting(SizeLook::pieces).containsExactly(10);
             heard.add("first look");
           }
         };
@@ -211,20 +211,20 @@ class ComparerTest {
           }
         };
 
-    List<FirstLook> looks = new Comparer(job, question, CompareListener.NONE).firstLooks();
+    List<SizeLook> looks = new Comparer(job, question, CompareListener.NONE).firstLooks();
     Comparison comparison = new Comparer(job, question, stopped).compare();
 
     assertThat(planned).containsExactlyInAnyOrderElementsOf(comparison.options());
     assertThat(looks).hasSameSizeAs(planned);
     for (int i = 0; i < looks.size(); i++) {
-      FirstLook look = looks.get(i);
+      SizeLook look = looks.get(i);
       SegmentOption option = comparison.options().get(i);
       assertThat(look.angle()).isEqualTo(option.angle());
       assertThat(look.joints()).isEqualTo(option.joints());
-      assertThat(look.longest()).isEqualTo(option.chord());
+      assertThat(look.largest().length()).isEqualTo(option.chord());
       assertThat(Math.abs(look.sheets() - option.sheets())).isLessThanOrEqualTo(1);
       Money each = job.sheets().get(0).price();
-      assertThat(look.sheetCost()).isEqualTo(job.terms().tax().gross(each.times(look.sheets())));
+      assertThat(look.paid()).isEqualTo(job.terms().tax().gross(each.times(look.sheets())));
     }
   }
 

@@ -121,4 +121,22 @@ class JobTextTest {
     Job job = JobReader.read(text, name);
     return job.on(job.sheets(), job.cutting());
   }
+
+  /** The embedded job says beside its price that it is invented; a price of one's own is not. */
+  @Test
+  @SuppressWarnings("unchecked")
+  void written_withAnotherPrice_dropsTheRemarkThatItIsInvented() {
+    Map<String, Object> tree = new LinkedHashMap<>(JobText.tree(DefaultJob.text(), "default"));
+    Map<String, Object> sheet =
+        new LinkedHashMap<>((Map<String, Object>) ((List<?>) tree.get("sheets")).get(0));
+    String same = JobText.written(DefaultJob.text(), tree);
+    sheet.put("price", "71.50");
+    tree.put("sheets", List.of(sheet));
+
+    String text = JobText.written(DefaultJob.text(), tree);
+
+    assertThat(same).contains("price: 68.00 # invented");
+    assertThat(text).contains("price: 71.50").doesNotContain("71.50 # invented");
+    assertThat(text).contains("# as measured with a caliper");
+  }
 }

@@ -26,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import org.junit.jupiter.api.AfterAll;
@@ -80,37 +81,145 @@ class ApiTest {
     assertThat(client.delete("/api/work/" + id).statusCode()).isEqualTo(204);
   }
 
+  private static ObjectNode asking(JsonNode job) {
+    ObjectNode request = Json.object().put("fingerprint", "of this");
+    request.set("job", job);
+    return request;
+  }
+
+  private static JsonNode look(JsonNode job) {
+    return Json.own(client.post("/api/look", asking(job).toString()).body());
+  }
+
+  private static JsonNode own(JsonNode decision) {
+    for (JsonNode size : decision.get("sizes")) {
+      if (size.get("own").booleanValue()) {
+        return size;
+      }
+    }
+    throw new AssertionError(decision);
+  }
+
   @Test
-  void work_onASmallJob_tellsHelixGlancePlanAndSizes() throws Exception {
-    String id = client.work("small", Jobs.narrow());
+  void look_onAJobNeverAsked_countsAllSizesByPatterns() {
+    JsonNode look = look(jobWith("helix.radius", "29 3/8"));
 
-    // The sizes are told before it is known how far the choice holds, which takes longest.
-    List<WorkEvents.Event> events = client.events(id, "sizes"::equals);
-    assertThat(client.post("/api/work/" + id + "/enough", "{}").statusCode()).isEqualTo(204);
-    List<WorkEvents.Event> all = client.events(id, "done"::equals);
+    assertThat(look.get("fingerprint").textValue()).isEqualTo("of this");
+    assertThat(look.at("/helix/pieces")).hasSize(6);
+    JsonNode decision = look.get("decision");
+    assertThat(decision.get("fingerprint").textValue()).isEqualTo("of this");
+    assertThat(decision.get("complete").booleanValue()).isFalse();
+    assertThat(decision.get("sizes")).hasSize(6);
+    for (JsonNode size : decision.get("sizes")) {
+      assertThat(size.get("state").textValue()).isEqualTo("pattern");
+      assertThat(size.get("joints").intValue()).isPositive();
+    }
+    assertThat(own(decision).get("degrees").doubleValue()).isEqualTo(90);
+  }
 
-    List<String> names = events.stream().map(WorkEvents.Event::name).distinct().toList();
-    assertThat(names).contains("helix", "glance", "plan", "looks", "sizes");
-    assertThat(names.indexOf("helix")).isLessThan(names.indexOf("plan"));
-    assertThat(all.get(all.size() - 1).name()).isEqualTo("done");
-    assertThat(last(all, "sizes").at("/options/rows")).hasSizeGreaterThan(3);
+  @Test
+  void work_onASmallJob_plansEverySizeAndSaysWhich() throws Exception {
+    List<WorkEvents.Event> events =
+        client.events(client.work("small", Jobs.narrow()), "done"::equals);
+
     JsonNode plan = last(events, "plan");
+    assertThat(plan.get("fingerprint").textValue()).isEqualTo("of this");
     int placed = 0;
     for (JsonNode sheet : plan.get("sheets")) {
       placed += sheet.get("placements").size();
     }
     assertThat(placed).isEqualTo(plan.at("/answer/pieces").intValue());
-    assertThat(plan.at("/answer/proof").textValue()).containsAnyOf("No purchase", "no layout");
-    assertThat(last(events, "helix").get("pieces")).hasSize(6);
-    assertThat(client.get("/api/work/" + id + "/chart.svg").body()).contains("<svg");
-    assertThat(client.get("/api/work/" + id + "/helix-plan.svg").body()).contains("<svg");
-    assertThat(client.get("/api/work/" + id + "/helix-side.svg").body()).contains("<svg");
+    JsonNode decision = last(events, "decision");
+    assertThat(decision.get("complete").booleanValue()).isTrue();
+    assertThat(decision.get("sentences").get(0).textValue()).startsWith("Cut ");
+    assertThat(own(decision).get("sheets")).isEqualTo(plan.at("/answer/sheets"));
+    int cut = 0;
+    for (JsonNode size : decision.get("sizes")) {
+      assertThat(size.get("state").textValue()).isIn("plan", "impossible");
+      cut += size.get("state").textValue().equals("plan") ? 1 : 0;
+    }
+    assertThat(cut).isGreaterThan(3);
+  }
+
+  /** The plan that stood on a card is the plan that choosing the card gives. */
+  @Test
+  void size_chosenAfterItWasPlanned_isAnsweredByThatVeryPlan() throws Exception {
+    JsonNode decision =
+        last(client.events(client.work("cards", Jobs.narrow()), "done"::equals), "decision");
+    ObjectNode sixths = (ObjectNode) Jobs.narrow();
+    ((ObjectNode) sixths.get("helix")).put("segments-per-turn", "6");
+
+    List<WorkEvents.Event> events = client.events(client.work("cards", sixths), "done"::equals);
+
+    JsonNode card = decision.get("sizes").get(4);
+    assertThat(card.get("degrees").doubleValue()).isEqualTo(60);
+    List<JsonNode> plans =
+        events.stream()
+            .filter(event -> event.name().equals("plan"))
+            .map(event -> Json.own(event.json()))
+            .toList();
+    assertThat(plans).isNotEmpty();
+    for (JsonNode plan : plans) {
+      assertThat(plan.at("/answer/sheets")).isEqualTo(card.get("sheets"));
+    }
+    assertThat(last(events, "decision").get("complete").booleanValue()).isTrue();
+  }
+
+  @Test
+  void title_changed_isAnsweredWithoutASearch() throws Exception {
+    Counting counting = new Counting();
+    try (PageServer other = PageServer.start(Binding.loopback(0), new Packers(counting))) {
+      Client asker = new Client(other);
+      JsonNode before = last(asker.events(asker.work("t", Jobs.narrow()), "done"::equals), "plan");
+      int asked = counting.asked.get();
+      ObjectNode renamed = (ObjectNode) Jobs.narrow();
+      renamed.put("title", "Another name").put("note", "x").put("currency", "EUR ");
+      renamed.putObject("print").put("unit", "mm");
+
+      List<WorkEvents.Event> events = asker.events(asker.work("t", renamed), "done"::equals);
+
+      // Not even kept packings are asked for: the plan itself is known.
+      assertThat(asked).isPositive();
+      assertThat(counting.asked.get() - asked).isLessThan(8);
+      JsonNode after = last(events, "plan");
+      assertThat(placements(after)).isEqualTo(placements(before));
+      assertThat(after.at("/answer/money").textValue()).startsWith("EUR ");
+      assertThat(last(events, "decision").get("complete").booleanValue()).isTrue();
+    }
+  }
+
+  private static List<JsonNode> placements(JsonNode plan) {
+    List<JsonNode> placements = new ArrayList<>();
+    plan.get("sheets").forEach(sheet -> placements.add(sheet.get("placements")));
+    return placements;
+  }
+
+  @Test
+  void search_stoppedAtOnce_givesNoMoreSheetsThanItsFirstPlan() throws Exception {
+    ObjectNode job = (ObjectNode) Json.own(client.get("/api/start").body()).get("job");
+    ((ObjectNode) job.get("helix")).put("radius", "26 1/4");
+    String id = client.work("stops", job);
+    JsonNode first = last(client.events(id, "plan"::equals), "plan");
+    client.post("/api/work/" + id + "/enough", "{}");
+
+    List<WorkEvents.Event> stopped = client.events(id, "done"::equals);
+
+    JsonNode kept = last(stopped, "plan");
+    assertThat(kept.at("/answer/sheets").intValue())
+        .isLessThanOrEqualTo(first.at("/answer/sheets").intValue());
+    assertThat(kept.get("open").booleanValue()).isTrue();
+    ObjectNode further = asking(job).put("client", "stops").put("further", true);
+    String next =
+        Json.own(client.post("/api/work", further.toString()).body()).get("id").textValue();
+    JsonNode onward = last(client.events(next, "plan"::equals), "plan");
+    assertThat(onward.at("/answer/sheets").intValue())
+        .isLessThanOrEqualTo(kept.at("/answer/sheets").intValue());
+    client.delete("/api/work/" + next);
   }
 
   @Test
   void work_withAWrongField_namesIt() {
-    ObjectNode request = Json.object().put("client", "wrong");
-    request.set("job", jobWith("helix.radius", "twenty"));
+    ObjectNode request = asking(jobWith("helix.radius", "twenty")).put("client", "wrong");
 
     HttpResponse<String> answer = client.post("/api/work", request.toString());
 
@@ -141,7 +250,6 @@ class ApiTest {
 
     List<WorkEvents.Event> events = client.events(former, name -> false);
     assertThat(events.get(events.size() - 1).name()).isEqualTo("cancelled");
-    assertThat(client.get("/api/work/" + former + "/chart.svg").statusCode()).isEqualTo(404);
   }
 
   @Test
@@ -161,10 +269,10 @@ class ApiTest {
     List<String> busy = List.of(client.work("busy 1", long1), client.work("busy 2", long1));
     String id = client.work("third", Jobs.small());
 
-    List<WorkEvents.Event> events = client.events(id, "glance"::equals);
+    List<WorkEvents.Event> events = client.events(id, "decision"::equals);
 
-    assertThat(last(events, "glance").get("cost").textValue()).startsWith("$");
-    assertThat(events).extracting(WorkEvents.Event::name).contains("helix").doesNotContain("plan");
+    assertThat(own(last(events, "decision")).get("money").textValue()).startsWith("$");
+    assertThat(events).extracting(WorkEvents.Event::name).doesNotContain("plan");
     busy.forEach(each -> client.delete("/api/work/" + each));
     client.delete("/api/work/" + id);
   }
@@ -172,9 +280,11 @@ class ApiTest {
   /** Keeps packings and counts them. */
   private static final class Counting implements PackedStore {
     private final Map<String, String> texts = new ConcurrentHashMap<>();
+    private final AtomicInteger asked = new AtomicInteger();
 
     @Override
     public Optional<String> find(String key) {
+      asked.incrementAndGet();
       return Optional.ofNullable(texts.get(key));
     }
 
@@ -207,8 +317,7 @@ class ApiTest {
   void works_beyondWhatCanWait_areRefused() {
     JsonNode job = Json.own(client.get("/api/start").body()).get("job");
     List<String> ids = new ArrayList<>();
-    ObjectNode request = Json.object();
-    request.set("job", job);
+    ObjectNode request = asking(job);
     int refused = 0;
     for (int i = 0; i < 14; i++) {
       HttpResponse<String> answer =
@@ -336,7 +445,8 @@ class ApiTest {
     JsonNode plan = last(client.events(id, "done"::equals), "plan");
     ObjectNode request = Json.object().put("client", "pins");
     JsonNode sheets = plan.get("sheets").deepCopy();
-    ObjectNode pinned = (ObjectNode) sheets.get(0).get("placements").get(0);
+    // Not the first: pinned pieces are told first, and keep their numbers all the same.
+    ObjectNode pinned = (ObjectNode) sheets.get(0).get("placements").get(2);
     pinned.put("pinned", true);
     request.set("sheets", sheets);
 
@@ -348,6 +458,7 @@ class ApiTest {
     assertThat(kept.get("pinned").booleanValue()).isTrue();
     assertThat(kept.get("x").doubleValue()).isEqualTo(pinned.get("x").doubleValue());
     assertThat(kept.get("y").doubleValue()).isEqualTo(pinned.get("y").doubleValue());
+    assertThat(kept.get("label")).isEqualTo(pinned.get("label"));
     assertThat(improved.at("/answer/pieces").intValue())
         .isEqualTo(plan.at("/answer/pieces").intValue());
   }
@@ -356,7 +467,8 @@ class ApiTest {
   void requests_thatAreNoJson_areRefusedWithWords() {
     assertThat(client.post("/api/work", "[1]").statusCode()).isEqualTo(400);
     assertThat(client.post("/api/work", "{\"client\": 5}").body()).contains("client");
-    assertThat(client.post("/api/work", "{\"client\": \"a\", \"job\": 7}").body()).contains("job");
+    String odd = "{\"client\": \"a\", \"fingerprint\": \"a\", \"job\": 7}";
+    assertThat(client.post("/api/work", odd).body()).contains("job");
     String deep =
         "{\"client\":\"a\",\"job\":" + "{\"a\":".repeat(100) + "1" + "}".repeat(100) + "}";
     assertThat(client.post("/api/work", deep).statusCode()).isEqualTo(400);

@@ -57,6 +57,10 @@ final class Chromium implements AutoCloseable {
     driver.get(url);
   }
 
+  String url() {
+    return driver.getCurrentUrl();
+  }
+
   void reload() {
     driver.navigate().refresh();
   }
@@ -123,7 +127,9 @@ final class Chromium implements AutoCloseable {
                     + " / "
                     + text("#step")
                     + " / "
-                    + text("#note"))
+                    + text("#note")
+                    + " / "
+                    + text(".under.error"))
         .until(d -> so.getAsBoolean());
   }
 
@@ -139,11 +145,73 @@ final class Chromium implements AutoCloseable {
     driver.manage().window().setSize(new Dimension(width, height));
   }
 
+  /** The view in so many pixels, whatever the window's frame takes. */
+  void view(int width, int height) {
+    driver.executeCdpCommand(
+        "Emulation.setDeviceMetricsOverride",
+        Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+  }
+
+  /** Whether the element lies in the window with all of it, and nothing covers its middle. */
+  boolean isWhollySeen(String css) {
+    return Boolean.TRUE.equals(
+        js(
+            """
+            const node = document.querySelector(arguments[0]);
+            const box = node.getBoundingClientRect();
+            const top = document.elementFromPoint(box.left + box.width / 2, box.top + box.height / 2);
+            return box.width > 0 && box.left >= 0 && box.top >= 0 && box.right <= innerWidth
+              && box.bottom <= innerHeight && (node.contains(top) || top.contains(node));
+            """,
+            css));
+  }
+
   /** The view as it is on a phone of that many pixels. */
   void phone(int width, int height) {
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", height, "deviceScaleFactor", 2, "mobile", true));
+  }
+
+  /** As if the program were gone. */
+  void offline(boolean is) {
+    network(is, 0);
+  }
+
+  /** Every answer takes so long at least. */
+  void slow(int millis) {
+    network(false, millis);
+  }
+
+  private void network(boolean offline, int latency) {
+    driver.executeCdpCommand("Network.enable", Map.of());
+    driver.executeCdpCommand(
+        "Network.emulateNetworkConditions",
+        Map.of(
+            "offline",
+            offline,
+            "latency",
+            latency,
+            "downloadThroughput",
+            -1,
+            "uploadThroughput",
+            -1));
+  }
+
+  String tab() {
+    return driver.getWindowHandle();
+  }
+
+  void newTab() {
+    driver.switchTo().newWindow(org.openqa.selenium.WindowType.TAB);
+  }
+
+  void toTab(String handle) {
+    driver.switchTo().window(handle);
+  }
+
+  void closeTab() {
+    driver.close();
   }
 
   byte[] picture() {

@@ -78,7 +78,7 @@ final class Client {
 
   /** Starts a computation and gives its id. */
   String work(String client, JsonNode job) {
-    ObjectNode request = Json.object().put("client", client);
+    ObjectNode request = Json.object().put("client", client).put("fingerprint", "of this");
     request.set("job", job);
     HttpResponse<String> answer = post("/api/work", request.toString());
     if (answer.statusCode() != 202) {

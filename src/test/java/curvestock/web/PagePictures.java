@@ -28,33 +28,31 @@ final class PagePictures {
   }
 
   private void take(String url) throws IOException {
-    browser.size(1280, 1060);
+    browser.view(1280, 900);
     browser.open(url);
     browser.until("there is a plan", () -> browser.find("#packet").isEnabled());
-    browser.until("the sizes are compared", () -> !browser.all("#sizes .chart").isEmpty());
-    browser.press("#enough");
-    browser.untilDone();
+    browser.until(
+        "the answer is complete",
+        () -> "done".equals(browser.js("return document.body.dataset.state")));
     window("page");
     browser.press("#plan-view .bed[data-label='9']", "click");
+    browser.press("#view-turning");
     section("page-helix", "#helix-part");
-    browser.press("#piece-card button");
-    section("page-sizes", "#sizes-part");
+    section("page-sizes", ".decision");
     browser.press("#lay");
-    browser.press("#sheets .piece", "click");
     browser.press("#pin");
     section("page-sheets", "#sheets-part");
     browser.press("#as-found");
     browser.press("#lay");
-    browser.press("#piece-card button");
-    browser.choose("#light", "evening");
-    browser.js("scrollTo(0, 0)");
+    browser.press("#view-plan");
+    browser.choose("#theme", "dark");
     window("page-evening");
-    browser.choose("#light", "day");
+    browser.choose("#theme", "light");
     browser.phone(390, 844);
     browser.js("scrollTo(0, 0)");
-    window("page-phone-questions");
-    browser.js("document.querySelector('#answer').scrollIntoView()");
     window("page-phone-answer");
+    browser.press("#change");
+    window("page-phone-questions");
   }
 
   private void window(String name) throws IOException {
@@ -62,10 +60,6 @@ final class PagePictures {
   }
 
   private void section(String name, String css) throws IOException {
-    // The answer in one line lies over whatever part is in the window.
-    browser.js("document.querySelector('.peek').hidden = true");
-    browser.js("document.querySelector(arguments[0]).scrollIntoView()", css);
     Files.write(folder.resolve(name + ".png"), browser.find(css).getScreenshotAs(OutputType.BYTES));
-    browser.js("document.querySelector('.peek').hidden = false");
   }
 }

@@ -27,7 +27,7 @@ class UsualSizesTest {
     return usual().get("scales").properties().stream().map(Map.Entry::getKey);
   }
 
-  /** As `allUsual` in questions.js makes it. */
+  /** As `complete` in typical.js makes it. */
   private static Job job(JsonNode sizes, String scale, boolean inches, boolean two) {
     int unit = inches ? 0 : 1;
     ObjectNode job = Json.object().put("curvestock", "1").put("title", "Usual sizes (invented)");

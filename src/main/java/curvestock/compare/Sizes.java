@@ -1,0 +1,197 @@
+package curvestock.compare;
+
+import curvestock.bound.Bound;
+import curvestock.job.Job;
+import curvestock.layout.Layout;
+import curvestock.packing.Effort;
+import curvestock.packing.Packers;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
+import curvestock.plan.Capacity;
+import curvestock.plan.Infeasible;
+import curvestock.plan.Plan;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
+import curvestock.units.Money;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The usual segment sizes of a job's helix side by side for somebody who watches: each at first by
+ * a regular pattern, at once, then by a plan of the whole job in that size, as plans arrive.
+ */
+public final class Sizes {
+
+  private final Job job;
+  private final Designs designs;
+  private final Packers packers;
+  private final JointPrice joint;
+
+  private Sizes(Job job, Packers packers) {
+    this.job = job;
+    this.designs = Designs.of(job);
+    this.packers = packers;
+    this.joint = JointPrice.of(job.rates(), designs.mainSheet());
+  }
+
+  /**
+   * The sizes.
+   *
+   * @throws IllegalArgumentException if the job has no helix
+   */
+  public static Sizes of(Job job, Packers packers) {
+    return new Sizes(job, packers);
+  }
+
+  /** As the job says. */
+  public Division own() {
+    return designs.own();
+  }
+
+  /** The usual sizes from the largest on, and the job's own among them or after them. */
+  public List<Division> divisions() {
+    List<Division> divisions = new ArrayList<>(Question.USUAL.stream().map(Division::of).toList());
+    boolean usual = divisions.stream().anyMatch(this::isOwn);
+    if (!usual) {
+      divisions.add(own());
+    }
+    return divisions;
+  }
+
+  /** Whether the job is divided so, to a millionth of a degree. */
+  public boolean isOwn(Division division) {
+    double off = division.segment().degrees() - own().segment().degrees();
+    return division.lower().equals(own().lower()) && Math.abs(off) < 1e-6;
+  }
+
+  /** What a joint counts for when sizes are weighed. */
+  public JointPrice joint() {
+    return joint;
+  }
+
+  /**
+   * A size by a regular pattern.
+   *
+   * @throws Infeasible if the helix cannot be divided so
+   */
+  public SizeLook look(Division division) throws Infeasible {
+    Design design = Options.design(designs, isOwn(division) ? own() : division);
+    SheetStock main = designs.mainSheet();
+    Layout pattern =
+        packers
+            .of(main, job.cutting(), job.search().at(Effort.QUICK))
+            .structured(design.segment())
+            .layout();
+    double wood = area(design.job().demands()) + area(design.small());
+    int sheets =
+        pattern.placements().isEmpty() ? 0 : (int) Math.ceil(wood / pattern.pieceArea() - 1e-9);
+    Money each = job.terms().tax().gross(main.price());
+    return new SizeLook(design, pattern, sheets, each.times(sheets));
+  }
+
+  private static double area(List<Demand> demands) {
+    return demands.stream().mapToDouble(each -> each.count() * each.piece().shape().area()).sum();
+  }
+
+  /**
+   * A size with a plan of the whole job, small parts and all.
+   *
+   * @param plan of the job so divided
+   * @throws Infeasible if the helix cannot be divided so
+   */
+  public SegmentOption planned(Division division, Plan plan) throws Infeasible {
+    Design design = Options.design(designs, isOwn(division) ? own() : division);
+    int small = Design.count(design.small());
+    Length cut = Length.ofMillimetres(design.cutMillimetres());
+    return new SegmentOption(
+        design,
+        plan,
+        division.isMixed() ? Optional.empty() : Optional.of(fill(plan, design.segment())),
+        new SmallFit(small, small, 0, Money.ZERO, 0, 0, true, plan.layouts()),
+        job.rates().openings().stream().filter(each -> !Options.passes(design, each)).toList(),
+        WorkCost.of(job.rates(), cut, design.parts().known()),
+        Optional.empty());
+  }
+
+  /** The fullest layout of the segment alone that the plan came upon, or a pattern. */
+  private SheetFill fill(Plan plan, Piece segment) {
+    SheetStock main = designs.mainSheet();
+    Layout pattern =
+        packers.of(main, job.cutting(), job.search().at(Effort.QUICK)).structured(segment).layout();
+    Layout fullest =
+        Stream.concat(
+                Stream.of(pattern),
+                plan.purchase().instance().layouts().stream()
+                    .filter(layout -> layout.sheet().equals(main))
+                    .filter(layout -> isOf(layout, segment)))
+            .max(Comparator.comparingInt(layout -> layout.placements().size()))
+            .orElseThrow();
+    Bound bound =
+        plan.capacities().stream()
+            .filter(each -> each.sheet().equals(main) && alike(each.piece(), segment))
+            .findFirst()
+            .map(Capacity::bound)
+            .orElseGet(() -> Bound.quick(segment, main, job.cutting()));
+    return new SheetFill(fullest, pattern.placements().size(), bound);
+  }
+
+  private static boolean isOf(Layout layout, Piece segment) {
+    return layout.placements().stream().allMatch(each -> alike(each.piece(), segment));
+  }
+
+  /** Plans lay pieces with their holes, which packing does not look at. */
+  private static boolean alike(Piece piece, Piece segment) {
+    return piece.shape().blank().equals(segment.shape().blank());
+  }
+
+  /** The best of what is known so far; nothing where nothing is. */
+  public Optional<Recommendation> best(List<SizeLook> looks, List<SegmentOption> planned) {
+    List<Standing> standings =
+        Stream.concat(
+                planned.stream().map(SegmentOption::standing),
+                looks.stream().filter(look -> look.sheets() > 0).map(this::standing))
+            .toList();
+    return standings.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Recommendation.among(standings, joint));
+  }
+
+  private Standing standing(SizeLook look) {
+    Design design = look.design();
+    WorkCost work =
+        WorkCost.of(
+            job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
+    boolean carried =
+        job.rates().openings().stream().allMatch(each -> Options.passes(design, each));
+    return new Standing(
+        look.division(),
+        carried,
+        true,
+        look.paid(),
+        work.cutting().plus(work.parts()),
+        look.joints(),
+        look.sheets(),
+        0);
+  }
+
+  /** The sizes as a comparison, once all are planned. */
+  public Comparison compared(List<SegmentOption> planned, List<Refusal> refused, boolean stopped) {
+    return new Comparison(
+        job,
+        Question.PLAIN,
+        designs.mainSheet(),
+        planned,
+        refused,
+        best(List.of(), planned),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty(),
+        stopped);
+  }
+}
