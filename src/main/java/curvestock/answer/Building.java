@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param rods the rods of each station; empty if there are none
  * @param cuttingList what is cut from each board or rod; empty where risers come from the sheets
  * @param assumed what the job left open
+ * @param assumedCost what plywood that costs, in a sentence; empty if none
  */
 public record Building(
     HelixOrder order,
@@ -43,7 +44,8 @@ public record Building(
     Table blocks,
     Table rods,
     Table cuttingList,
-    Table assumed) {
+    Table assumed,
+    String assumedCost) {
 
   static Building of(Job job, HelixOrder order, Optional<Plan> cut) {
     List<Verdict> verdicts = order.plan().advice();
@@ -65,7 +67,8 @@ public record Building(
         build.blocks(),
         build.rods(),
         build.cuttingList(),
-        tables.assumed());
+        tables.assumed(),
+        AssumedWood.of(job, order).map(wood -> wood.words(figures)).orElse(""));
   }
 
   public HelixPlan plan() {

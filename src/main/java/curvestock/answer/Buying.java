@@ -24,6 +24,7 @@ import java.util.Optional;
  * @param perSheet how many of each kind a sheet holds
  * @param cuts a row for each sheet or panel that is cut
  * @param byHand the order in which each of them is cut by hand
+ * @param room how the layouts stand if a sheet comes smaller than stated
  * @param remnants what is kept for the next job
  * @param rips how the store, or the builder for his machine's bed, rips sheets
  * @param carriedWhole what it would be without ripping
@@ -44,6 +45,7 @@ public record Buying(
     Table perSheet,
     Table cuts,
     List<HandCuts> byHand,
+    Optional<SheetRoom> room,
     Table remnants,
     List<Rip> rips,
     Optional<CarriedWhole> carriedWhole,
@@ -89,6 +91,7 @@ public record Buying(
         tables.perSheet(),
         tables.cuts(),
         HandCuts.of(plan),
+        SheetRoom.of(plan),
         tables.remnants(),
         rips(plan, forBed),
         plan.carriedWhole()

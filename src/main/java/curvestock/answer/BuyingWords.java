@@ -5,17 +5,22 @@ import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
 import curvestock.units.Count;
 import curvestock.units.Money;
+import curvestock.units.Quantity;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What to buy, in sentences. */
 public final class BuyingWords {
 
   private final Buying buying;
   private final Figures figures;
+  private final boolean ofHelix;
 
   public BuyingWords(Answer answer) {
+    this.ofHelix = answer.building().isPresent();
     this.buying = answer.bought();
     this.figures = answer.figures();
   }
@@ -125,6 +130,8 @@ public final class BuyingWords {
   /** How sheets are ripped, what that costs, and which sheets are not used. */
   public List<String> remarks() {
     List<String> remarks = new ArrayList<>();
+    alone().ifPresent(remarks::add);
+    buying.room().ifPresent(room -> remarks.add(room(room)));
     buying.rips().forEach(rip -> remarks.add(ripped(rip)));
     buying.carriedWhole().ifPresent(whole -> remarks.add(carried(whole)));
     buying
@@ -138,6 +145,52 @@ public final class BuyingWords {
                         + figures.given(each.thickness())
                         + " thick, and no piece needs that."));
     return remarks;
+  }
+
+  /** The sheet that is bought for one piece alone. */
+  private Optional<String> alone() {
+    Table cuts = buying.cuts();
+    for (int i = 0; i < cuts.rows().size() && buying.layouts() > 1; i++) {
+      boolean single = ((Count) cuts.at(i, "pieces")).number() == 1;
+      if (single && isBought(cuts.at(i, "sheet"))) {
+        return Optional.of(
+            "Sheet "
+                + (i + 1)
+                + " holds one piece only, "
+                + figures.of(cuts.at(i, "numbers"), Measure.TEXT)
+                + "."
+                + (ofHelix
+                    ? " `curvestock compare` tries which small change saves that sheet."
+                    : ""));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isBought(Quantity sheet) {
+    Table lines = buying.purchase();
+    return IntStream.range(0, lines.rows().size())
+        .filter(i -> lines.at(i, "sheet").equals(sheet))
+        .anyMatch(i -> lines.at(i, "cost") instanceof Money);
+  }
+
+  private String room(SheetRoom room) {
+    String sheets =
+        "Sheets may measure "
+            + figures.given(room.tolerance().shortBy())
+            + " less than stated ("
+            + room.tolerance().source()
+            + "). ";
+    return room.left().millimetres() < 0
+        ? sheets
+            + "Pieces of sheet "
+            + room.sheet()
+            + " would then reach over its edge: measure yours before you cut, or give their true"
+            + " size or a margin."
+        : sheets
+            + "Marked out from the lower left corner, pieces then keep at least "
+            + figures.style().formatDown(room.left())
+            + " from the other edges.";
   }
 
   private String ripped(Buying.Rip rip) {

@@ -38,7 +38,10 @@ final class Advice {
     if (piece.shape().blank() instanceof AnnularSector sector) {
       sentences.add(forSector(piece, sector));
     } else {
-      sentences.add("Offer a larger sheet, or cut the piece in parts.");
+      sentences.add(
+          ShorterLead.of(job, piece)
+              .map(this::joinedOn)
+              .orElse("Offer a larger sheet, or cut the piece in parts."));
     }
     return sentences;
   }
@@ -61,6 +64,32 @@ final class Advice {
         + (piece.shape().blank() instanceof AnnularSector
             ? "Cut it as shorter segments, or name a machine with a larger `bed:`."
             : "Cut it in parts, or name a machine with a larger `bed:`.");
+  }
+
+  /** That the straight may be shorter, and how to have the rest cut too. */
+  private String joinedOn(ShorterLead lead) {
+    LengthStyle style = job.style();
+    Length width = job.structure().orElseThrow().plan().spec().ground().width();
+    String end = lead.entry() ? "bottom" : "top";
+    boolean layers = job.structure().orElseThrow().plan().spec().construction().layers() > 1;
+    return "The straight lead at the "
+        + (lead.entry() ? "entry" : "exit")
+        + " makes it so large. With "
+        + style.formatGiven(lead.then())
+        + " of straight in one it fits (tried): write `lead-in: "
+        + style.formatGiven(lead.then())
+        + "` under `"
+        + end
+        + ":`, and join the rest on as a piece of its own, under `pieces:` `- {name: rest of the "
+        + (lead.entry() ? "entry" : "exit")
+        + " lead, count: "
+        + (layers ? 2 : 1)
+        + ", strip: {length: "
+        + style.formatGiven(lead.rest())
+        + ", width: "
+        + style.formatGiven(width)
+        + "}}`, with a splice plate under the joint and a support beside it"
+        + (lead.works() ? "." : "; the slope then runs over that joint, see `curvestock helix`.");
   }
 
   /** That no sheet has the piece's thickness. */

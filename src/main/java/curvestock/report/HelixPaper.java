@@ -48,7 +48,7 @@ public final class HelixPaper {
           .section("What would work, all else as stated")
           .bullets(new RemedyWords(helix, answer.figures()).lines());
     }
-    parts.table(helix.assumed());
+    parts.table(helix.assumed()).say(helix.assumedCost());
     parts.section("Helix").bullets(words.course());
     parts.section("Does it work?");
     parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));

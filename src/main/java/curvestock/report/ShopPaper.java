@@ -34,6 +34,7 @@ public final class ShopPaper {
   public static List<ReportPart> of(Job job, Answer answer) {
     ShopPaper paper = new ShopPaper(job, answer);
     paper.decision();
+    answer.building().ifPresent(paper::assumptions);
     answer.building().ifPresent(paper::helixPictures);
     paper.sheets();
     paper.toolpaths();
@@ -42,10 +43,6 @@ public final class ShopPaper {
     paper.shopping();
     answer.building().ifPresent(paper::building);
     paper.parts.chapter("Cautions").bullets(Cautions.all());
-    answer
-        .building()
-        .filter(helix -> !helix.assumed().isEmpty())
-        .ifPresent(helix -> paper.parts.chapter("Assumptions").table(helix.assumed()));
     return paper.parts.done();
   }
 
@@ -60,6 +57,13 @@ public final class ShopPaper {
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
     words.reservations().forEach(parts::notice);
     parts.notice(Cautions.PLANNING.words());
+  }
+
+  /** Before anything is cut by them. */
+  private void assumptions(Building helix) {
+    if (!helix.assumed().isEmpty()) {
+      parts.chapter("Assumptions").table(helix.assumed()).say(helix.assumedCost());
+    }
   }
 
   private void helixPictures(Building helix) {

@@ -275,7 +275,11 @@ class PocketCheckTest {
   private static JobReport report(MachineSheet sheet, boolean underside) {
     Expectation other = Expectation.of(new Layout(LAYOUT.sheet(), LAYOUT.cutting(), List.of()));
     JobCheck check =
-        new JobCheck(List.of(EXPECTED), other, List.of(new curvestock.piece.Demand(PIECE, 2)));
+        new JobCheck(
+            List.of(EXPECTED),
+            other,
+            List.of(new curvestock.piece.Demand(PIECE, 2)),
+            Optional.empty());
     check.add("upper", MachineDrawing.svg(sheet), Optional.empty());
     if (underside) {
       check.add("under", MachineDrawing.underside(sheet), Optional.empty());

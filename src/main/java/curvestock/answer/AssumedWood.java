@@ -1,0 +1,82 @@
+package curvestock.answer;
+
+import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.job.Job;
+import curvestock.piece.Demand;
+import curvestock.sheet.SheetStock;
+import curvestock.units.Mass;
+import curvestock.units.Money;
+import java.util.Optional;
+
+/**
+ * What the plywood costs that only assumed values ask for: straight leads and plates.
+ *
+ * @param leads area of assumed straights, in square millimetres
+ * @param plates area of assumed plates
+ * @param money their share of the price of a sheet
+ */
+record AssumedWood(double leads, double plates, Mass weight, Money money) {
+
+  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
+
+  /** Empty if nothing assumed takes plywood. */
+  static Optional<AssumedWood> of(Job job, HelixOrder order) {
+    HelixPlan plan = order.plan();
+    HelixSpec spec = plan.spec();
+    double width = spec.ground().width().millimetres() * spec.construction().layers();
+    double leads =
+        (isAssumed(order, "bottom.lead-in") ? spec.bottom().leadIn().millimetres() * width : 0)
+            + (isAssumed(order, "top.lead-in") ? spec.top().leadIn().millimetres() * width : 0);
+    boolean assumedPlates =
+        order.assumed().stream()
+            .anyMatch(each -> each.field().matches("joint|joint\\.(plate|side-plates)\\.length"));
+    double plates =
+        assumedPlates
+            ? plan.smallParts().stream()
+                .filter(demand -> demand.piece().name().contains("plate"))
+                .mapToDouble(AssumedWood::area)
+                .sum()
+            : 0;
+    if (leads + plates == 0) {
+      return Optional.empty();
+    }
+    SheetStock sheet = job.sheets().get(0);
+    double cubic = (leads + plates) * sheet.thickness().millimetres() / CUBIC_MM_PER_CUBIC_M;
+    double share = (leads + plates) / sheet.area();
+    return Optional.of(
+        new AssumedWood(
+            leads,
+            plates,
+            new Mass(cubic * spec.woodDensity()),
+            new Money(Math.round(share * sheet.price().minorUnits()))));
+  }
+
+  private static boolean isAssumed(HelixOrder order, String field) {
+    return order.assumed().stream().anyMatch(each -> each.field().equals(field));
+  }
+
+  private static double area(Demand demand) {
+    return demand.count() * demand.piece().shape().area();
+  }
+
+  /** In a sentence. */
+  String words(Figures figures) {
+    String what =
+        plates == 0
+            ? "The assumed straight leads take "
+            : leads == 0
+                ? "The assumed plates take "
+                : "The assumed straight leads and plates take ";
+    return what
+        + figures.weight(weight)
+        + " of plywood"
+        + (money.equals(Money.ZERO)
+            ? "."
+            : ", about "
+                + figures.money(money)
+                + " of a sheet's price; give your own if you know"
+                + " better.");
+  }
+}

@@ -1,0 +1,77 @@
+package curvestock.plan;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
+
+import curvestock.job.Job;
+import curvestock.job.JobReader;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A lead too long for the sheet is told, with keys that make the job one that can be cut. */
+class ShorterLeadTest {
+
+  /** Invented. */
+  private static final String JOB =
+      """
+      curvestock: 1
+      title: Long leads
+      units: mm
+      sheets:
+        - {name: panel, size: 1200x600, thickness: 9, price: 20}
+      cutting: {kerf: 3, margin: 5}
+      helix:
+        scale: H0
+        turns: 2
+        radius: 500
+        width: 90
+        rise-per-turn: 100
+        segments-per-turn: 6
+        joint: {half-lap: 40}
+        bottom: {lead-in: 300}
+        top: {lead-in: 300}
+        supports: {per-turn: 12}
+        trains: {tallest: 55}
+      search: {effort: quick}
+      """;
+
+  private static Infeasible refused(Job job) {
+    return catchThrowableOfType(
+        Infeasible.class, () -> new Planner(job, PlanListener.NONE).planRoughly());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"bottom", "top"})
+  void leadTooLong_isToldWithKeysThatWork(String end) throws Exception {
+    String text = JOB.replace(end + ": {lead-in: 300}", end + ": {lead-in: 900}");
+
+    String advice = refused(JobReader.read(text, "job.yaml")).getMessage();
+
+    Matcher told =
+        Pattern.compile(
+                "write `(lead-in: [0-9.]+ mm)` under `" + end + ":`.*`(- \\{name: .*\\}\\})`")
+            .matcher(advice);
+    assertThat(told.find()).as(advice).isTrue();
+    String taken =
+        text.replace(end + ": {lead-in: 900}", end + ": {" + told.group(1) + "}")
+            + "pieces:\n  "
+            + told.group(2)
+            + "\n";
+    Plan plan = new Planner(JobReader.read(taken, "job.yaml"), PlanListener.NONE).planRoughly();
+    assertThat(plan.job().demands()).anyMatch(d -> d.piece().name().startsWith("rest of the "));
+    double straight = Double.parseDouble(told.group(1).replaceAll("[^0-9.]", ""));
+    assertThat(told.group(2)).contains("length: " + (int) (900 - straight) + " mm");
+  }
+
+  @Test
+  void segmentTooLarge_isNotBlamedOnTheLead() {
+    String text = JOB.replace("segments-per-turn: 6", "segment-angle: 290");
+
+    assertThat(refused(JobReader.read(text, "job.yaml")).getMessage())
+        .contains("does not fit on")
+        .doesNotContain("lead-in");
+  }
+}
