@@ -1,7 +1,7 @@
 package curvestock.cli;
 
 import curvestock.job.DefaultJob;
-import curvestock.job.JobReference;
+import curvestock.report.JobReference;
 import curvestock.job.JobSchema;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;

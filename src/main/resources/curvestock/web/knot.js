@@ -44,7 +44,7 @@ function body() {
   return [
     field({ id: "knot-x", label: "From the left end", value: draft.x, wrong: x, unit: unit(draft.x), write: (text) => change({ x: text }) }),
     field({ id: "knot-y", label: "From the lower edge", value: draft.y, wrong: y, unit: unit(draft.y), write: (text) => change({ y: text }) }),
-    field({ id: "knot-radius", label: "Radius of the bad wood", value: draft.radius, wrong: radius, unit: unit(draft.radius), write: (text) => change({ radius: text }) }),
+    field({ id: "knot-radius", label: "Radius of the knot", value: draft.radius, wrong: radius, unit: unit(draft.radius), write: (text) => change({ radius: text }) }),
     h("div", { key: "which", class: "field" }, h("label", { for: "knot-which" }, "It is on"),
       h("select", { id: "knot-which", value: draft.which, onchange: (/** @type {any} */ event) => change({ which: event.target.value }) },
         h("option", { value: "one", selected: draft.which === "one" }, "one sheet that I already own"),

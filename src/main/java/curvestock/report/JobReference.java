@@ -1,8 +1,9 @@
-package curvestock.job;
+package curvestock.report;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import curvestock.job.JobSchema;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
