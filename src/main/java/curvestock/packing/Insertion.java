@@ -49,7 +49,9 @@ final class Insertion {
       } else {
         source.sample(last, start, start);
       }
-      double energy = overlap.evaluateOne(last, start, gradient);
+      // What is worse than all that are kept need not be known exactly.
+      double worst = kept.size() < KEPT ? Double.POSITIVE_INFINITY : kept.get(KEPT - 1)[0] - FAR;
+      double energy = overlap.weigh(last, start, Math.max(Lane.GOAL, worst));
       double rank = energy <= Lane.GOAL ? nearness(start, last) : FAR + energy;
       keep(kept, new double[] {rank, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
     }
