@@ -123,8 +123,7 @@ final class JobOptions {
     for (Path file : files) {
       jobs.add(settings(Workshop.readJob(Optional.of(file))));
     }
-    LightCompilation.begin(
-        jobs.stream().map(job -> job.search().effort()).max(Effort::compareTo).orElseThrow());
+    LightCompilation.begin();
     return jobs;
   }
 

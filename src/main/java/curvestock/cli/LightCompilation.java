@@ -1,19 +1,17 @@
 package curvestock.cli;
 
-import curvestock.packing.Effort;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
 /**
  * Keeps HotSpot's optimising compiler from what runs for a few seconds only. In one command it took
  * as much of the processor as all else together: it paid for loops that were over by then. What it
- * leaves out runs as the first compiler made it. Where searches may last, those loops that they
- * live on are compiled as ever.
+ * leaves out runs as the first compiler made it. The loops that searches live on are compiled as
+ * ever, since a search may last.
  *
  * <p>By a compiler directive (JDK Enhancement Proposal 165), which the JVM takes at run time
  * through its diagnostic commands. A JVM that knows no such command goes on as ever, and no result
@@ -21,12 +19,13 @@ import javax.management.ObjectName;
  */
 final class LightCompilation {
 
-  /** The first directive that names a method holds. */
-  private static final String ALL = "[{match: [\"*.*\"], c2: {Exclude: true}}]";
-
-  /** Where a long search spends its time. */
-  private static final List<String> LOOPS =
-      List.of("curvestock/packing/*.*", "curvestock/bound/*.*", "curvestock/geometry/Flat*.*");
+  /** Where a long search spends its time, then all else; the first that names a method holds. */
+  static final String DIRECTIVE =
+      """
+      [{match: ["curvestock/packing/*.*", "curvestock/bound/*.*", "curvestock/geometry/Flat*.*"],
+        c2: {Exclude: false}},
+       {match: ["*.*"], c2: {Exclude: true}}]
+      """;
 
   private static boolean ownProcess;
 
@@ -38,21 +37,13 @@ final class LightCompilation {
   }
 
   /** Compiles lightly from now on; beside the caller, who need not wait. */
-  static void begin(Effort effort) {
+  static void begin() {
     if (ownProcess) {
       ownProcess = false;
-      Thread thread = new Thread(() -> direct(directive(effort)), "compiler directive");
+      Thread thread = new Thread(() -> direct(DIRECTIVE), "compiler directive");
       thread.setDaemon(true);
       thread.start();
     }
-  }
-
-  static String directive(Effort effort) {
-    if (effort == Effort.QUICK) {
-      return ALL;
-    }
-    String loops = "{match: [\"" + String.join("\", \"", LOOPS) + "\"], c2: {Exclude: false}}";
-    return "[" + loops + ", " + ALL.substring(1);
   }
 
   /** Whether the JVM took it. */

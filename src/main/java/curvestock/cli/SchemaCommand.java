@@ -1,8 +1,8 @@
 package curvestock.cli;
 
 import curvestock.job.DefaultJob;
-import curvestock.report.JobReference;
 import curvestock.job.JobSchema;
+import curvestock.report.JobReference;
 import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;

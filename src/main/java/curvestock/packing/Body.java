@@ -92,6 +92,8 @@ final class Body {
 
   final double grainWithin;
 
+  private volatile Lattices lattices;
+
   Body(Piece piece) {
     this(piece.shape().blank().outline(), DistanceField.of(piece.shape()), piece.grain());
   }
@@ -163,6 +165,22 @@ final class Body {
     edgeGroups = straight.stream().mapToLong(edge -> bits(groups, edges.indexOf(edge))).toArray();
     arcCentreX = arcCentres.stream().mapToDouble(Point::x).toArray();
     arcCentreY = arcCentres.stream().mapToDouble(Point::y).toArray();
+  }
+
+  /** All its lattices with that gap, made when first asked for; the last gap's are kept. */
+  List<PeriodicLattice> lattices(double gap) {
+    Lattices known = lattices;
+    if (known == null || known.gap != gap) {
+      known = new Lattices(gap, new LatticeFamilies(this, gap).all());
+      lattices = known;
+    }
+    return known.all;
+  }
+
+  private record Lattices(double gap, List<PeriodicLattice> all) {
+    Lattices {
+      all = List.copyOf(all);
+    }
   }
 
   /** Whether the piece may be turned by this angle on a sheet with this direction of grain. */

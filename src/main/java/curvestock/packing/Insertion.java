@@ -49,12 +49,9 @@ final class Insertion {
       } else {
         source.sample(last, start, start);
       }
-      // Whatever ranks behind all that are kept need not be known in full.
-      double limit =
-          kept.size() < KEPT
-              ? Double.POSITIVE_INFINITY
-              : Math.max(Lane.GOAL, kept.get(KEPT - 1)[0] - FAR);
-      double energy = overlap.evaluateOne(last, start, gradient, limit);
+      // What is worse than all that are kept need not be known exactly.
+      double worst = kept.size() < KEPT ? Double.POSITIVE_INFINITY : kept.get(KEPT - 1)[0] - FAR;
+      double energy = overlap.weigh(last, start, Math.max(Lane.GOAL, worst));
       double rank = energy <= Lane.GOAL ? nearness(start, last) : FAR + energy;
       keep(kept, new double[] {rank, start[3 * last], start[3 * last + 1], start[3 * last + 2]});
     }
@@ -90,7 +87,7 @@ final class Insertion {
   private static boolean push(
       Overlap overlap, double[] poses, int i, int variable, double step, double[] gradient) {
     poses[variable] -= step;
-    if (overlap.evaluateOne(i, poses, gradient, Lane.GOAL) <= Lane.GOAL) {
+    if (overlap.weigh(i, poses, Lane.GOAL) <= Lane.GOAL) {
       return true;
     }
     poses[variable] += step;

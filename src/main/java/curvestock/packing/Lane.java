@@ -174,7 +174,7 @@ final class Lane {
     double[] probe = trial.clone();
     for (int k = 0; k < samples; k++) {
       poses.sample(piece, trial, probe);
-      double value = overlap.evaluateOne(piece, probe, gradient, values[KEPT_SAMPLES - 1]);
+      double value = overlap.weigh(piece, probe, values[KEPT_SAMPLES - 1]);
       for (int slot = 0; slot < KEPT_SAMPLES; slot++) {
         if (value < values[slot]) {
           for (int later = KEPT_SAMPLES - 1; later > slot; later--) {

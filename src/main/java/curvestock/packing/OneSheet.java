@@ -43,7 +43,7 @@ final class OneSheet {
   }
 
   Body body(Piece piece) {
-    return bodies.computeIfAbsent(piece, Body::new);
+    return bodies.computeIfAbsent(piece, KnownBodies::of);
   }
 
   private List<Body> bodies(List<Piece> pieces) {

@@ -49,6 +49,7 @@ final class Overlap {
   private final double[] circleX;
   private final double[] circleY;
   private final Rotation rotation = new Rotation();
+  private final double[] ignored;
   private final Encounter encounter;
 
   /**
@@ -71,14 +72,7 @@ final class Overlap {
   /** Pairs tested, and walls at what they cost: a piece that is alone has no pairs. */
   private long pairsTested;
 
-  /** Near pairs as i * count + j, refreshed when a piece has moved more than the skin allows. */
-  private int[] near;
-
-  private int nearCount;
-  private final double[] nearX;
-  private final double[] nearY;
-  private final double skin;
-  private boolean nearKnown;
+  private final BroadPhase nearPairs;
   private final boolean manyPieces;
 
   /** Pieces that nobody moves: among themselves and with the walls they trouble no one. */
@@ -121,13 +115,10 @@ final class Overlap {
     clearUntil = new double[pairs];
     cos = new double[count];
     sin = new double[count];
+    ignored = new double[3 * count];
     circleX = new double[count];
     circleY = new double[count];
-    nearX = new double[count];
-    nearY = new double[count];
-    near = new int[Math.max(16, count * 8)];
-    double smallest = Arrays.stream(this.bodies).mapToDouble(body -> body.radius).min().orElse(1);
-    skin = smallest * 0.5;
+    nearPairs = new BroadPhase(this.bodies, gap);
     double slack =
         SLACK * Arrays.stream(this.bodies).mapToDouble(b -> b.area / b.radius).min().orElse(1);
     encounter = new Encounter(gap, slack);
@@ -178,60 +169,15 @@ final class Overlap {
   }
 
   private double listedPairs(double[] pose, double[] gradient) {
-    if (!nearKnown || movedTooFar()) {
-      findNear();
+    if (nearPairs.update(circleX, circleY)) {
+      Arrays.fill(pairEnergy, 0);
     }
     double total = 0;
-    for (int k = 0; k < nearCount; k++) {
-      total += pairIfNear(near[k] / count, near[k] % count, pose, gradient);
+    for (int k = 0; k < nearPairs.listed; k++) {
+      int pair = nearPairs.pairs[k];
+      total += pairIfNear(pair / count, pair % count, pose, gradient);
     }
     return total;
-  }
-
-  private boolean movedTooFar() {
-    double limit = skin * skin / 4;
-    for (int i = 0; i < count; i++) {
-      double dx = circleX[i] - nearX[i];
-      double dy = circleY[i] - nearY[i];
-      if (dx * dx + dy * dy > limit) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  /** Broad phase: sorts the bounding circles along x and lists the pairs that may come near. */
-  private void findNear() {
-    nearCount = 0;
-    Arrays.fill(pairEnergy, 0);
-    Integer[] order = new Integer[count];
-    Arrays.setAll(order, i -> i);
-    Arrays.sort(
-        order,
-        (a, b) -> Double.compare(circleX[a] - bodies[a].radius, circleX[b] - bodies[b].radius));
-    for (int a = 0; a < count; a++) {
-      int i = order[a];
-      double reach = circleX[i] + bodies[i].radius + gap + skin;
-      for (int b = a + 1; b < count; b++) {
-        int j = order[b];
-        if (circleX[j] - bodies[j].radius > reach) {
-          break;
-        }
-        double dx = circleX[i] - circleX[j];
-        double dy = circleY[i] - circleY[j];
-        double limit = bodies[i].radius + bodies[j].radius + gap + skin;
-        if (dx * dx + dy * dy < limit * limit) {
-          if (nearCount == near.length) {
-            near = Arrays.copyOf(near, near.length * 2);
-          }
-          near[nearCount++] = Math.min(i, j) * count + Math.max(i, j);
-        }
-      }
-    }
-    Arrays.sort(near, 0, nearCount);
-    System.arraycopy(circleX, 0, nearX, 0, count);
-    System.arraycopy(circleY, 0, nearY, 0, count);
-    nearKnown = true;
   }
 
   /** Where an ordered pair is noted: in a square of all, or in two rows, to and from the mover. */
@@ -298,21 +244,16 @@ final class Overlap {
 
   /** Energy of piece i alone at its pose, against all others as they were placed and the walls. */
   double evaluateOne(int i, double[] pose, double[] gradient) {
-    return evaluateOne(i, pose, gradient, Double.POSITIVE_INFINITY);
-  }
-
-  /** As before, but may stop, at any value above the limit, as soon as it is above it. */
-  double evaluateOne(int i, double[] pose, double[] gradient, double limit) {
     gradient[3 * i] = 0;
     gradient[3 * i + 1] = 0;
     gradient[3 * i + 2] = 0;
     place(i, pose);
-    nearKnown = false;
+    nearPairs.forget();
     pairsTested += walls.cost();
     double total =
         wallWeight[i]
             * walls.energy(bodies[i], pose, 3 * i, cos[i], sin[i], wallWeight[i], gradient);
-    for (int j = 0; j < count && total <= limit; j++) {
+    for (int j = 0; j < count; j++) {
       if (j != i) {
         total += pairIfNear(Math.min(i, j), Math.max(i, j), pose, gradient);
       }
@@ -320,12 +261,60 @@ final class Overlap {
     return total;
   }
 
+  /**
+   * Energy of piece i at a pose that it is only tried at, against all others as they were placed
+   * and the walls: no gradient, and nothing is noted. May stop, at any value above the limit.
+   */
+  double weigh(int i, double[] pose, double limit) {
+    Body body = bodies[i];
+    rotation.turn(pose[3 * i + 2]);
+    double c = rotation.cos;
+    double s = rotation.sin;
+    double x = pose[3 * i] + c * body.centreX - s * body.centreY;
+    double y = pose[3 * i + 1] + s * body.centreX + c * body.centreY;
+    pairsTested += walls.cost();
+    double total = wallWeight[i] * walls.energy(body, pose, 3 * i, c, s, wallWeight[i], ignored);
+    for (int j = 0; j < count && total <= limit; j++) {
+      double dx = x - circleX[j];
+      double dy = y - circleY[j];
+      double reach = body.radius + bodies[j].radius + gap;
+      if (j != i && dx * dx + dy * dy < reach * reach) {
+        pairsTested++;
+        double weight = pairWeight[at(Math.min(i, j), Math.max(i, j))];
+        total += weight * weighPair(i, c, s, j, pose, (limit - total) / weight);
+      }
+    }
+    return total;
+  }
+
+  /** Piece i, turned by a cosine and a sine, and piece j as it was placed; either in the other. */
+  private double weighPair(int i, double c, double s, int j, double[] pose, double limit) {
+    double dx = pose[3 * i] - pose[3 * j];
+    double dy = pose[3 * i + 1] - pose[3 * j + 1];
+    double turnC = c * cos[j] + s * sin[j];
+    double turnS = s * cos[j] - c * sin[j];
+    double there =
+        encounter.energy(
+            bodies[i],
+            bodies[j],
+            turnC,
+            turnS,
+            cos[j] * dx + sin[j] * dy,
+            -sin[j] * dx + cos[j] * dy,
+            limit);
+    return there > limit
+        ? there
+        : there
+            + encounter.energy(
+                bodies[j], bodies[i], turnC, -turnS, -c * dx - s * dy, s * dx - c * dy, limit);
+  }
+
   /** Brings the stored cosines and circles up to date with all poses. */
   void placeAll(double[] pose) {
     for (int i = 0; i < count; i++) {
       place(i, pose);
     }
-    nearKnown = false;
+    nearPairs.forget();
   }
 
   private void place(int i, double[] pose) {

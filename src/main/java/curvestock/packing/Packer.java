@@ -165,11 +165,10 @@ public final class Packer {
    * proven to be the densest. Infinite if no lattice is known.
    */
   public double leastWood(Piece piece) {
-    return new LatticeFamilies(sheet.body(piece), arena.gap)
-        .all().stream()
-            .mapToDouble(PeriodicLattice::areaPerPiece)
-            .min()
-            .orElse(Double.POSITIVE_INFINITY);
+    return sheet.body(piece).lattices(arena.gap).stream()
+        .mapToDouble(PeriodicLattice::areaPerPiece)
+        .min()
+        .orElse(Double.POSITIVE_INFINITY);
   }
 
   private Packed best(Piece piece, List<Structured.Candidate> candidates) {

@@ -78,7 +78,7 @@ final class Structured {
     this.most = Math.min(MOST_PIECES, Math.max(LEAST_SOUGHT, wanted));
     this.arena = arena;
     this.body = body;
-    this.lattices = new LatticeFamilies(body, arena.gap).all();
+    this.lattices = body.lattices(arena.gap);
     boolean mirrored = isMirrored(body);
     for (int k = 0; k < 4 * lattices.size(); k++) {
       flushLattices.add(FlushLattice.all(body, lattices.get(k / 4), k % 4, mirrored, arena.grain));

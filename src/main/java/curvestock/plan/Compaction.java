@@ -41,7 +41,7 @@ final class Compaction {
   private static final long MOST_EDGES = 1_500;
 
   /** With more pieces than this a search takes too long for what it gains. */
-  private static final int MOST_SEARCHED = 20;
+  private static final int MOST_SEARCHED = 30;
 
   /** Orders of the kinds tried for each length. */
   private static final int ORDERS = 4;
@@ -81,7 +81,7 @@ final class Compaction {
   private int anew(Layout layout) {
     int edges =
         layout.pieces().stream().mapToInt(piece -> piece.shape().outline().edges().size()).sum();
-    return (long) edges * layout.placements().size() > MOST_EDGES ? 3 : 5;
+    return (long) edges * layout.placements().size() > MOST_EDGES ? 4 : 5;
   }
 
   /** Lengths tried with the pieces pushed together from where they lie. */

@@ -164,6 +164,33 @@ class OverlapTest {
     }
   }
 
+  /** A pose that is only tried: the same energy, and above a limit no less than the limit. */
+  @Test
+  void weigh_aTriedPose_isTheEnergyOfThePieceThere() {
+    int above = 0;
+    for (long seed = 1; seed <= 60; seed++) {
+      Case one = new Case(seed, 5);
+      double[] gradient = new double[one.poses.length];
+      one.overlap.placeAll(one.poses);
+      for (int i = 0; i < one.pieces.size(); i++) {
+        double[] tried = one.poses.clone();
+        System.arraycopy(one.poses, 3 * ((i + 1) % one.pieces.size()), tried, 3 * i, 3);
+
+        double weighed = one.overlap.weigh(i, tried, Double.POSITIVE_INFINITY);
+        double limited = one.overlap.weigh(i, tried, weighed / 2);
+        double expected = one.overlap.evaluateOne(i, tried, gradient);
+        one.overlap.placeAll(one.poses);
+
+        assertThat(weighed)
+            .as("seed %d, piece %d", seed, i)
+            .isCloseTo(expected, Offset.offset(1e-9 * (1 + expected)));
+        assertThat(limited).isGreaterThanOrEqualTo(weighed / 2).isLessThanOrEqualTo(weighed);
+        above += weighed > 0 ? 1 : 0;
+      }
+    }
+    assertThat(above).isGreaterThan(100);
+  }
+
   /** The list of near pairs, kept over small moves, must give what all pairs give. */
   @Test
   void evaluate_manyPieces_isTheSameWithAndWithoutTheListOfNearPairs() {
