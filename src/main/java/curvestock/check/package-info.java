@@ -15,7 +15,8 @@
  * JTS.
  *
  * <p>A file becomes a {@code Drawing} ({@code SvgSheet} or {@code DxfSheet}); {@code SpacingCheck}
- * judges where its pieces lie, {@code MarkCheck} what is not cut.
+ * judges where its pieces lie, {@code MarkCheck} what is not cut, {@code PocketCheck} what is
+ * cleared to a depth, {@code UndersideCheck} the drawing of a sheet turned over.
  *
  * <p>Its blind side: what a number says is not read, only where it stands; and rounding of the
  * file's numbers is forgiven, at most {@value curvestock.check.LayoutCheck#ROUNDING} mm. Start

@@ -51,8 +51,8 @@ final class ColourIndex {
   private static long squares(int a, int b) {
     long sum = 0;
     for (int shift = 0; shift <= 16; shift += 8) {
-      long off = (a >> shift & 0xff) - (b >> shift & 0xff);
-      sum += off * off;
+      int off = (a >> shift & 0xff) - (b >> shift & 0xff);
+      sum += (long) off * off;
     }
     return sum;
   }

@@ -26,8 +26,11 @@ final class LapWords {
 
   private static final double STEP = 6;
 
-  /** From outline, lines and other letters, in millimetres. */
+  /** From outline and lines, in millimetres. */
   private static final double CLEAR = 1.5;
+
+  /** Between two words. */
+  private static final double APART = 4;
 
   private final Placement placement;
   private final Outline outline;
@@ -103,7 +106,7 @@ final class LapWords {
   private boolean isFree(Engraving words) {
     Outline box = words.box();
     return Clearance.within(box, outline) >= CLEAR
-        && boxes.stream().allMatch(other -> Clearance.between(box, other) >= CLEAR)
+        && boxes.stream().allMatch(other -> Clearance.between(box, other) >= APART)
         && lines.stream().noneMatch(line -> runsThrough(box, line));
   }
 

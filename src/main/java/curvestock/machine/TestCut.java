@@ -35,11 +35,8 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
   /** Between pieces, and to the offcut's edge, beyond what the job asks for. */
   private static final double AIR = 8;
 
-  /** Length of a roadbed end along its centre line, in millimetres. */
+  /** Length of a roadbed end along its centre line without its lap, in millimetres. */
   private static final double END = 120;
-
-  /** Wood beyond the lap, at least as long as the lap. */
-  private static final double LAPS = 2.2;
 
   private static final double LARGEST_SWEEP = Math.PI / 2;
 
@@ -100,7 +97,8 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
   }
 
   private static List<Part> ends(AnnularSector roadbed, Optional<Length> lap) {
-    double length = Math.max(END, LAPS * lap.map(Length::millimetres).orElse(0.0));
+    // The number stands in the middle, and must not be cleared away with the lap.
+    double length = END + lap.map(Length::millimetres).orElse(0.0);
     double sweep = Math.min(LARGEST_SWEEP, length / roadbed.radius().millimetres());
     AnnularSector end =
         new AnnularSector(roadbed.radius(), roadbed.width(), Angle.ofRadians(sweep));
