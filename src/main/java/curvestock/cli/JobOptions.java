@@ -123,6 +123,9 @@ final class JobOptions {
     for (Path file : files) {
       jobs.add(settings(Workshop.readJob(Optional.of(file))));
     }
+    if (out != null) {
+      ResultFolder.requireFree(out, force);
+    }
     LightCompilation.begin();
     return jobs;
   }

@@ -59,7 +59,7 @@ final class Publication {
   }
 
   /** Refuses anything whose loss could hurt. */
-  private void requireReplaceable(boolean force) throws FileProblem {
+  void requireReplaceable(boolean force) throws FileProblem {
     boolean restored = leftovers.restore();
     if (!Files.exists(target, LinkOption.NOFOLLOW_LINKS)) {
       return;

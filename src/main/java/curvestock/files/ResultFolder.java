@@ -149,6 +149,15 @@ public final class ResultFolder {
   }
 
   /**
+   * Refuses what {@link #publish} would refuse: asked before a long search, not after it.
+   *
+   * @throws FileProblem if something at the target is in the way
+   */
+  public static void requireFree(Path target, boolean force) throws FileProblem {
+    new Publication(target, Collections.emptySortedMap()).requireReplaceable(force);
+  }
+
+  /**
    * Writes all files into a new folder at {@code target}.
    *
    * <p>They are first written and flushed to disk in a hidden folder beside it, which is then moved

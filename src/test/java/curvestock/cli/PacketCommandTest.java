@@ -41,6 +41,16 @@ class PacketCommandTest {
   }
 
   @Test
+  void out_aFolderOfSomebodyElse_isRefusedBeforeAnySearch(@TempDir Path other) throws Exception {
+    Files.writeString(other.resolve("photo.txt"), "not ours");
+
+    CommandRun run = CommandRun.of("packet", "--force", "--out", other.toString());
+
+    assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
+    assertThat(run.err()).contains("photo.txt").doesNotContain("laying patterns");
+  }
+
+  @Test
   void packet_onPaperOfChoice_writesFolderGuideAndArchive() throws IOException {
     Path out = folder.resolve("packet");
 
