@@ -32,6 +32,7 @@ public final class PlanPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
+    parts.say(translated(job));
     parts.say(words.reservations());
     parts.table(kinds(buying));
     parts.table(purchase(buying));
@@ -43,6 +44,11 @@ public final class PlanPaper {
         buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
     parts.bullets(List.of(words.used()));
     return parts.table(buying.remnants());
+  }
+
+  /** How keys of an older format were read. */
+  static List<String> translated(Job job) {
+    return job.sources().stream().flatMap(source -> source.translated().stream()).toList();
   }
 
   private static Table kinds(Buying buying) {

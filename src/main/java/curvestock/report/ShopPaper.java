@@ -56,6 +56,7 @@ public final class ShopPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(Figures.count(answer.bought().pieces(), "piece") + ". " + words.used());
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
+    PlanPaper.translated(job).forEach(parts::notice);
     words.reservations().forEach(parts::notice);
     parts.notice(Cautions.PLANNING.words());
   }
@@ -84,9 +85,9 @@ public final class ShopPaper {
         .say(
             "Outlines are the finished size: cut on the waste side of the line. Kerf "
                 + figures.given(job.cutting().kerf())
-                + ", pieces at least "
-                + figures.given(job.cutting().spacing())
-                + " apart and "
+                + ", "
+                + job.cutting().apart(job.style())
+                + " and "
                 + figures.given(job.cutting().margin())
                 + " from the edge.");
     Table cuts = buying.cuts();
