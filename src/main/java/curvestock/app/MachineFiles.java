@@ -94,7 +94,8 @@ final class MachineFiles {
 
   private static void add(ResultFolder folder, String name, String drawing, MachineSheet sheet) {
     Layout layout = sheet.layout();
-    Workshop.requireRight(name, drawing, Expectation.of(layout).in(sheet.form()));
+    Expectation expected = Expectation.of(layout).in(sheet.form()).with(marked(sheet.setup()));
+    Workshop.requireRight(name, drawing, expected, sheet.loose());
     folder.add(name, drawing);
   }
 
@@ -111,14 +112,26 @@ final class MachineFiles {
               .filter(piece -> job.suits(piece, sheet))
               .toList();
       expectations.add(
-          Expectation.anyOf(sheet, job.cutting(), suiting).in(CutForm.FINISHED, form(job)));
+          Expectation.anyOf(sheet, job.cutting(), suiting)
+              .in(CutForm.FINISHED, form(job))
+              .with(marked(job.machine())));
     }
     return expectations;
   }
 
   /** What the job's test cut is. */
   static Expectation testCutExpected(Job job) {
-    return Expectation.of(testCut(job).layout()).in(CutForm.FINISHED, form(job));
+    return Expectation.of(testCut(job).layout())
+        .in(CutForm.FINISHED, form(job))
+        .with(marked(job.machine()));
+  }
+
+  /** Tabs that are marked beside whole outlines. */
+  private static Optional<Expectation.MarkedTabs> marked(MachineSetup setup) {
+    return setup
+        .tabs()
+        .filter(tabs -> tabs.form() == MachineSetup.Tabs.Form.MARKS)
+        .map(tabs -> new Expectation.MarkedTabs(tabs.width(), tabs.count()));
   }
 
   private static CutForm form(Job job) {

@@ -10,15 +10,17 @@ import java.util.stream.IntStream;
 final class DxfPieces {
 
   private final Bridges bridges;
+  private final SharedLines shared;
   private final CutForm form;
   private final List<Chain> contours = new ArrayList<>();
   private final List<TraceLoop> loops = new ArrayList<>();
   private final List<Boolean> doubled = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
 
-  private DxfPieces(CutForm form) {
+  private DxfPieces(CutForm form, SharedLines shared) {
     this.form = form;
-    this.bridges = new Bridges(form);
+    this.shared = shared;
+    this.bridges = new Bridges(form, shared);
   }
 
   /**
@@ -43,16 +45,17 @@ final class DxfPieces {
 
   /** For each piece its outside and its holes, closed. */
   static Sorted of(List<Chain> cuts, CutForm form) {
-    DxfPieces pieces = new DxfPieces(form);
+    DxfPieces pieces = new DxfPieces(form, SharedLines.of(cuts));
     pieces.close(cuts);
     pieces.keepSingle();
     return new Sorted(pieces.nest(), List.copyOf(pieces.faults));
   }
 
-  /** Open lines that follow on each other over tabs are one outline. */
+  /** Open lines that follow on each other over tabs and shared cuts are one outline. */
   private void close(List<Chain> chains) {
     List<Chain> open = new ArrayList<>();
-    for (Chain chain : chains) {
+    for (int i = 0; i < chains.size(); i++) {
+      Chain chain = chains.get(i);
       if (chain.closed()) {
         contours.add(chain);
         continue;
@@ -60,15 +63,35 @@ final class DxfPieces {
       if (open.size() == 1 && !followsEitherWay(open.get(0), chain)) {
         open.set(0, open.get(0).reversed());
       }
-      Chain next = open.isEmpty() ? chain : inDirection(open.get(open.size() - 1), chain);
-      open.add(next);
-      if (form.tabs() == 0 || bridges.join(next, open.get(0))) {
+      if (form.tabs() == 0
+          && !open.isEmpty()
+          && !followsEitherWay(open.get(open.size() - 1), chain)) {
+        closeTabs(open);
+      }
+      open.add(open.isEmpty() ? chain : inDirection(open.get(open.size() - 1), chain));
+      List<Chain> next = i + 1 < chains.size() ? List.of(chains.get(i + 1)) : List.of();
+      if (closes(open, next) || !mayBeInterrupted()) {
         closeTabs(open);
       }
     }
     if (!open.isEmpty()) {
       closeTabs(open);
     }
+  }
+
+  /**
+   * Whether the lines so far are a whole outline: its last gap may be cut by a neighbour, but not
+   * by its own next line.
+   */
+  private boolean closes(List<Chain> open, List<Chain> next) {
+    Chain last = open.get(open.size() - 1);
+    if (!bridges.join(last, open.get(0))) {
+      return false;
+    }
+    List<Chain> others = new ArrayList<>(open);
+    others.addAll(next);
+    return new Bridges(form, shared.without(others)).join(last, open.get(0))
+        || next.stream().noneMatch(chain -> followsEitherWay(last, chain));
   }
 
   private void closeTabs(List<Chain> open) {
@@ -81,6 +104,10 @@ final class DxfPieces {
               + e.getMessage());
     }
     open.clear();
+  }
+
+  private boolean mayBeInterrupted() {
+    return form.tabs() > 0 || form.grown() > 0;
   }
 
   private boolean followsEitherWay(Chain before, Chain after) {

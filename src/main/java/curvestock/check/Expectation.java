@@ -5,6 +5,7 @@ import curvestock.layout.Placement;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,13 +19,22 @@ import java.util.TreeMap;
  * @param pieces the pieces that may appear
  * @param counts how many of each, by piece id (a piece not named: none); empty if any number may
  * @param forms how the outlines may differ from the finished size; the drawing must say one of them
+ * @param tabs the tabs that marks beside whole outlines propose; empty if there are none
  */
 public record Expectation(
     SheetStock sheet,
     Cutting cutting,
     List<Piece> pieces,
     Optional<Map<String, Integer>> counts,
-    List<CutForm> forms) {
+    List<CutForm> forms,
+    Optional<MarkedTabs> tabs) {
+
+  /**
+   * Tabs whose places are marked only; the machine's program makes them.
+   *
+   * @param count to each piece
+   */
+  public record MarkedTabs(Length width, int count) {}
 
   /**
    * @throws IllegalArgumentException if two pieces have the same id
@@ -44,17 +54,22 @@ public record Expectation(
       Cutting cutting,
       List<Piece> pieces,
       Optional<Map<String, Integer>> counts) {
-    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED));
+    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED), Optional.empty());
   }
 
   /** The same with outlines of one of the given forms. */
   public Expectation in(CutForm... allowed) {
-    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed));
+    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed), tabs);
   }
 
   /** The same with exactly so many of each piece, by id. */
   public Expectation exactly(Map<String, Integer> wanted) {
-    return new Expectation(sheet, cutting, pieces, Optional.of(wanted), forms);
+    return new Expectation(sheet, cutting, pieces, Optional.of(wanted), forms, tabs);
+  }
+
+  /** The same with tabs marked beside the outlines. */
+  public Expectation with(Optional<MarkedTabs> marked) {
+    return new Expectation(sheet, cutting, pieces, counts, forms, marked);
   }
 
   /** Exactly the pieces of a layout, wherever they lie. */

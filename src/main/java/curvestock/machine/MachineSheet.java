@@ -2,17 +2,10 @@ package curvestock.machine;
 
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
-import curvestock.geometry.Loop;
-import curvestock.geometry.Outline;
-import curvestock.geometry.OutlineOffset;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup.Letters;
-import curvestock.machine.MachineSetup.Tabs;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * All that a machine does on one sheet, in its order.
@@ -26,7 +19,10 @@ import java.util.stream.IntStream;
  * @param travelAsLaidOut the way with the tool lifted if the pieces were cut in the layout's order,
  *     in millimetres
  * @param travel the same in cutting order
- * @param tabless pieces, by number, that have fewer tabs than wanted, for want of a long side
+ * @param tabless pieces, by number, that have fewer tabs than wanted, for want of a long side with
+ *     wood beyond it
+ * @param loose pieces, by number, that tabs do not hold: hold them another way
+ * @param sharedCut length of straight cut that parts two pieces and is drawn once, in millimetres
  */
 public record MachineSheet(
     Layout layout,
@@ -37,12 +33,9 @@ public record MachineSheet(
     List<Engraving> labels,
     double travelAsLaidOut,
     double travel,
-    List<Integer> tabless) {
-
-  /** Ticks stand off the outline by this, in millimetres. */
-  private static final double TICK_OFF = 0.5;
-
-  private static final double TICK = 2;
+    List<Integer> tabless,
+    List<Integer> loose,
+    double sharedCut) {
 
   /** Copies the lists. */
   public MachineSheet {
@@ -51,6 +44,7 @@ public record MachineSheet(
     ticks = ticks.stream().map(List::copyOf).toList();
     labels = List.copyOf(labels);
     tabless = List.copyOf(tabless);
+    loose = List.copyOf(loose);
   }
 
   /**
@@ -73,6 +67,14 @@ public record MachineSheet(
     return new Maker(layout, names, more, setup).make();
   }
 
+  /**
+   * The pieces, by number, that the setup's tabs would not hold when the sheet is cut; none if no
+   * tabs are wanted.
+   */
+  public static List<Integer> loose(Layout layout, MachineSetup setup) {
+    return setup.tabs().isEmpty() ? List.of() : new SheetContours(layout, setup).loose();
+  }
+
   /** How the outlines in files differ from the finished size. */
   public CutForm form() {
     return setup.form(layout.cutting());
@@ -85,8 +87,6 @@ public record MachineSheet(
     private final List<String> names;
     private final List<List<Edge>> more;
     private final MachineSetup setup;
-    private final List<List<Edge>> ticks = new ArrayList<>();
-    private final List<Integer> tabless = new ArrayList<>();
 
     Maker(Layout layout, List<String> names, List<List<Edge>> more, MachineSetup setup) {
       this.layout = layout;
@@ -96,10 +96,8 @@ public record MachineSheet(
     }
 
     MachineSheet make() {
-      List<List<Contour>> pieces = new ArrayList<>();
-      for (int i = 0; i < layout.placements().size(); i++) {
-        pieces.add(contours(i + 1, layout.placements().get(i)));
-      }
+      SheetContours outlines = new SheetContours(layout, setup);
+      List<List<Contour>> pieces = outlines.ofPieces();
       List<Contour> asLaidOut = pieces.stream().flatMap(List::stream).toList();
       List<Contour> order = CutOrder.of(layout, pieces);
       return new MachineSheet(
@@ -107,55 +105,13 @@ public record MachineSheet(
           setup,
           order,
           marks(),
-          ticks,
+          outlines.ticks(),
           labels(),
           CutOrder.travel(asLaidOut),
           CutOrder.travel(order),
-          tabless);
-    }
-
-    private List<Contour> contours(int number, Placement placement) {
-      double grown = setup.form(layout.cutting()).grown();
-      Outline outline =
-          OutlineOffset.outwards(placement.outline(), grown)
-              .orElseThrow(() -> new ToolTooWide(placement.piece().id(), layout.cutting().kerf()));
-      List<Contour> contours = new ArrayList<>();
-      for (Loop hole : outline.holes()) {
-        List<Edge> edges = fromMiddle(hole.edges(), longest(hole.edges()));
-        contours.add(contour(number, contours.size() + 1, placement, List.of(edges), true));
-      }
-      contours.add(outside(number, placement, outline.outer()));
-      return contours;
-    }
-
-    private Contour outside(int number, Placement placement, Loop loop) {
-      double gap = setup.tabs().map(t -> MachineSetup.gap(t, layout.cutting())).orElse(0.0);
-      List<Boolean> sides = Sides.of(placement, loop.edges(), TabPlaces.ROOM * gap);
-      int first = longestSide(loop.edges(), sides);
-      List<Edge> edges = fromMiddle(loop.edges(), first);
-      List<Boolean> turned = new ArrayList<>();
-      for (int i = 0; i <= sides.size(); i++) {
-        turned.add(sides.get((first + i) % sides.size()));
-      }
-      List<List<Edge>> runs = List.of(edges);
-      if (setup.tabs().isPresent()) {
-        Tabs tabs = setup.tabs().get();
-        TabPlaces places = new TabPlaces(edges, turned, tabs.count(), gap);
-        if (places.count() < tabs.count()) {
-          tabless.add(number);
-        }
-        if (tabs.form() == Tabs.Form.MARKS) {
-          ticks.addAll(places.ticks(TICK_OFF, TICK));
-        } else if (places.count() > 0) {
-          return contour(number, 0, placement, places.runs(), false);
-        }
-      }
-      return contour(number, 0, placement, runs, true);
-    }
-
-    private Contour contour(
-        int number, int hole, Placement placement, List<List<Edge>> runs, boolean closed) {
-      return new Contour(number, hole, placement, lines(runs), closed);
+          outlines.tabless(),
+          outlines.loose(),
+          outlines.shared());
     }
 
     private List<List<Edge>> lines(List<List<Edge>> chains) {
@@ -164,35 +120,6 @@ public record MachineSheet(
       }
       Chords chords = new Chords(setup.linesWithin().get().millimetres());
       return chains.stream().map(chords::of).toList();
-    }
-
-    /** The loop begun at the middle of an edge, away from all corners. */
-    private static List<Edge> fromMiddle(List<Edge> edges, int index) {
-      List<Edge> turned = new ArrayList<>();
-      turned.add(edges.get(index).part(0.5, 1));
-      for (int i = 1; i < edges.size(); i++) {
-        turned.add(edges.get((index + i) % edges.size()));
-      }
-      turned.add(edges.get(index).part(0, 0.5));
-      return turned;
-    }
-
-    private static int longestSide(List<Edge> edges, List<Boolean> sides) {
-      return IntStream.range(0, edges.size())
-          .filter(sides::get)
-          .boxed()
-          .max(longer(edges))
-          .orElseGet(() -> longest(edges));
-    }
-
-    private static int longest(List<Edge> edges) {
-      return IntStream.range(0, edges.size()).boxed().max(longer(edges)).orElseThrow();
-    }
-
-    /** By length in whole micrometres, so that rounding does not decide; then the earlier one. */
-    private static Comparator<Integer> longer(List<Edge> edges) {
-      return Comparator.<Integer>comparingLong(i -> Math.round(edges.get(i).length() * 1000))
-          .thenComparing(Comparator.reverseOrder());
     }
 
     private List<List<Edge>> marks() {

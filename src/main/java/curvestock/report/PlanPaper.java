@@ -32,6 +32,7 @@ public final class PlanPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
+    parts.say(loose(job, words));
     parts.say(translated(job));
     parts.say(words.reservations());
     parts.table(kinds(buying));
@@ -44,6 +45,11 @@ public final class PlanPaper {
         buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
     parts.bullets(List.of(words.used()));
     return parts.table(buying.remnants());
+  }
+
+  /** Pieces that the machine's tabs do not hold. */
+  static List<String> loose(Job job, BuyingWords words) {
+    return job.machine().tabs().map(tabs -> words.loose(tabs.width())).orElse(List.of());
   }
 
   /** How keys of an older format were read. */

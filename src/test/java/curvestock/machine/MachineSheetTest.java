@@ -245,7 +245,7 @@ class MachineSheetTest {
   /** Hand-made: two blocks of 140 x 90 side by side, a kerf of 1/16 in and a little more apart. */
   @ParameterizedTest
   @CsvSource({"0, 140", "0.1, 0"})
-  void sharedCuts_ofGrownBlocksAKerfApart_areTheirSides(double more, double twice) {
+  void sharedCuts_ofGrownBlocksAKerfApart_areTheirSides(double more, double shared) {
     double pitch = 90 + 1.5875 + more;
     Layout layout =
         new Layout(
@@ -256,8 +256,13 @@ class MachineSheetTest {
                 new Placement(SampleLayouts.BLOCK, new Pose(200, 200 + pitch, 0))));
     MachineSetup offset =
         MachineFilesTest.setup(Outlines.OFFSET, 0, Optional.empty(), LengthUnit.MILLIMETRE, true);
+    MachineSheet grown = sheet(layout, offset);
 
-    assertThat(SharedCuts.length(sheet(layout, offset))).isCloseTo(twice, Offset.offset(1e-6));
-    assertThat(SharedCuts.length(sheet(layout, MachineSetup.DEFAULT))).isZero();
+    assertThat(grown.sharedCut()).isCloseTo(shared, Offset.offset(1e-6));
+    double cut =
+        grown.contours().stream().flatMap(c -> c.edges().stream()).mapToDouble(Edge::length).sum();
+    double each = 2 * (140 + 90) + Math.PI * 1.5875;
+    assertThat(cut).isCloseTo(2 * each - shared, Offset.offset(1e-6));
+    assertThat(sheet(layout, MachineSetup.DEFAULT).sharedCut()).isZero();
   }
 }
