@@ -2,12 +2,16 @@ package curvestock.check;
 
 import curvestock.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** Sorts the cut lines of a DXF, which know no pieces, into outsides and the holes in them. */
 final class DxfPieces {
+
+  /** A listed beginning lies on its line within this, in millimetres. */
+  private static final double AT = 0.005;
 
   private final Bridges bridges;
   private final SharedLines shared;
@@ -43,12 +47,66 @@ final class DxfPieces {
    */
   record Sorted(List<Drawn> pieces, List<String> faults) {}
 
-  /** For each piece its outside and its holes, closed. */
+  /** For each piece its outside and its holes, closed, of a file that lists none. */
   static Sorted of(List<Chain> cuts, CutForm form) {
+    return of(cuts, form, List.of());
+  }
+
+  /**
+   * For each piece its outside and its holes, closed.
+   *
+   * @param begins where outsides begin, if the file says so
+   */
+  static Sorted of(List<Chain> cuts, CutForm form, List<Point> begins) {
     DxfPieces pieces = new DxfPieces(form, SharedLines.of(cuts));
-    pieces.close(cuts);
+    pieces.closeListed(cuts, begins);
     pieces.keepSingle();
     return new Sorted(pieces.nest(), List.copyOf(pieces.faults));
+  }
+
+  /** Open lines from one that begins an outside to the next are one outline, if they close. */
+  private void closeListed(List<Chain> chains, List<Point> begins) {
+    List<Chain> group = new ArrayList<>();
+    for (Chain chain : chains) {
+      boolean isNew =
+          chain.closed()
+              || begins.stream()
+                  .anyMatch(
+                      at -> at.distance(chain.start()) <= AT || at.distance(chain.end()) <= AT);
+      if (isNew) {
+        closeGroup(group);
+      }
+      if (chain.closed()) {
+        contours.add(chain);
+      } else {
+        group.add(chain);
+      }
+    }
+    closeGroup(group);
+  }
+
+  private void closeGroup(List<Chain> group) {
+    if (group.isEmpty()) {
+      return;
+    }
+    try {
+      contours.add(new Bridges(form, shared.without(group)).closed(inOneDirection(group)));
+    } catch (CheckException e) {
+      // Listed wrongly, not at all, or with a hole: then by how the lines go on.
+      close(List.copyOf(group));
+    }
+    group.clear();
+  }
+
+  private List<Chain> inOneDirection(List<Chain> group) {
+    List<Chain> turned = new ArrayList<>();
+    for (Chain chain : group) {
+      if (turned.size() == 1 && !followsEitherWay(turned.get(0), chain)) {
+        turned.set(0, turned.get(0).reversed());
+      }
+      turned.add(turned.isEmpty() ? chain : inDirection(turned.get(turned.size() - 1), chain));
+    }
+    return turned;
   }
 
   /** Open lines that follow on each other over tabs and shared cuts are one outline. */
@@ -91,7 +149,14 @@ final class DxfPieces {
     List<Chain> others = new ArrayList<>(open);
     others.addAll(next);
     return new Bridges(form, shared.without(others)).join(last, open.get(0))
-        || next.stream().noneMatch(chain -> followsEitherWay(last, chain));
+        || next.stream().noneMatch(chain -> goesOn(last, chain, open.get(0)));
+  }
+
+  /** Whether the next line follows, and is nearer than the outline's beginning. */
+  private boolean goesOn(Chain last, Chain next, Chain first) {
+    double back = last.end().distance(first.start());
+    double on = Math.min(last.end().distance(next.start()), last.end().distance(next.end()));
+    return on < back && followsEitherWay(last, next);
   }
 
   private void closeTabs(List<Chain> open) {
@@ -149,6 +214,22 @@ final class DxfPieces {
     contours.addAll(single);
   }
 
+  /** By the point farthest from the other's line: neighbours that share a cut touch elsewhere. */
+  private static boolean liesIn(TraceLoop inner, TraceLoop outer) {
+    Point farthest =
+        inner.edges().stream()
+            .map(edge -> edge.at(0.5))
+            .max(
+                Comparator.comparingDouble(
+                    at ->
+                        outer.edges().stream()
+                            .mapToDouble(edge -> edge.distanceTo(at))
+                            .min()
+                            .orElse(0)))
+            .orElseThrow();
+    return outer.windings(farthest) != 0;
+  }
+
   private List<Drawn> nest() {
     List<Bounds> bounds = loops.stream().map(loop -> Bounds.of(loop.edges())).toList();
     List<Drawn> pieces = new ArrayList<>();
@@ -158,7 +239,7 @@ final class DxfPieces {
       parent[i] = -1;
       for (int j = 0; j < depth.length; j++) {
         boolean near = i != j && bounds.get(i).distance(bounds.get(j)) == 0;
-        if (near && loops.get(j).windings(loops.get(i).edges().get(0).at(0.5)) != 0) {
+        if (near && liesIn(loops.get(i), loops.get(j))) {
           depth[i]++;
           boolean smaller =
               parent[i] < 0

@@ -4,6 +4,7 @@ import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
 import curvestock.geometry.Segment;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -16,8 +17,14 @@ final class SharedCuts {
   /** Lines nearer than this are one cut, in millimetres. */
   private static final double ONE_CUT = 0.01;
 
-  /** Shorter shares are left as they are. */
-  private static final double WORTH = 1;
+  /** Shorter shares are left as they are, in millimetres. */
+  private static final double WORTH = 3;
+
+  /**
+   * What is left of an outline reaches so far into the shared line, in millimetres: the cuts meet
+   * for certain, and no two outlines end in one point.
+   */
+  private static final double OVERLAP = 0.5;
 
   private final List<Contour> contours = new ArrayList<>();
   private final List<Segment> drawn = new ArrayList<>();
@@ -77,8 +84,11 @@ final class SharedCuts {
   private List<List<Edge>> split(List<Edge> run) {
     List<List<Edge>> parts = new ArrayList<>();
     List<Edge> part = new ArrayList<>();
-    for (Edge edge : run) {
-      List<double[]> left = left(edge);
+    for (int i = 0; i < run.size(); i++) {
+      Edge edge = run.get(i);
+      boolean begun = i > 0 && !isStraightOn(run.get(i - 1), edge);
+      boolean goesOn = i < run.size() - 1 && !isStraightOn(edge, run.get(i + 1));
+      List<double[]> left = left(edge, begun, goesOn);
       double at = 0;
       for (double[] stretch : left) {
         if (stretch[0] > at) {
@@ -98,29 +108,66 @@ final class SharedCuts {
     return parts;
   }
 
+  /** Two halves of one line, where the outline begins. */
+  private static boolean isStraightOn(Edge before, Edge after) {
+    return before instanceof Segment
+        && after instanceof Segment
+        && Math.abs(before.endDirection().cross(after.startDirection())) < 1e-9;
+  }
+
   private static void close(List<Edge> part, List<List<Edge>> parts) {
     if (!part.isEmpty()) {
       parts.add(part);
     }
   }
 
-  /** The stretches of an edge that no earlier cut runs along, as shares of its length. */
-  private List<double[]> left(Edge edge) {
+  /**
+   * The stretches of an edge that no earlier cut runs along, as shares of its length.
+   *
+   * @param begun whether another edge leads to it
+   * @param goesOn whether another follows
+   */
+  private List<double[]> left(Edge edge, boolean begun, boolean goesOn) {
     List<double[]> left = new ArrayList<>();
     left.add(new double[] {0, 1});
     if (!(edge instanceof Segment segment)) {
       return left;
     }
+    double least = ONE_CUT / segment.length();
+    double overlap = OVERLAP / segment.length();
+    for (double[] covered : covered(segment)) {
+      double low = covered[0] > least || begun ? covered[0] + overlap : covered[0];
+      double high = covered[1] < 1 - least || goesOn ? covered[1] - overlap : covered[1];
+      if ((high - low) * segment.length() > WORTH) {
+        length += (high - low) * segment.length();
+        left = without(left, new double[] {low, high}, least);
+      }
+    }
+    return left;
+  }
+
+  /** The stretches of a line along which others run, as shares of its length, each whole. */
+  private List<double[]> covered(Segment segment) {
+    List<double[]> all = new ArrayList<>();
     for (Segment other : drawn) {
       if (other.box().distance(segment.box()) <= ONE_CUT) {
         double[] covered = covered(segment, other);
         if (covered[1] > covered[0]) {
-          length += (covered[1] - covered[0]) * segment.length();
-          left = without(left, covered, ONE_CUT / segment.length());
+          all.add(covered);
         }
       }
     }
-    return left;
+    all.sort(Comparator.comparingDouble(stretch -> stretch[0]));
+    List<double[]> merged = new ArrayList<>();
+    for (double[] stretch : all) {
+      double[] last = merged.isEmpty() ? stretch : merged.get(merged.size() - 1);
+      if (last != stretch && stretch[0] <= last[1] + ONE_CUT / segment.length()) {
+        last[1] = Math.max(last[1], stretch[1]);
+      } else {
+        merged.add(stretch);
+      }
+    }
+    return merged;
   }
 
   private static List<double[]> without(List<double[]> left, double[] covered, double least) {
@@ -148,6 +195,6 @@ final class SharedCuts {
     }
     double low = Math.max(0, Math.min(along.dot(from), along.dot(to)));
     double high = Math.min(a.length(), Math.max(along.dot(from), along.dot(to)));
-    return high - low > WORTH ? new double[] {low / a.length(), high / a.length()} : new double[2];
+    return high > low ? new double[] {low / a.length(), high / a.length()} : new double[2];
   }
 }

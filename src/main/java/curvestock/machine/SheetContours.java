@@ -129,18 +129,26 @@ final class SheetContours {
       number++;
       List<Boolean> isLong =
           hole.edges().stream().map(edge -> edge.length() >= TabPath.ROOM * gap).toList();
-      paths.add(path(piece, number, hole.edges(), isLong, longest(hole.edges())));
+      List<Boolean> none = hole.edges().stream().map(edge -> false).toList();
+      paths.add(path(piece, number, hole.edges(), isLong, none, longest(hole.edges())));
     }
     List<Edge> edges = outline.outer().edges();
     List<Boolean> sides = Sides.of(placement, edges, TabPath.ROOM * gap);
-    paths.add(path(piece, 0, edges, sides, longestSide(edges, sides)));
+    List<Boolean> ends = Sides.endsOfBlock(placement, edges, TabPath.ROOM * gap);
+    paths.add(path(piece, 0, edges, sides, ends, longestSide(edges, sides)));
   }
 
   /** The loop begun at the middle of an edge, away from all corners. */
   private static TabPath path(
-      int piece, int hole, List<Edge> edges, List<Boolean> sides, int first) {
+      int piece,
+      int hole,
+      List<Edge> edges,
+      List<Boolean> sides,
+      List<Boolean> ends,
+      int first) {
     List<Edge> turned = new ArrayList<>();
     List<Boolean> turnedSides = new ArrayList<>();
+    List<Boolean> turnedEnds = new ArrayList<>();
     turned.add(edges.get(first).part(0.5, 1));
     for (int i = 1; i < edges.size(); i++) {
       turned.add(edges.get((first + i) % edges.size()));
@@ -148,8 +156,9 @@ final class SheetContours {
     turned.add(edges.get(first).part(0, 0.5));
     for (int i = 0; i <= sides.size(); i++) {
       turnedSides.add(sides.get((first + i) % sides.size()));
+      turnedEnds.add(ends.get((first + i) % ends.size()));
     }
-    return new TabPath(piece, hole, turned, turnedSides);
+    return new TabPath(piece, hole, turned, turnedSides, turnedEnds);
   }
 
   private Contour contour(int index) {

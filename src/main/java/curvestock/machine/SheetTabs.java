@@ -73,15 +73,22 @@ final class SheetTabs {
   }
 
   private void place() {
-    outsides().forEach(path -> hang(path, spot -> isHeldWaste(spot)));
+    outsides().forEach(path -> hang(path, spot -> isHeldWaste(spot) && !spot.onEnd()));
     do {
-      hangOnNeighbours();
+      hangOnNeighbours(spot -> !spot.onEnd());
     } while (hangWaste(path -> !isHeld(path)));
+    hangOnNeighbours(spot -> true);
     // What hangs on one tab here and on one neighbour there may still hang, both together.
     // And what hangs by two tabs at one end gets the others that were asked for.
     do {
       outsides()
-          .forEach(path -> hang(path, spot -> isHeldWaste(spot) || spot.across().isPresent()));
+          .forEach(
+              path ->
+                  hang(
+                      path,
+                      spot ->
+                          (!spot.onEnd() || !isHeld(path))
+                              && (isHeldWaste(spot) || spot.across().isPresent())));
     } while (hangWaste(path -> hangs.get(path) < count));
   }
 
@@ -101,13 +108,15 @@ final class SheetTabs {
     return spot.across().filter(other -> isHeld(other.path())).isPresent();
   }
 
-  private void hangOnNeighbours() {
+  private void hangOnNeighbours(Predicate<TabSpot> suits) {
     boolean more = true;
     while (more) {
       int before = held.size();
       outsides()
           .filter(path -> !isHeld(path))
-          .forEach(path -> hang(path, spot -> isHeldWaste(spot) || isOnHeldPiece(spot)));
+          .forEach(path -> hang(
+                      path,
+                      spot -> suits.test(spot) && (isHeldWaste(spot) || isOnHeldPiece(spot))));
       more = held.size() > before;
     }
   }
@@ -133,7 +142,7 @@ final class SheetTabs {
     List<TabSpot> all = new ArrayList<>();
     for (int path = 0; path < paths.size(); path++) {
       if (isHeld(path)) {
-        spots.get(path).stream().filter(spot -> spot.waste() == part).forEach(all::add);
+        spots.get(path).stream().filter(spot -> spot.waste() == part && !spot.onEnd()).forEach(all::add);
       }
     }
     List<TabSpot> chosen = new ArrayList<>();

@@ -15,8 +15,10 @@ import java.util.stream.DoubleStream;
  * @param hole number of the hole from 1, or 0 for the outside
  * @param edges in cutting order, as they are drawn
  * @param sides which of them may bear tabs
+ * @param ends which of them may where nothing else holds the piece
  */
-record TabPath(int piece, int hole, List<Edge> edges, List<Boolean> sides) {
+record TabPath(
+    int piece, int hole, List<Edge> edges, List<Boolean> sides, List<Boolean> ends) {
 
   /** An edge must be this many tabs long to bear one: itself, and its length free on each side. */
   static final double ROOM = 3;
@@ -24,6 +26,7 @@ record TabPath(int piece, int hole, List<Edge> edges, List<Boolean> sides) {
   TabPath {
     edges = List.copyOf(edges);
     sides = List.copyOf(sides);
+    ends = List.copyOf(ends);
   }
 
   boolean isOutside() {
@@ -32,7 +35,7 @@ record TabPath(int piece, int hole, List<Edge> edges, List<Boolean> sides) {
 
   /** Whether the middle of a tab may lie so far along an edge. */
   boolean takes(int edge, double middle, double gap) {
-    return sides.get(edge)
+    return (sides.get(edge) || ends.get(edge))
         && middle >= ROOM / 2 * gap - 1e-9
         && middle <= edges.get(edge).length() - ROOM / 2 * gap + 1e-9;
   }

@@ -58,6 +58,12 @@ final class TabSpots {
     for (int edge = 0; edge < path.edges().size(); edge++) {
       double before = path.usable(edge, gap);
       double usable = path.usable(edge + 1, gap) - before;
+      double length = path.edges().get(edge).length();
+      if (path.ends().get(edge)) {
+        for (double middle = 1.5 * gap; middle <= length - 1.5 * gap; middle += gap / 2) {
+          spot(index, edge, middle, Double.NaN).ifPresent(spots::add);
+        }
+      }
       if (usable <= 0) {
         continue;
       }
@@ -71,7 +77,6 @@ final class TabSpots {
           places.add(even - before);
         }
       }
-      double length = path.edges().get(edge).length();
       for (double place : places) {
         double middle = Math.max(1.5 * gap, Math.min(length - 1.5 * gap, gap + place));
         spot(index, edge, middle, before + place).ifPresent(spots::add);
@@ -88,12 +93,24 @@ final class TabSpots {
     Point at = path.at(edge, middle);
     Point out = path.outwards(edge, middle);
     Point finished = at.minus(out.times(grown));
+    boolean end = path.ends().get(edge);
     int reached = waste.reached(path.piece(), finished, out);
     if (reached >= 0) {
-      return Optional.of(new TabSpot(index, edge, middle, along, at, reached, Optional.empty()));
+      return Optional.of(
+          new TabSpot(index, edge, middle, along, at, reached, end, Optional.empty()));
     }
     return across(path, at, out)
-        .map(other -> new TabSpot(index, edge, middle, along, at, -1, Optional.of(other)));
+        .map(
+            other ->
+                new TabSpot(
+                    index,
+                    edge,
+                    middle,
+                    along,
+                    at,
+                    -1,
+                    end || paths.get(other.path()).ends().get(other.edge()),
+                    Optional.of(other)));
   }
 
   /** The side of the one piece that lies beyond, if a straight tab may end on it. */
