@@ -71,7 +71,8 @@ final class DxfSheet implements Drawing {
 
   @Override
   public List<Cut> cuts(CutForm form, Findings findings) {
-    DxfPieces.Sorted sorted = DxfPieces.of(file.cuts(), form, file.notes().stream().map(Note::at).toList());
+    DxfPieces.Sorted sorted =
+        DxfPieces.of(file.cuts(), form, file.notes().stream().map(Note::at).toList());
     sorted.faults().forEach(fault -> findings.add(Finding.Kind.SHAPE, fault));
     IdentityHashMap<DxfPieces.Drawn, Note> names = names(sorted.pieces());
     List<Cut> cuts = new ArrayList<>();

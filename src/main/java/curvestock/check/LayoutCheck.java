@@ -87,7 +87,8 @@ public final class LayoutCheck {
     spacing.run();
     List<Mark> marks = drawing.marks();
     if (pieces.size() == cuts.size()) {
-      new HoldingCheck(expectation, drawing.kind(), form, drawn, findings).run(drawing.cutLines(), marks);
+      new HoldingCheck(expectation, drawing.kind(), form, drawn, findings)
+          .run(drawing.cutLines(), marks);
     }
     new MarkCheck(expectation, drawing.kind(), form, pieces, marks, findings)
         .run(pieces.size() == cuts.size());

@@ -2,9 +2,11 @@ package curvestock.machine;
 
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
 import curvestock.machine.MachineSetup.Letters;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -75,6 +77,16 @@ public record MachineSheet(
     return setup.tabs().isEmpty() ? List.of() : new SheetContours(layout, setup).loose();
   }
 
+  /** The way with the tool lifted between marks, from the lower left corner, in millimetres. */
+  public double markTravel() {
+    return MarkOrder.travel(marks);
+  }
+
+  /** The same between the strokes of all numbers. */
+  public double labelTravel() {
+    return MarkOrder.travel(labels.stream().flatMap(label -> label.strokes().stream()).toList());
+  }
+
   /** How the outlines in files differ from the finished size. */
   public CutForm form() {
     return setup.form(layout.cutting());
@@ -126,7 +138,7 @@ public record MachineSheet(
       List<List<Edge>> marks = new ArrayList<>();
       layout.placements().forEach(placement -> marks.addAll(lines(Marks.of(placement))));
       marks.addAll(more);
-      return marks;
+      return MarkOrder.of(marks);
     }
 
     private List<Engraving> labels() {
@@ -138,7 +150,25 @@ public record MachineSheet(
       for (int i = 0; i < names.size(); i++) {
         place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
       }
-      return labels;
+      return inOrder(labels);
+    }
+
+    /** Number by number to the nearest that is left, from the sheet's lower left corner. */
+    private static List<Engraving> inOrder(List<Engraving> labels) {
+      List<Engraving> left = new ArrayList<>(labels);
+      List<Engraving> order = new ArrayList<>();
+      Point at = Point.ORIGIN;
+      while (!left.isEmpty()) {
+        Point here = at;
+        Engraving next =
+            left.stream()
+                .min(Comparator.comparingDouble(label -> label.start().distance(here)))
+                .orElseThrow();
+        left.remove(next);
+        order.add(next);
+        at = next.start();
+      }
+      return order;
     }
   }
 }

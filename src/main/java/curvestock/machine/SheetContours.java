@@ -140,12 +140,7 @@ final class SheetContours {
 
   /** The loop begun at the middle of an edge, away from all corners. */
   private static TabPath path(
-      int piece,
-      int hole,
-      List<Edge> edges,
-      List<Boolean> sides,
-      List<Boolean> ends,
-      int first) {
+      int piece, int hole, List<Edge> edges, List<Boolean> sides, List<Boolean> ends, int first) {
     List<Edge> turned = new ArrayList<>();
     List<Boolean> turnedSides = new ArrayList<>();
     List<Boolean> turnedEnds = new ArrayList<>();

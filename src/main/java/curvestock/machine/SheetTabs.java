@@ -114,7 +114,9 @@ final class SheetTabs {
       int before = held.size();
       outsides()
           .filter(path -> !isHeld(path))
-          .forEach(path -> hang(
+          .forEach(
+              path ->
+                  hang(
                       path,
                       spot -> suits.test(spot) && (isHeldWaste(spot) || isOnHeldPiece(spot))));
       more = held.size() > before;
@@ -142,7 +144,9 @@ final class SheetTabs {
     List<TabSpot> all = new ArrayList<>();
     for (int path = 0; path < paths.size(); path++) {
       if (isHeld(path)) {
-        spots.get(path).stream().filter(spot -> spot.waste() == part && !spot.onEnd()).forEach(all::add);
+        spots.get(path).stream()
+            .filter(spot -> spot.waste() == part && !spot.onEnd())
+            .forEach(all::add);
       }
     }
     List<TabSpot> chosen = new ArrayList<>();

@@ -14,8 +14,8 @@ import java.util.List;
  * Tells the long sides of a piece from the faces at which it is spliced to the next: the tool may
  * come down, and tabs may stay, on sides alone.
  *
- * <p>Sides are the arcs of a sector, the edges of a strip along its length, the arcs and the longest
- * edges of any other piece.
+ * <p>Sides are the arcs of a sector, the edges of a strip along its length, the arcs and the
+ * longest edges of any other piece.
  */
 final class Sides {
 
@@ -44,9 +44,7 @@ final class Sides {
     double longest = edges.stream().mapToDouble(Edge::length).max().orElse(0);
     return edges.stream()
         .map(
-            e ->
-                isLong(e, least)
-                    && (e instanceof Arc || (!isSector && isLong(e, LONG * longest))))
+            e -> isLong(e, least) && (e instanceof Arc || (!isSector && isLong(e, LONG * longest))))
         .toList();
   }
 

@@ -17,8 +17,7 @@ import java.util.stream.DoubleStream;
  * @param sides which of them may bear tabs
  * @param ends which of them may where nothing else holds the piece
  */
-record TabPath(
-    int piece, int hole, List<Edge> edges, List<Boolean> sides, List<Boolean> ends) {
+record TabPath(int piece, int hole, List<Edge> edges, List<Boolean> sides, List<Boolean> ends) {
 
   /** An edge must be this many tabs long to bear one: itself, and its length free on each side. */
   static final double ROOM = 3;

@@ -195,7 +195,9 @@ public final class MachineNotes {
               + metres(sheet.travel())
               + " with the tool lifted ("
               + metres(sheet.travelAsLaidOut())
-              + " as laid out).");
+              + " as laid out). Marks and numbers: "
+              + metres(sheet.markTravel() + sheet.labelTravel())
+              + " lifted.");
       if (sheet.sharedCut() > 0) {
         lines.addAll(
             TextPaper.wrapped(
