@@ -118,7 +118,7 @@ final class HoldingCheck {
       for (Point point : points) {
         if (piece.bounds().holds(point, within)) {
           nearest(piece.shape().edges(), point, within)
-              .ifPresent(edge -> own.add(neck(piece, edge, point)));
+              .ifPresent(edge -> own.add(neck(edge, point)));
         }
       }
       necks.add(own);
@@ -133,7 +133,7 @@ final class HoldingCheck {
   }
 
   /** At the foot of the point; loops run with the wood to their left. */
-  private static Holding.Neck neck(DrawnPiece piece, Trace edge, Point point) {
+  private static Holding.Neck neck(Trace edge, Point point) {
     if (edge instanceof Trace.Round round) {
       Point from = point.minus(round.centre());
       Point out = from.times(Math.signum(round.sweep()) / from.norm());
