@@ -254,6 +254,8 @@ class PocketCheckTest {
         sheet.travelAsLaidOut(),
         sheet.travel(),
         sheet.tabless(),
+        sheet.loose(),
+        sheet.sharedCut(),
         other);
   }
 
