@@ -83,6 +83,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
 public final class Workshop {
@@ -429,8 +430,10 @@ public final class Workshop {
     }
   }
 
+  /** An SVG calls a piece {@code piece-3}, a DXF, whose outlines bear no names, {@code piece 3}. */
   private static boolean isNamedLoose(Finding finding, List<Integer> loose) {
-    List<String> named = loose.stream().map(number -> "piece-" + number).toList();
+    List<String> named =
+        loose.stream().flatMap(n -> Stream.of("piece-" + n, "piece " + n)).toList();
     return finding.kind() == Finding.Kind.LOOSE
         && !finding.paths().isEmpty()
         && named.containsAll(finding.paths());

@@ -41,6 +41,8 @@ import picocli.CommandLine.Spec;
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
+  private static final String CHART = "charts/choices.png";
+
   private static final Pattern FRACTION = Pattern.compile("\\s*(\\d{1,3})/(\\d{1,3})\\s*");
 
   @Spec private CommandSpec spec;
@@ -79,6 +81,11 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Also say how many turns N sheets give.")
   private Integer sheets;
 
+  @Option(
+      names = "--details",
+      description = "Also print limits, joints, work, and how sensitive the answer is.")
+  private boolean details;
+
   @Override
   public boolean debug() {
     return options.debug();
@@ -90,11 +97,21 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     List<Job> jobs = options.jobs();
     if (jobs.size() == 1) {
       Comparison comparison = work(jobs.get(0), question);
-      print(ComparePaper.text(Choices.of(comparison)), "charts/choices.png");
+      Choices choices = Choices.of(comparison);
+      print(details ? ComparePaper.text(choices) : ComparePaper.brief(choices), CHART);
+      if (!details) {
+        hint();
+      }
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt");
     }
     return 0;
+  }
+
+  private void hint() {
+    PrintWriter printer = spec.commandLine().getOut();
+    printer.println("Limits, joints, work, and how sensitive this is: add --details.");
+    printer.flush();
   }
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {

@@ -5,7 +5,6 @@ import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
-import curvestock.packing.SearchSettings;
 import curvestock.plan.Infeasible;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
@@ -193,10 +192,6 @@ public final class Comparer {
       }
     }
     listener.firstLook(List.copyOf(looks));
-  }
-
-  private SearchSettings quick() {
-    return job.search().at(Effort.QUICK);
   }
 
   private Optional<AngleScan> scan() {

@@ -1,6 +1,7 @@
 package curvestock.compare;
 
 import curvestock.bound.Bound;
+import curvestock.bound.Fit;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.packing.Effort;
@@ -75,10 +76,11 @@ public final class Sizes {
   /**
    * A size by a regular pattern.
    *
-   * @throws Infeasible if the helix cannot be divided so
+   * @throws Infeasible if the helix cannot be divided so, or a piece of it fits on no sheet
    */
   public SizeLook look(Division division) throws Infeasible {
     Design design = Options.design(designs, isOwn(division) ? own() : division);
+    requireRoom(design);
     SheetStock main = designs.mainSheet();
     Layout pattern =
         packers
@@ -90,6 +92,24 @@ public final class Sizes {
         pattern.placements().isEmpty() ? 0 : (int) Math.ceil(wood / pattern.pieceArea() - 1e-9);
     Money each = job.terms().tax().gross(main.price());
     return new SizeLook(design, pattern, sheets, each.times(sheets));
+  }
+
+  /** A size with a piece that is proven to fit nowhere is no choice: its pattern would mislead. */
+  private void requireRoom(Design design) throws Infeasible {
+    for (Demand demand : design.bed()) {
+      Piece piece = demand.piece();
+      boolean nowhere =
+          job.sheets().stream()
+              .filter(sheet -> job.suits(piece, sheet))
+              .allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));
+      if (nowhere) {
+        throw new Infeasible(
+            List.of(
+                "Piece "
+                    + piece.id()
+                    + " does not fit on any of the sheets, whichever way it is turned."));
+      }
+    }
   }
 
   private static double area(List<Demand> demands) {

@@ -76,16 +76,15 @@ final class Insertion {
     for (double step = 64; step >= 0.25; step /= 4) {
       boolean moved = true;
       for (int round = 0; round < 40 && moved; round++) {
-        boolean left = push(overlap, poses, i, 3 * i, step, gradient);
-        boolean down = push(overlap, poses, i, 3 * i + 1, step, gradient);
+        boolean left = push(overlap, poses, i, 3 * i, step);
+        boolean down = push(overlap, poses, i, 3 * i + 1, step);
         moved = left || down;
       }
     }
     overlap.evaluateOne(i, poses, gradient);
   }
 
-  private static boolean push(
-      Overlap overlap, double[] poses, int i, int variable, double step, double[] gradient) {
+  private static boolean push(Overlap overlap, double[] poses, int i, int variable, double step) {
     poses[variable] -= step;
     if (overlap.weigh(i, poses, Lane.GOAL) <= Lane.GOAL) {
       return true;

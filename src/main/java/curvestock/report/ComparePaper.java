@@ -18,6 +18,30 @@ public final class ComparePaper {
     return TextPaper.of(choices.heading(), parts(choices).done());
   }
 
+  /** What decides: two sentences or a few, one table, and whatever was asked for besides. */
+  public static List<String> brief(Choices choices) {
+    CompareWords words = new CompareWords(choices);
+    Parts parts = decided(choices, words);
+    parts.table(
+        choices
+            .options()
+            .only(
+                "segment",
+                "best",
+                "pieces",
+                "perSheet",
+                "sheets",
+                "cost",
+                "joints",
+                "largestLength",
+                "largestWidth",
+                "offcutLength",
+                "offcutWidth"));
+    words.mixed().forEach(plan -> listed(parts, plan));
+    asked(parts, choices, words);
+    return TextPaper.of(choices.heading(), parts.done());
+  }
+
   /** The first numbers, a line a choice. */
   public static List<String> firstLook(List<SizeLook> looks, Figures figures) {
     Table table = Choices.firstLook(looks);
@@ -30,10 +54,7 @@ public final class ComparePaper {
 
   static Parts parts(Choices choices) {
     CompareWords words = new CompareWords(choices);
-    Parts parts = new Parts().say(words.decision()).say(words.reasons());
-    if (choices.comparison().stopped()) {
-      parts.notice("Stopped early: this is what was compared until then.");
-    }
+    Parts parts = decided(choices, words);
     parts.table(decisive(choices.options()));
     parts.table(joints(choices.options()));
     parts.table(work(choices));
@@ -42,6 +63,20 @@ public final class ComparePaper {
     if (!words.sensitivity().isEmpty()) {
       parts.section("How sensitive this is").bullets(words.sensitivity());
     }
+    asked(parts, choices, words);
+    return parts;
+  }
+
+  private static Parts decided(Choices choices, CompareWords words) {
+    Parts parts = new Parts().say(words.decision()).say(words.reasons());
+    if (choices.comparison().stopped()) {
+      parts.notice("Stopped early: this is what was compared until then.");
+    }
+    return parts;
+  }
+
+  /** The answers to further questions of the command line. */
+  private static void asked(Parts parts, Choices choices, CompareWords words) {
     if (!words.scan().isEmpty()) {
       parts.section("All angles from 30° to 180°, in regular patterns").bullets(words.scan());
       parts.table(choices.fewestPieces());
@@ -49,7 +84,6 @@ public final class ComparePaper {
     if (!words.reach().isEmpty()) {
       listed(parts, words.reach());
     }
-    return parts;
   }
 
   private static void listed(Parts parts, List<String> lines) {

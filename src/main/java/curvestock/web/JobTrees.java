@@ -3,6 +3,7 @@ package curvestock.web;
 import curvestock.compare.Division;
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -30,7 +31,17 @@ final class JobTrees {
       Object seed = search.get("seed");
       rest.put(SEARCH, seed == null ? "" : seed);
     }
-    return Json.text(Json.tree(rest));
+    return Json.text(Json.tree(sorted(rest)));
+  }
+
+  /** In whatever order its keys were written. */
+  private static Object sorted(Object value) {
+    if (value instanceof Map<?, ?> map) {
+      Map<String, Object> sorted = new TreeMap<>();
+      map.forEach((key, each) -> sorted.put((String) key, sorted(each)));
+      return sorted;
+    }
+    return value instanceof List<?> list ? list.stream().map(JobTrees::sorted).toList() : value;
   }
 
   /** The job with its helix in equal segments of another size. */

@@ -59,14 +59,22 @@ final class PageFiles {
   private static final String PRELOAD = "<!-- preload -->";
 
   /** A file with the mark by which a browser knows it again. */
-  private record Served(byte[] bytes, String mark) {}
+  private static final class Served {
+    private final byte[] bytes;
+    private final String mark;
+
+    Served(byte[] bytes) {
+      this.bytes = bytes;
+      this.mark = markOf(bytes);
+    }
+  }
 
   private final Map<String, Served> files = new LinkedHashMap<>();
 
   PageFiles() {
     for (String name : NAMES) {
       byte[] bytes = name.equals("index.html") ? page() : bytes(name);
-      files.put(name, new Served(bytes, mark(bytes)));
+      files.put(name, new Served(bytes));
     }
   }
 
@@ -80,7 +88,7 @@ final class PageFiles {
     return text("index.html").replace(PRELOAD, ahead).getBytes(StandardCharsets.UTF_8);
   }
 
-  private static String mark(byte[] bytes) {
+  private static String markOf(byte[] bytes) {
     try {
       byte[] digest = MessageDigest.getInstance("SHA-256").digest(bytes);
       return '"' + HexFormat.of().formatHex(digest, 0, 12) + '"';
@@ -103,14 +111,14 @@ final class PageFiles {
     // Asked for each time, so that a new version of the program shows its own page; sent only if it
     // is another.
     ctx.header("Cache-Control", "no-cache");
-    ctx.header("ETag", file.mark());
+    ctx.header("ETag", file.mark);
     String known = ctx.header("If-None-Match");
-    if (known != null && known.contains(file.mark())) {
+    if (known != null && known.contains(file.mark)) {
       ctx.status(304);
       return;
     }
     ctx.contentType(TYPES.get(name.substring(name.lastIndexOf('.') + 1)));
-    ctx.result(file.bytes());
+    ctx.result(file.bytes);
   }
 
   static String text(String name) {

@@ -77,18 +77,34 @@ final class PlanWork extends Work {
   private void own() throws Infeasible {
     progress().stage("First plan");
     if (best(asked()).isEmpty()) {
-      shared()
-          .plans()
-          .keep(asked().planned(), job(), planned(job(), new AtOnce()), Optional.empty());
+      first();
     }
-    tellBest("first", "");
-    if (byHand.isPresent()) {
+    if (best(asked()).isPresent()) {
+      tellBest("first", "");
+    }
+    if (byHand.isPresent() && best(asked()).isPresent()) {
       tellByHand(best(asked()).orElseThrow().plan(), byHand.get());
       return;
     }
     progress().stage("Quick search");
     search(asked(), Effort.QUICK);
+    if (best(asked()).isEmpty()) {
+      // Stopped before a search had found room for a piece that no pattern lays.
+      throw new Infeasible(
+          List.of("No plan was found before the search was stopped: continue searching."));
+    }
     tellBest("quick", "");
+    byHand.ifPresent(laid -> tellByHand(best(asked()).orElseThrow().plan(), laid));
+  }
+
+  /** Pieces that no regular pattern lays may be laid by a search: that is tried next. */
+  private void first() {
+    try {
+      Plan plan = planned(job(), new AtOnce());
+      shared().plans().keep(asked().planned(), job(), plan, Optional.empty());
+    } catch (Infeasible e) {
+      progress().step(e.getMessage());
+    }
   }
 
   /** Asks the first plan to be made without a search; given up like all others. */

@@ -80,7 +80,7 @@ function verdict() {
   const exact = Boolean(plan && fresh(plan));
   const about = !exact && own && fresh(sizes) && own.sheets ? `≈ ${counted(own.sheets, "sheet")}, ${own.money}` : "";
   const words = phase === "refused" ? "Cannot be cut from these sheets"
-    : about || (plan ? headline(plan) : "Working out the first answer");
+    : about || (plan ? headline(plan) : "Counting sheets …");
   const former = phase !== "refused" && !exact && !about && Boolean(plan);
   const helix = look?.helix;
   const state_ = helix ? (helix.works ? (openChecks(helix).length ? "marginal" : "ok") : "fail") : "";
@@ -111,7 +111,7 @@ function searching(exact, phase, progress) {
       : busy || progress.words ? progress.words || "Searching"
         : phase === "looking" ? "Counting by regular patterns"
           : phase === "stopped" ? "Stopped: best found so far."
-            : phase === "done" ? (plan?.gained || (more ? "Search complete." : "Search complete; nothing more to gain."))
+            : phase === "done" ? (plan?.gained || "Search complete.")
               : phase === "wrong" ? "Waiting for the marked fields." : "";
   return h("div", { class: "search" + (link === "ok" ? "" : " broken") },
     h("p", { id: "step", role: link === "ok" ? null : "alert" }, words),

@@ -53,6 +53,9 @@ export function asks() {
   hush();
   hush = () => {};
   question++;
+  // What is searched for a former job only takes time from this one.
+  const { work, phase } = state().answer;
+  if (work && phase === "searching") server.cancel(work).catch(() => {});
   const job = asked(state());
   const print = fingerprint(job);
   clearTimeout(complainTimer);

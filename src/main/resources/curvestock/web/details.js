@@ -26,7 +26,7 @@ export function open(helix) {
 
 /** @param {any} helix */
 function checks(helix) {
-  if (!helix) return h("p", { class: "under" }, "No helix, so nothing to check.");
+  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so nothing to check." : "Being worked out.");
   const need = open(helix);
   const met = wordsOf(helix.verdicts).filter((/** @type {any} */ each) => each.state === "ok");
   const assumed = wordsOf(helix.assumed);
@@ -58,7 +58,7 @@ function buy(plan, helix) {
 
 /** @param {any} helix */
 function pieces(helix) {
-  if (!helix) return h("p", { class: "under" }, "No helix, so no schedule.");
+  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so no schedule." : "Being worked out.");
   const { piece } = state().ui;
   return table("All pieces in their order", ["Piece", "Turn", "From", "To", "Underside, low end", "High end", "Joined at"], wordsOf(helix.schedule).map((/** @type {any} */ words) =>
     h("tr", { key: words.piece, class: words.piece === piece ? "chosen" : "", "data-label": words.piece },

@@ -13,6 +13,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,10 +163,11 @@ class ShopFilesTest {
   void testCut_fitsTheBed() throws Exception {
     Job job = JobReader.read(HELIX + "machine: {bed: 500x300}\n", "job.yaml");
     String svg = text(files(job), "test-cut.svg");
-    String[] box = svg.replaceAll("(?s).*viewBox=\"([^\"]*)\".*", "$1").split(" ");
+    Matcher box = Pattern.compile("viewBox=\"\\S+ \\S+ (\\S+) (\\S+)\"").matcher(svg);
 
-    assertThat(Double.parseDouble(box[2])).isLessThanOrEqualTo(500);
-    assertThat(Double.parseDouble(box[3])).isLessThanOrEqualTo(300);
+    assertThat(box.find()).isTrue();
+    assertThat(Double.parseDouble(box.group(1))).isLessThanOrEqualTo(500);
+    assertThat(Double.parseDouble(box.group(2))).isLessThanOrEqualTo(300);
   }
 
   @Test

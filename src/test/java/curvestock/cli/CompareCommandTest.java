@@ -70,7 +70,7 @@ class CompareCommandTest {
         "--with-sheets -1            | must not be negative",
         "--with-sheets two           | is not an int",
         "--effort mild               | mild",
-        "--seed x                    | is not a long"
+        "--seed x                    | must be 0 or a whole number above it"
       })
   void option_thatCannotBe_isRefusedWithTheReason(String options, String reason) {
     String[] given = options.split(" ", -1);

@@ -39,6 +39,7 @@ final class HttpNoise {
           "/api/save",
           "/api/lengths",
           "/api/gaps",
+          "/api/look",
           "/api/work",
           "/api/work/x/events",
           "/api/work/%00/packet",

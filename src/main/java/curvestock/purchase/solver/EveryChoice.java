@@ -108,9 +108,9 @@ final class EveryChoice {
         moreMoney = Math.max(moreMoney, wanted * moneyEach[first][i]);
       }
     }
-    double leastMoney = Math.max(tally.money(), Math.ceil(money + moreMoney - ROUNDING));
+    double leastMoney = Math.max((double) tally.money(), Math.ceil(money + moreMoney - ROUNDING));
     double leastSheets = Math.max(tally.sheets(), Math.ceil(sheets + moreSheets - ROUNDING));
-    return leastMoney < least.money()
-        || (leastMoney == least.money() && leastSheets <= least.sheets());
+    return leastMoney < (double) least.money()
+        || (leastMoney == (double) least.money() && leastSheets <= least.sheets());
   }
 }
