@@ -48,7 +48,7 @@ final class CaseTable {
             length(cells[3], unit),
             Length.ofMillimetres(12),
             Money.ZERO);
-    Cutting cutting = new Cutting(length(cells[4], unit), Length.ZERO, length(cells[5], unit));
+    Cutting cutting = Cutting.leaving(length(cells[4], unit), Length.ZERO, length(cells[5], unit));
     List<Demand> wanted = new ArrayList<>();
     for (String kind : cells[6].split("\\|", -1)) {
       wanted.add(demand(kind, unit, wanted.size()));

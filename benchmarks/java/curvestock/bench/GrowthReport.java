@@ -32,7 +32,7 @@ public final class GrowthReport {
   private static final double SEARCH_DENSITY = 0.5;
   private static final int RUNS = 3;
   private static final Cutting CUTTING =
-      new Cutting(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
+      Cutting.leaving(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
 
   private record Measured(
       int wanted, int laid, double first, double quick, double search, double evaluation) {}

@@ -27,7 +27,7 @@ final class Shrinking {
 
   /** So little gap that it does not count, and enough for the exact clearance to judge by. */
   private static final Cutting ALL_BUT_TOUCHING =
-      new Cutting(Length.ofMillimetres(0.02), Length.ZERO, Length.ZERO);
+      Cutting.leaving(Length.ofMillimetres(0.02), Length.ZERO, Length.ZERO);
 
   /**
    * What was reached.

@@ -62,7 +62,7 @@ final class NearPairs {
             Length.ofMillimetres(1e5),
             Length.ofMillimetres(12),
             Money.ZERO);
-    Cutting cutting = new Cutting(Length.ofInches(0.125), Length.ZERO, Length.ZERO);
+    Cutting cutting = Cutting.leaving(Length.ofInches(0.125), Length.ZERO, Length.ZERO);
     overlap = new Overlap(new Arena(sheet, cutting), List.of(body, body));
   }
 

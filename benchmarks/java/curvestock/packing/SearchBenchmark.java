@@ -39,7 +39,7 @@ public class SearchBenchmark {
       SheetStock.rectangle(
           "sheet", Length.ofInches(96), Length.ofInches(48), Length.ofMillimetres(12), Money.ZERO);
   private final Cutting cutting =
-      new Cutting(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
+      Cutting.leaving(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
   private final Arena arena = new Arena(sheet, cutting);
   private final Body body = new Body(piece);
   private final boolean[] frozen = new boolean[PIECES];

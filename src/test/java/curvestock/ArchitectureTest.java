@@ -139,7 +139,7 @@ class ArchitectureTest {
 
   @ParameterizedTest
   @CsvSource({
-    "org.locationtech.jts..,         geometry check",
+    "org.locationtech.jts..,         geometry check machine",
     "org.optaplanner..,              purchase.solver",
     "org.ojalgo..,                   purchase purchase.solver bound",
     "org.apache.batik..,             drawing check",

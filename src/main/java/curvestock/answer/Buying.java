@@ -1,5 +1,6 @@
 package curvestock.answer;
 
+import curvestock.machine.MachineSheet;
 import curvestock.plan.Plan;
 import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param unused sheets of a thickness that no piece asks for
  * @param obstacles a row for each piece that keeps a cheaper purchase from being found, the piece
  *     that takes most wood first
+ * @param loose pieces that the machine's tabs do not hold, by sheet
  * @param rough whether it was planned quickly, only to know about how many sheets are needed
  * @param stopped whether planning was stopped early
  */
@@ -51,6 +53,7 @@ public record Buying(
     Optional<CarriedWhole> carriedWhole,
     List<Unused> unused,
     Table obstacles,
+    List<Loose> loose,
     boolean rough,
     boolean stopped) {
 
@@ -71,8 +74,12 @@ public record Buying(
   /** A kind of sheet that nothing is cut from. */
   public record Unused(String sheet, Length thickness) {}
 
+  /** Pieces of one sheet, by what is written on them, that have to be held another way. */
+  public record Loose(int sheet, List<String> pieces) {}
+
   public Buying {
     byHand = List.copyOf(byHand);
+    loose = List.copyOf(loose);
     rips = List.copyOf(rips);
     unused = List.copyOf(unused);
   }
@@ -104,8 +111,24 @@ public record Buying(
                         forBed)),
         unused(plan),
         tables.obstacles(),
+        rough ? List.of() : loose(plan),
         rough,
         plan.stopped());
+  }
+
+  private static List<Loose> loose(Plan plan) {
+    List<Loose> loose = new ArrayList<>();
+    for (int i = 0; i < plan.layouts().size(); i++) {
+      List<String> labels = plan.labels().get(i);
+      List<String> pieces =
+          MachineSheet.loose(plan.layouts().get(i), plan.job().machine()).stream()
+              .map(number -> labels.get(number - 1))
+              .toList();
+      if (!pieces.isEmpty()) {
+        loose.add(new Loose(i + 1, pieces));
+      }
+    }
+    return loose;
   }
 
   private static List<Rip> rips(Plan plan, boolean forBed) {

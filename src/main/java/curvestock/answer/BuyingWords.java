@@ -4,6 +4,7 @@ import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
 import curvestock.units.Count;
+import curvestock.units.Length;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
 import java.util.ArrayList;
@@ -237,6 +238,24 @@ public final class BuyingWords {
         + more
         + figures.money(dearer)
         + (whole.forBed() ? " in all." : " in all; delivery for less would be cheaper.");
+  }
+
+  /** Pieces that tabs do not hold, and what to do; empty if they hold all. */
+  public List<String> loose(Length tab) {
+    List<String> lines = new ArrayList<>();
+    for (Buying.Loose each : buying.loose()) {
+      lines.add(
+          "Sheet "
+              + each.sheet()
+              + ": tabs do not hold "
+              + Figures.count(each.pieces().size(), "piece")
+              + " ("
+              + String.join(", ", each.pieces())
+              + "). Screw down or tape each of them before it is cut, or write `extra: "
+              + figures.given(tab)
+              + "` in `cutting:`, a tab's width of wood between two cuts, and plan again.");
+    }
+    return lines;
   }
 
   /** What planning was not allowed to finish, or did not try; empty if it did all. */

@@ -123,11 +123,12 @@ final class MachineFiles {
   private static void add(
       ResultFolder folder, MachineSheet sheet, Map<String, List<Recess>> recesses, Names names) {
     Expectation expected = expected(sheet, recesses);
+    List<Integer> loose = sheet.loose();
     String svg = MachineDrawing.svg(sheet);
     String dxf = SheetDxf.of(sheet);
-    Workshop.requireRight(names.svg(), () -> LayoutCheck.check(svg, expected));
+    Workshop.requireRight(names.svg(), loose, () -> LayoutCheck.check(svg, expected));
     folder.add(names.svg(), svg);
-    Workshop.requireRight(names.dxf(), () -> LayoutCheck.check(dxf, expected));
+    Workshop.requireRight(names.dxf(), loose, () -> LayoutCheck.check(dxf, expected));
     folder.add(names.dxf(), dxf);
     if (sheet.machining().turning().isPresent()) {
       String below = MachineDrawing.underside(sheet);
@@ -144,6 +145,7 @@ final class MachineFiles {
   private static Expectation expected(MachineSheet sheet, Map<String, List<Recess>> recesses) {
     return Expectation.of(sheet.layout())
         .in(sheet.form())
+        .with(marked(sheet.setup()))
         .with(recesses, toolRadius(sheet.setup(), sheet.layout().cutting()));
   }
 
@@ -193,6 +195,7 @@ final class MachineFiles {
       expectations.add(
           Expectation.anyOf(sheet, job.cutting(), suiting)
               .in(CutForm.FINISHED, form(job))
+              .with(marked(job.machine()))
               .with(recesses(job), toolRadius(job.machine(), job.cutting())));
     }
     return expectations;
@@ -203,7 +206,16 @@ final class MachineFiles {
     TestCut test = testCut(job);
     return Expectation.of(test.layout())
         .in(CutForm.FINISHED, form(job))
+        .with(marked(job.machine()))
         .with(recesses(test), toolRadius(job.machine(), job.cutting()));
+  }
+
+  /** Tabs that are marked beside whole outlines. */
+  private static Optional<Expectation.MarkedTabs> marked(MachineSetup setup) {
+    return setup
+        .tabs()
+        .filter(tabs -> tabs.form() == MachineSetup.Tabs.Form.MARKS)
+        .map(tabs -> new Expectation.MarkedTabs(tabs.width(), tabs.count()));
   }
 
   private static CutForm form(Job job) {

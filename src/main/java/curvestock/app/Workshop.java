@@ -7,6 +7,7 @@ import curvestock.answer.MachineTime;
 import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
+import curvestock.check.Finding;
 import curvestock.check.LayoutCheck;
 import curvestock.compare.BatchComparer;
 import curvestock.compare.BatchComparison;
@@ -82,6 +83,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
 public final class Workshop {
@@ -402,11 +404,22 @@ public final class Workshop {
 
   /** Refuses to go on if a drawing is not right. */
   static void requireRight(String file, Judging judging) {
+    requireRight(file, List.of(), judging);
+  }
+
+  /**
+   * The same with pieces that are known to come loose and are named as such: of these alone it is
+   * no fault.
+   *
+   * @param loose their numbers
+   */
+  static void requireRight(String file, List<Integer> loose, Judging judging) {
     String faults;
     try {
       CheckReport report = judging.report();
       faults =
           report.findings().stream()
+              .filter(finding -> !isNamedLoose(finding, loose))
               .map(finding -> "  " + finding.message())
               .collect(Collectors.joining("\n"));
     } catch (CheckException e) {
@@ -415,6 +428,15 @@ public final class Workshop {
     if (!faults.isEmpty()) {
       throw new WrongLayoutException(file, faults);
     }
+  }
+
+  /** An SVG calls a piece {@code piece-3}, a DXF, whose outlines bear no names, {@code piece 3}. */
+  private static boolean isNamedLoose(Finding finding, List<Integer> loose) {
+    List<String> named =
+        loose.stream().flatMap(n -> Stream.of("piece-" + n, "piece " + n)).toList();
+    return finding.kind() == Finding.Kind.LOOSE
+        && !finding.paths().isEmpty()
+        && named.containsAll(finding.paths());
   }
 
   /**

@@ -21,7 +21,7 @@ final class AreaBound {
     // all of it does not gain by a sheet that is.
     double sure = 2 * InflatedArea.mostWidening(piece);
     Length spacing = Length.ofMillimetres(Math.min(sure, cutting.spacing().millimetres()));
-    Cutting less = new Cutting(spacing, Length.ZERO, cutting.margin());
+    Cutting less = Cutting.leaving(spacing, Length.ZERO, cutting.margin());
     double share = InflatedArea.ofSheet(sheet, less) / InflatedArea.ofPiece(piece, less);
     int count = (int) Math.min(Integer.MAX_VALUE, Math.floor(share * (1 + ROUNDING)));
     return new Bound(

@@ -5,8 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Closes outlines that tabs interrupt. A gap is taken for a tab only if it is no longer than the
- * drawing says and the line goes straight on behind it; whether it goes on along the right line or
+ * Closes outlines that tabs interrupt, or cuts that a neighbour shares. A gap is taken for a tab
+ * only if it is no longer than the drawing says, for a shared cut only if another outline is cut
+ * there; in both the line must go straight on behind it. Whether it goes on along the right line or
  * arc is found by comparing the closed outline with the nominal one.
  */
 final class Bridges {
@@ -17,20 +18,28 @@ final class Bridges {
   /** Within this angle a line goes straight on, as seen across a gap. */
   private static final double STRAIGHT_ON = Math.toRadians(25);
 
-  private final CutForm form;
+  /** Besides its own tabs a piece bears those by which its neighbours hang on it. */
+  private static final int WITH_NEIGHBOURS = 3;
 
-  Bridges(CutForm form) {
+  private final CutForm form;
+  private final SharedLines shared;
+
+  Bridges(CutForm form, SharedLines shared) {
     this.form = form;
+    this.shared = shared;
   }
 
-  /** Whether a tab may lie between two chains. */
+  /** Whether a tab or a shared cut may lie between two chains. */
   boolean join(Chain before, Chain after) {
     Point gap = after.start().minus(before.end());
-    double length = gap.norm();
-    return length <= form.tabGap() + SLACK
-        && length > 0
+    return (isTab(before, after) || shared.cover(before.end(), after.start(), form.tabGap()))
+        && gap.norm() > 0
         && angle(before.last().endDirection(), gap) <= STRAIGHT_ON
         && angle(gap, after.edges().get(0).startDirection()) <= STRAIGHT_ON;
+  }
+
+  private boolean isTab(Chain before, Chain after) {
+    return form.tabs() > 0 && before.end().distance(after.start()) <= form.tabGap() + SLACK;
   }
 
   private static double angle(Point a, Point b) {
@@ -43,17 +52,22 @@ final class Bridges {
    * @throws CheckException if there are more gaps than tabs, or one is no tab
    */
   Chain closed(List<Chain> open) throws CheckException {
-    if (form.tabs() == 0) {
-      throw new CheckException("the path is open: each part must be closed");
+    int tabs = 0;
+    for (int i = 0; i < open.size(); i++) {
+      tabs += isTab(open.get(i), open.get((i + 1) % open.size())) ? 1 : 0;
     }
-    if (open.size() > form.tabs()) {
+    int most = WITH_NEIGHBOURS * form.tabs();
+    if (tabs > most) {
       throw new CheckException(
-          "the path has " + open.size() + " gaps, but there are to be at most " + form.tabs());
+          "the path has " + tabs + " gaps, but there are to be at most " + most);
     }
     List<Trace> edges = new ArrayList<>();
     for (int i = 0; i < open.size(); i++) {
       Chain before = open.get(i);
       Chain after = open.get((i + 1) % open.size());
+      if (!join(before, after) && form.tabs() == 0) {
+        throw new CheckException("the path is open: each part must be closed");
+      }
       if (!join(before, after)) {
         throw new CheckException(
             "the path has a gap of "
@@ -63,7 +77,10 @@ final class Bridges {
                 + " on a line that goes straight on");
       }
       edges.addAll(before.edges());
-      edges.add(bridge(before.last(), after.edges().get(0)));
+      edges.add(
+          isTab(before, after)
+              ? bridge(before.last(), after.edges().get(0))
+              : new Trace.Straight(before.end(), after.start()));
     }
     return new Chain(edges, true);
   }

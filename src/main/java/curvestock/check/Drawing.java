@@ -33,6 +33,9 @@ interface Drawing {
   /** The outlines to be cut; what cannot be one is noted, and what the file lists but has not. */
   List<Cut> cuts(CutForm form, Findings findings);
 
+  /** All lines that are cut, as they are drawn; those that cannot be read are left out. */
+  List<Chain> cutLines();
+
   /** What is not cut. */
   List<Mark> marks();
 

@@ -2,6 +2,7 @@ package curvestock.check;
 
 import curvestock.geometry.Point;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -9,16 +10,21 @@ import java.util.stream.IntStream;
 /** Sorts the cut lines of a DXF, which know no pieces, into outsides and the holes in them. */
 final class DxfPieces {
 
+  /** A listed beginning lies on its line within this, in millimetres. */
+  private static final double AT = 0.005;
+
   private final Bridges bridges;
+  private final SharedLines shared;
   private final CutForm form;
   private final List<Chain> contours = new ArrayList<>();
   private final List<TraceLoop> loops = new ArrayList<>();
   private final List<Boolean> doubled = new ArrayList<>();
   private final List<String> faults = new ArrayList<>();
 
-  private DxfPieces(CutForm form) {
+  private DxfPieces(CutForm form, SharedLines shared) {
     this.form = form;
-    this.bridges = new Bridges(form);
+    this.shared = shared;
+    this.bridges = new Bridges(form, shared);
   }
 
   /**
@@ -41,18 +47,73 @@ final class DxfPieces {
    */
   record Sorted(List<Drawn> pieces, List<String> faults) {}
 
-  /** For each piece its outside and its holes, closed. */
+  /** For each piece its outside and its holes, closed, of a file that lists none. */
   static Sorted of(List<Chain> cuts, CutForm form) {
-    DxfPieces pieces = new DxfPieces(form);
-    pieces.close(cuts);
+    return of(cuts, form, List.of());
+  }
+
+  /**
+   * For each piece its outside and its holes, closed.
+   *
+   * @param begins where outsides begin, if the file says so
+   */
+  static Sorted of(List<Chain> cuts, CutForm form, List<Point> begins) {
+    DxfPieces pieces = new DxfPieces(form, SharedLines.of(cuts));
+    pieces.closeListed(cuts, begins);
     pieces.keepSingle();
     return new Sorted(pieces.nest(), List.copyOf(pieces.faults));
   }
 
-  /** Open lines that follow on each other over tabs are one outline. */
+  /** Open lines from one that begins an outside to the next are one outline, if they close. */
+  private void closeListed(List<Chain> chains, List<Point> begins) {
+    List<Chain> group = new ArrayList<>();
+    for (Chain chain : chains) {
+      boolean isNew =
+          chain.closed()
+              || begins.stream()
+                  .anyMatch(
+                      at -> at.distance(chain.start()) <= AT || at.distance(chain.end()) <= AT);
+      if (isNew) {
+        closeGroup(group);
+      }
+      if (chain.closed()) {
+        contours.add(chain);
+      } else {
+        group.add(chain);
+      }
+    }
+    closeGroup(group);
+  }
+
+  private void closeGroup(List<Chain> group) {
+    if (group.isEmpty()) {
+      return;
+    }
+    try {
+      contours.add(new Bridges(form, shared.without(group)).closed(inOneDirection(group)));
+    } catch (CheckException e) {
+      // Listed wrongly, not at all, or with a hole: then by how the lines go on.
+      close(List.copyOf(group));
+    }
+    group.clear();
+  }
+
+  private List<Chain> inOneDirection(List<Chain> group) {
+    List<Chain> turned = new ArrayList<>();
+    for (Chain chain : group) {
+      if (turned.size() == 1 && !followsEitherWay(turned.get(0), chain)) {
+        turned.set(0, turned.get(0).reversed());
+      }
+      turned.add(turned.isEmpty() ? chain : inDirection(turned.get(turned.size() - 1), chain));
+    }
+    return turned;
+  }
+
+  /** Open lines that follow on each other over tabs and shared cuts are one outline. */
   private void close(List<Chain> chains) {
     List<Chain> open = new ArrayList<>();
-    for (Chain chain : chains) {
+    for (int i = 0; i < chains.size(); i++) {
+      Chain chain = chains.get(i);
       if (chain.closed()) {
         contours.add(chain);
         continue;
@@ -60,15 +121,42 @@ final class DxfPieces {
       if (open.size() == 1 && !followsEitherWay(open.get(0), chain)) {
         open.set(0, open.get(0).reversed());
       }
-      Chain next = open.isEmpty() ? chain : inDirection(open.get(open.size() - 1), chain);
-      open.add(next);
-      if (form.tabs() == 0 || bridges.join(next, open.get(0))) {
+      if (form.tabs() == 0
+          && !open.isEmpty()
+          && !followsEitherWay(open.get(open.size() - 1), chain)) {
+        closeTabs(open);
+      }
+      open.add(open.isEmpty() ? chain : inDirection(open.get(open.size() - 1), chain));
+      List<Chain> next = i + 1 < chains.size() ? List.of(chains.get(i + 1)) : List.of();
+      if (closes(open, next) || !mayBeInterrupted()) {
         closeTabs(open);
       }
     }
     if (!open.isEmpty()) {
       closeTabs(open);
     }
+  }
+
+  /**
+   * Whether the lines so far are a whole outline: its last gap may be cut by a neighbour, but not
+   * by its own next line.
+   */
+  private boolean closes(List<Chain> open, List<Chain> next) {
+    Chain last = open.get(open.size() - 1);
+    if (!bridges.join(last, open.get(0))) {
+      return false;
+    }
+    List<Chain> others = new ArrayList<>(open);
+    others.addAll(next);
+    return new Bridges(form, shared.without(others)).join(last, open.get(0))
+        || next.stream().noneMatch(chain -> goesOn(last, chain, open.get(0)));
+  }
+
+  /** Whether the next line follows, and is nearer than the outline's beginning. */
+  private boolean goesOn(Chain last, Chain next, Chain first) {
+    double back = last.end().distance(first.start());
+    double on = Math.min(last.end().distance(next.start()), last.end().distance(next.end()));
+    return on < back && followsEitherWay(last, next);
   }
 
   private void closeTabs(List<Chain> open) {
@@ -81,6 +169,10 @@ final class DxfPieces {
               + e.getMessage());
     }
     open.clear();
+  }
+
+  private boolean mayBeInterrupted() {
+    return form.tabs() > 0 || form.grown() > 0;
   }
 
   private boolean followsEitherWay(Chain before, Chain after) {
@@ -122,6 +214,22 @@ final class DxfPieces {
     contours.addAll(single);
   }
 
+  /** By the point farthest from the other's line: neighbours that share a cut touch elsewhere. */
+  private static boolean liesIn(TraceLoop inner, TraceLoop outer) {
+    Point farthest =
+        inner.edges().stream()
+            .map(edge -> edge.at(0.5))
+            .max(
+                Comparator.comparingDouble(
+                    at ->
+                        outer.edges().stream()
+                            .mapToDouble(edge -> edge.distanceTo(at))
+                            .min()
+                            .orElse(0)))
+            .orElseThrow();
+    return outer.windings(farthest) != 0;
+  }
+
   private List<Drawn> nest() {
     List<Bounds> bounds = loops.stream().map(loop -> Bounds.of(loop.edges())).toList();
     List<Drawn> pieces = new ArrayList<>();
@@ -131,7 +239,7 @@ final class DxfPieces {
       parent[i] = -1;
       for (int j = 0; j < depth.length; j++) {
         boolean near = i != j && bounds.get(i).distance(bounds.get(j)) == 0;
-        if (near && loops.get(j).windings(loops.get(i).edges().get(0).at(0.5)) != 0) {
+        if (near && liesIn(loops.get(i), loops.get(j))) {
           depth[i]++;
           boolean smaller =
               parent[i] < 0

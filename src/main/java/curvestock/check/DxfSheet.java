@@ -5,8 +5,8 @@ import curvestock.geometry.Point;
 import curvestock.sheet.SheetStock;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -72,7 +72,8 @@ final class DxfSheet implements Drawing {
 
   @Override
   public List<Cut> cuts(CutForm form, Findings findings) {
-    DxfPieces.Sorted sorted = DxfPieces.of(file.cuts(), form);
+    DxfPieces.Sorted sorted =
+        DxfPieces.of(file.cuts(), form, file.notes().stream().map(Note::at).toList());
     IdentityHashMap<DxfPieces.Drawn, List<Chain>> drilled = drilled(sorted.pieces(), findings);
     sorted.faults().forEach(fault -> findings.add(Finding.Kind.SHAPE, fault));
     IdentityHashMap<DxfPieces.Drawn, Note> names = names(sorted.pieces());
@@ -155,25 +156,45 @@ final class DxfSheet implements Drawing {
     return String.format(Locale.ROOT, "piece near (%.1f, %.1f) mm", at.x(), at.y());
   }
 
-  /** By the piece itself, since doubled pieces are equal. */
+  /**
+   * By the piece itself, since doubled pieces are equal. The point of a note may lie on two pieces
+   * that share a cut, so a piece gives its note up where another can have none else (augmenting
+   * paths, Kuhn 1955).
+   */
   private IdentityHashMap<DxfPieces.Drawn, Note> names(List<DxfPieces.Drawn> pieces) {
     IdentityHashMap<DxfPieces.Drawn, Note> names = new IdentityHashMap<>();
-    Set<Note> left = new HashSet<>(file.notes());
-    for (DxfPieces.Drawn piece : pieces) {
-      List<Trace> edges = piece.chains().get(0).edges();
-      Bounds bounds = Bounds.of(edges);
-      file.notes().stream()
-          .filter(left::contains)
-          .filter(note -> bounds.holds(note.at(), ON_OUTLINE))
-          .filter(note -> edges.stream().anyMatch(edge -> edge.distanceTo(note.at()) <= ON_OUTLINE))
-          .findFirst()
-          .ifPresent(
-              note -> {
-                names.put(piece, note);
-                left.remove(note);
-              });
+    for (Note note : file.notes()) {
+      name(note, pieces, names, Collections.newSetFromMap(new IdentityHashMap<>()));
     }
     return names;
+  }
+
+  private static boolean name(
+      Note note,
+      List<DxfPieces.Drawn> pieces,
+      IdentityHashMap<DxfPieces.Drawn, Note> names,
+      Set<DxfPieces.Drawn> tried) {
+    for (DxfPieces.Drawn piece : pieces) {
+      if (!tried.contains(piece) && goesThrough(piece, note)) {
+        tried.add(piece);
+        if (!names.containsKey(piece) || name(names.get(piece), pieces, names, tried)) {
+          names.put(piece, note);
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+
+  private static boolean goesThrough(DxfPieces.Drawn piece, Note note) {
+    List<Trace> edges = piece.chains().get(0).edges();
+    return Bounds.of(edges).holds(note.at(), ON_OUTLINE)
+        && edges.stream().anyMatch(edge -> edge.distanceTo(note.at()) <= ON_OUTLINE);
+  }
+
+  @Override
+  public List<Chain> cutLines() {
+    return file.cuts();
   }
 
   @Override

@@ -5,6 +5,7 @@ import curvestock.layout.Placement;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.TreeMap;
  * @param pieces the pieces that may appear
  * @param counts how many of each, by piece id (a piece not named: none); empty if any number may
  * @param forms how the outlines may differ from the finished size; the drawing must say one of them
+ * @param tabs the tabs that marks beside whole outlines propose; empty if there are none
  * @param recesses where pieces are to be halved in thickness, by piece id
  * @param toolRadius of the tool that clears them, in millimetres
  */
@@ -27,8 +29,16 @@ public record Expectation(
     List<Piece> pieces,
     Optional<Map<String, Integer>> counts,
     List<CutForm> forms,
+    Optional<MarkedTabs> tabs,
     Map<String, List<Recess>> recesses,
     double toolRadius) {
+
+  /**
+   * Tabs whose places are marked only; the machine's program makes them.
+   *
+   * @param count to each piece
+   */
+  public record MarkedTabs(Length width, int count) {}
 
   /**
    * @throws IllegalArgumentException if two pieces have the same id
@@ -49,12 +59,18 @@ public record Expectation(
       Cutting cutting,
       List<Piece> pieces,
       Optional<Map<String, Integer>> counts) {
-    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED), Map.of(), 0);
+    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED), Optional.empty(), Map.of(), 0);
   }
 
   /** The same with outlines of one of the given forms. */
   public Expectation in(CutForm... allowed) {
-    return new Expectation(sheet, cutting, pieces, counts, List.of(allowed), recesses, toolRadius);
+    return new Expectation(
+        sheet, cutting, pieces, counts, List.of(allowed), tabs, recesses, toolRadius);
+  }
+
+  /** The same with tabs marked beside the outlines. */
+  public Expectation with(Optional<MarkedTabs> marked) {
+    return new Expectation(sheet, cutting, pieces, counts, forms, marked, recesses, toolRadius);
   }
 
   /**
@@ -64,7 +80,7 @@ public record Expectation(
    * @param radius of the tool, in millimetres
    */
   public Expectation with(Map<String, List<Recess>> areas, double radius) {
-    return new Expectation(sheet, cutting, pieces, counts, forms, areas, radius);
+    return new Expectation(sheet, cutting, pieces, counts, forms, tabs, areas, radius);
   }
 
   /** Where a piece is to be cleared from that side. */
@@ -77,7 +93,7 @@ public record Expectation(
   /** The same with exactly so many of each piece, by id. */
   public Expectation exactly(Map<String, Integer> wanted) {
     return new Expectation(
-        sheet, cutting, pieces, Optional.of(wanted), forms, recesses, toolRadius);
+        sheet, cutting, pieces, Optional.of(wanted), forms, tabs, recesses, toolRadius);
   }
 
   /** Exactly the pieces of a layout, wherever they lie. */

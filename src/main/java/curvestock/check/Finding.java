@@ -44,6 +44,8 @@ public record Finding(Kind kind, String message, List<String> paths) {
     DEFECT,
     /** The face grain runs through a piece in a direction it does not allow. */
     GRAIN,
+    /** A piece that tabs should hold comes loose when the rest is cut. */
+    LOOSE,
     /** A mark or number is missing, or lies where it does not belong. */
     MARK,
     /** An area to be cleared misses its lap, is of the wrong depth, or takes other wood. */

@@ -3,16 +3,23 @@ package curvestock.check;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Collects faults up to a number that a person would still read. */
+/**
+ * Collects faults up to a number that a person would still read. Loose pieces do not count: each is
+ * named, so that it can be held, and they hide no other fault.
+ */
 final class Findings {
 
   private static final int MOST = 100;
 
   private final List<Finding> list = new ArrayList<>();
+  private int counted;
 
   void add(Finding.Kind kind, String message, String... paths) {
-    if (!isFull()) {
+    if (kind == Finding.Kind.LOOSE) {
       list.add(Finding.of(kind, message, paths));
+    } else if (!isFull()) {
+      list.add(Finding.of(kind, message, paths));
+      counted++;
       if (isFull()) {
         list.add(
             Finding.of(
@@ -28,7 +35,7 @@ final class Findings {
 
   /** Whether further tests would be for nothing. */
   boolean isFull() {
-    return list.size() >= MOST;
+    return counted >= MOST;
   }
 
   List<Finding> list() {

@@ -7,29 +7,45 @@ import java.util.List;
 final class FinishedSize {
 
   private final CutForm form;
+  private final SharedLines shared;
 
+  /** Of outlines that share no cut. */
   FinishedSize(CutForm form) {
+    this(form, SharedLines.NONE);
+  }
+
+  /**
+   * @param shared what is cut on the sheet, for outlines that share cuts
+   */
+  FinishedSize(CutForm form, SharedLines shared) {
     this.form = form;
+    this.shared = shared;
   }
 
   /**
    * The finished shape of a piece.
    *
-   * @param chains of one piece: closed lines, and the parts of at most one that tabs interrupt
+   * @param chains of one piece: closed lines, and the parts of those that tabs or shared cuts
+   *     interrupt, each in its order
    * @throws CheckException if they are not of the stated form
    */
   TraceShape of(List<Chain> chains) throws CheckException {
     List<TraceLoop> loops = new ArrayList<>();
     List<Chain> open = new ArrayList<>();
+    Bridges bridges = new Bridges(form, shared.without(chains));
     for (Chain chain : chains) {
       if (chain.closed()) {
         loops.add(new TraceLoop(chain.edges()));
       } else {
         open.add(chain);
+        if (bridges.join(chain, open.get(0))) {
+          loops.add(new TraceLoop(bridges.closed(open).edges()));
+          open.clear();
+        }
       }
     }
     if (!open.isEmpty()) {
-      loops.add(new TraceLoop(new Bridges(form).closed(open).edges()));
+      loops.add(new TraceLoop(bridges.closed(open).edges()));
     }
     if (form.linesWithin() > 0) {
       double gap = form.tabs() > 0 ? form.tabGap() : 0;

@@ -38,6 +38,7 @@ public final class LayoutCheck {
   private final List<MarkCheck.Placed> pieces = new ArrayList<>();
   private final Map<String, Integer> counts = new TreeMap<>();
   private final TraceShape sheet;
+  private SharedLines shared = SharedLines.NONE;
   private double worstShapeError;
 
   private LayoutCheck(Expectation expectation, Drawing drawing, CutForm form) {
@@ -92,6 +93,10 @@ public final class LayoutCheck {
     SpacingCheck spacing = new SpacingCheck(expectation, sheet, drawn, findings);
     spacing.run();
     List<Mark> marks = drawing.marks();
+    if (pieces.size() == cuts.size()) {
+      new HoldingCheck(expectation, drawing.kind(), form, drawn, findings)
+          .run(drawing.cutLines(), marks);
+    }
     new MarkCheck(expectation, drawing.kind(), form, pieces, marks, findings)
         .run(pieces.size() == cuts.size());
     return new CheckReport(
@@ -106,6 +111,7 @@ public final class LayoutCheck {
 
   private List<Drawing.Cut> readPieces() {
     List<Drawing.Cut> cuts = drawing.cuts(form, findings);
+    shared = SharedLines.of(drawing.cutLines());
     for (Drawing.Cut cut : cuts) {
       if (!findings.isFull()) {
         read(cut);
@@ -182,7 +188,7 @@ public final class LayoutCheck {
   private void read(Drawing.Cut cut) {
     try {
       List<Chain> chains = cut.lines().chains();
-      TraceShape shape = drilled(new FinishedSize(form).of(chains), cut);
+      TraceShape shape = drilled(new FinishedSize(form, shared).of(chains), cut);
       Optional<Piece> piece = piece(cut, Optional.of(shape));
       piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
       DrawnPiece drawn = DrawnPiece.of(cut.name(), piece, shape, outside(chains));

@@ -196,7 +196,7 @@ final class MarkCheck {
       Optional<Double> over =
           switch (seen.mark().group()) {
             case "mark", "label", "word" -> Optional.of(OVER);
-            case "tab" -> Optional.of(BESIDE);
+            case "tab" -> Optional.of(BESIDE + form.grown());
             default -> Optional.empty();
           };
       if (over.isPresent() && !findings.isFull() && on(seen, over.get()).isEmpty()) {

@@ -173,6 +173,19 @@ final class SvgSheet implements Drawing {
   }
 
   @Override
+  public List<Chain> cutLines() {
+    List<Chain> lines = new ArrayList<>();
+    for (DrawingFile.OutlinePath path : file.outlines()) {
+      try {
+        lines.addAll(lines(path.data()).chains());
+      } catch (CheckException e) {
+        // It is noted when the piece itself is read.
+      }
+    }
+    return lines;
+  }
+
+  @Override
   public List<Mark> marks() {
     List<Mark> marks = new ArrayList<>();
     for (DrawingFile.OtherPath path : file.others()) {

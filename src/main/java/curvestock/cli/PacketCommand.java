@@ -97,8 +97,11 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     if (paper != null) {
       job = job.with(paper);
     }
-    print(work(job));
-    return job.failure().isPresent() && !anyway ? Main.ANSWER_IS_NO : 0;
+    Plan plan = work(job);
+    Answer answer = Answer.of(plan);
+    print(plan, answer);
+    boolean isRight = job.failure().isEmpty() || anyway;
+    return isRight && answer.bought().loose().isEmpty() ? 0 : Main.ANSWER_IS_NO;
   }
 
   private Plan work(Job job) throws Infeasible, FileProblem {
@@ -124,9 +127,9 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     }
   }
 
-  private void print(Plan plan) {
+  private void print(Plan plan, Answer answer) {
     PrintWriter printer = spec.commandLine().getOut();
-    PlanPaper.text(plan.job(), Answer.of(plan)).forEach(printer::println);
+    PlanPaper.text(plan.job(), answer).forEach(printer::println);
     printer.println();
     Workshop.unprintable(plan.job()).ifPresent(printer::println);
     printer.println("Written and checked: " + out + " (read README.txt first)");

@@ -42,13 +42,18 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     List<Job> jobs = options.jobs();
+    boolean held;
     if (jobs.size() == 1) {
       Plan plan = work(jobs.get(0));
-      print(PlanPaper.text(plan.job(), Answer.of(plan)));
+      Answer answer = Answer.of(plan);
+      print(PlanPaper.text(plan.job(), answer));
+      held = answer.bought().loose().isEmpty();
     } else {
-      print(BatchPaper.text(work(Batch.of(jobs))));
+      BatchPlan batch = work(Batch.of(jobs));
+      print(BatchPaper.text(batch));
+      held = Answer.of(batch.plan()).bought().loose().isEmpty();
     }
-    return options.code(jobs);
+    return held ? options.code(jobs) : Main.ANSWER_IS_NO;
   }
 
   private BatchPlan work(Batch batch) throws Infeasible, FileProblem {

@@ -65,16 +65,12 @@ public enum Dimension {
       return switch (this) {
         case RADIUS -> Optional.of(alone.resized(by, Length.ZERO));
         case WIDTH -> Optional.of(alone.resized(Length.ZERO, by));
-        case KERF ->
-            Optional.of(
-                cut(
-                    alone,
-                    new Cutting(cutting.kerf().plus(by), cutting.extra(), cutting.margin())));
+        case KERF -> Optional.of(cut(alone, cutting.withKerf(cutting.kerf().plus(by))));
         case MARGIN ->
             Optional.of(
                 cut(
                     alone,
-                    new Cutting(cutting.kerf(), cutting.extra(), cutting.margin().plus(by))));
+                    new Cutting(cutting.kerf(), cutting.spacing(), cutting.margin().plus(by))));
         case SHEET_LENGTH -> sheet(alone, main, by, Length.ZERO);
         case SHEET_WIDTH -> sheet(alone, main, Length.ZERO, by);
       };

@@ -27,7 +27,7 @@ import java.util.Optional;
 /** Makes the options: each a division of the helix with a whole plan behind it. */
 final class Options {
 
-  private static final Cutting NO_CUT = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
+  private static final Cutting NO_CUT = Cutting.leaving(Length.ZERO, Length.ZERO, Length.ZERO);
 
   private final Designs designs;
   private final Job job;

@@ -6,7 +6,6 @@ import curvestock.layout.Placement;
 import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
-import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.EnumSet;
@@ -104,12 +103,11 @@ final class TitleBlock {
   }
 
   private static String cutting(Layout layout, LengthStyle style) {
-    Length spacing = layout.cutting().spacing();
     return "Kerf "
         + style.format(layout.cutting().kerf())
-        + ", pieces at least "
-        + style.format(spacing)
-        + " apart, at least "
+        + ", "
+        + layout.cutting().apart(style)
+        + ", at least "
         + style.format(layout.cutting().margin())
         + " from the edge. Outlines are the finished size: cut on the waste side.";
   }

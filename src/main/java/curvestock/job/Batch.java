@@ -239,8 +239,8 @@ public record Batch(List<Member> members) {
     Cutting cutting = member.job().cutting();
     return "kerf "
         + member.job().style().formatGiven(cutting.kerf())
-        + ", extra "
-        + member.job().style().formatGiven(cutting.extra())
+        + ", gap "
+        + member.job().style().formatGiven(cutting.spacing())
         + ", margin "
         + member.job().style().formatGiven(cutting.margin());
   }

@@ -18,11 +18,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads a job file of format 1. */
+/** Reads a job file of format 2, or of format 1, whose `extra:` it translates. */
 public final class JobReader {
 
-  /** The number after {@code curvestock:} that this reader understands. */
-  public static final int FORMAT = 1;
+  /** The number after {@code curvestock:} of a file written today. */
+  public static final int FORMAT = 2;
+
+  /** In this format {@code extra:} was added to a single kerf, whatever it left standing. */
+  private static final int FIRST_FORMAT = 1;
 
   /** More pieces than this are a slip of the pen. */
   private static final long MOST_PIECES = 100_000;
@@ -38,6 +41,7 @@ public final class JobReader {
   private final StockFiles stockFiles;
   private final String text;
   private Optional<String> stockText = Optional.empty();
+  private int format = FORMAT;
 
   private JobReader(String text, Problems problems, StockFiles stockFiles) {
     this.text = text;
@@ -75,7 +79,7 @@ public final class JobReader {
       problems.add(
           root.place(),
           "",
-          "a job file must be a block of keys that begins with `curvestock: 1`, but this is "
+          "a job file must be a block of keys that begins with `curvestock: 2`, but this is "
               + root.kind());
       return Optional.empty();
     }
@@ -122,8 +126,9 @@ public final class JobReader {
     Optional<List<SheetReader.Offer>> offers = offers(top);
     Optional<List<SheetStock>> sheets =
         offers.map(list -> list.stream().flatMap(offer -> offer.stocks().stream()).toList());
+    CuttingReader cuttingReader = new CuttingReader(format == FIRST_FORMAT);
     Optional<Cutting> cutting =
-        top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(CuttingReader::read);
+        top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(cuttingReader::read);
     Optional<HelixReader.Asked> helix =
         top.find("helix")
             .flatMap(
@@ -137,7 +142,8 @@ public final class JobReader {
         top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
     Optional<Rates> rates = top.find("rates").flatMap(RatesReader::read);
-    Optional<MachineSetup> machine = top.find("machine").flatMap(MachineReader::read);
+    Optional<MachineSetup> machine =
+        top.find("machine").flatMap(field -> MachineReader.read(field, cutting));
     Optional<PaperSize> paper = top.find("patterns").flatMap(PatternsReader::read);
     Optional<SearchSettings> search = top.find("search").flatMap(SearchReader::read);
     Optional<Limits> limits = top.find("limits").flatMap(Limits::read);
@@ -167,7 +173,7 @@ public final class JobReader {
                     machine.orElse(MachineSetup.DEFAULT),
                     paper.orElse(PaperSize.usual(style.orElseThrow())),
                     List.of(),
-                    List.of(new JobSource(text, stockText))));
+                    List.of(new JobSource(text, stockText, cuttingReader.translated()))));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
         .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))
@@ -257,19 +263,22 @@ public final class JobReader {
       problems.add(
           mapping.place(),
           FORMAT_KEY,
-          "is missing; write `curvestock: 1` on the first line, which says how to read the rest");
-      // The rest is most likely written for format 1 all the same.
+          "is missing; write `curvestock: 2` on the first line, which says how to read the rest");
+      // The rest is most likely written for this format all the same.
       return true;
     }
-    if (entry.get().value() instanceof Node.Text text && text.text().strip().equals("1")) {
-      return true;
+    if (entry.get().value() instanceof Node.Text text) {
+      format = text.text().strip().equals("1") ? FIRST_FORMAT : FORMAT;
+      if (text.text().strip().equals(String.valueOf(format))) {
+        return true;
+      }
     }
     problems.add(
         entry.get().value().place(),
         FORMAT_KEY,
-        "must be 1, the only format this program reads, but was "
+        "must be 2 or 1, the formats this program reads, but was "
             + entry.get().value().kind()
-            + "; write `curvestock: 1`, or use a program made for that format");
+            + "; write `curvestock: 2`, or use a program made for that format");
     return false;
   }
 

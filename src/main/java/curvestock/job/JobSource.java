@@ -7,8 +7,9 @@ import java.util.Optional;
  *
  * @param text of the job file, as its owner wrote it
  * @param stock the text of its {@code stock-file:}, if it names one
+ * @param translated how a key of an older format was read, in a sentence or two
  */
-public record JobSource(String text, Optional<String> stock) {
+public record JobSource(String text, Optional<String> stock, Optional<String> translated) {
 
   /**
    * The job once more.

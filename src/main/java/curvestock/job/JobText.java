@@ -51,7 +51,7 @@ public final class JobText {
     Optional<Node> root = TreeReader.read(text, problems);
     if (root.isPresent() && !(root.get() instanceof Node.Mapping)) {
       problems.add(
-          root.get().place(), "", "a job file must be a block of keys that begins `curvestock: 1`");
+          root.get().place(), "", "a job file must be a block of keys that begins `curvestock: 2`");
     }
     problems.throwIfAny();
     return mapping((Node.Mapping) root.orElseThrow());

@@ -7,7 +7,9 @@ import curvestock.machine.MachineSetup.Letters;
 import curvestock.machine.MachineSetup.Outlines;
 import curvestock.machine.MachineSetup.Tabs;
 import curvestock.machine.Operation;
+import curvestock.sheet.Cutting;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -35,7 +37,10 @@ final class MachineReader {
 
   private MachineReader() {}
 
-  static Optional<MachineSetup> read(Field field) {
+  /**
+   * @param cutting the job's, whose kerf the bit must not exceed
+   */
+  static Optional<MachineSetup> read(Field field, Optional<Cutting> cutting) {
     return field
         .block(
             "outlines",
@@ -47,10 +52,10 @@ final class MachineReader {
             "bit",
             "bed",
             "dxf")
-        .flatMap(MachineReader::setup);
+        .flatMap(block -> setup(block, cutting));
   }
 
-  private static Optional<MachineSetup> setup(Block block) {
+  private static Optional<MachineSetup> setup(Block block, Optional<Cutting> cutting) {
     Optional<Outlines> outlines =
         block
             .find("outlines")
@@ -68,7 +73,7 @@ final class MachineReader {
             .find("tabs")
             .flatMap(field -> field.block("width", "count", "as"))
             .flatMap(inner -> tabs(inner, outlines.orElse(Outlines.FINISHED)));
-    Optional<Length> bit = block.find("bit").flatMap(Lengths.BIT::read);
+    Optional<Length> bit = block.find("bit").flatMap(field -> bit(field, cutting));
     Optional<Bed> bed =
         block.find("bed").flatMap(SheetSize::read).map(outline -> bed(outline.box()));
     Optional<Block> dxf = block.find("dxf").flatMap(field -> field.block("unit", "edges"));
@@ -94,6 +99,27 @@ final class MachineReader {
                 bed,
                 unit.orElse(MachineSetup.DEFAULT.dxfUnit()),
                 joined.orElse(MachineSetup.DEFAULT.dxfJoined())));
+  }
+
+  /** A bit wider than the kerf would cut into every piece by half the difference. */
+  private static Optional<Length> bit(Field field, Optional<Cutting> cutting) {
+    Optional<Length> bit = Lengths.BIT.read(field);
+    Optional<Length> kerf = cutting.map(Cutting::kerf);
+    if (bit.isPresent() && kerf.filter(width -> width.compareTo(bit.get()) < 0).isPresent()) {
+      boolean inches = field.written("a bit").filter(text -> text.contains("in")).isPresent();
+      LengthStyle style = inches ? LengthStyle.INCH_FRACTIONS : field.reading().style();
+      field.note(
+          "must be at most the kerf, "
+              + style.formatGiven(kerf.get())
+              + ", but was "
+              + style.formatGiven(bit.get())
+              + ", which would cut "
+              + style.formatGiven(bit.get().minus(kerf.get()).times(0.5))
+              + " into every piece; write `kerf: "
+              + style.formatGiven(bit.get())
+              + "` in `cutting:`, or fit a narrower bit");
+    }
+    return bit;
   }
 
   private static Bed bed(Box box) {

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
 import java.util.Optional;
 
@@ -8,4 +9,12 @@ import java.util.Optional;
  *
  * @param unit what {@code units:} at the top of the file says; empty if bare lengths are refused
  */
-record Reading(Problems problems, Optional<LengthUnit> unit) {}
+record Reading(Problems problems, Optional<LengthUnit> unit) {
+
+  /** How messages print lengths. */
+  LengthStyle style() {
+    return unit.filter(LengthUnit::isImperial).isPresent()
+        ? LengthStyle.INCH_FRACTIONS
+        : LengthStyle.METRIC;
+  }
+}

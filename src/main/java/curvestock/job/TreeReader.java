@@ -64,7 +64,7 @@ final class TreeReader {
     try (parser) {
       JsonToken first = parser.nextToken();
       if (first == null) {
-        problems.add(Place.START, "", "the file is empty; write `curvestock: 1` on its first line");
+        problems.add(Place.START, "", "the file is empty; write `curvestock: 2` on its first line");
         return Optional.empty();
       }
       Optional<Node> root = node(first, 1);

@@ -45,7 +45,10 @@ final class CutOrder {
    */
   static List<Contour> of(Layout layout, List<List<Contour>> contours) {
     CutOrder order = new CutOrder(layout, contours);
-    return order.ordered(-1, Point.ORIGIN);
+    List<Contour> found = order.ordered(-1, Point.ORIGIN);
+    List<Contour> drawn = contours.stream().flatMap(List::stream).toList();
+    boolean mayStay = Arrays.stream(order.container).allMatch(piece -> piece < 0);
+    return mayStay && travel(drawn) < travel(found) ? drawn : found;
   }
 
   /** The way with the tool lifted, from the lower left corner to the end of the last cut. */

@@ -5,6 +5,7 @@ import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.geometry.Segment;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -16,11 +17,19 @@ import java.util.List;
  */
 public record Engraving(String words, Point start, double height, double angle) {
 
-  /** The letters as single strokes. */
+  /** Where the line under a number runs, in the letters' grid. */
+  private static final double UNDER = -1.5;
+
+  /** The letters as single strokes; numbers with a 6 or a 9 are underlined. */
   public List<List<Edge>> strokes() {
     double scale = height / StrokeLetters.HEIGHT;
     Pose pose = new Pose(start.x(), start.y(), angle);
-    return StrokeLetters.of(words).stream()
+    List<List<Edge>> strokes = new ArrayList<>(StrokeLetters.of(words));
+    if (isUnderlined(words)) {
+      strokes.add(
+          List.of(new Segment(new Point(0, UNDER), new Point(StrokeLetters.width(words), UNDER))));
+    }
+    return strokes.stream()
         .map(
             stroke ->
                 stroke.stream()
@@ -34,10 +43,18 @@ public record Engraving(String words, Point start, double height, double angle) 
         .toList();
   }
 
-  /** The rectangle that the letters fill. */
+  /** Whether a line shows the foot of a number that could be read upside down. */
+  static boolean isUnderlined(String words) {
+    return words.contains("6") || words.contains("9");
+  }
+
+  /** The rectangle that the letters fill, with the line under them. */
   Outline box() {
-    return Outline.rectangle(width(words, height), height)
-        .at(new Pose(start.x(), start.y(), angle));
+    double under = isUnderlined(words) ? -UNDER * height / StrokeLetters.HEIGHT : 0;
+    Pose pose = new Pose(start.x(), start.y(), angle);
+    Point corner = pose.apply(new Point(0, -under));
+    return Outline.rectangle(width(words, height), height + under)
+        .at(new Pose(corner.x(), corner.y(), angle));
   }
 
   /** How long the line of letters is, in millimetres. */

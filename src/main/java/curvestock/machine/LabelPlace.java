@@ -99,7 +99,7 @@ final class LabelPlace {
     double high = LARGEST;
     for (int i = 0; i < 10; i++) {
       double height = i == 0 ? high : (low + high) / 2;
-      if (fits(region, middle, angle, Engraving.width(words, height), height)) {
+      if (fits(region, middle, angle, Engraving.width(words, height), room(words, height))) {
         low = height;
       } else {
         high = height;
@@ -109,6 +109,11 @@ final class LabelPlace {
         new Pose(middle.x(), middle.y(), angle)
             .apply(new Point(-Engraving.width(words, low) / 2, -low / 2));
     return new Engraving(words, corner, low, angle);
+  }
+
+  /** The height of the letters, and as much below as above where a line runs under them. */
+  private static double room(String words, double height) {
+    return Engraving.isUnderlined(words) ? 1.5 * height : height;
   }
 
   private static boolean fits(

@@ -2,17 +2,12 @@ package curvestock.machine;
 
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
-import curvestock.geometry.Loop;
-import curvestock.geometry.Outline;
-import curvestock.geometry.OutlineOffset;
+import curvestock.geometry.Point;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup.Letters;
-import curvestock.machine.MachineSetup.Tabs;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * All that a machine does on one sheet, in its order.
@@ -26,7 +21,10 @@ import java.util.stream.IntStream;
  * @param travelAsLaidOut the way with the tool lifted if the pieces were cut in the layout's order,
  *     in millimetres
  * @param travel the same in cutting order
- * @param tabless pieces, by number, that have fewer tabs than wanted, for want of a long side
+ * @param tabless pieces, by number, that have fewer tabs than wanted, for want of a long side with
+ *     wood beyond it
+ * @param loose pieces, by number, that tabs do not hold: hold them another way
+ * @param sharedCut length of straight cut that parts two pieces and is drawn once, in millimetres
  * @param machining what else is done on the sheet
  */
 public record MachineSheet(
@@ -39,12 +37,9 @@ public record MachineSheet(
     double travelAsLaidOut,
     double travel,
     List<Integer> tabless,
+    List<Integer> loose,
+    double sharedCut,
     Machining machining) {
-
-  /** Ticks stand off the outline by this, in millimetres. */
-  private static final double TICK_OFF = 0.5;
-
-  private static final double TICK = 2;
 
   /** Copies the lists. */
   public MachineSheet {
@@ -53,6 +48,7 @@ public record MachineSheet(
     ticks = ticks.stream().map(List::copyOf).toList();
     labels = List.copyOf(labels);
     tabless = List.copyOf(tabless);
+    loose = List.copyOf(loose);
   }
 
   /**
@@ -71,6 +67,24 @@ public record MachineSheet(
     return new Maker(layout, names, work, setup).make();
   }
 
+  /**
+   * The pieces, by number, that the setup's tabs would not hold when the sheet is cut; none if no
+   * tabs are wanted.
+   */
+  public static List<Integer> loose(Layout layout, MachineSetup setup) {
+    return setup.tabs().isEmpty() ? List.of() : new SheetContours(layout, setup).loose();
+  }
+
+  /** The way with the tool lifted between marks, from the lower left corner, in millimetres. */
+  public double markTravel() {
+    return MarkOrder.travel(marks);
+  }
+
+  /** The same between the strokes of all numbers. */
+  public double labelTravel() {
+    return MarkOrder.travel(labels.stream().flatMap(label -> label.strokes().stream()).toList());
+  }
+
   /** How the outlines in files differ from the finished size. */
   public CutForm form() {
     return setup.form(layout.cutting());
@@ -83,8 +97,6 @@ public record MachineSheet(
     private final List<String> names;
     private final SheetWork work;
     private final MachineSetup setup;
-    private final List<List<Edge>> ticks = new ArrayList<>();
-    private final List<Integer> tabless = new ArrayList<>();
 
     Maker(Layout layout, List<String> names, SheetWork work, MachineSetup setup) {
       this.layout = layout;
@@ -94,68 +106,25 @@ public record MachineSheet(
     }
 
     MachineSheet make() {
-      List<List<Contour>> pieces = new ArrayList<>();
-      for (int i = 0; i < layout.placements().size(); i++) {
-        pieces.add(contours(i + 1, layout.placements().get(i)));
-      }
+      SheetContours outlines = new SheetContours(layout, setup);
+      List<List<Contour>> pieces = outlines.ofPieces();
       List<Contour> asLaidOut = pieces.stream().flatMap(List::stream).toList();
       List<Contour> order = CutOrder.of(layout, pieces);
+      List<List<Edge>> marks = marks();
+      List<Engraving> labels = labels(false);
       return new MachineSheet(
           layout,
           setup,
           order,
-          marks(),
-          ticks,
-          labels(false),
+          marks,
+          outlines.ticks(),
+          labels,
           CutOrder.travel(asLaidOut),
           CutOrder.travel(order),
-          tabless,
-          new MachiningMaker(layout, names, work, setup)
-              .make(marks(), labels(false), labels(true)));
-    }
-
-    private List<Contour> contours(int number, Placement placement) {
-      double grown = setup.form(layout.cutting()).grown();
-      Outline outline =
-          OutlineOffset.outwards(setup.cutOutline(placement, layout.cutting()), grown)
-              .orElseThrow(() -> new ToolTooWide(placement.piece().id(), layout.cutting().kerf()));
-      List<Contour> contours = new ArrayList<>();
-      for (Loop hole : outline.holes()) {
-        List<Edge> edges = fromMiddle(hole.edges(), longest(hole.edges()));
-        contours.add(contour(number, contours.size() + 1, placement, List.of(edges), true));
-      }
-      contours.add(outside(number, placement, outline.outer()));
-      return contours;
-    }
-
-    private Contour outside(int number, Placement placement, Loop loop) {
-      double gap = setup.tabs().map(t -> MachineSetup.gap(t, layout.cutting())).orElse(0.0);
-      List<Boolean> sides = Sides.of(placement, loop.edges(), TabPlaces.ROOM * gap);
-      int first = longestSide(loop.edges(), sides);
-      List<Edge> edges = fromMiddle(loop.edges(), first);
-      List<Boolean> turned = new ArrayList<>();
-      for (int i = 0; i <= sides.size(); i++) {
-        turned.add(sides.get((first + i) % sides.size()));
-      }
-      List<List<Edge>> runs = List.of(edges);
-      if (setup.tabs().isPresent()) {
-        Tabs tabs = setup.tabs().get();
-        TabPlaces places = new TabPlaces(edges, turned, tabs.count(), gap);
-        if (places.count() < tabs.count()) {
-          tabless.add(number);
-        }
-        if (tabs.form() == Tabs.Form.MARKS) {
-          ticks.addAll(places.ticks(TICK_OFF, TICK));
-        } else if (places.count() > 0) {
-          return contour(number, 0, placement, places.runs(), false);
-        }
-      }
-      return contour(number, 0, placement, runs, true);
-    }
-
-    private Contour contour(
-        int number, int hole, Placement placement, List<List<Edge>> runs, boolean closed) {
-      return new Contour(number, hole, placement, lines(runs), closed);
+          outlines.tabless(),
+          outlines.loose(),
+          outlines.shared(),
+          new MachiningMaker(layout, names, work, setup).make(marks, labels, labels(true)));
     }
 
     private List<List<Edge>> lines(List<List<Edge>> chains) {
@@ -166,40 +135,11 @@ public record MachineSheet(
       return chains.stream().map(chords::of).toList();
     }
 
-    /** The loop begun at the middle of an edge, away from all corners. */
-    private static List<Edge> fromMiddle(List<Edge> edges, int index) {
-      List<Edge> turned = new ArrayList<>();
-      turned.add(edges.get(index).part(0.5, 1));
-      for (int i = 1; i < edges.size(); i++) {
-        turned.add(edges.get((index + i) % edges.size()));
-      }
-      turned.add(edges.get(index).part(0, 0.5));
-      return turned;
-    }
-
-    private static int longestSide(List<Edge> edges, List<Boolean> sides) {
-      return IntStream.range(0, edges.size())
-          .filter(sides::get)
-          .boxed()
-          .max(longer(edges))
-          .orElseGet(() -> longest(edges));
-    }
-
-    private static int longest(List<Edge> edges) {
-      return IntStream.range(0, edges.size()).boxed().max(longer(edges)).orElseThrow();
-    }
-
-    /** By length in whole micrometres, so that rounding does not decide; then the earlier one. */
-    private static Comparator<Integer> longer(List<Edge> edges) {
-      return Comparator.<Integer>comparingLong(i -> Math.round(edges.get(i).length() * 1000))
-          .thenComparing(Comparator.reverseOrder());
-    }
-
     private List<List<Edge>> marks() {
       List<List<Edge>> marks = new ArrayList<>();
       layout.placements().forEach(placement -> marks.addAll(lines(Marks.of(placement))));
       marks.addAll(work.marks());
-      return marks;
+      return MarkOrder.of(marks);
     }
 
     /**
@@ -216,7 +156,25 @@ public record MachineSheet(
       for (int i = 0; i < names.size(); i++) {
         place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
       }
-      return labels;
+      return inOrder(labels);
+    }
+
+    /** Number by number to the nearest that is left, from the sheet's lower left corner. */
+    private static List<Engraving> inOrder(List<Engraving> labels) {
+      List<Engraving> left = new ArrayList<>(labels);
+      List<Engraving> order = new ArrayList<>();
+      Point at = Point.ORIGIN;
+      while (!left.isEmpty()) {
+        Point here = at;
+        Engraving next =
+            left.stream()
+                .min(Comparator.comparingDouble(label -> label.start().distance(here)))
+                .orElseThrow();
+        left.remove(next);
+        order.add(next);
+        at = next.start();
+      }
+      return order;
     }
   }
 }

@@ -14,13 +14,16 @@ import java.util.List;
  * Tells the long sides of a piece from the faces at which it is spliced to the next: the tool may
  * come down, and tabs may stay, on sides alone.
  *
- * <p>Sides are the arcs of a sector, the edges of a strip along its length, the arcs of any other
- * piece, or its longest edges if it has no arc that is long enough.
+ * <p>Sides are the arcs of a sector, the edges of a strip along its length, the arcs and the
+ * longest edges of any other piece.
  */
 final class Sides {
 
   /** An edge within this share of the longest is as good. */
   private static final double LONG = 0.9;
+
+  /** A strip shorter than so many widths is no roadbed (common practice, no source). */
+  private static final double BLOCK = 3;
 
   private Sides() {}
 
@@ -37,12 +40,26 @@ final class Sides {
       Point along = Point.polar(1, angle);
       return edges.stream().map(e -> isLong(e, least) && isAlong(e, along)).toList();
     }
-    List<Boolean> arcs = edges.stream().map(e -> e instanceof Arc && isLong(e, least)).toList();
-    if (blank instanceof AnnularSector || arcs.contains(true)) {
-      return arcs;
-    }
+    boolean isSector = blank instanceof AnnularSector;
     double longest = edges.stream().mapToDouble(Edge::length).max().orElse(0);
-    return edges.stream().map(e -> isLong(e, Math.max(least, LONG * longest))).toList();
+    return edges.stream()
+        .map(
+            e -> isLong(e, least) && (e instanceof Arc || (!isSector && isLong(e, LONG * longest))))
+        .toList();
+  }
+
+  /**
+   * Whether each edge is the end of a block or a plate, at which no roadbed is spliced: strips less
+   * than three times as long as wide.
+   */
+  static List<Boolean> endsOfBlock(Placement placement, List<Edge> edges, double least) {
+    boolean isBlock =
+        placement.piece().shape().blank() instanceof Strip strip
+            && strip.length().millimetres() < BLOCK * strip.width().millimetres();
+    Point along = Point.polar(1, placement.pose().rotation());
+    return edges.stream()
+        .map(e -> isBlock && e instanceof Segment && isLong(e, least) && !isAlong(e, along))
+        .toList();
   }
 
   private static boolean isAlong(Edge edge, Point direction) {

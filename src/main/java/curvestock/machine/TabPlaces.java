@@ -6,63 +6,29 @@ import curvestock.geometry.Segment;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Where the tabs of one outline stay: spread evenly over the lengths of its sides, each whole on
- * one edge and clear of its ends by at least a tab's own length.
- */
+/** An outline with its tabs: what is left of it to be cut, and marks beside them. */
 final class TabPlaces {
 
-  /** An edge must be this many tabs long to carry one. */
-  static final double ROOM = 3;
-
   /** A tab on an edge: the edge's index, and the shares of its length between which it lies. */
-  private record Place(int edge, double from, double to) {}
+  record Place(int edge, double from, double to) {}
 
   private final List<Edge> edges;
-  private final List<Place> places = new ArrayList<>();
+  private final List<Place> places;
 
   /**
-   * Spreads the tabs.
-   *
    * @param edges of the outline in cutting order
-   * @param sides which of them may carry tabs
-   * @param gap length of a tab along the outline, in millimetres
+   * @param places in the order of the edges
    */
-  TabPlaces(List<Edge> edges, List<Boolean> sides, int count, double gap) {
-    this.edges = edges;
-    double usable = 0;
-    for (int i = 0; i < edges.size(); i++) {
-      usable += usable(edges.get(i), sides.get(i), gap);
-    }
-    int next = 0;
-    double passed = 0;
-    for (int i = 0; i < edges.size() && usable > 0; i++) {
-      double here = usable(edges.get(i), sides.get(i), gap);
-      double lastEnd = Double.NEGATIVE_INFINITY;
-      while (next < count && (next + 0.5) / count * usable <= passed + here && here > 0) {
-        double from = gap + (next + 0.5) / count * usable - passed - gap / 2;
-        double length = edges.get(i).length();
-        from = Math.max(gap, Math.min(length - 2 * gap, from));
-        if (from >= lastEnd + gap) {
-          places.add(new Place(i, from / length, (from + gap) / length));
-          lastEnd = from + gap;
-        }
-        next++;
-      }
-      passed += here;
-    }
-  }
-
-  private static double usable(Edge edge, boolean side, double gap) {
-    return side && edge.length() >= ROOM * gap ? edge.length() - 2 * gap : 0;
-  }
-
-  int count() {
-    return places.size();
+  TabPlaces(List<Edge> edges, List<Place> places) {
+    this.edges = List.copyOf(edges);
+    this.places = List.copyOf(places);
   }
 
   /** The outline with the tabs left out, from the end of the first tab round to its beginning. */
   List<List<Edge>> runs() {
+    if (places.isEmpty()) {
+      return List.of(edges);
+    }
     List<List<Edge>> runs = new ArrayList<>();
     List<Edge> run = new ArrayList<>();
     int next = 0;

@@ -11,7 +11,6 @@ import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSetup.Tabs;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
-import curvestock.machine.SharedCuts;
 import curvestock.machine.TestCut;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
@@ -216,16 +215,16 @@ public final class MachineNotes {
               + metres(sheet.travel())
               + " with the tool lifted ("
               + metres(sheet.travelAsLaidOut())
-              + " as laid out).");
-      double twice = SharedCuts.length(sheet);
-      if (twice > 0) {
+              + " as laid out). Marks and numbers: "
+              + metres(sheet.markTravel() + sheet.labelTravel())
+              + " lifted.");
+      if (sheet.sharedCut() > 0) {
         lines.addAll(
             TextPaper.wrapped(
                 "  ",
-                "CAUTION: pieces lie just one kerf apart, so "
-                    + both(style, Length.ofMillimetres(twice))
-                    + " of straight cut is run twice. Harmless on a router; on a laser it chars. Give"
-                    + " `extra:` in `cutting:` to keep the cuts apart."));
+                metres(sheet.sharedCut())
+                    + " of straight cut parts two pieces at once. It is drawn and cut once, with the"
+                    + " first of them; the outline of the other is open there."));
       }
     }
   }
@@ -251,27 +250,44 @@ public final class MachineNotes {
     }
     Tabs tabs = setup.tabs().get();
     boolean gaps = tabs.form() == Tabs.Form.GAPS;
-    lines.add(
-        "Tabs: "
-            + tabs.count()
-            + " to a piece, "
-            + both(style, tabs.width())
-            + " of wood each, on long sides, never on a splice face. "
-            + (gaps
-                ? "The cut is interrupted there, by the kerf more than that."
-                : "The outlines are whole; short marks beside them (tab) propose the places."));
+    lines.addAll(
+        TextPaper.wrapped(
+            "",
+            "Tabs: "
+                + tabs.count()
+                + " to a piece, "
+                + both(style, tabs.width())
+                + " of wood each, on long sides with wood beyond the cut, never on a splice face;"
+                + " beside a neighbour both have one in common. "
+                + (gaps
+                    ? "The cut is interrupted there, by the kerf more than that."
+                    : "The outlines are whole; short marks beside them (tab) propose the places.")));
     for (int i = 0; i < sheets.size(); i++) {
-      if (!sheets.get(i).tabless().isEmpty()) {
-        lines.add(
-            "- CAUTION: sheet "
-                + (i + 1)
-                + ": no room for all tabs on piece "
-                + sheets.get(i).tabless().stream()
-                    .map(String::valueOf)
-                    .collect(Collectors.joining(", "))
-                + " (counted as laid out): hold it another way.");
+      MachineSheet sheet = sheets.get(i);
+      String name = "sheet " + (i + 1) + ": ";
+      List<Integer> fewer =
+          sheet.tabless().stream().filter(number -> !sheet.loose().contains(number)).toList();
+      if (!fewer.isEmpty()) {
+        lines.addAll(
+            TextPaper.wrapped(
+                "- ", name + "fewer tabs than " + tabs.count() + ", but held: " + listed(fewer)));
+      }
+      if (!sheet.loose().isEmpty()) {
+        lines.addAll(
+            TextPaper.wrapped(
+                "- ",
+                "CAUTION: "
+                    + name
+                    + "not held by tabs; screw down or tape each before it is cut: "
+                    + listed(sheet.loose())));
       }
     }
+  }
+
+  private static String listed(List<Integer> numbers) {
+    return numbers.stream()
+        .map(number -> "piece-" + number)
+        .collect(Collectors.joining(", ", "", "."));
   }
 
   private void corners() {

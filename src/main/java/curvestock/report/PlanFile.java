@@ -49,7 +49,7 @@ public record PlanFile(List<JobSource> jobs, Map<String, OnSheet> sheets) {
     List<JobSource> jobs = new ArrayList<>();
     for (JsonNode job : root.path("jobFiles")) {
       Optional<String> stock = Optional.ofNullable(job.get("stock")).map(JsonNode::asText);
-      jobs.add(new JobSource(job.path("text").asText(), stock));
+      jobs.add(new JobSource(job.path("text").asText(), stock, Optional.empty()));
     }
     Map<String, OnSheet> sheets = new HashMap<>();
     for (JsonNode sheet : root.path("sheets")) {

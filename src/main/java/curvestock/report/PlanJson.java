@@ -142,6 +142,7 @@ public final class PlanJson {
   private void cutting(ObjectNode node) {
     node.put("kerf", TableJson.decimal(plan.job().cutting().kerf().millimetres()));
     node.put("spacing", TableJson.decimal(plan.job().cutting().spacing().millimetres()));
+    node.put("woodBetweenCuts", TableJson.decimal(plan.job().cutting().standing().millimetres()));
     node.put("margin", TableJson.decimal(plan.job().cutting().margin().millimetres()));
   }
 

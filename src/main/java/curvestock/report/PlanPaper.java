@@ -32,6 +32,8 @@ public final class PlanPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
+    parts.say(loose(job, words));
+    parts.say(translated(job));
     parts.say(words.reservations());
     parts.table(kinds(buying));
     parts.table(purchase(buying));
@@ -44,6 +46,16 @@ public final class PlanPaper {
     parts.bullets(List.of(words.used()));
     answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
     return parts.table(buying.remnants());
+  }
+
+  /** Pieces that the machine's tabs do not hold. */
+  static List<String> loose(Job job, BuyingWords words) {
+    return job.machine().tabs().map(tabs -> words.loose(tabs.width())).orElse(List.of());
+  }
+
+  /** How keys of an older format were read. */
+  static List<String> translated(Job job) {
+    return job.sources().stream().flatMap(source -> source.translated().stream()).toList();
   }
 
   private static Table kinds(Buying buying) {

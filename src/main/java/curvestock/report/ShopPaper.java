@@ -55,6 +55,8 @@ public final class ShopPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(Figures.count(answer.bought().pieces(), "piece") + ". " + words.used());
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
+    PlanPaper.loose(job, words).forEach(parts::notice);
+    PlanPaper.translated(job).forEach(parts::notice);
     words.reservations().forEach(parts::notice);
     parts.notice(Cautions.PLANNING.words());
   }
@@ -100,9 +102,9 @@ public final class ShopPaper {
         .say(
             "Outlines are the finished size: cut on the waste side of the line. Kerf "
                 + figures.given(job.cutting().kerf())
-                + ", pieces at least "
-                + figures.given(job.cutting().spacing())
-                + " apart and "
+                + ", "
+                + job.cutting().apart(job.style())
+                + " and "
                 + figures.given(job.cutting().margin())
                 + " from the edge. Straight cuts and boards below each sheet are for cutting by hand, x to"
                 + " the right and y up from the lower left corner.");

@@ -31,7 +31,7 @@ class BoundTest {
   }
 
   private static Cutting cutting(double spacing, double margin) {
-    return new Cutting(mm(spacing), Length.ZERO, mm(margin));
+    return Cutting.leaving(mm(spacing), Length.ZERO, mm(margin));
   }
 
   private static Piece sector(double inner, double outer, double degrees) {

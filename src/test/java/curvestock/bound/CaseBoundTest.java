@@ -29,7 +29,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class CaseBoundTest {
 
   private static final double INCH = 25.4;
-  private static final Cutting USUAL = new Cutting(mm(INCH / 8), Length.ZERO, mm(INCH / 4));
+  private static final Cutting USUAL = Cutting.leaving(mm(INCH / 8), Length.ZERO, mm(INCH / 4));
 
   private static Length mm(double value) {
     return Length.ofMillimetres(value);

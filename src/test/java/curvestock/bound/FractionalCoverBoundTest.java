@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Proofs by weights on points: never below a layout that exists, and right where one can count. */
 class FractionalCoverBoundTest {
 
-  private static final Cutting USUAL = new Cutting(mm(3), Length.ZERO, mm(5));
+  private static final Cutting USUAL = Cutting.leaving(mm(3), Length.ZERO, mm(5));
 
   private static Length mm(double value) {
     return Length.ofMillimetres(value);
@@ -67,7 +67,7 @@ class FractionalCoverBoundTest {
   @ParameterizedTest
   @CsvSource({"150, 150, 1", "299, 150, 2", "220, 110, 2"})
   void of_squares_isNotBelowTheCountByHand(double length, double width, int count) {
-    Cutting none = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
+    Cutting none = Cutting.leaving(Length.ZERO, Length.ZERO, Length.ZERO);
     Piece square = Piece.of("Q", "square", new Strip(mm(100), mm(100)));
 
     Bound bound =

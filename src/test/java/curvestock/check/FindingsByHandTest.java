@@ -39,7 +39,7 @@ class FindingsByHandTest {
 
   private static final Piece BLOCK = strip("B");
   private static final Cutting CUTTING =
-      new Cutting(Length.ofMillimetres(2), Length.ofMillimetres(1), Length.ofMillimetres(6));
+      new Cutting(Length.ofMillimetres(2), Length.ofMillimetres(3), Length.ofMillimetres(6));
 
   private static Piece strip(String id) {
     return Piece.of(id, "block", new Strip(Length.ofMillimetres(100), Length.ofMillimetres(40)));

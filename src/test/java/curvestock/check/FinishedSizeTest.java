@@ -393,8 +393,8 @@ class FinishedSizeTest {
         .hasMessage(
             "the path has a gap of 10.0200 mm that is no tab of 10.0000 mm on a line that goes"
                 + " straight on");
-    assertThatThrownBy(() -> two.of(List.of(tab, tab, tab)))
-        .hasMessage("the path has 3 gaps, but there are to be at most 2");
+    assertThatThrownBy(() -> two.of(List.of(tab, tab, tab, tab, tab, tab, tab)))
+        .hasMessage("the path has 7 gaps, but there are to be at most 6");
     assertThatThrownBy(() -> new FinishedSize(CutForm.FINISHED).of(List.of(whole)))
         .hasMessage("the path is open: each part must be closed");
   }
@@ -416,7 +416,7 @@ class FinishedSizeTest {
     "0, 0, 0, false"
   })
   void tab_isAGapAcrossWhichALineGoesOn(double x, double y, double degrees, boolean isTab) {
-    Bridges bridges = new Bridges(TABS);
+    Bridges bridges = new Bridges(TABS, SharedLines.NONE);
     Point ahead = Point.polar(20, Math.toRadians(degrees));
     Chain before = open(line(-20, 0, 0, 0));
     Chain after = open(line(x, y, x + ahead.x(), y + ahead.y()));

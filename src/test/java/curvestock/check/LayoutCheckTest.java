@@ -165,7 +165,7 @@ class LayoutCheckTest {
 
   @Test
   void check_spacingZeroAndTouchingPieces_passesButOverlapIsFound() throws Exception {
-    Cutting none = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
+    Cutting none = Cutting.leaving(Length.ZERO, Length.ZERO, Length.ZERO);
     Layout touching =
         new Layout(
             SampleLayouts.SHEET,

@@ -53,7 +53,7 @@ class PocketCheckTest {
               Length.ofMillimetres(500),
               Length.ofMillimetres(12),
               Money.ZERO),
-          new Cutting(Length.ofMillimetres(6), Length.ofMillimetres(1), Length.ofMillimetres(8)),
+          new Cutting(Length.ofMillimetres(6), Length.ofMillimetres(7), Length.ofMillimetres(8)),
           List.of(
               new Placement(PIECE, new Pose(0, 250, 0)),
               new Placement(PIECE, new Pose(120, 250, 0))));
@@ -254,6 +254,8 @@ class PocketCheckTest {
         sheet.travelAsLaidOut(),
         sheet.travel(),
         sheet.tabless(),
+        sheet.loose(),
+        sheet.sharedCut(),
         other);
   }
 

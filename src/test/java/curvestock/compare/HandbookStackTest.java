@@ -28,7 +28,7 @@ class HandbookStackTest {
   private static final double KERF = 0.125;
   private static final double MARGIN = 0.25;
   private static final Cutting CUTTING =
-      new Cutting(Length.ofInches(KERF), Length.ZERO, Length.ofInches(MARGIN));
+      Cutting.leaving(Length.ofInches(KERF), Length.ZERO, Length.ofInches(MARGIN));
 
   private static Piece piece(double radius, double width, double degrees) {
     return Piece.of(

@@ -21,7 +21,7 @@ import java.util.List;
 public final class SampleLayouts {
 
   public static final Cutting CUTTING =
-      new Cutting(Length.ofInches(0.0625), Length.ofInches(0.0625), Length.ofInches(0.25));
+      new Cutting(Length.ofInches(0.0625), Length.ofInches(0.125), Length.ofInches(0.25));
 
   public static final SheetStock SHEET =
       SheetStock.rectangle(

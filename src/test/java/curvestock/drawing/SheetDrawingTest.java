@@ -162,7 +162,8 @@ class SheetDrawingTest {
         .contains(
             "Attic climb - Sheet 1 of 2",
             "Sheet: 4x8 ft, birch plywood, 96 in × 48 in, 0.472 in thick.",
-            "Kerf 1/16 in, pieces at least 1/8 in apart, at least 1/4 in from the edge.",
+            "Kerf 1/16 in, pieces at least 1/8 in apart (no wood between two cuts), at least 1/4 in"
+                + " from the edge.",
             "16 pieces: 16 × A (quarter turn). Yield 67.6 % of the sheet.",
             "must measure 100 mm",
             "must measure 4 in",

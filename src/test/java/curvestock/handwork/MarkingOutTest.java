@@ -249,7 +249,7 @@ class MarkingOutTest {
   @Test
   void rips_withAnOffcutPromised_freeItWholeBeforeAnythingElse() {
     SheetStock sheet = SheetStock.rectangle("ply", mm(2500), mm(1250), mm(9), new Money(4000));
-    Cutting cutting = new Cutting(mm(4), mm(0), mm(10));
+    Cutting cutting = new Cutting(mm(4), mm(4), mm(10));
     Piece strip = Piece.of("S", "strip", new Strip(mm(1140), mm(373)));
     Layout layout =
         new Layout(
@@ -287,7 +287,7 @@ class MarkingOutTest {
     Layout layout =
         new Layout(
             sheet,
-            new Cutting(mm(3), mm(2), mm(5)),
+            new Cutting(mm(3), mm(5), mm(5)),
             List.of(new Placement(SampleLayouts.RING, new Pose(400, 400, 0))));
     Box kept = Remnant.of(layout).orElseThrow().where();
 

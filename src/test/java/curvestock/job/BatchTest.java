@@ -62,7 +62,7 @@ class BatchTest {
       delimiter = '|',
       value = {
         "kerf: 1/8        | kerf: 1/16        | must be cut alike",
-        "margin: 1/4      | margin: 1/2       | has kerf 1/8 in, extra 0 in, margin 1/4 in and job B",
+        "margin: 1/4      | margin: 1/2       | has kerf 1/8 in, gap 1/8 in, margin 1/4 in and job B",
         "currency: $      | currency: EUR     | must have one currency",
         "thickness: 0.476 | thickness: 0.7    | must be of one thickness",
         "price: 10        | price: 12         | is not the same in job A (one) and job B (two)",

@@ -67,8 +67,8 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
   /** Breaks that leave readable YAML. */
   static List<BrokenJob> all() {
     return List.of(
-        seen("curvestock: 1", "curvestock: 2", "1:13", "must be 1, the only format"),
-        seen("curvestock: 1\n", "", "1:1", "curvestock: is missing; write `curvestock: 1`"),
+        seen("curvestock: 1", "curvestock: 3", "1:13", "must be 2 or 1, the formats this"),
+        seen("curvestock: 1\n", "", "1:1", "curvestock: is missing; write `curvestock: 2`"),
         seen("paper: A3", "paper: A5", "24:19", "one of A4, Letter, A3, Tabloid, roll"),
         seen("title: Test job", "title: [a]", "2:8", "title: must be a text, but was a list"),
         seen("title: Test job", "title:", "2:7", "must be a text, but was nothing"),

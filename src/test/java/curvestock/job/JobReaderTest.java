@@ -62,7 +62,7 @@ class JobReaderTest {
     assertThat(job.currency()).isEqualTo("$");
     assertThat(job.style()).isEqualTo(LengthStyle.METRIC);
     assertThat(job.cutting().kerf()).isEqualTo(Length.ofInches(0.125));
-    assertThat(job.cutting().extra()).isEqualTo(Length.ZERO);
+    assertThat(job.cutting().shares()).isTrue();
     assertThat(job.helix().orElseThrow().turns()).isEqualTo(5.25);
     assertThat(job.helix().orElseThrow().segment()).isEqualTo(Angle.ofDegrees(90));
     assertThat(job.pieces()).hasSize(1);
@@ -119,6 +119,49 @@ class JobReaderTest {
         .extracting(problem -> problem.line() + " " + problem.path())
         .containsExactly("11 cutting", "15 helix.radius", "20 pieces[1].count", "22 search.seed");
     assertThatThrownBy(() -> read(text)).message().hasLineCount(4);
+  }
+
+  /** In format 1 the extra was added to a single kerf; such a job keeps its gap, and is told. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "1 | 0    | 3.175 | ",
+        "1 | 1/16 | 4.7625 | leaves no wood between two cuts. Write `curvestock: 2`",
+        "1 | 3/16 | 7.9375 | leaves 1/16 in between two cuts. Write `curvestock: 2`, where `extra:` is"
+            + " that wood, and `extra: 1/16 in` for the same gap.",
+        "2 | 0    | 3.175 | ",
+        "2 | 1/16 | 7.9375 | ",
+      })
+  void read_ofExtra_isWoodBetweenTwoCuts_andOldJobsKeepTheirGap(
+      String format, String extra, double gap, String told) {
+    Job job =
+        read(
+            BrokenJob.SOUND
+                .replace("curvestock: 1", "curvestock: " + format)
+                .replace("currency: $", "units: in")
+                .replace("kerf: 1/8 in", "kerf: 1/8 in\n  extra: " + extra));
+
+    assertThat(job.cutting().spacing().millimetres()).isCloseTo(gap, within(1e-9));
+    String message = job.sources().get(0).translated().orElse("");
+    if (told == null) {
+      assertThat(message).isEmpty();
+    } else {
+      assertThat(message).contains(told);
+    }
+  }
+
+  @Test
+  void read_ofABitWiderThanTheKerf_isRefusedWithTheFix() {
+    String wide = BrokenJob.SOUND.replace("currency: $", "units: in\nmachine: {bit: 1/4}");
+
+    assertThat(problems(wide))
+        .extracting(Problem::toString)
+        .containsExactly(
+            "job.yaml:5:16: machine.bit: must be at most the kerf, 1/8 in, but was 1/4 in, which"
+                + " would cut 1/16 in into every piece; write `kerf: 1/4 in` in `cutting:`, or fit a"
+                + " narrower bit");
+    assertThat(read(wide.replace("bit: 1/4", "bit: 1/8")).machine().bit()).isPresent();
   }
 
   @Test
@@ -313,7 +356,7 @@ class JobReaderTest {
                   colours: {cut: "#FF0000", mark: "#0000ff"}
                   line-width: 0.01 mm
                   tabs: {width: 1/4 in, count: 3}
-                  bit: 1/4 in
+                  bit: 1/8 in
                   bed: 48 x 24 in
                   dxf: {unit: in, edges: separate}
                 """)

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Margins and spacings of nothing, where touching is right and crossing is not. */
 class TrueGapsTest {
 
-  private static final Cutting NOTHING = new Cutting(Length.ZERO, Length.ZERO, Length.ZERO);
+  private static final Cutting NOTHING = Cutting.leaving(Length.ZERO, Length.ZERO, Length.ZERO);
 
   private static final Piece STRIP = Piece.of("T", "strip", new Strip(mm(200), mm(50)));
 

@@ -77,7 +77,7 @@ final class RandomPacking {
   Cutting cutting() {
     double kerf = random.nextInt(4) == 0 ? 0 : between(0.1, 8);
     double margin = random.nextInt(4) == 0 ? 0 : between(0.1, 15);
-    return new Cutting(millimetres(kerf), Length.ZERO, millimetres(margin));
+    return Cutting.leaving(millimetres(kerf), Length.ZERO, millimetres(margin));
   }
 
   /** Half of them rectangles; the others remnants with inner corners, and some with defects. */

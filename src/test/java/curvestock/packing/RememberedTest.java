@@ -28,7 +28,7 @@ class RememberedTest {
       SheetStock.rectangle(
           "panel", Length.ofInches(20), Length.ofInches(12), Length.ofInches(0.5), Money.ZERO);
   private static final Cutting CUTTING =
-      new Cutting(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
+      Cutting.leaving(Length.ofInches(0.125), Length.ZERO, Length.ofInches(0.25));
   private static final SearchSettings QUICK = new SearchSettings(1, Effort.QUICK);
   private static final Piece ARC =
       Piece.of(
@@ -108,7 +108,7 @@ class RememberedTest {
     SheetStock other =
         SheetStock.rectangle(
             "panel", Length.ofInches(20.001), Length.ofInches(12), Length.ofInches(1), Money.ZERO);
-    Cutting wider = new Cutting(Length.ofInches(0.126), Length.ZERO, Length.ofInches(0.25));
+    Cutting wider = Cutting.leaving(Length.ofInches(0.126), Length.ZERO, Length.ofInches(0.25));
     SearchSettings seeded = new SearchSettings(2, Effort.QUICK);
     String key = PackedText.key(SHEET, CUTTING, QUICK, "most", WANTED, "");
 

@@ -35,7 +35,7 @@ final class Sheets {
   }
 
   static Cutting cutting(double spacing, double margin) {
-    return new Cutting(Length.ofInches(spacing), Length.ZERO, Length.ofInches(margin));
+    return Cutting.leaving(Length.ofInches(spacing), Length.ZERO, Length.ofInches(margin));
   }
 
   static Piece sector(double inner, double outer, double degrees) {

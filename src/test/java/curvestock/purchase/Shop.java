@@ -22,7 +22,7 @@ final class Shop {
 
   static final Length THICKNESS = Length.ofMillimetres(12);
   private static final Cutting NO_GAPS =
-      new Cutting(Length.ofMillimetres(0), Length.ofMillimetres(0), Length.ofMillimetres(0));
+      Cutting.leaving(Length.ofMillimetres(0), Length.ofMillimetres(0), Length.ofMillimetres(0));
 
   private Shop() {}
 
