@@ -116,7 +116,7 @@ export const MORE = [
     title: "Cutting and joints",
     fields: [
       { path: "cutting.margin", label: "Edge margin", kind: "length", hint: "Factory edges are rarely straight." },
-      { path: "cutting.extra", label: "Wood between cuts", kind: "length", hint: "Left standing besides the kerf." },
+      { path: "cutting.extra", label: "Wood between cuts", kind: "length", hint: "Wood left standing between two cuts; 0: one cut may part two pieces." },
       {
         path: h("joint.half-lap"), label: "Length of the lap", kind: "length", hint: "Empty: as usual.", off: (job) => joint(job) !== "half-lap" && joint(job) !== "",
         value: (job) => (typeof get(job, h("joint")) === "object" ? get(job, h("joint.half-lap")) ?? "" : ""),
