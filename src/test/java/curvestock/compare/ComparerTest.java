@@ -272,7 +272,7 @@ class ComparerTest {
     Job tight =
         job.on(
             job.sheets(),
-            new curvestock.sheet.Cutting(
+            curvestock.sheet.Cutting.leaving(
                 Length.ofInches(1 / 16.0), Length.ZERO, Length.ofInches(0.25)));
     Designs designs =
         new RingDesigns(
