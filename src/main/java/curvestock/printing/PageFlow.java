@@ -272,9 +272,13 @@ final class PageFlow {
     return !onThisPage ? full : here >= SMALLEST_FIGURE * full ? here : 0;
   }
 
-  /** A drawing made as wide as the text or somewhat smaller, with its caption. */
-  void drawing(Paper drawing, String caption) {
-    double here = drawingFactor(drawing, caption, true);
+  /**
+   * A drawing made as wide as the text, with its caption.
+   *
+   * @param onThisPage whether it is made somewhat smaller if it then fits on this page
+   */
+  void drawing(Paper drawing, String caption, boolean onThisPage) {
+    double here = onThisPage ? drawingFactor(drawing, caption, true) : 0;
     double factor = here > 0 ? here : drawingFactor(drawing, caption, false);
     double wide = factor * (drawing.maxX() - drawing.minX());
     double high = factor * (drawing.maxY() - drawing.minY());

@@ -46,11 +46,10 @@ public final class ReportPictures {
     @Override
     public void place(PageFlow flow, String caption) {
       // Smaller where the page goes on, if its letters can still be told from its lines.
+      Optional<Paper> here = legible(flow, caption, true);
       Paper drawing =
-          legible(flow, caption, true)
-              .or(() -> legible(flow, caption, false))
-              .orElseGet(() -> lettered.apply(fewest));
-      flow.drawing(drawing, caption);
+          here.or(() -> legible(flow, caption, false)).orElseGet(() -> lettered.apply(fewest));
+      flow.drawing(drawing, caption, here.isPresent());
     }
 
     private Optional<Paper> legible(PageFlow flow, String caption, boolean onThisPage) {
