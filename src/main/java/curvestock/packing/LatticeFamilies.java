@@ -161,19 +161,20 @@ final class LatticeFamilies {
         int last = (int) Math.ceil((reach - level) / stepY);
         int middle = (first + last) / 2;
         // From the middle outwards: the nearest are most in the way, so the others soon give way.
-        for (int k = 0; k <= 2 * (last - first); k++) {
-          int j = middle + (k % 2 == 0 ? k / 2 : -(k + 1) / 2);
-          if (j < first || j > last) {
-            continue;
-          }
-          double height = b[1] + dy + j * stepY - a[1];
-          double aside = b[0] + j * stepX - a[0];
-          double shift = beside(a[2], b[2], height, need + aside - SLACK);
-          need = Math.max(need, shift - aside);
+        for (int j = middle; j <= last; j++) {
+          need = raised(need, a, b, b[0] + j * stepX - a[0], b[1] + dy + j * stepY - a[1]);
+        }
+        for (int j = middle - 1; j >= first; j--) {
+          need = raised(need, a, b, b[0] + j * stepX - a[0], b[1] + dy + j * stepY - a[1]);
         }
       }
     }
     return need;
+  }
+
+  /** The need, raised to what b needs that stands so far aside of a already, at that height. */
+  private double raised(double need, double[] a, double[] b, double aside, double height) {
+    return Math.max(need, beside(a[2], b[2], height, need + aside - SLACK) - aside);
   }
 
   private double middleY(double turn) {
