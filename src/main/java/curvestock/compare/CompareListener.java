@@ -12,9 +12,6 @@ public interface CompareListener extends PlanListener {
   /** The first numbers, by lattices alone, long before the plans are ready. */
   default void firstLook(List<SizeLook> looks) {}
 
-  /** One of the choices as first planned, as soon as it is; they come in any order. */
-  default void planned(SegmentOption option) {}
-
   /**
    * The choices as planned, and the recommendation, before it is known how far they hold. The
    * comparison goes on when this returns.

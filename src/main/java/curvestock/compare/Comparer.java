@@ -175,12 +175,6 @@ public final class Comparer {
         .orElseThrow();
   }
 
-  /** The first numbers alone, by regular patterns; sizes that cannot be are left out. */
-  public List<SizeLook> firstLooks() {
-    firstLook();
-    return List.copyOf(looks);
-  }
-
   private void firstLook() {
     listener.stage(Stages.Stage.PATTERNS, "counting by regular patterns");
     Sizes sizes = Sizes.of(job, packers);
@@ -281,9 +275,7 @@ public final class Comparer {
   private Outcome outcome(Division division, String place) {
     try {
       String name = "segments of " + division.largest() + " (" + place + ")";
-      SegmentOption option = maker.option(division, name, Effort.QUICK);
-      listener.planned(option);
-      return new Outcome(Optional.of(option), Optional.empty());
+      return new Outcome(Optional.of(maker.option(division, name, Effort.QUICK)), Optional.empty());
     } catch (Infeasible e) {
       return new Outcome(
           Optional.empty(), Optional.of(new Refusal(division.largest(), e.getMessage())));

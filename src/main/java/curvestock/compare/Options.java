@@ -11,7 +11,6 @@ import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.plan.Capacity;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
@@ -20,7 +19,6 @@ import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.Money;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,12 +53,14 @@ final class Options {
     Optional<SheetFill> fill =
         division.isMixed() ? Optional.empty() : Optional.of(fill(planned, design.segment()));
     SmallFit small = new Nesting(packers, main).fit(planned, design.small());
-    WorkCost work =
-        WorkCost.of(
-            job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
-    List<Rates.Opening> tooLargeFor =
-        job.rates().openings().stream().filter(opening -> !passes(design, opening)).toList();
-    return new SegmentOption(design, planned, fill, small, tooLargeFor, work, Optional.empty());
+    return new SegmentOption(
+        design,
+        planned,
+        fill,
+        small,
+        tooLargeFor(job.rates(), design),
+        WorkCost.of(job.rates(), design),
+        Optional.empty());
   }
 
   static Design design(Designs designs, Division division) throws Infeasible {
@@ -80,30 +80,20 @@ final class Options {
   private SheetFill fill(Plan plan, Piece segment) {
     SearchSettings quick = job.search().at(Effort.QUICK);
     Packer packer = packers.of(main, job.cutting(), quick);
-    Layout pattern = packer.structured(segment).layout();
-    int byPattern = pattern.placements().size();
-    Optional<Capacity> capacity =
-        plan.capacities().stream()
-            .filter(c -> c.piece().equals(segment) && c.sheet().equals(main))
-            .findFirst();
-    Bound bound =
-        capacity.map(Capacity::bound).orElseGet(() -> Bound.quick(segment, main, job.cutting()));
+    SheetFill known = SheetFill.known(plan, segment, packer.structured(segment).layout());
     // A plan looks only for what a cheaper purchase needs: this is a question of its own.
-    Layout most = packer.most(segment, bound.count(), listener.silent()).layout();
-    Layout planned = fullest(plan, segment).orElse(pattern);
-    Layout fullest = planned.placements().size() > most.placements().size() ? planned : most;
-    return new SheetFill(fullest, byPattern, bound);
+    Layout most = packer.most(segment, known.bound().count(), listener.silent()).layout();
+    return known.count() > most.placements().size()
+        ? known
+        : new SheetFill(most, known.byPattern(), known.bound());
   }
 
-  /** The fullest layout of the segment alone that the plan came upon. */
-  private Optional<Layout> fullest(Plan plan, Piece segment) {
-    return plan.purchase().instance().layouts().stream()
-        .filter(layout -> layout.sheet().equals(main))
-        .filter(layout -> layout.count(segment) == layout.placements().size())
-        .max(Comparator.comparingInt(layout -> layout.count(segment)));
+  /** What the largest piece does not pass, of what the user states. */
+  static List<Rates.Opening> tooLargeFor(Rates rates, Design design) {
+    return rates.openings().stream().filter(opening -> !passes(design, opening)).toList();
   }
 
-  static boolean passes(Design design, Rates.Opening opening) {
+  private static boolean passes(Design design, Rates.Opening opening) {
     SheetStock frame =
         SheetStock.rectangle(
             "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);

@@ -3,8 +3,13 @@ package curvestock.compare;
 import curvestock.bound.Bound;
 import curvestock.geometry.Box;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
+import curvestock.piece.Piece;
+import curvestock.plan.Capacity;
+import curvestock.plan.Plan;
+import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
+import java.util.Comparator;
+import java.util.stream.Stream;
 
 /**
  * The fullest layout found of one segment on the main sheet, and how many no layout can exceed.
@@ -12,6 +17,40 @@ import curvestock.units.Length;
  * @param byPattern how many a regular pattern alone holds
  */
 public record SheetFill(Layout layout, int byPattern, Bound bound) {
+
+  /**
+   * Without a search: the pattern, or the fullest layout of the segment alone that a plan came
+   * upon.
+   *
+   * @param pattern of the segment on the main sheet
+   */
+  static SheetFill known(Plan plan, Piece segment, Layout pattern) {
+    SheetStock main = pattern.sheet();
+    Layout fullest =
+        Stream.concat(
+                Stream.of(pattern),
+                plan.purchase().instance().layouts().stream()
+                    .filter(layout -> layout.sheet().equals(main))
+                    .filter(layout -> isOf(layout, segment)))
+            .max(Comparator.comparingInt(layout -> layout.placements().size()))
+            .orElseThrow();
+    Bound bound =
+        plan.capacities().stream()
+            .filter(each -> each.sheet().equals(main) && alike(each.piece(), segment))
+            .findFirst()
+            .map(Capacity::bound)
+            .orElseGet(() -> Bound.quick(segment, main, pattern.cutting()));
+    return new SheetFill(fullest, pattern.placements().size(), bound);
+  }
+
+  private static boolean isOf(Layout layout, Piece segment) {
+    return layout.placements().stream().allMatch(each -> alike(each.piece(), segment));
+  }
+
+  /** Plans may lay pieces with their holes, which packing does not look at. */
+  private static boolean alike(Piece piece, Piece segment) {
+    return piece.shape().blank().equals(segment.shape().blank());
+  }
 
   public int count() {
     return layout.placements().size();
@@ -24,33 +63,18 @@ public record SheetFill(Layout layout, int byPattern, Bound bound) {
 
   /** By how much shorter the sheet could be cut and still hold this very layout. */
   public Length spareAlong() {
-    Box box = box();
+    Box box = layout.extent();
     return spare(layout.sheet().length(), box.width());
   }
 
   /** By how much narrower the sheet could be cut and still hold this very layout. */
   public Length spareAcross() {
-    Box box = box();
+    Box box = layout.extent();
     return spare(layout.sheet().width(), box.height());
   }
 
   private Length spare(Length side, double extent) {
     double usable = side.millimetres() - 2 * layout.cutting().margin().millimetres();
     return Length.ofMillimetres(Math.max(0, usable - extent));
-  }
-
-  private Box box() {
-    double minX = Double.POSITIVE_INFINITY;
-    double minY = Double.POSITIVE_INFINITY;
-    double maxX = Double.NEGATIVE_INFINITY;
-    double maxY = Double.NEGATIVE_INFINITY;
-    for (Placement placement : layout.placements()) {
-      Box box = placement.outline().box();
-      minX = Math.min(minX, box.minX());
-      minY = Math.min(minY, box.minY());
-      maxX = Math.max(maxX, box.maxX());
-      maxY = Math.max(maxY, box.maxY());
-    }
-    return new Box(minX, minY, maxX, maxY);
   }
 }

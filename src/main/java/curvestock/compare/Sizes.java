@@ -1,6 +1,5 @@
 package curvestock.compare;
 
-import curvestock.bound.Bound;
 import curvestock.bound.Fit;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
@@ -8,14 +7,11 @@ import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.plan.Capacity;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Length;
 import curvestock.units.Money;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -82,16 +78,19 @@ public final class Sizes {
     Design design = Options.design(designs, isOwn(division) ? own() : division);
     requireRoom(design);
     SheetStock main = designs.mainSheet();
-    Layout pattern =
-        packers
-            .of(main, job.cutting(), job.search().at(Effort.QUICK))
-            .structured(design.segment())
-            .layout();
+    Layout pattern = pattern(design);
     double wood = area(design.job().demands()) + area(design.small());
     int sheets =
         pattern.placements().isEmpty() ? 0 : (int) Math.ceil(wood / pattern.pieceArea() - 1e-9);
     Money each = job.terms().tax().gross(main.price());
     return new SizeLook(design, pattern, sheets, each.times(sheets));
+  }
+
+  private Layout pattern(Design design) {
+    return packers
+        .of(designs.mainSheet(), job.cutting(), job.search().at(Effort.QUICK))
+        .structured(design.segment())
+        .layout();
   }
 
   /** A size with a piece that is proven to fit nowhere is no choice: its pattern would mislead. */
@@ -125,46 +124,16 @@ public final class Sizes {
   public SegmentOption planned(Division division, Plan plan) throws Infeasible {
     Design design = Options.design(designs, isOwn(division) ? own() : division);
     int small = Design.count(design.small());
-    Length cut = Length.ofMillimetres(design.cutMillimetres());
     return new SegmentOption(
         design,
         plan,
-        division.isMixed() ? Optional.empty() : Optional.of(fill(plan, design.segment())),
+        division.isMixed()
+            ? Optional.empty()
+            : Optional.of(SheetFill.known(plan, design.segment(), pattern(design))),
         new SmallFit(small, small, 0, Money.ZERO, 0, 0, true, plan.layouts()),
-        job.rates().openings().stream().filter(each -> !Options.passes(design, each)).toList(),
-        WorkCost.of(job.rates(), cut, design.parts().known()),
+        Options.tooLargeFor(job.rates(), design),
+        WorkCost.of(job.rates(), design),
         Optional.empty());
-  }
-
-  /** The fullest layout of the segment alone that the plan came upon, or a pattern. */
-  private SheetFill fill(Plan plan, Piece segment) {
-    SheetStock main = designs.mainSheet();
-    Layout pattern =
-        packers.of(main, job.cutting(), job.search().at(Effort.QUICK)).structured(segment).layout();
-    Layout fullest =
-        Stream.concat(
-                Stream.of(pattern),
-                plan.purchase().instance().layouts().stream()
-                    .filter(layout -> layout.sheet().equals(main))
-                    .filter(layout -> isOf(layout, segment)))
-            .max(Comparator.comparingInt(layout -> layout.placements().size()))
-            .orElseThrow();
-    Bound bound =
-        plan.capacities().stream()
-            .filter(each -> each.sheet().equals(main) && alike(each.piece(), segment))
-            .findFirst()
-            .map(Capacity::bound)
-            .orElseGet(() -> Bound.quick(segment, main, job.cutting()));
-    return new SheetFill(fullest, pattern.placements().size(), bound);
-  }
-
-  private static boolean isOf(Layout layout, Piece segment) {
-    return layout.placements().stream().allMatch(each -> alike(each.piece(), segment));
-  }
-
-  /** Plans lay pieces with their holes, which packing does not look at. */
-  private static boolean alike(Piece piece, Piece segment) {
-    return piece.shape().blank().equals(segment.shape().blank());
   }
 
   /** The best of what is known so far; nothing where nothing is. */
@@ -181,14 +150,10 @@ public final class Sizes {
 
   private Standing standing(SizeLook look) {
     Design design = look.design();
-    WorkCost work =
-        WorkCost.of(
-            job.rates(), Length.ofMillimetres(design.cutMillimetres()), design.parts().known());
-    boolean carried =
-        job.rates().openings().stream().allMatch(each -> Options.passes(design, each));
+    WorkCost work = WorkCost.of(job.rates(), design);
     return new Standing(
         look.division(),
-        carried,
+        Options.tooLargeFor(job.rates(), design).isEmpty(),
         true,
         look.paid(),
         work.cutting().plus(work.parts()),

@@ -1,10 +1,8 @@
 package curvestock.compare;
 
 import curvestock.geometry.Box;
-import curvestock.geometry.Outline;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.plan.Infeasible;
@@ -68,12 +66,7 @@ final class SmallestSheets {
       return true;
     }
     double least = tolerance.shortBy().millimetres() - ROUNDING;
-    Box pieces =
-        layout.placements().stream()
-            .map(Placement::outline)
-            .map(Outline::box)
-            .reduce(Box::union)
-            .orElse(new Box(0, 0, 0, 0));
+    Box pieces = layout.extent();
     double margins = 2 * layout.cutting().margin().millimetres();
     boolean shifts =
         sheet.length().millimetres() - margins - pieces.width() >= least

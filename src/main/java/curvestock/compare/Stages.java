@@ -83,11 +83,6 @@ final class Stages implements CompareListener {
   }
 
   @Override
-  public synchronized void planned(SegmentOption option) {
-    to.planned(option);
-  }
-
-  @Override
   public void choices(Comparison soFar) {
     to.choices(soFar);
   }

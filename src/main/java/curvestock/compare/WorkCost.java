@@ -21,7 +21,9 @@ public record WorkCost(OptionalDouble cutMinutes, Money cutting, Money eachJoint
 
   private static final int MINUTES_PER_HOUR = 60;
 
-  static WorkCost of(Rates rates, Length cutLength, Money knownParts) {
+  static WorkCost of(Rates rates, Design design) {
+    Length cutLength = Length.ofMillimetres(design.cutMillimetres());
+    Money knownParts = design.parts().known();
     OptionalDouble minutes =
         rates.feedPerMinute().isPresent()
             ? OptionalDouble.of(cutLength.millimetres() / rates.feedPerMinute().get().millimetres())

@@ -42,6 +42,14 @@ public record Layout(SheetStock sheet, Cutting cutting, List<Placement> placemen
     return rest;
   }
 
+  /** The least rectangle that holds all pieces, in the sheet's frame; nothing's is a point. */
+  public Box extent() {
+    return placements.stream()
+        .map(placement -> placement.outline().box())
+        .reduce(Box::union)
+        .orElse(new Box(0, 0, 0, 0));
+  }
+
   /** How far the pieces reach from the sheet's lower left: to the right, and upwards. */
   public Point reach() {
     double x = sheet.outline().box().minX();

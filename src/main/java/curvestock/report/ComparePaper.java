@@ -8,9 +8,22 @@ import curvestock.compare.SizeLook;
 import curvestock.job.Rates;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Segment sizes side by side: the recommendation, one table to decide by, then what it takes. */
 public final class ComparePaper {
+
+  private static final List<String> DECISIVE =
+      List.of(
+          "segment",
+          "best",
+          "pieces",
+          "perSheet",
+          "sheets",
+          "cost",
+          "joints",
+          "largestLength",
+          "largestWidth");
 
   private ComparePaper() {}
 
@@ -22,21 +35,7 @@ public final class ComparePaper {
   public static List<String> brief(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(
-        choices
-            .options()
-            .only(
-                "segment",
-                "best",
-                "pieces",
-                "perSheet",
-                "sheets",
-                "cost",
-                "joints",
-                "largestLength",
-                "largestWidth",
-                "offcutLength",
-                "offcutWidth"));
+    parts.table(decisive(choices.options(), "offcutLength", "offcutWidth"));
     words.mixed().forEach(plan -> listed(parts, plan));
     asked(parts, choices, words);
     return TextPaper.of(choices.heading(), parts.done());
@@ -55,7 +54,7 @@ public final class ComparePaper {
   static Parts parts(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(decisive(choices.options()));
+    parts.table(decisive(choices.options(), "used", "search"));
     parts.table(joints(choices.options()));
     parts.table(work(choices));
     parts.bullets(words.remarks());
@@ -90,19 +89,9 @@ public final class ComparePaper {
     parts.section(lines.get(0)).bullets(lines.subList(1, lines.size()));
   }
 
-  private static Table decisive(Table options) {
-    return options.only(
-        "segment",
-        "best",
-        "pieces",
-        "perSheet",
-        "sheets",
-        "cost",
-        "joints",
-        "largestLength",
-        "largestWidth",
-        "used",
-        "search");
+  /** The columns by which a size is chosen, and these after them. */
+  private static Table decisive(Table options, String... after) {
+    return options.only(Stream.concat(DECISIVE.stream(), Stream.of(after)).toArray(String[]::new));
   }
 
   private static Table joints(Table options) {
