@@ -147,7 +147,7 @@ final class HelixTables {
         "Assumed, since the job does not say; check these",
         order.assumed(),
         text("field", "Field", Assumption::field),
-        text("value", "Taken as", Assumption::value),
+        text("value", "Assumed", Assumption::value),
         text("reason", "Why", Assumption::reason));
   }
 

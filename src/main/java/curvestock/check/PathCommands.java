@@ -69,7 +69,7 @@ final class PathCommands {
       commands.add(new Command(command.letter(), values));
     }
     if (number.find()) {
-      throw new CheckException("path data is not clear: numbers are left over");
+      throw new CheckException("path data is not clear: too many numbers");
     }
     return commands;
   }

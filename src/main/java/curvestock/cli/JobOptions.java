@@ -49,7 +49,7 @@ final class JobOptions {
       description = "Exit with 0 even if the helix fails; everything is marked all the same.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR if it is a former result.")
+  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
   @Option(
@@ -78,8 +78,7 @@ final class JobOptions {
 
   @Option(
       names = "--no-cache",
-      description =
-          "Neither use nor keep packings in the user's cache folder. The answer is the same.")
+      description = "Do not use or save cached layouts. The answer is the same.")
   private boolean noCache;
 
   /** 1 if the helix of one of the jobs fails, unless the user wants it anyway. */

@@ -55,7 +55,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Exit with 0 even if the helix fails; everything is marked all the same.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR if it is a former result.")
+  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
   @Option(

@@ -57,8 +57,7 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--no-cache",
-      description =
-          "Neither use nor keep packings in the user's cache folder. The answers are the same.")
+      description = "Do not use or save cached layouts. The answers are the same.")
   private boolean noCache;
 
   @Mixin private DebugOption debug;

@@ -327,7 +327,7 @@ public final class Comparer {
     if (listener.stopped() || best.perSheet() == 0) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.CHANGES, "how far " + best.angle() + " holds: trying changes");
+    listener.stage(Stages.Stage.CHANGES, "how sensitive " + best.angle() + " is: trying changes");
     Sensitivity found = new Steps(designs, best, packers, listener).find();
     return listener.stopped() ? Optional.empty() : Optional.of(found);
   }

@@ -75,10 +75,10 @@ final class Publication {
       throw new FileProblem(
           target,
           restored
-              ? "a run that was cut off had set the former result aside; it has been put back, so"
+              ? "a run that was cut off had set the earlier result aside; it has been put back, so"
                   + " the folder is not empty"
               : "the folder exists and is not empty",
-          "Name another folder, or add --force to replace a former result.");
+          "Name another folder, or add --force to replace an earlier result.");
     }
     Path list = target.resolve(ContentsList.NAME);
     Optional<Set<String>> ours =
@@ -109,7 +109,7 @@ final class Publication {
         throw inTheWay(
             "the folder holds "
                 + foreign.get()
-                + ", which is not part of the former result, so it is left alone");
+                + ", which is not part of the earlier result, so it is left alone");
       }
     } catch (IOException | UncheckedIOException e) {
       throw new FileProblem(

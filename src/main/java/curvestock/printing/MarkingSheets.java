@@ -91,7 +91,7 @@ public final class MarkingSheets {
             + (job.invented() ? ". The figures of this job are invented." : ".")
             + " All places are measured from the lower left corner (0,0) as the map shows it: x to the"
             + " right along the lower edge, y up along the left edge. Check first that the corner is"
-            + " square: 3, 4 and 5 of any unit. Lengths are in "
+            + " square, with the 3-4-5 rule. Lengths are in "
             + words(ruler.unit())
             + ", rounded to the nearest "
             + ruler.nearest()

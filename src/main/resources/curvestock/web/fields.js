@@ -62,7 +62,7 @@ function scaleTo(tree, value) {
 
 /** @param {number} n of the sheet, from 1 @returns {Field[]} */
 export const sheetFields = (n) => [
-  { path: `sheets[${n}].size`, label: "Sheet", kind: "length", list: "sheet-sizes", hint: "Two sides." },
+  { path: `sheets[${n}].size`, label: "Sheet", kind: "length", list: "sheet-sizes", hint: "Length x width." },
   { path: `sheets[${n}].price`, label: "Price of one", kind: "text", mode: "decimal", off: (job) => get(job, `sheets[${n}].on-hand`) === "true" },
   { path: `sheets[${n}].thickness`, label: "Thickness", kind: "length", hint: "Measured, with a caliper." },
 ];
@@ -118,7 +118,7 @@ export const MORE = [
       { path: "cutting.margin", label: "Edge margin", kind: "length", hint: "Factory edges are rarely straight." },
       { path: "cutting.extra", label: "Wood between cuts", kind: "length", hint: "Wood left standing between two cuts; 0: one cut may part two pieces." },
       {
-        path: h("joint.half-lap"), label: "Length of the lap", kind: "length", hint: "Empty: as usual.", off: (job) => joint(job) !== "half-lap" && joint(job) !== "",
+        path: h("joint.half-lap"), label: "Length of the lap", kind: "length", hint: "Empty: a typical length.", off: (job) => joint(job) !== "half-lap" && joint(job) !== "",
         value: (job) => (typeof get(job, h("joint")) === "object" ? get(job, h("joint.half-lap")) ?? "" : ""),
         write: (tree, value) => set(tree, h("joint"), value === "" ? "half-lap" : { "half-lap": value }),
       },

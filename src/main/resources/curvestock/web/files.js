@@ -28,7 +28,7 @@ export const tell = (note) => ui({ note, spoken: note });
 
 export function newJob() {
   step({ job: blank(shownUnit(state().doc.job)), original: "", hand: null, example: false, assume: true });
-  tell("New job: what you do not say is taken as typical.");
+  tell("New job: what you leave out is assumed typical.");
 }
 
 export function openExample() {

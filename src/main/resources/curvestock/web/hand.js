@@ -54,7 +54,7 @@ export function find(label) {
 /** @param {"lay" | "knot"} next */
 export function mode(next) {
   if (!fresh(state().answer.plan)) {
-    ui({ note: "The layout shown is of former numbers; the new one comes first." });
+    ui({ note: "The layout shown is for your earlier numbers; wait for the new one." });
     return;
   }
   const to = state().ui.mode === next ? "look" : next;

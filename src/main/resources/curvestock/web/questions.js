@@ -30,7 +30,7 @@ export function edit(change, merge = null) {
   if (own) set(job, "helix.segments-per-turn", own);
   change(job);
   step({ job, original: "", hand: null, example: false, assume: true }, merge);
-  say("The example is put away. This is your own job now; what you do not say is taken as typical.");
+  say("The example is put away. This is your own job now; what you leave out is assumed typical.");
 }
 
 /** Writes a field. @param {Field} field @param {string} value @param {string | null} [merge] */
@@ -207,8 +207,8 @@ function addSheet() {
 function differing() {
   const { doc, usual } = state();
   const all = unusual(doc.job, usual);
-  if (!all.length) return h("p", { class: "differing" }, "All folded options are as usual.");
-  return h("p", { class: "differing" }, "Not as usual: ",
+  if (!all.length) return h("p", { class: "differing" }, "All other options are typical.");
+  return h("p", { class: "differing" }, "Not typical: ",
     all.map(({ field, value }, i) => [
       h("button", { type: "button", class: "link", key: field.path, onclick: () => goTo(field.path) }, `${groupOf(field)}${field.label.toLowerCase()} ${field.kind === "length" ? shown(value, doc.job) : value}`),
       i < all.length - 1 ? ", " : ".",

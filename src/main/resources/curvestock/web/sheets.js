@@ -136,7 +136,7 @@ export function sheetsPanel() {
   return h("section", { class: "panel sheets-panel" + (former ? " former" : ""), id: "sheets-part", "aria-labelledby": "sheets-title", "data-job": plan?.fingerprint, "data-former": former ? "yes" : "no" },
     bar(),
     h("div", { class: "fixed-line" }, tools()),
-    former ? h("p", { class: "former-tag" }, "Former numbers") : null,
+    former ? h("p", { class: "former-tag" }, "Earlier numbers") : null,
     lived(watch, h("div", { class: "sheets", id: "sheets", "data-mode": mode, tabindex: zoom > 1 || sheets.length > 1 ? "0" : null, role: zoom > 1 || sheets.length > 1 ? "region" : null, "aria-label": "Drawings of the sheets" },
       phase === "refused" || phase === "failed" ? h("ul", { class: "refusal", key: "refusal" }, refusal.map((words) => h("li", { key: words }, words))) : null,
       !plan && phase !== "refused" ? h("p", { class: "empty", key: "empty" }, "The first layout is being laid.") : null,

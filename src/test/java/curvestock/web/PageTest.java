@@ -106,7 +106,7 @@ class PageTest {
     assertThat(value("#job-title")).isEqualTo("My helix");
     assertThat(value(field("helix.radius") + "input")).isEqualTo("24");
     // What was folded away in the example does not stay as if it were usual.
-    assertThat(browser.text(".differing")).isEqualTo("All folded options are as usual.");
+    assertThat(browser.text(".differing")).isEqualTo("All other options are typical.");
     assertThat(browser.text(field("helix.width") + ".under")).contains("Not said: 4 1/2 in");
     browser.press("#undo");
     browser.until("the example again", () -> !browser.all("#example").isEmpty());
