@@ -18,7 +18,6 @@ final class PageTable {
   static final double GAP = 3.6;
 
   private static final double LARGEST = 3.3;
-  private static final double SMALLEST = 2.2;
   private static final double SMALLEST_WRAPPED = 2.7;
   private static final double LINE = 1.25;
 
@@ -72,7 +71,7 @@ final class PageTable {
       least[c] = Math.max(least[c], Math.min(natural[c], natural[c] < 9 ? 9 : FEW_WORDS));
     }
     double room = width - GAP * count;
-    double smallest = wraps ? SMALLEST_WRAPPED : SMALLEST;
+    double smallest = wraps ? SMALLEST_WRAPPED : Legible.SMALLEST;
     size = Math.max(smallest, Math.min(LARGEST, room / Arrays.stream(natural).sum()));
     ems = shared(least, natural, weight, room / size);
     widenForHeads(room / size);
@@ -128,18 +127,6 @@ final class PageTable {
 
   double size() {
     return size;
-  }
-
-  List<String> head() {
-    return head;
-  }
-
-  List<List<String>> rows() {
-    return rows;
-  }
-
-  int columns() {
-    return ems.length;
   }
 
   boolean isNumber(int column) {
