@@ -1,7 +1,6 @@
 package curvestock.printing;
 
 import curvestock.drawing.Paper;
-import curvestock.geometry.Arc;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
 import curvestock.printing.TileGrid.Tile;
@@ -33,18 +32,12 @@ final class InkPoints {
         for (Edge edge : shape.edges()) {
           int steps = Math.max(1, (int) Math.ceil(edge.length() / STEP));
           for (int i = 0; i < steps; i++) {
-            points.add(on(edge, (i + 0.5) / steps));
+            points.add(edge.part(0, (i + 0.5) / steps).end());
           }
         }
       }
     }
     return new InkPoints(points);
-  }
-
-  private static Point on(Edge edge, double share) {
-    return edge instanceof Arc arc
-        ? arc.pointAt(arc.startAngle() + arc.sweep() * share)
-        : edge.start().plus(edge.end().minus(edge.start()).times(share));
   }
 
   /** The grid's cells whose windows show something, row by row. */
@@ -87,21 +80,6 @@ final class InkPoints {
     Map<Tile, Double> lengths = new HashMap<>();
     grid.tiles().forEach(t -> lengths.put(t, STEP * alone[t.row() * columns + t.column()]));
     return lengths;
-  }
-
-  /** How much of the lines, in millimetres, no tile shows. */
-  double unprinted(TileGrid grid) {
-    int[] hidden = new int[1];
-    int[] seen = new int[1];
-    for (Point point : points) {
-      seen[0] = 0;
-      cells(
-          grid,
-          point,
-          cell -> seen[0] += grid.has(cell / grid.columns(), cell % grid.columns()) ? 1 : 0);
-      hidden[0] += seen[0] == 0 ? 1 : 0;
-    }
-    return STEP * hidden[0];
   }
 
   /** Row by row the numbers of the cells whose windows show the point, printed or not. */
