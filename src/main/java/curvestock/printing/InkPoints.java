@@ -43,9 +43,8 @@ final class InkPoints {
   /** The grid's cells whose windows show something, row by row. */
   List<Tile> shown(TileGrid grid) {
     boolean[] any = new boolean[grid.rows() * grid.columns()];
-    for (Point point : points) {
-      cells(grid, point, cell -> any[cell] = true);
-    }
+    IntConsumer show = cell -> any[cell] = true;
+    points.forEach(point -> cells(grid, point, show));
     List<Tile> tiles = new ArrayList<>();
     for (int cell = 0; cell < any.length; cell++) {
       if (any[cell]) {
@@ -62,17 +61,16 @@ final class InkPoints {
     grid.tiles().forEach(tile -> printed[tile.row() * columns + tile.column()] = true);
     int[] alone = new int[printed.length];
     int[] seen = new int[2];
+    IntConsumer see =
+        cell -> {
+          if (printed[cell]) {
+            seen[0]++;
+            seen[1] = cell;
+          }
+        };
     for (Point point : points) {
       seen[0] = 0;
-      cells(
-          grid,
-          point,
-          cell -> {
-            if (printed[cell]) {
-              seen[0]++;
-              seen[1] = cell;
-            }
-          });
+      cells(grid, point, see);
       if (seen[0] == 1) {
         alone[seen[1]]++;
       }
