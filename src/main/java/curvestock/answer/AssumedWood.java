@@ -2,6 +2,7 @@ package curvestock.answer;
 
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.Weight;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.job.Job;
 import curvestock.piece.Demand;
@@ -18,8 +19,6 @@ import java.util.Optional;
  * @param money their share of the price of a sheet
  */
 record AssumedWood(double leads, double plates, Mass weight, Money money) {
-
-  private static final double CUBIC_MM_PER_CUBIC_M = 1e9;
 
   /** Empty if nothing assumed takes plywood. */
   static Optional<AssumedWood> of(Job job, HelixOrder order) {
@@ -43,13 +42,12 @@ record AssumedWood(double leads, double plates, Mass weight, Money money) {
       return Optional.empty();
     }
     SheetStock sheet = job.sheets().get(0);
-    double cubic = (leads + plates) * sheet.thickness().millimetres() / CUBIC_MM_PER_CUBIC_M;
     double share = (leads + plates) / sheet.area();
     return Optional.of(
         new AssumedWood(
             leads,
             plates,
-            new Mass(cubic * spec.woodDensity()),
+            new Mass(new Weight(spec.woodDensity()).ofWood(leads + plates, sheet.thickness())),
             new Money(Math.round(share * sheet.price().minorUnits()))));
   }
 

@@ -192,16 +192,7 @@ final class BuyingTables {
 
   private static Field<Integer> offcut(
       String key, String title, List<Layout> layouts, DoubleBinaryOperator side) {
-    return Field.of(
-        key,
-        title,
-        Measure.OFFCUT,
-        i ->
-            Field.orNone(
-                Remnant.of(layouts.get(i))
-                    .map(Remnant::where)
-                    .map(box -> side.applyAsDouble(box.width(), box.height()))
-                    .map(Length::ofMillimetres)));
+    return Field.offcut(key, title, i -> Remnant.of(layouts.get(i)), side);
   }
 
   private String content(Layout layout) {

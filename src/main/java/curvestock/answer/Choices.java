@@ -19,10 +19,8 @@ import curvestock.compare.SheetFill;
 import curvestock.compare.SizeLook;
 import curvestock.job.Job;
 import curvestock.job.Rates;
-import curvestock.plan.Remnant;
 import curvestock.units.Angle;
 import curvestock.units.Count;
-import curvestock.units.Length;
 import curvestock.units.Mass;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
@@ -178,17 +176,7 @@ public record Choices(
 
   /** Of the largest piece of wood kept of the sheets bought. */
   private static Field<SegmentOption> offcut(String key, String title, DoubleBinaryOperator side) {
-    return Field.of(
-        key,
-        title,
-        Measure.OFFCUT,
-        o ->
-            Field.orNone(
-                o.offcuts().stream()
-                    .findFirst()
-                    .map(Remnant::where)
-                    .map(box -> side.applyAsDouble(box.width(), box.height()))
-                    .map(Length::ofMillimetres)));
+    return Field.offcut(key, title, option -> option.offcuts().stream().findFirst(), side);
   }
 
   private static Quantity minutes(SegmentOption option) {

@@ -14,14 +14,14 @@ public final class DecisionWords {
   private final Figures figures;
 
   public DecisionWords(Job job) {
-    this.figures = Heading.of(job).figures();
+    this.figures = Figures.of(job);
   }
 
   /** The sentence while some sizes are known by a regular pattern alone. */
   public String soFar(Division best, int sheets, Money paid, int planned, int all) {
     return "%s so far: about %s, %s. %s"
         .formatted(
-            capital(SegmentName.plural(best)),
+            card(best),
             Figures.count(sheets, "sheet"),
             figures.money(paid),
             planned == 0
@@ -43,12 +43,9 @@ public final class DecisionWords {
     return figures.money(joint.each());
   }
 
-  /** What a size is called, for a card: {@code Quarters (90°)}. */
+  /** What a size is called, on a card or as a sentence begins: {@code Quarters (90°)}. */
   public static String card(Division division) {
-    return capital(SegmentName.plural(division));
-  }
-
-  private static String capital(String words) {
+    String words = SegmentName.plural(division);
     return words.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + words.substring(1);
   }
 }

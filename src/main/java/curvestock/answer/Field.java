@@ -1,5 +1,6 @@
 package curvestock.answer;
 
+import curvestock.plan.Remnant;
 import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Length;
@@ -7,6 +8,7 @@ import curvestock.units.Money;
 import curvestock.units.Quantity;
 import curvestock.units.Text;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 import java.util.function.Function;
 import java.util.function.ToIntFunction;
 
@@ -47,6 +49,21 @@ record Field<R>(Column column, Function<R, Quantity> figure) {
 
   static <R> Field<R> money(String key, String title, Function<R, Money> money) {
     return of(key, title, Measure.MONEY, money::apply);
+  }
+
+  /** The longer or the shorter side of what is kept for the next job, if anything is. */
+  static <R> Field<R> offcut(
+      String key, String title, Function<R, Optional<Remnant>> kept, DoubleBinaryOperator side) {
+    return of(
+        key,
+        title,
+        Measure.OFFCUT,
+        row ->
+            orNone(
+                kept.apply(row)
+                    .map(Remnant::where)
+                    .map(box -> side.applyAsDouble(box.width(), box.height()))
+                    .map(Length::ofMillimetres)));
   }
 
   /** So many turns. */

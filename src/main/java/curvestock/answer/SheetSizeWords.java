@@ -57,9 +57,7 @@ final class SheetSizeWords {
 
   private String other(SegmentOption option, ShortSheets found) {
     String sheets = Figures.count(option.sheets(), "sheet");
-    String name = SegmentName.plural(option.division());
-    return name.substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-        + name.substring(1)
+    return DecisionWords.card(option.division())
         + " fit "
         + sheets
         + " only at full size; "

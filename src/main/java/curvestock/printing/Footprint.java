@@ -116,10 +116,15 @@ public final class Footprint {
     return notes;
   }
 
-  /** On the outer edge, after so many quarters of the first turn. */
-  private Point check(int quarter) {
+  /** Where on the line, after so many quarters of the first turn. */
+  private double quarter(int number) {
     double turn = Math.min(plan.climb().ringLength(), plan.climb().runPerTurn().millimetres());
-    return figure.beside(turn * quarter / CHECKS, half);
+    return turn * number / CHECKS;
+  }
+
+  /** On the outer edge there. */
+  private Point check(int number) {
+    return figure.beside(quarter(number), half);
   }
 
   private String measured(int from, int to) {
@@ -136,8 +141,7 @@ public final class Footprint {
       Point at = check(i);
       paper.line(at.minus(new Point(CROSS, 0)), at.plus(new Point(CROSS, 0)), EDGE);
       paper.line(at.minus(new Point(0, CROSS)), at.plus(new Point(0, CROSS)), EDGE);
-      double turn = Math.min(plan.climb().ringLength(), plan.climb().runPerTurn().millimetres());
-      Point stand = at.minus(figure.outwards(turn * i / CHECKS).times(3 * CROSS));
+      Point stand = at.minus(figure.outwards(quarter(i)).times(3 * CROSS));
       paper.text("check " + (i + 1), stand, LETTERS, Anchor.MIDDLE, true);
     }
   }

@@ -1,7 +1,6 @@
 package curvestock.printing;
 
 import curvestock.drawing.Paper;
-import curvestock.geometry.Arc;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
 import curvestock.printing.TileGrid.Tile;
@@ -33,7 +32,7 @@ final class InkPoints {
         for (Edge edge : shape.edges()) {
           int steps = Math.max(1, (int) Math.ceil(edge.length() / STEP));
           for (int i = 0; i < steps; i++) {
-            points.add(on(edge, (i + 0.5) / steps));
+            points.add(edge.part(0, (i + 0.5) / steps).end());
           }
         }
       }
@@ -41,18 +40,11 @@ final class InkPoints {
     return new InkPoints(points);
   }
 
-  private static Point on(Edge edge, double share) {
-    return edge instanceof Arc arc
-        ? arc.pointAt(arc.startAngle() + arc.sweep() * share)
-        : edge.start().plus(edge.end().minus(edge.start()).times(share));
-  }
-
   /** The grid's cells whose windows show something, row by row. */
   List<Tile> shown(TileGrid grid) {
     boolean[] any = new boolean[grid.rows() * grid.columns()];
-    for (Point point : points) {
-      cells(grid, point, cell -> any[cell] = true);
-    }
+    IntConsumer show = cell -> any[cell] = true;
+    points.forEach(point -> cells(grid, point, show));
     List<Tile> tiles = new ArrayList<>();
     for (int cell = 0; cell < any.length; cell++) {
       if (any[cell]) {
@@ -69,17 +61,16 @@ final class InkPoints {
     grid.tiles().forEach(tile -> printed[tile.row() * columns + tile.column()] = true);
     int[] alone = new int[printed.length];
     int[] seen = new int[2];
+    IntConsumer see =
+        cell -> {
+          if (printed[cell]) {
+            seen[0]++;
+            seen[1] = cell;
+          }
+        };
     for (Point point : points) {
       seen[0] = 0;
-      cells(
-          grid,
-          point,
-          cell -> {
-            if (printed[cell]) {
-              seen[0]++;
-              seen[1] = cell;
-            }
-          });
+      cells(grid, point, see);
       if (seen[0] == 1) {
         alone[seen[1]]++;
       }
@@ -87,21 +78,6 @@ final class InkPoints {
     Map<Tile, Double> lengths = new HashMap<>();
     grid.tiles().forEach(t -> lengths.put(t, STEP * alone[t.row() * columns + t.column()]));
     return lengths;
-  }
-
-  /** How much of the lines, in millimetres, no tile shows. */
-  double unprinted(TileGrid grid) {
-    int[] hidden = new int[1];
-    int[] seen = new int[1];
-    for (Point point : points) {
-      seen[0] = 0;
-      cells(
-          grid,
-          point,
-          cell -> seen[0] += grid.has(cell / grid.columns(), cell % grid.columns()) ? 1 : 0);
-      hidden[0] += seen[0] == 0 ? 1 : 0;
-    }
-    return STEP * hidden[0];
   }
 
   /** Row by row the numbers of the cells whose windows show the point, printed or not. */

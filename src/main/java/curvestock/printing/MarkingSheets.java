@@ -48,6 +48,9 @@ public final class MarkingSheets {
   private final PageFlow flow;
   private final Map<Piece, Integer> shown = new HashMap<>();
 
+  /** What is the same however often the pages are laid out. */
+  private record Marked(HandCuts cuts, List<PieceMarks> pieces) {}
+
   private MarkingSheets(Plan plan, PageFlow flow) {
     this.plan = plan;
     this.job = plan.job();
@@ -59,6 +62,7 @@ public final class MarkingSheets {
   public static byte[] pdf(Plan plan, SpareFonts spare) {
     Job job = plan.job();
     String footer = job.title() + " · marking out by hand";
+    List<Marked> marked = marked(plan);
     try (PdfBook book = new PdfBook(job.title() + ": marking out by hand", spare)) {
       PageFlow.fill(
           book,
@@ -67,19 +71,28 @@ public final class MarkingSheets {
           footer,
           flow -> {
             MarkingSheets sheets = new MarkingSheets(plan, flow);
-            for (int i = 0; i < plan.layouts().size(); i++) {
-              sheets.sheet(i);
+            for (int i = 0; i < marked.size(); i++) {
+              sheets.sheet(i, marked.get(i));
             }
           });
       return book.bytes();
     }
   }
 
-  private void sheet(int index) {
+  private static List<Marked> marked(Plan plan) {
+    List<Marked> marked = new ArrayList<>();
+    for (HandCuts cuts : HandCuts.of(plan)) {
+      Layout layout = plan.layouts().get(marked.size());
+      marked.add(new Marked(cuts, MarkingOut.of(layout, cuts.kept())));
+    }
+    return marked;
+  }
+
+  private void sheet(int index, Marked marked) {
     Layout layout = plan.layouts().get(index);
     List<String> labels = plan.labels().get(index);
-    HandCuts cuts = HandCuts.of(plan).get(index);
-    List<PieceMarks> marks = MarkingOut.of(layout, cuts.kept());
+    HandCuts cuts = marked.cuts();
+    List<PieceMarks> marks = marked.pieces();
     flow.newPart();
     flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
     flow.paragraph(
@@ -356,7 +369,7 @@ public final class MarkingSheets {
   // Order.
 
   private void order(int index, HandCuts cuts) {
-    Figures figures = new Figures(job.style(), job.currency());
+    Figures figures = Figures.of(job);
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
         "Support the whole sheet on scrap boards over trestles, good on both sides of every cut, so"

@@ -49,9 +49,6 @@ final class PageFlow {
   private static final Pen BOX = Pen.of(Ink.CUT, 0.25);
   private static final Pen BAR = Pen.of(Ink.CUT, 1.2);
 
-  /** A cell of a table that prints an empty box to tick. */
-  static final String TICK_BOX = PageTable.TICK_BOX;
-
   /** A chart and where it stands. */
   private record Painted(int width, int height, Consumer<Graphics2D> painter, Box box) {}
 
@@ -360,49 +357,49 @@ final class PageFlow {
     }
     PageTable table = new PageTable(face, head, numbers, rows, textWidth(), air);
     double whole = table.high();
-    double first = table.high(head, true);
-    for (int i = 0; i < Math.min(3, rows.size()); i++) {
-      first += table.high(rows.get(i), false);
+    double first = table.head().high();
+    for (PageTable.Row row : table.rows().subList(0, Math.min(3, rows.size()))) {
+      first += row.high();
     }
     need(whole <= KEPT_WHOLE * textHeight() ? whole : first);
     String name = heading;
-    row(table, head, true);
+    row(table, table.head());
     for (int i = 0; i < rows.size(); i++) {
-      double high = table.high(rows.get(i), false);
+      PageTable.Row row = table.rows().get(i);
       // The last two rows go on together.
-      double next = i == rows.size() - 2 ? table.high(rows.get(i + 1), false) : 0;
-      if (room() < high + next) {
+      double next = i == rows.size() - 2 ? table.rows().get(i + 1).high() : 0;
+      if (room() < row.high() + next) {
         newPage();
         if (!name.isEmpty()) {
           line(oneLine(name, textWidth() / TEXT - 12) + ", continued", TEXT, true);
         }
-        row(table, head, true);
+        row(table, table.head());
       }
-      row(table, rows.get(i), false);
+      row(table, row);
     }
     y -= TEXT * 0.8 * air;
   }
 
-  private void row(PageTable table, List<String> cells, boolean bold) {
+  private void row(PageTable table, PageTable.Row row) {
     double size = table.size();
     double x = MARGIN;
-    for (int c = 0; c < cells.size(); c++) {
+    for (int c = 0; c < row.lines().size(); c++) {
       double right = x + table.width(c);
       double line = y - 0.825 * size;
-      for (String text : table.lines(cells.get(c), c, bold)) {
-        if (text.equals(TICK_BOX)) {
+      for (String text : row.lines().get(c)) {
+        if (text.equals(PageTable.TICK_BOX)) {
           tickBox(right - size * 0.9, line, size * 0.9);
         } else if (table.isNumber(c)) {
-          page.text(text, new Point(right, line), size, Anchor.END, bold);
+          page.text(text, new Point(right, line), size, Anchor.END, row.bold());
         } else {
-          page.text(text, new Point(x, line), size, Anchor.START, bold);
+          page.text(text, new Point(x, line), size, Anchor.START, row.bold());
         }
         line -= table.leading();
       }
       x = right + PageTable.GAP;
     }
-    y -= table.high(cells, bold);
-    page.line(new Point(MARGIN, y), new Point(x, y), bold ? HEAD_RULE : RULE);
+    y -= row.high();
+    page.line(new Point(MARGIN, y), new Point(x, y), row.bold() ? HEAD_RULE : RULE);
     blank = false;
   }
 

@@ -18,16 +18,23 @@ final class PageTable {
   static final double GAP = 3.6;
 
   private static final double LARGEST = 3.3;
-  private static final double SMALLEST = 2.2;
   private static final double SMALLEST_WRAPPED = 2.7;
   private static final double LINE = 1.25;
 
   /** Enough for two or three words, in units of the font's size. */
   private static final double FEW_WORDS = 13;
 
+  /**
+   * A row as it is written.
+   *
+   * @param lines of each cell
+   * @param high with the air below it, in millimetres
+   */
+  record Row(List<List<String>> lines, double high, boolean bold) {}
+
   private final Typeface face;
-  private final List<String> head;
-  private final List<List<String>> rows;
+  private final Row head;
+  private final List<Row> rows;
   private final boolean[] numeric;
   private final double[] ems;
   private final double size;
@@ -49,8 +56,6 @@ final class PageTable {
       double air) {
     this.air = air;
     this.face = face;
-    this.head = head;
-    this.rows = rows;
     int count = head.size();
     numeric = new boolean[count];
     double[] least = new double[count];
@@ -72,21 +77,30 @@ final class PageTable {
       least[c] = Math.max(least[c], Math.min(natural[c], natural[c] < 9 ? 9 : FEW_WORDS));
     }
     double room = width - GAP * count;
-    double smallest = wraps ? SMALLEST_WRAPPED : SMALLEST;
+    double smallest = wraps ? SMALLEST_WRAPPED : Legible.SMALLEST;
     size = Math.max(smallest, Math.min(LARGEST, room / Arrays.stream(natural).sum()));
-    ems = shared(least, natural, weight, room / size);
-    widenForHeads(room / size);
+    ems = widerForHeads(shared(least, natural, weight, room / size), head, room / size);
+    this.head = row(head, true);
+    this.rows = rows.stream().map(row -> row(row, false)).toList();
   }
 
   /** Heads are written in one line where there is room for all. */
-  private void widenForHeads(double room) {
-    double[] wide = ems.clone();
+  private double[] widerForHeads(double[] widths, List<String> head, double room) {
+    double[] wide = widths.clone();
     for (int c = 0; c < wide.length; c++) {
       wide[c] = Math.max(wide[c], face.ems(head.get(c), true));
     }
-    if (Arrays.stream(wide).sum() <= room) {
-      System.arraycopy(wide, 0, ems, 0, wide.length);
+    return Arrays.stream(wide).sum() <= room ? wide : widths;
+  }
+
+  private Row row(List<String> cells, boolean bold) {
+    List<List<String>> lines = new ArrayList<>();
+    int most = 1;
+    for (int c = 0; c < cells.size(); c++) {
+      lines.add(TextWidth.wrap(cells.get(c), ems[c] + 1e-6, text -> face.ems(text, bold)));
+      most = Math.max(most, lines.get(c).size());
     }
+    return new Row(lines, (most * LINE + 0.4 * air) * size, bold);
   }
 
   private double widestWord(String text, boolean bold) {
@@ -130,18 +144,6 @@ final class PageTable {
     return size;
   }
 
-  List<String> head() {
-    return head;
-  }
-
-  List<List<String>> rows() {
-    return rows;
-  }
-
-  int columns() {
-    return ems.length;
-  }
-
   boolean isNumber(int column) {
     return numeric[column];
   }
@@ -155,21 +157,17 @@ final class PageTable {
     return LINE * size;
   }
 
-  List<String> lines(String cell, int column, boolean bold) {
-    return TextWidth.wrap(cell, ems[column] + 1e-6, text -> face.ems(text, bold));
+  Row head() {
+    return head;
   }
 
-  double high(List<String> cells, boolean bold) {
-    int most = 1;
-    for (int c = 0; c < cells.size(); c++) {
-      most = Math.max(most, lines(cells.get(c), c, bold).size());
-    }
-    return (most * LINE + 0.4 * air) * size;
+  List<Row> rows() {
+    return rows;
   }
 
   /** With its head. */
   double high() {
-    return high(head, true) + rows.stream().mapToDouble(row -> high(row, false)).sum();
+    return head.high() + rows.stream().mapToDouble(Row::high).sum();
   }
 
   /** Copies of long tables' cells, numbers kept with their units. */

@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.Figures;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -100,7 +101,8 @@ final class PlainTemplate {
     sizes.forEach(
         (diameter, number) ->
             notes.add(
-                (number == 1 ? "1 hole of " : number + " holes of ")
+                Figures.count(number, "hole")
+                    + " of "
                     + ruler.given(diameter)
                     + " diameter: drill at the crosses before the outline is cut."));
   }

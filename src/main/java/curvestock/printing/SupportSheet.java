@@ -65,7 +65,7 @@ public final class SupportSheet {
                     rods ? "lowerNut" : "gap",
                     "slope",
                     "block")
-                .with(CHECKED, new Text(PageFlow.TICK_BOX)),
+                .with(CHECKED, new Text(PageTable.TICK_BOX)),
             figures);
       }
     }

@@ -79,19 +79,22 @@ record TileGrid(
     if (size.isRoll()) {
       return onRoll(drawing, ink, w, h);
     }
-    return better(of(drawing, ink, w, h), of(drawing, ink, h, w), ink);
+    return of(drawing, ink, w, h).orBetter(of(drawing, ink, h, w)).grid();
   }
 
-  /** The first, unless the second takes fewer pages, or as many with fewer slivers. */
-  private static TileGrid better(TileGrid first, TileGrid second, InkPoints ink) {
-    int pages = Integer.compare(first.tiles().size(), second.tiles().size());
-    boolean same = pages == 0 && first.slivers(ink) <= second.slivers(ink);
-    return pages < 0 || same ? first : second;
-  }
+  /** A grid and how many of its pages are slivers. */
+  private record Tried(TileGrid grid, long slivers) {
 
-  private long slivers(InkPoints ink) {
-    Map<Tile, Double> alone = ink.alone(this);
-    return tiles.stream().filter(tile -> alone.get(tile) < SLIVER).count();
+    static Tried of(TileGrid grid, Map<Tile, Double> alone) {
+      return new Tried(
+          grid, grid.tiles().stream().filter(tile -> alone.get(tile) < SLIVER).count());
+    }
+
+    /** This, unless the other takes fewer pages, or as many with fewer slivers. */
+    Tried orBetter(Tried other) {
+      int pages = Integer.compare(grid.tiles().size(), other.grid.tiles().size());
+      return pages < 0 || (pages == 0 && slivers <= other.slivers) ? this : other;
+    }
   }
 
   /** Pages as wide as the roll, or as high, and only as long as needed. */
@@ -99,12 +102,12 @@ record TileGrid(
     double high = drawing.maxY() - drawing.minY() + 2 * BORDER + HEAD + FOOT;
     double wide = drawing.maxX() - drawing.minX() + 2 * BORDER + SIDE + RIGHT;
     // Never too short for the check bars.
-    TileGrid along = of(drawing, ink, Math.max(200, Math.min(longest, wide)), width);
-    TileGrid across = of(drawing, ink, width, Math.max(200, Math.min(longest, high)));
+    TileGrid along = of(drawing, ink, Math.max(200, Math.min(longest, wide)), width).grid();
+    TileGrid across = of(drawing, ink, width, Math.max(200, Math.min(longest, high))).grid();
     return across.tiles().size() < along.tiles().size() ? across : along;
   }
 
-  private static TileGrid of(Paper drawing, InkPoints ink, double pageWidth, double pageHeight) {
+  private static Tried of(Paper drawing, InkPoints ink, double pageWidth, double pageHeight) {
     double cellWidth = pageWidth - SIDE - RIGHT - OVERLAP;
     double cellHeight = pageHeight - HEAD - FOOT - OVERLAP;
     double wide = drawing.maxX() - drawing.minX() + 2 * BORDER - OVERLAP;
@@ -117,20 +120,22 @@ record TileGrid(
       // At the top, so that notes find room below.
       double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX / 2;
       double top = drawing.maxY() + BORDER - OVERLAP / 2;
-      return new TileGrid(1, 1, pageWidth, pageHeight, left, top, List.of(new Tile(0, 0)));
+      TileGrid single =
+          new TileGrid(1, 1, pageWidth, pageHeight, left, top, List.of(new Tile(0, 0)));
+      return Tried.of(single, ink.alone(single));
     }
-    TileGrid best = null;
+    Tried best = null;
     for (int shifts : new int[] {SHIFTS, FINE_SHIFTS}) {
       for (int i = 0; i <= shifts; i++) {
         for (int j = 0; j <= shifts; j++) {
           double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX * shift(i, shifts);
           double top = drawing.maxY() + BORDER - OVERLAP / 2 + slackY * shift(j, shifts);
-          TileGrid grid =
+          Tried tried =
               new TileGrid(columns, rows, pageWidth, pageHeight, left, top, List.of()).filled(ink);
-          best = best == null ? grid : better(best, grid, ink);
+          best = best == null ? tried : best.orBetter(tried);
         }
       }
-      if (best.slivers(ink) == 0 || columns * rows > FEW_CELLS) {
+      if (best.slivers() == 0 || columns * rows > FEW_CELLS) {
         break;
       }
     }
@@ -144,14 +149,14 @@ record TileGrid(
   }
 
   /** With the tiles that show what no other tile does. */
-  private TileGrid filled(InkPoints ink) {
+  private Tried filled(InkPoints ink) {
     TileGrid grid = with(ink.shown(this));
     // What a page given up showed is then others' alone.
     while (true) {
       Map<Tile, Double> alone = ink.alone(grid);
       Optional<Tile> idle = grid.tiles().stream().filter(t -> alone.get(t) == 0).findFirst();
       if (idle.isEmpty()) {
-        return grid;
+        return Tried.of(grid, alone);
       }
       grid = grid.with(grid.tiles().stream().filter(t -> !t.equals(idle.get())).toList());
     }

@@ -1,5 +1,6 @@
 package curvestock.report;
 
+import curvestock.answer.Figures;
 import curvestock.machine.Drilling;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
@@ -127,8 +128,8 @@ final class ShopNotes {
         (diameter, count) ->
             add(
                 lines,
-                count
-                    + (count == 1 ? " hole of " : " holes of ")
+                Figures.count(count, "hole")
+                    + " of "
                     + MachineNotes.both(style, diameter)
                     + " diameter"));
     add(
