@@ -31,6 +31,7 @@ test("a text in the unit shown is left as it was typed", () => {
   assert.equal(shown("27 1/2", inches), "27 1/2");
   assert.equal(shown("27 1/2", metric), "698.5 mm");
   assert.equal(shown("4x8 ft", metric), "1219.2 mm x 2438.4 mm");
+  assert.equal(shown("700 mm", inches), "27.559 in");
   assert.equal(shown("rubbish", metric), "rubbish");
   assert.equal(kept("130", metric), "130 mm");
   assert.equal(kept("130", inches), "130");

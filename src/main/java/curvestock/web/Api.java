@@ -65,7 +65,6 @@ final class Api {
         Route.get("/api/start", this::start),
         Route.post("/api/open", this::open),
         Route.post("/api/save", this::save),
-        Route.post("/api/lengths", this::lengths),
         Route.post("/api/gaps", this::gaps),
         Route.post("/api/look", this::look),
         Route.post("/api/work", this::work),
@@ -124,10 +123,6 @@ final class Api {
     } catch (JobException e) {
       problems(ctx, e);
     }
-  }
-
-  private void lengths(Context ctx) {
-    json(ctx, LengthTexts.read(Json.request(ctx.body())));
   }
 
   private void gaps(Context ctx) {

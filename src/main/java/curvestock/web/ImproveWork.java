@@ -26,7 +26,6 @@ final class ImproveWork extends Work {
     super(id, former.asked(), former.shared());
     this.basis = basis;
     this.sheets = sheets;
-    former.helix().ifPresent(this::keep);
     former.comparison().ifPresent(this::keep);
     keep(basis);
   }

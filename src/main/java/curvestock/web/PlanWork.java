@@ -38,9 +38,6 @@ final class PlanWork extends Work {
 
   @Override
   void atOnce() {
-    if (job().structure().isPresent()) {
-      keep(Workshop.helix(job(), false, PlanListener.NONE));
-    }
     if (job().helix().isPresent() || job().structure().isPresent()) {
       desk = Optional.of(new SizeDesk(asked(), shared()));
       tellDecision();

@@ -1,7 +1,6 @@
 package curvestock.web;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import curvestock.answer.Answer;
 import curvestock.compare.Comparison;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
@@ -29,7 +28,6 @@ abstract class Work implements Runnable {
   private final Progress progress;
   private boolean begun;
 
-  private volatile Answer helix;
   private volatile Plan plan;
   private volatile Comparison comparison;
 
@@ -75,16 +73,8 @@ abstract class Work implements Runnable {
     return Optional.ofNullable(plan);
   }
 
-  final Optional<Answer> helix() {
-    return Optional.ofNullable(helix);
-  }
-
   final Optional<Comparison> comparison() {
     return Optional.ofNullable(comparison);
-  }
-
-  final void keep(Answer report) {
-    helix = report;
   }
 
   final void keep(Plan found) {

@@ -390,20 +390,6 @@ class ApiTest {
   }
 
   @Test
-  void lengths_inBothUnits_areShownWithoutTouchingTheText() {
-    ObjectNode request = Json.object().put("units", "in");
-    request.putArray("texts").add("27 1/2").add("4x8 ft").add("700 mm").add("wide");
-
-    JsonNode lengths =
-        Json.own(client.post("/api/lengths", request.toString()).body()).get("lengths");
-
-    assertThat(lengths.get(0).get("metric").textValue()).isEqualTo("698.5 mm");
-    assertThat(lengths.get(1).get("metric").textValue()).isEqualTo("1219.2 mm x 2438.4 mm");
-    assertThat(lengths.get(2).get("inch").textValue()).isEqualTo("27.559 in");
-    assertThat(lengths.get(3).has("problem")).isTrue();
-  }
-
-  @Test
   void packet_ofAPlan_passesTheCheck(@TempDir Path folder) throws Exception {
     String id = client.work("packet", Jobs.pieces());
     client.events(id, "plan"::equals);

@@ -133,10 +133,6 @@ final class Chromium implements AutoCloseable {
         .until(d -> so.getAsBoolean());
   }
 
-  void untilDone() {
-    until("the answer is complete", () -> "done".equals(js("return document.body.dataset.state")));
-  }
-
   org.openqa.selenium.interactions.Actions hands() {
     return new org.openqa.selenium.interactions.Actions(driver);
   }

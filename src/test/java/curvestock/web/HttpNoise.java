@@ -37,7 +37,6 @@ final class HttpNoise {
           "/api/start",
           "/api/open",
           "/api/save",
-          "/api/lengths",
           "/api/gaps",
           "/api/look",
           "/api/work",

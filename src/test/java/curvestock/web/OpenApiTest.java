@@ -89,13 +89,10 @@ class OpenApiTest {
   @Test
   void answers_ofEveryKind_areAsDescribed() throws Exception {
     assertAsDescribed("get", "/api/start", client.get("/api/start"));
-    ObjectNode texts = Json.object().put("units", "in");
-    texts.putArray("texts").add("4 1/2").add("no length");
-    assertAsDescribed("post", "/api/lengths", client.post("/api/lengths", texts.toString()));
-    assertAsDescribed("post", "/api/lengths", client.post("/api/lengths", "{}"));
     ObjectNode text = Json.object().put("text", Jobs.PIECES);
     assertAsDescribed("post", "/api/open", client.post("/api/open", text.toString()));
     assertAsDescribed("post", "/api/open", client.post("/api/open", "{\"text\": \"[\"}"));
+    assertAsDescribed("post", "/api/open", client.post("/api/open", "{}"));
     ObjectNode save = Json.object().put("original", "");
     save.set("job", Jobs.pieces());
     assertAsDescribed("post", "/api/save", client.post("/api/save", save.toString()));

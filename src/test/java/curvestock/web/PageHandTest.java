@@ -13,41 +13,15 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The page in a real browser: laying by hand, knots and remnants, files and packets. */
-class PageHandTest {
-
-  @TempDir private static Path folder;
-
-  private static PageServer server;
-  private static Chromium browser;
-  private static Visitor visitor;
-
-  @BeforeAll
-  static void start() throws IOException {
-    browser = Chromium.start(folder);
-    server = PageServer.start(Binding.loopback(0));
-    visitor = new Visitor(browser, server.url());
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
-  }
+class PageHandTest extends PageInBrowser {
 
   @BeforeEach
   void downloadsAreEmpty() throws IOException {
@@ -61,10 +35,6 @@ class PageHandTest {
   @AfterEach
   void consoleIsQuiet() {
     assertThat(browser.complaints()).isEmpty();
-  }
-
-  private static String field(String path) {
-    return Visitor.field(path);
   }
 
   private static Path downloaded(String ending) {

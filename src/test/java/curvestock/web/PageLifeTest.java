@@ -5,43 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 /** The page in a real browser: stops, lost connections, two tabs, keys alone, accessibility. */
-class PageLifeTest {
-
-  @TempDir private static Path folder;
-
-  private static PageServer server;
-  private static Chromium browser;
-  private static Visitor visitor;
-
-  @BeforeAll
-  static void start() throws IOException {
-    browser = Chromium.start(folder);
-    server = PageServer.start(Binding.loopback(0));
-    visitor = new Visitor(browser, server.url());
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
-  }
-
-  private static String field(String path) {
-    return Visitor.field(path);
-  }
+class PageLifeTest extends PageInBrowser {
 
   @Test
   void search_stopped_keepsTheBestSoFarAndGoesOn() {

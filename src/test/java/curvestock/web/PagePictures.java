@@ -30,10 +30,9 @@ final class PagePictures {
   private void take(String url) throws IOException {
     browser.view(1280, 900);
     browser.open(url);
-    browser.until("there is a plan", () -> browser.find("#packet").isEnabled());
-    browser.until(
-        "the answer is complete",
-        () -> "done".equals(browser.js("return document.body.dataset.state")));
+    Visitor visitor = new Visitor(browser, url);
+    visitor.untilPlanned();
+    visitor.untilDone();
     window("page");
     browser.press("#plan-view .bed[data-label='9']", "click");
     browser.press("#view-turning");

@@ -2,51 +2,19 @@ package curvestock.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebElement;
 
 /** The page in a real browser: the decision, the numbers, what is fresh and what is not. */
-class PageTest {
-
-  @TempDir private static Path folder;
-
-  private static PageServer server;
-  private static Chromium browser;
-  private static Visitor visitor;
-
-  @BeforeAll
-  static void start() throws IOException {
-    browser = Chromium.start(folder);
-    server = PageServer.start(Binding.loopback(0));
-    visitor = new Visitor(browser, server.url());
-  }
-
-  @AfterAll
-  static void stop() {
-    if (browser != null) {
-      browser.close();
-    }
-    if (server != null) {
-      server.close();
-    }
-  }
+class PageTest extends PageInBrowser {
 
   /** Nothing on the console, but what a browser itself says of a refused request. */
   @AfterEach
   void consoleIsQuiet() {
     assertThat(browser.complaints()).allMatch(line -> line.contains("422 (Unprocessable"));
-  }
-
-  private static String field(String path) {
-    return Visitor.field(path);
   }
 
   private static String value(String css) {

@@ -23,6 +23,10 @@ final class Visitor {
     // The icon runs no script: what the browser keeps can be set before the page asks anything.
     browser.open(url + "icon.svg");
     browser.js("localStorage.clear(); sessionStorage.clear()");
+    opens();
+  }
+
+  private void opens() {
     browser.open(url);
     browser.until("the questions", () -> !browser.all(field("cutting.kerf")).isEmpty());
   }
@@ -37,8 +41,7 @@ final class Visitor {
     browser.js(
         "localStorage.clear(); sessionStorage.setItem('curvestock-tab', arguments[0])",
         kept.toString());
-    browser.open(url);
-    browser.until("the questions", () -> !browser.all(field("cutting.kerf")).isEmpty());
+    opens();
   }
 
   void untilPlanned() {
