@@ -80,11 +80,7 @@ public record MachineTime(
 
   private static Run run(MachineSheet sheet, Rates rates) {
     double tool = sheet.setup().bitOrKerf(sheet.layout().cutting()).millimetres();
-    double cut =
-        sheet.contours().stream()
-            .flatMap(contour -> contour.edges().stream())
-            .mapToDouble(Edge::length)
-            .sum();
+    double cut = sheet.cut();
     for (Pocket pocket : sheet.machining().pockets()) {
       cut += tool > 0 ? pocket.area().area() / (STRIP * tool) : 0;
     }

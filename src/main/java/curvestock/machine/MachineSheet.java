@@ -67,6 +67,14 @@ public record MachineSheet(
     return new Maker(layout, names, work, setup).make();
   }
 
+  /** Length of all outlines as they are cut, in millimetres. */
+  public double cut() {
+    return contours.stream()
+        .flatMap(contour -> contour.edges().stream())
+        .mapToDouble(Edge::length)
+        .sum();
+  }
+
   /** The way with the tool lifted between marks, from the lower left corner, in millimetres. */
   public double markTravel() {
     return MarkOrder.travel(marks);
