@@ -4,6 +4,7 @@ import curvestock.compare.Comparison;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.job.Job;
+import curvestock.plan.MachineSheets;
 import curvestock.plan.Plan;
 import curvestock.units.Money;
 import java.util.List;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param buying sheets, money and layouts, if they are planned
  * @param building the whole helix, if the job asks for one
  * @param choices the segment sizes side by side, if they were compared
+ * @param machineSheets what a machine does on each sheet, if they are planned and not only roughly
  * @param machineTime what the machine takes, if the job has rates and sheets are planned
  * @param shopping sheets and everything else to buy
  * @param priced what everything on the shopping list comes to, as far as it has a price; sheets
@@ -27,6 +29,7 @@ public record Answer(
     Optional<Buying> buying,
     Optional<Building> building,
     Optional<Choices> choices,
+    Optional<MachineSheets> machineSheets,
     Optional<MachineTime> machineTime,
     Table shopping,
     Money priced,
@@ -59,7 +62,8 @@ public record Answer(
       Optional<Plan> plan,
       boolean rough,
       Optional<Choices> choices) {
-    Optional<Buying> buying = plan.map(found -> Buying.of(found, rough));
+    Optional<MachineSheets> sheets = rough ? Optional.empty() : plan.map(MachineSheets::new);
+    Optional<Buying> buying = plan.map(found -> Buying.of(found, sheets));
     Optional<Building> building =
         order.map(each -> Building.of(job, each, rough ? Optional.empty() : plan));
     List<ShoppingItem> items = order.map(each -> each.plan().shopping().items()).orElse(List.of());
@@ -69,7 +73,8 @@ public record Answer(
         buying,
         building,
         choices,
-        rough ? Optional.empty() : plan.flatMap(MachineTime::of),
+        sheets,
+        sheets.flatMap(each -> MachineTime.of(job.rates(), each)),
         lines.table(),
         lines.priced(),
         lines.unpriced());

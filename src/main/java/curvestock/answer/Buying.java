@@ -1,6 +1,7 @@
 package curvestock.answer;
 
 import curvestock.machine.MachineSheet;
+import curvestock.plan.MachineSheets;
 import curvestock.plan.Plan;
 import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
@@ -84,7 +85,12 @@ public record Buying(
     unused = List.copyOf(unused);
   }
 
-  static Buying of(Plan plan, boolean rough) {
+  /**
+   * What to buy for a plan.
+   *
+   * @param machine what a machine does on its sheets; none if it was planned only roughly
+   */
+  static Buying of(Plan plan, Optional<MachineSheets> machine) {
     BuyingTables tables = new BuyingTables(plan);
     boolean forBed = plan.job().machine().bed().isPresent();
     return new Buying(
@@ -111,19 +117,22 @@ public record Buying(
                         forBed)),
         unused(plan),
         tables.obstacles(),
-        rough ? List.of() : loose(plan),
-        rough,
+        machine.map(sheets -> loose(plan, sheets)).orElse(List.of()),
+        machine.isEmpty(),
         plan.stopped());
   }
 
-  private static List<Loose> loose(Plan plan) {
+  private static List<Loose> loose(Plan plan, MachineSheets machine) {
     List<Loose> loose = new ArrayList<>();
-    for (int i = 0; i < plan.layouts().size(); i++) {
-      List<String> labels = plan.labels().get(i);
+    if (plan.job().machine().tabs().isEmpty()) {
+      return loose;
+    }
+    List<List<String>> labels = plan.labels();
+    List<MachineSheet> sheets = machine.list();
+    for (int i = 0; i < sheets.size(); i++) {
+      List<String> onSheet = labels.get(i);
       List<String> pieces =
-          MachineSheet.loose(plan.layouts().get(i), plan.job().machine()).stream()
-              .map(number -> labels.get(number - 1))
-              .toList();
+          sheets.get(i).loose().stream().map(number -> onSheet.get(number - 1)).toList();
       if (!pieces.isEmpty()) {
         loose.add(new Loose(i + 1, pieces));
       }

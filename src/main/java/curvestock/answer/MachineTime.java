@@ -5,7 +5,6 @@ import curvestock.job.Rates;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Pocket;
 import curvestock.plan.MachineSheets;
-import curvestock.plan.Plan;
 import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.Money;
@@ -57,14 +56,13 @@ public record MachineTime(
   private record Row(int number, Run run) {}
 
   /** The machine's time; empty if the job has no rates. */
-  public static Optional<MachineTime> of(Plan plan) {
-    Rates rates = plan.job().rates();
+  static Optional<MachineTime> of(Rates rates, MachineSheets sheets) {
     if (rates.equals(Rates.NONE)) {
       return Optional.empty();
     }
     List<Row> rows = new ArrayList<>();
     Run total = new Run(Length.ZERO, Length.ZERO, Length.ZERO, 0);
-    for (MachineSheet sheet : MachineSheets.of(plan)) {
+    for (MachineSheet sheet : sheets.list()) {
       Run run = run(sheet, rates);
       rows.add(new Row(rows.size() + 1, run));
       total = total.plus(run);
@@ -82,11 +80,7 @@ public record MachineTime(
 
   private static Run run(MachineSheet sheet, Rates rates) {
     double tool = sheet.setup().bitOrKerf(sheet.layout().cutting()).millimetres();
-    double cut =
-        sheet.contours().stream()
-            .flatMap(contour -> contour.edges().stream())
-            .mapToDouble(Edge::length)
-            .sum();
+    double cut = sheet.cut();
     for (Pocket pocket : sheet.machining().pockets()) {
       cut += tool > 0 ? pocket.area().area() / (STRIP * tool) : 0;
     }

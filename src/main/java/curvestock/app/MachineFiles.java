@@ -1,6 +1,6 @@
 package curvestock.app;
 
-import curvestock.answer.MachineTime;
+import curvestock.answer.Answer;
 import curvestock.check.CutForm;
 import curvestock.check.Expectation;
 import curvestock.check.LayoutCheck;
@@ -21,7 +21,6 @@ import curvestock.machine.TestCut;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.plan.MachineSheets;
 import curvestock.plan.Plan;
 import curvestock.report.MachineNotes;
 import curvestock.report.SheetFiles;
@@ -46,17 +45,18 @@ final class MachineFiles {
   /**
    * Adds an SVG and a DXF for each sheet, and the notes.
    *
-   * @param time of the machine, if the job has rates
+   * @param answer of the plan
    * @throws WrongLayoutException if one of them fails its check
    */
-  static void add(ResultFolder folder, Plan plan, Optional<MachineTime> time) {
+  static void add(ResultFolder folder, Plan plan, Answer answer) {
     MachineSetup setup = plan.job().machine();
-    List<MachineSheet> sheets = MachineSheets.of(plan);
+    List<MachineSheet> sheets = answer.machineSheets().orElseThrow().list();
+    Map<String, List<Recess>> recesses = recesses(plan.job());
     for (int i = 0; i < sheets.size(); i++) {
       add(
           folder,
           sheets.get(i),
-          recesses(plan.job()),
+          recesses,
           new Names(
               SheetFiles.clean(i + 1, setup),
               SheetFiles.dxf(i + 1, setup),
@@ -78,7 +78,8 @@ final class MachineFiles {
             SheetFiles.TEST_FLIP,
             SheetFiles.testFlipDxf(setup)));
     folder.add(
-        "machine.txt", String.join("\n", MachineNotes.of(plan.job(), sheets, test, time)) + "\n");
+        "machine.txt",
+        String.join("\n", MachineNotes.of(plan.job(), sheets, test, answer.machineTime())) + "\n");
   }
 
   /** Names of the files of one sheet; those of its underside are used if it has one. */

@@ -3,7 +3,6 @@ package curvestock.app;
 import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Choices;
-import curvestock.answer.MachineTime;
 import curvestock.check.CheckException;
 import curvestock.check.CheckReport;
 import curvestock.check.Expectation;
@@ -255,7 +254,8 @@ public final class Workshop {
     return result(plan, Answer.of(plan), listener);
   }
 
-  private static ResultFolder result(Plan plan, Answer answer, PlanListener listener) {
+  /** The same from the plan's answer, where that is known already. */
+  public static ResultFolder result(Plan plan, Answer answer, PlanListener listener) {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan, answer));
     folder.add("summary.txt", text(PlanPaper.text(plan.job(), answer)));
@@ -263,7 +263,7 @@ public final class Workshop {
     if (answer.building().isPresent()) {
       addHelix(folder, "", answer);
     }
-    addSheets(folder, plan, plan.labels(), answer.machineTime(), listener);
+    addSheets(folder, plan, plan.labels(), answer, listener);
     return folder;
   }
 
@@ -288,9 +288,14 @@ public final class Workshop {
    * @throws WrongLayoutException if a drawing fails its check
    */
   public static ResultFolder result(BatchPlan batch, PlanListener listener) {
+    return result(batch, Answer.of(batch.plan()), listener);
+  }
+
+  /** The same from the answer of their plan, where that is known already. */
+  public static ResultFolder result(BatchPlan batch, Answer answer, PlanListener listener) {
     ResultFolder folder = new ResultFolder();
-    folder.add("plan.json", PlanJson.of(batch));
-    folder.add("summary.txt", text(BatchPaper.text(batch)));
+    folder.add("plan.json", PlanJson.of(batch, answer));
+    folder.add("summary.txt", text(BatchPaper.text(batch, answer)));
     for (Batch.Member member : batch.batch().members()) {
       Job job = member.job();
       job.structure()
@@ -301,7 +306,7 @@ public final class Workshop {
                       "job-" + member.tag() + "/",
                       Answer.ofHelix(job, order, Optional.empty(), false)));
     }
-    addSheets(folder, batch.plan(), batch.labels(), MachineTime.of(batch.plan()), listener);
+    addSheets(folder, batch.plan(), batch.labels(), answer, listener);
     return folder;
   }
 
@@ -309,7 +314,7 @@ public final class Workshop {
       ResultFolder folder,
       Plan plan,
       List<List<String>> labels,
-      Optional<MachineTime> time,
+      Answer answer,
       PlanListener listener) {
     for (int i = 0; i < plan.layouts().size(); i++) {
       int number = i + 1;
@@ -321,7 +326,7 @@ public final class Workshop {
       folder.add(SheetFiles.annotated(number), annotated);
       folder.add(SheetFiles.picture(number), () -> Picture.png(annotated, PICTURE_WIDTH));
     }
-    MachineFiles.add(folder, plan, time);
+    MachineFiles.add(folder, plan, answer);
   }
 
   /**
@@ -477,7 +482,8 @@ public final class Workshop {
       String name = "job-" + found.batch().members().get(i).tag() + "/compare.json";
       found.apart().get(i).ifPresent(alone -> folder.add(name, CompareJson.of(Choices.of(alone))));
     }
-    folder.add("plan.json", PlanJson.of(found.rows().get(found.best()).batch()));
+    BatchPlan best = found.rows().get(found.best()).batch();
+    folder.add("plan.json", PlanJson.of(best, Answer.of(best.plan())));
     return folder;
   }
 
@@ -513,7 +519,11 @@ public final class Workshop {
    */
   public static ResultFolder packet(
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
-    Answer answer = Answer.of(plan, comparison);
+    return packet(plan, Answer.of(plan, comparison), listener);
+  }
+
+  /** The same from the plan's answer, where that is known already. */
+  public static ResultFolder packet(Plan plan, Answer answer, PlanListener listener) {
     ResultFolder folder = result(plan, answer, listener);
     answer.choices().ifPresent(choices -> addComparison(folder, choices));
     addPapers(folder, plan, answer, listener);

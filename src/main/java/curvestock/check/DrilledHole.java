@@ -1,6 +1,5 @@
 package curvestock.check;
 
-import curvestock.geometry.Point;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -37,7 +36,6 @@ final class DrilledHole {
   }
 
   private static String near(Chain chain) {
-    Point at = chain.start();
-    return String.format(Locale.ROOT, " near (%.1f, %.1f) mm", at.x(), at.y());
+    return " near " + Shown.place(chain.start());
   }
 }

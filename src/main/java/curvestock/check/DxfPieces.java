@@ -4,7 +4,6 @@ import curvestock.geometry.Point;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** Sorts the cut lines of a DXF, which know no pieces, into outsides and the holes in them. */
@@ -163,10 +162,8 @@ final class DxfPieces {
     try {
       contours.add(bridges.closed(open));
     } catch (CheckException e) {
-      Point at = open.get(0).start();
       faults.add(
-          String.format(Locale.ROOT, "the line that starts at (%.1f, %.1f) mm: ", at.x(), at.y())
-              + e.getMessage());
+          "the line that starts at " + Shown.place(open.get(0).start()) + ": " + e.getMessage());
     }
     open.clear();
   }

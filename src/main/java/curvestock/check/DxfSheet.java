@@ -9,7 +9,6 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -110,8 +109,7 @@ final class DxfSheet implements Drawing {
       if (around.isEmpty()) {
         findings.add(
             Finding.Kind.STRUCTURE,
-            String.format(
-                Locale.ROOT, "a hole at (%.1f, %.1f) mm is drilled in no piece", at.x(), at.y()));
+            "a hole at " + Shown.place(at) + " is drilled in no piece");
       } else {
         drilled.computeIfAbsent(around.get(), key -> new ArrayList<>()).add(hole.rim());
       }
@@ -127,14 +125,8 @@ final class DxfSheet implements Drawing {
   public List<DrawnPocket> pockets() {
     List<DrawnPocket> pockets = new ArrayList<>();
     for (DxfFile.Cleared each : file.pockets()) {
-      Point at = each.edge().start();
-      String name =
-          String.format(
-              Locale.ROOT,
-              "%s near (%.1f, %.1f) mm",
-              each.fromAbove() ? "pocket-top" : "pocket-bottom",
-              at.x(),
-              at.y());
+      String side = each.fromAbove() ? "pocket-top" : "pocket-bottom";
+      String name = side + " near " + Shown.place(each.edge().start());
       pockets.add(
           new DrawnPocket(name, each.fromAbove(), each.depth(), () -> List.of(each.edge())));
     }
@@ -152,8 +144,7 @@ final class DxfSheet implements Drawing {
   }
 
   private static String place(DxfPieces.Drawn piece) {
-    Point at = piece.chains().get(0).edges().get(0).at(0.5);
-    return String.format(Locale.ROOT, "piece near (%.1f, %.1f) mm", at.x(), at.y());
+    return "piece near " + Shown.place(piece.chains().get(0).edges().get(0).at(0.5));
   }
 
   /**
@@ -211,14 +202,11 @@ final class DxfSheet implements Drawing {
             note ->
                 Finding.of(
                     Finding.Kind.COUNT,
-                    String.format(
-                        Locale.ROOT,
-                        "%s (%s) is listed at the head of the file, but is not cut at"
-                            + " (%.1f, %.1f) mm",
-                        note.name(),
-                        note.id(),
-                        note.at().x(),
-                        note.at().y()),
+                    note.name()
+                        + " ("
+                        + note.id()
+                        + ") is listed at the head of the file, but is not cut at "
+                        + Shown.place(note.at()),
                     note.name()))
         .toList();
   }

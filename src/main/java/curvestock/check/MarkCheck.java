@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -153,11 +152,7 @@ final class MarkCheck {
   }
 
   private static String near(TraceLoop line) {
-    return place(line.edges().get(0).at(0.5));
-  }
-
-  private static String place(Point at) {
-    return String.format(Locale.ROOT, " near (%.1f, %.1f) mm", at.x(), at.y());
+    return " near " + Shown.place(line.edges().get(0).at(0.5));
   }
 
   private boolean isOfTheSheet(TraceLoop line) {
@@ -203,7 +198,8 @@ final class MarkCheck {
         findings.add(
             Kind.MARK,
             (Set.of("label", "word").contains(seen.mark().group()) ? "a number or word" : "a mark")
-                + place(seen.points().get(0))
+                + " near "
+                + Shown.place(seen.points().get(0))
                 + " lies on no piece: move it back, or write the file anew");
       }
     }

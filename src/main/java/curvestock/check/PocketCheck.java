@@ -129,7 +129,7 @@ final class PocketCheck {
     int least = Integer.MAX_VALUE;
     for (Congruence.Fit fit : piece.fits()) {
       List<Polygon> laps = wanted.stream().map(recess -> placed(recess, fit.move())).toList();
-      int missing = (int) laps.stream().filter(lap -> area(lap) < 0).count();
+      int missing = (int) laps.stream().filter(lap -> !isCleared(lap)).count();
       if (missing < least) {
         least = missing;
         best = none;
@@ -170,17 +170,13 @@ final class PocketCheck {
         : new Trace.Straight(move.apply(edge.start()), move.apply(edge.end()));
   }
 
-  /** Which area clears the lap whole; below zero if none does. */
-  private int area(Polygon lap) {
+  /** Whether one area clears the lap whole. */
+  private boolean isCleared(Polygon lap) {
     Geometry core = lap.buffer(-LayoutCheck.SHAPE_TOLERANCE, CHORDS);
-    for (int i = 0; i < areas.size(); i++) {
-      boolean near =
-          areas.get(i).whole().getEnvelopeInternal().intersects(lap.getEnvelopeInternal());
-      if (near && core.difference(areas.get(i).cleared()).getArea() <= NOTHING) {
-        return i;
-      }
-    }
-    return -1;
+    return areas.stream()
+        .filter(
+            area -> area.whole().getEnvelopeInternal().intersects(lap.getEnvelopeInternal()))
+        .anyMatch(area -> core.difference(area.cleared()).getArea() <= NOTHING);
   }
 
   /** Wood beside the laps that would be cleared too. */

@@ -1,5 +1,6 @@
 package curvestock.check;
 
+import curvestock.geometry.Point;
 import java.util.Locale;
 
 /**
@@ -26,6 +27,11 @@ final class Shown {
               }
             });
     return message.length() > LONGEST ? line + "..." : line.toString();
+  }
+
+  /** A point of the sheet, such as {@code (12.5, 300.0) mm}. */
+  static String place(Point at) {
+    return String.format(Locale.ROOT, "(%.1f, %.1f) mm", at.x(), at.y());
   }
 
   private static boolean turnsReading(int c) {

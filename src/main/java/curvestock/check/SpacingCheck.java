@@ -74,7 +74,7 @@ final class SpacingCheck {
                 Locale.ROOT,
                 "%s reaches over the sheet's edge near %s: %.2f mm² lie outside",
                 piece.called(),
-                place(aPointOf(piece)),
+                Shown.place(aPointOf(piece)),
                 outside),
             piece.name());
       } else if (tooClose(distance, margin)) {
@@ -84,7 +84,7 @@ final class SpacingCheck {
                 + " is "
                 + LayoutCheck.millimetres(distance)
                 + " from the sheet's edge near "
-                + place(gap.at())
+                + Shown.place(gap.at())
                 + ", at least "
                 + LayoutCheck.millimetres(margin)
                 + " is asked",
@@ -128,7 +128,7 @@ final class SpacingCheck {
                   + " from "
                   + defect.name()
                   + " of the sheet near "
-                  + place(gap.at())
+                  + Shown.place(gap.at())
                   + ", at least "
                   + LayoutCheck.millimetres(spacing)
                   + " is asked",
@@ -168,7 +168,7 @@ final class SpacingCheck {
               "%s and %s overlap near %s: %.2f mm² belong to both",
               a.called(),
               b.called(),
-              place(gap.at()),
+              Shown.place(gap.at()),
               shared),
           a.name(),
           b.name());
@@ -181,7 +181,7 @@ final class SpacingCheck {
               + " are "
               + LayoutCheck.millimetres(gap.distance())
               + " apart near "
-              + place(gap.at())
+              + Shown.place(gap.at())
               + ", at least "
               + LayoutCheck.millimetres(spacing)
               + " is asked",
@@ -208,9 +208,5 @@ final class SpacingCheck {
 
   private static boolean tooClose(double measured, double asked) {
     return measured - GapMeasure.ACCURACY < asked - LayoutCheck.ROUNDING;
-  }
-
-  private static String place(Point point) {
-    return String.format(Locale.ROOT, "(%.1f, %.1f) mm", point.x(), point.y());
   }
 }

@@ -137,7 +137,7 @@ final class UndersideCheck {
     double clear = expectation.cutting().kerf().millimetres() + WOOD;
     for (Chain dowel : dowels) {
       DrilledHole.check(dowel, java.util.OptionalDouble.empty(), findings);
-      Point at = turned(middle(dowel), line);
+      Point at = line.apply(middle(dowel));
       boolean fits = dowels.stream().anyMatch(o -> middle(o).distance(at) <= IN_THE_MIDDLE);
       if (!fits) {
         findings.add(
@@ -157,10 +157,6 @@ final class UndersideCheck {
         }
       }
     }
-  }
-
-  private static Point turned(Point point, MirrorLine line) {
-    return line.apply(point);
   }
 
   private static Point middle(Chain circle) {

@@ -6,7 +6,6 @@ import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
 import curvestock.drawing.PaperSize;
-import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
@@ -97,20 +96,16 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     if (paper != null) {
       job = job.with(paper);
     }
-    Plan plan = work(job);
-    Answer answer = Answer.of(plan);
+    Plan plan;
+    Answer answer;
+    try (Terminal terminal = new Terminal(quiet)) {
+      plan = Workshop.plan(job, terminal);
+      answer = Answer.of(plan, comparison(job, terminal));
+      Workshop.archived(Workshop.packet(plan, answer, terminal)).publish(out, force);
+    }
     print(plan, answer);
     boolean isRight = job.failure().isEmpty() || anyway;
     return isRight && answer.bought().loose().isEmpty() ? 0 : Main.ANSWER_IS_NO;
-  }
-
-  private Plan work(Job job) throws Infeasible, FileProblem {
-    try (Terminal terminal = new Terminal(quiet)) {
-      Plan plan = Workshop.plan(job, terminal);
-      ResultFolder packet = Workshop.packet(plan, comparison(job, terminal), terminal);
-      Workshop.archived(packet).publish(out, force);
-      return plan;
-    }
   }
 
   /** A packet without a comparison is still a packet; none is begun once it is stopped. */

@@ -2,12 +2,10 @@ package curvestock.cli;
 
 import curvestock.answer.Answer;
 import curvestock.app.Workshop;
-import curvestock.files.FileProblem;
 import curvestock.files.ResultFolder;
 import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.plan.BatchPlan;
-import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.report.BatchPaper;
 import curvestock.report.PlanPaper;
@@ -42,37 +40,26 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     List<Job> jobs = options.jobs();
-    boolean held;
-    if (jobs.size() == 1) {
-      Plan plan = work(jobs.get(0));
-      Answer answer = Answer.of(plan);
-      print(PlanPaper.text(plan.job(), answer));
-      held = answer.bought().loose().isEmpty();
-    } else {
-      BatchPlan batch = work(Batch.of(jobs));
-      print(BatchPaper.text(batch));
-      held = Answer.of(batch.plan()).bought().loose().isEmpty();
-    }
-    return held ? options.code(jobs) : Main.ANSWER_IS_NO;
-  }
-
-  private BatchPlan work(Batch batch) throws Infeasible, FileProblem {
+    Answer answer;
+    List<String> summary;
+    // Drawn and checked even if nothing is written: a wrong layout must never reach a user.
     try (Terminal terminal = new Terminal(options.quiet())) {
-      BatchPlan plan = Workshop.plan(batch, terminal, options.packers());
-      ResultFolder result = Workshop.result(plan, terminal);
+      ResultFolder result;
+      if (jobs.size() == 1) {
+        Plan plan = Workshop.plan(jobs.get(0), terminal, options.packers());
+        answer = Answer.of(plan);
+        result = Workshop.result(plan, answer, terminal);
+        summary = PlanPaper.text(plan.job(), answer);
+      } else {
+        BatchPlan batch = Workshop.plan(Batch.of(jobs), terminal, options.packers());
+        answer = Answer.of(batch.plan());
+        result = Workshop.result(batch, answer, terminal);
+        summary = BatchPaper.text(batch, answer);
+      }
       options.publish(() -> result);
-      return plan;
     }
-  }
-
-  private Plan work(Job job) throws Infeasible, FileProblem {
-    try (Terminal terminal = new Terminal(options.quiet())) {
-      Plan plan = Workshop.plan(job, terminal, options.packers());
-      // Drawn and checked even if nothing is written: a wrong layout must never reach a user.
-      ResultFolder result = Workshop.result(plan, terminal);
-      options.publish(() -> result);
-      return plan;
-    }
+    print(summary);
+    return answer.bought().loose().isEmpty() ? options.code(jobs) : Main.ANSWER_IS_NO;
   }
 
   private void print(List<String> summary) {

@@ -1,8 +1,5 @@
 package curvestock.geometry;
 
-import java.util.ArrayList;
-import java.util.List;
-
 /**
  * A line over which a sheet is turned: upright or level, at a distance from the origin.
  *
@@ -34,10 +31,6 @@ public record MirrorLine(boolean upright, double at) {
 
   /** Mirrored, a loop runs the other way round; so it is run backwards. */
   private Loop apply(Loop loop) {
-    List<Edge> edges = new ArrayList<>();
-    for (int i = loop.edges().size() - 1; i >= 0; i--) {
-      edges.add(apply(loop.edges().get(i)).reversed());
-    }
-    return new Loop(edges);
+    return new Loop(loop.edges().stream().map(this::apply).toList()).reversed();
   }
 }

@@ -51,9 +51,6 @@ final class DowelPlaces {
     columns = (int) (box.width() / 2 / STEP);
     rows = (int) (box.height() / 2 / STEP);
     free = new boolean[2 * columns + 1][2 * rows + 1];
-    for (boolean[] column : free) {
-      java.util.Arrays.fill(column, true);
-    }
     mark();
   }
 

@@ -67,12 +67,12 @@ public record MachineSheet(
     return new Maker(layout, names, work, setup).make();
   }
 
-  /**
-   * The pieces, by number, that the setup's tabs would not hold when the sheet is cut; none if no
-   * tabs are wanted.
-   */
-  public static List<Integer> loose(Layout layout, MachineSetup setup) {
-    return setup.tabs().isEmpty() ? List.of() : new SheetContours(layout, setup).loose();
+  /** Length of all outlines as they are cut, in millimetres. */
+  public double cut() {
+    return contours.stream()
+        .flatMap(contour -> contour.edges().stream())
+        .mapToDouble(Edge::length)
+        .sum();
   }
 
   /** The way with the tool lifted between marks, from the lower left corner, in millimetres. */

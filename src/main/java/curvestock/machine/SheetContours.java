@@ -106,7 +106,7 @@ final class SheetContours {
     for (int i = 0; i < paths.size(); i++) {
       TabPath path = paths.get(i);
       for (TabPlaces.Place place : places(i)) {
-        double middle = (place.from() + place.to()) / 2 * path.edges().get(place.edge()).length();
+        double middle = path.middle(place);
         Point out = path.outwards(place.edge(), middle);
         Point at = path.at(place.edge(), middle).minus(out.times(grown));
         necks.get(path.piece()).add(new Holding.Neck(at, out));

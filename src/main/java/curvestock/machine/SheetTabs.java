@@ -203,8 +203,7 @@ final class SheetTabs {
     double far = farFrom(spot, chosen);
     TabPath path = paths.get(spot.path());
     for (TabPlaces.Place place : places.get(spot.path())) {
-      double middle = (place.from() + place.to()) / 2 * path.edges().get(place.edge()).length();
-      double away = path.at(place.edge(), middle).distance(spot.at());
+      double away = path.at(place.edge(), path.middle(place)).distance(spot.at());
       far = far == 0 ? away : Math.min(far, away);
     }
     return far;
@@ -218,13 +217,11 @@ final class SheetTabs {
   }
 
   private boolean isFree(int path, int edge, double middle) {
-    double length = paths.get(path).edges().get(edge).length();
+    TabPath on = paths.get(path);
     return places.get(path).size() < WITH_NEIGHBOURS * count
         && places.get(path).stream()
             .filter(place -> place.edge() == edge)
-            .allMatch(
-                place ->
-                    Math.abs((place.from() + place.to()) / 2 * length - middle) >= 2 * gap - 1e-9);
+            .allMatch(place -> Math.abs(on.middle(place) - middle) >= 2 * gap - 1e-9);
   }
 
   private void put(TabSpot spot) {

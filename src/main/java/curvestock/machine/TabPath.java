@@ -58,6 +58,11 @@ record TabPath(int piece, int hole, List<Edge> edges, List<Boolean> sides, List<
         .toArray();
   }
 
+  /** How far along its edge the middle of a tab lies. */
+  double middle(TabPlaces.Place tab) {
+    return (tab.from() + tab.to()) / 2 * edges.get(tab.edge()).length();
+  }
+
   Point at(int edge, double middle) {
     return edges.get(edge).part(0, middle / edges.get(edge).length()).end();
   }

@@ -10,13 +10,30 @@ import curvestock.machine.SheetWork;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What a machine does on each sheet of a plan. */
+/**
+ * What a machine does on each sheet of a plan. It is worked out when somebody first asks for it,
+ * and then kept: to place tabs is to try how each sheet would hold together.
+ */
 public final class MachineSheets {
 
-  private MachineSheets() {}
+  private final Plan plan;
+
+  /** Empty until they are worked out; a plan has a layout at least. */
+  private List<MachineSheet> sheets = List.of();
+
+  public MachineSheets(Plan plan) {
+    this.plan = plan;
+  }
 
   /** One for each layout, in their order. */
-  public static List<MachineSheet> of(Plan plan) {
+  public synchronized List<MachineSheet> list() {
+    if (sheets.isEmpty()) {
+      sheets = List.copyOf(of(plan));
+    }
+    return sheets;
+  }
+
+  private static List<MachineSheet> of(Plan plan) {
     List<List<String>> labels = plan.labels();
     List<MachineSheet> sheets = new ArrayList<>();
     for (int i = 0; i < plan.layouts().size(); i++) {

@@ -103,8 +103,7 @@ public final class ReportPictures {
           stem(SheetFiles.picture(i + 1)),
           new SheetPicture(plan.layouts().get(i), plan.labels().get(i)));
       if (plan.job().isForMachine()) {
-        MachineSheet sheet =
-            MachineSheet.of(plan.layouts().get(i), plan.labels().get(i), plan.job().machine());
+        MachineSheet sheet = answer.machineSheets().orElseThrow().list().get(i);
         pictures.put(SheetFiles.toolpath(i + 1), new ToolpathPicture(sheet));
       }
     }

@@ -16,8 +16,7 @@ public final class BatchPaper {
   private BatchPaper() {}
 
   /** The summary of the whole plan, then what falls to each job. */
-  public static List<String> text(BatchPlan batch) {
-    Answer answer = Answer.of(batch.plan());
+  public static List<String> text(BatchPlan batch, Answer answer) {
     Parts parts = PlanPaper.parts(batch.plan().job(), answer);
     parts.table(Shares.of(batch));
     parts.bullets(

@@ -3,7 +3,6 @@ package curvestock.report;
 import curvestock.answer.Cautions;
 import curvestock.answer.Figures;
 import curvestock.answer.MachineTime;
-import curvestock.geometry.Edge;
 import curvestock.job.Job;
 import curvestock.machine.Drilling;
 import curvestock.machine.InsideCorners;
@@ -199,18 +198,13 @@ public final class MachineNotes {
     lines.add("outline begins in the middle of a long side, away from the corners.");
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
-      double cut =
-          sheet.contours().stream()
-              .flatMap(contour -> contour.edges().stream())
-              .mapToDouble(Edge::length)
-              .sum();
       lines.add(
           "- Sheet "
               + (i + 1)
               + ": "
               + sheet.contours().size()
               + " outlines, "
-              + metres(cut)
+              + metres(sheet.cut())
               + " of cut, "
               + metres(sheet.travel())
               + " with the tool lifted ("

@@ -49,9 +49,8 @@ public final class PlanJson {
   }
 
   /** The same for several jobs together, with what falls to each in {@code jobs}. */
-  public static String of(BatchPlan batch) {
-    return new PlanJson(batch.plan(), Answer.of(batch.plan()), batch.labels(), batch.shares())
-        .text();
+  public static String of(BatchPlan batch, Answer answer) {
+    return new PlanJson(batch.plan(), answer, batch.labels(), batch.shares()).text();
   }
 
   private String text() {

@@ -80,7 +80,7 @@ class RequireRightTest {
       throws Exception {
     Job job = JobReader.read(BLOCKS.replace("OUTLINES", outlines), "blocks");
     Plan plan = Workshop.plan(job, PlanListener.NONE);
-    MachineSheet sheet = MachineSheets.of(plan).get(0);
+    MachineSheet sheet = new MachineSheets(plan).list().get(0);
     List<Integer> loose = sheet.loose();
     Expectation expected =
         Expectation.of(sheet.layout())
