@@ -108,8 +108,7 @@ final class DxfSheet implements Drawing {
               .min(Comparator.comparingDouble(piece -> Math.abs(outside(piece).area())));
       if (around.isEmpty()) {
         findings.add(
-            Finding.Kind.STRUCTURE,
-            "a hole at " + Shown.place(at) + " is drilled in no piece");
+            Finding.Kind.STRUCTURE, "a hole at " + Shown.place(at) + " is drilled in no piece");
       } else {
         drilled.computeIfAbsent(around.get(), key -> new ArrayList<>()).add(hole.rim());
       }

@@ -174,8 +174,7 @@ final class PocketCheck {
   private boolean isCleared(Polygon lap) {
     Geometry core = lap.buffer(-LayoutCheck.SHAPE_TOLERANCE, CHORDS);
     return areas.stream()
-        .filter(
-            area -> area.whole().getEnvelopeInternal().intersects(lap.getEnvelopeInternal()))
+        .filter(area -> area.whole().getEnvelopeInternal().intersects(lap.getEnvelopeInternal()))
         .anyMatch(area -> core.difference(area.cleared()).getArea() <= NOTHING);
   }
 
