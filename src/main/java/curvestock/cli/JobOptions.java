@@ -6,6 +6,7 @@ import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
+import curvestock.packing.RecentPackings;
 import curvestock.packing.SearchSettings;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,6 +25,9 @@ final class JobOptions {
 
   /** {@code off} keeps the tests of this program out of their user's cache. */
   private static final String CACHE = "curvestock.cache";
+
+  /** Some 20 MB of memory at most; a comparison of a large job fills a tenth of it. */
+  private static final long MOST_KEPT_CHARACTERS = 20_000_000;
 
   @Spec(Spec.Target.MIXEE)
   private CommandSpec mixee;
@@ -136,9 +140,12 @@ final class JobOptions {
             seed == null ? given.seed() : seed, effort == null ? given.effort() : effort));
   }
 
-  /** With the user's cache, unless it is refused here or by the system property. */
+  /**
+   * With the user's cache, unless it is refused here or by the system property; within the run
+   * nothing is packed twice.
+   */
   Packers packers() {
-    return packers(noCache);
+    return new Packers(new RecentPackings(packers(noCache).store(), MOST_KEPT_CHARACTERS));
   }
 
   static Packers packers(boolean withoutCache) {

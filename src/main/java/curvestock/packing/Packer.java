@@ -88,11 +88,11 @@ public final class Packer {
     Sought known = full.get(piece);
     if (known == null || (known.atMost < atMost && known.isFull())) {
       Packed sought =
-          remembered.packed(
-              "most",
-              List.of(new Demand(piece, atMost)),
-              List.of(),
-              "",
+          remembered.most(
+              piece,
+              atMost,
+              FEW,
+              Structured.LEAST_SOUGHT,
               control,
               () -> search(piece, atMost, control));
       known = new Sought(sought, atMost);

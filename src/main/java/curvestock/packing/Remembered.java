@@ -37,11 +37,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
     List<Piece> pieces =
         Stream.concat(wanted.stream().map(Demand::piece), before.stream()).distinct().toList();
     String key = key(task, wanted, beside);
-    Optional<Packed> known =
-        store
-            .find(key)
-            .flatMap(text -> PackedText.read(text, sheet, cutting, pieces))
-            .filter(packed -> isSound(packed, wanted, before));
+    Optional<Packed> known = known(key, wanted, pieces, before);
     if (known.isPresent()) {
       return known.get();
     }
@@ -50,6 +46,45 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
       store.keep(key, PackedText.of(packed, pieces));
     }
     return packed;
+  }
+
+  /**
+   * A search for as many of a piece as can be found, up to {@code atMost}. Where it ended before
+   * that many, it would have ended at the same layout for any other number from what it found up to
+   * {@code alike}, and so it is kept for all of them.
+   *
+   * @param beyond to this number a search takes a way of its own
+   * @param alike the largest number up to which a search takes the same way
+   */
+  Packed most(
+      Piece piece, int atMost, int beyond, int alike, Control control, Supplier<Packed> work) {
+    List<Demand> wanted = List.of(new Demand(piece, atMost));
+    if (store == PackedStore.NONE || atMost <= beyond || atMost > alike) {
+      return packed("most", wanted, List.of(), "", control, work);
+    }
+    List<Piece> pieces = List.of(piece);
+    String ended = key("most, however many", List.of(new Demand(piece, 1)), "");
+    Optional<Packed> known = known(ended, wanted, pieces, List.of());
+    if (known.isPresent()) {
+      return known.get();
+    }
+    Supplier<Packed> noted =
+        () -> {
+          Packed packed = work.get();
+          if (packed.layout().placements().size() < atMost && !control.stopped()) {
+            store.keep(ended, PackedText.of(packed, pieces));
+          }
+          return packed;
+        };
+    return packed("most", wanted, List.of(), "", control, noted);
+  }
+
+  private Optional<Packed> known(
+      String key, List<Demand> wanted, List<Piece> pieces, List<Piece> before) {
+    return store
+        .find(key)
+        .flatMap(text -> PackedText.read(text, sheet, cutting, pieces))
+        .filter(packed -> isSound(packed, wanted, before));
   }
 
   /** All that a packing follows from. */

@@ -39,7 +39,7 @@ final class Structured {
   static final int MOST_PIECES = 4000;
 
   /** Fewer than these are never asked for: the choice among lattices would suffer. */
-  private static final int LEAST_SOUGHT = 400;
+  static final int LEAST_SOUGHT = 400;
 
   /** With more pieces than this two blocks gain next to nothing and take long. */
   private static final int MOST_SPLIT = 600;

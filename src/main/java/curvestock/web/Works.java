@@ -1,6 +1,7 @@
 package curvestock.web;
 
 import curvestock.packing.Packers;
+import curvestock.packing.RecentPackings;
 import io.javalin.http.ServiceUnavailableResponse;
 import java.util.HashMap;
 import java.util.Iterator;

@@ -80,6 +80,30 @@ class RememberedTest {
   }
 
   @Test
+  void most_ofASearchThatEnded_answersForEveryNumberFromWhatItFound() {
+    Memory memory = new Memory();
+    int found =
+        new Packers(memory)
+            .of(SHEET, CUTTING, QUICK)
+            .most(ARC, 40, Control.NONE)
+            .layout()
+            .placements()
+            .size();
+
+    assertThat(found).isBetween(4, 39);
+    for (int wanted : new int[] {found, found + 1, 12, 39, 41, 400}) {
+      int hits = memory.hits;
+      Layout again =
+          new Packers(memory).of(SHEET, CUTTING, QUICK).most(ARC, wanted, Control.NONE).layout();
+
+      assertThat(again)
+          .as("%d wanted", wanted)
+          .isEqualTo(new Packer(SHEET, CUTTING, QUICK).most(ARC, wanted, Control.NONE).layout());
+      assertThat(memory.hits).as("%d wanted", wanted).isEqualTo(hits + 1);
+    }
+  }
+
+  @Test
   void texts_thatAreWrong_arePackedAnew() {
     Memory memory = new Memory();
     List<Layout> right = all(memory);

@@ -1,8 +1,7 @@
-package curvestock.web;
+package curvestock.packing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import curvestock.packing.PackedStore;
 import org.junit.jupiter.api.Test;
 
 /** What is kept between two questions. */

@@ -1,16 +1,16 @@
-package curvestock.web;
+package curvestock.packing;
 
-import curvestock.packing.PackedStore;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Packings of this run of the server, kept in memory: whoever goes back to what he had, or changes
- * only a price, has his answer at once. Beyond a size those that were not asked for longest go.
+ * Packings of this run, kept in memory: a comparison asks for the same ones from several sides, and
+ * whoever goes back in the page to what he had has his answer at once. Beyond a size those that
+ * were not asked for longest go.
  */
-final class RecentPackings implements PackedStore {
+public final class RecentPackings implements PackedStore {
 
   private final PackedStore beyond;
   private final long mostCharacters;
@@ -21,7 +21,7 @@ final class RecentPackings implements PackedStore {
    * @param beyond asked for what is not here, and told too; {@link PackedStore#NONE} for none
    * @param mostCharacters of keys and texts together
    */
-  RecentPackings(PackedStore beyond, long mostCharacters) {
+  public RecentPackings(PackedStore beyond, long mostCharacters) {
     this.beyond = beyond;
     this.mostCharacters = mostCharacters;
   }
