@@ -23,6 +23,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** A whole helix in sentences: whether it works, and its figures. */
@@ -68,19 +69,21 @@ public final class HelixWords {
       lines.add("This helix fails: " + decision());
       lines.addAll(failures);
     }
+    if (lines.isEmpty()) {
+      lines.add(
+          named() + (helix.count(State.MARGINAL) > 0 ? " Details: curvestock helix JOB" : ""));
+    }
+    return lines;
+  }
+
+  /** Whether it works, and the names of what is marginal. */
+  public String named() {
     String marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)
             .map(VerdictWords::title)
             .collect(Collectors.joining(", "));
-    if (lines.isEmpty()) {
-      lines.add(
-          decision()
-              + (marginal.isEmpty()
-                  ? ""
-                  : " Marginal: " + marginal + ". Details: curvestock helix JOB"));
-    }
-    return lines;
+    return decision() + (marginal.isEmpty() ? "" : " Marginal: " + marginal + ".");
   }
 
   /**
@@ -132,7 +135,7 @@ public final class HelixWords {
         : 0;
   }
 
-  /** A line for each check that came out so. */
+  /** A line for each check that came out so, and how to fix it. */
   public List<String> checks(State state) {
     VerdictWords words = new VerdictWords(style);
     List<String> lines = new ArrayList<>();
@@ -149,10 +152,26 @@ public final class HelixWords {
     return lines;
   }
 
+  /** What the job left open, in a sentence; empty if nothing. */
+  public String assumed() {
+    Table assumed = helix.assumed();
+    if (assumed.isEmpty()) {
+      return "";
+    }
+    return "Assumed, since the job does not say: "
+        + IntStream.range(0, assumed.rows().size())
+            .mapToObj(
+                row ->
+                    figures.of(assumed.at(row, "field"), Measure.TEXT)
+                        + " "
+                        + figures.of(assumed.at(row, "value"), Measure.TEXT))
+            .collect(Collectors.joining("; "))
+        + ".";
+  }
+
   /** Where it goes and how it climbs. */
   public List<String> course() {
     GroundPlan ground = spec.ground();
-    Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
         "Scale "
@@ -168,13 +187,22 @@ public final class HelixWords {
             + figures.length(ground.outerEdge())
             + ")"
             + (ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
+    lines.addAll(size());
+    lines.add("Weighs about " + weight() + " without track: " + weights());
+    return lines;
+  }
+
+  /** How it climbs, how steep and how long its tracks are, and what room it takes. */
+  public List<String> size() {
+    Climb climb = plan.climb();
+    List<String> lines = new ArrayList<>();
     lines.add(
         "Climbs "
             + figures.length(climb.climb())
             + " in "
             + Figures.decimal(climb.turns(), 3)
             + " turns, "
-            + (ground.direction() == Direction.CLOCKWISE ? "clockwise" : "counter-clockwise")
+            + (spec.ground().direction() == Direction.CLOCKWISE ? "clockwise" : "counter-clockwise")
             + ", "
             + figures.length(climb.risePerTurn())
             + " a turn; enters at "
@@ -183,7 +211,6 @@ public final class HelixWords {
             + bearing(climb.ringLength() + spec.top().leadIn().millimetres()));
     lines.addAll(tracks());
     lines.add(takesUp());
-    lines.add("Weighs about " + weight() + " without track: " + weights());
     return lines;
   }
 

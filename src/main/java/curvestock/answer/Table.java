@@ -70,6 +70,11 @@ public record Table(String key, String caption, List<Column> columns, List<List<
         rows.stream().filter(row -> row.get(c).equals(new Text(text))).toList());
   }
 
+  /** The first rows, at most so many. */
+  public Table first(int most) {
+    return new Table(key, caption, columns, rows.subList(0, Math.min(most, rows.size())));
+  }
+
   /** One more column at the right, with the same cell in every row. */
   public Table with(Column column, Quantity cell) {
     List<Column> more = new ArrayList<>(columns);

@@ -81,11 +81,6 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       description = "Also say how many turns N sheets give.")
   private Integer sheets;
 
-  @Option(
-      names = "--details",
-      description = "Also print limits, joints, work, and how sensitive the answer is.")
-  private boolean details;
-
   @Override
   public boolean debug() {
     return options.debug();
@@ -98,20 +93,14 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     if (jobs.size() == 1) {
       Comparison comparison = work(jobs.get(0), question);
       Choices choices = Choices.of(comparison);
-      print(details ? ComparePaper.text(choices) : ComparePaper.brief(choices), CHART);
-      if (!details) {
-        hint();
-      }
+      print(
+          options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
+          CHART,
+          "Limits, joints, work, and how sensitive this is");
     } else {
-      print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt");
+      print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }
     return 0;
-  }
-
-  private void hint() {
-    PrintWriter printer = spec.commandLine().getOut();
-    printer.println("Limits, joints, work, and how sensitive this is: add --details.");
-    printer.flush();
   }
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
@@ -165,17 +154,8 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
         360.0 * Integer.parseInt(matcher.group(1)) / Integer.parseInt(matcher.group(2)));
   }
 
-  private void print(List<String> answer, String lookAt) {
-    PrintWriter printer = spec.commandLine().getOut();
-    answer.forEach(printer::println);
-    printer.println();
-    printer.println(
-        options
-            .out()
-            .map(dir -> "Written: " + dir + " (look at " + lookAt + " first)")
-            .orElse(
-                "Nothing was written: add --out DIR to get the table, the data and the charts."));
-    printer.flush();
+  private void print(List<String> answer, String lookAt, String more) {
+    options.print(answer, "Written", lookAt, "the table, the data and the charts", more);
   }
 
   /** The terminal's progress, and the first numbers as soon as they are known. */

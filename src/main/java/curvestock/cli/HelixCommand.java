@@ -52,7 +52,12 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
       return Main.WRONG_INPUT;
     }
     Answer report = work(job);
-    print(report);
+    options.print(
+        options.details() ? HelixPaper.text(report) : HelixPaper.brief(report),
+        "Written",
+        "helix-plan.png and helix-side.png",
+        "drawings, schedule and tables",
+        "All checks, heights, joints, supports and cautions");
     return options.code(List.of(job));
   }
 
@@ -64,17 +69,5 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
       options.publish(() -> Workshop.helixResult(report));
       return report;
     }
-  }
-
-  private void print(Answer report) {
-    PrintWriter printer = spec.commandLine().getOut();
-    HelixPaper.text(report).forEach(printer::println);
-    printer.println();
-    printer.println(
-        options
-            .out()
-            .map(dir -> "Written: " + dir + " (look at helix-plan.png and helix-side.png first)")
-            .orElse("Nothing was written: add --out DIR to get drawings, schedule and tables."));
-    printer.flush();
   }
 }

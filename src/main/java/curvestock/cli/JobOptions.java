@@ -8,6 +8,7 @@ import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.packing.RecentPackings;
 import curvestock.packing.SearchSettings;
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -56,6 +57,9 @@ final class JobOptions {
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
+  @Option(names = "--details", description = "Print everything, not only what you need to decide.")
+  private boolean details;
+
   @Option(
       names = "--effort",
       paramLabel = "EFFORT",
@@ -93,6 +97,10 @@ final class JobOptions {
 
   boolean debug() {
     return debug.isGiven();
+  }
+
+  boolean details() {
+    return details;
   }
 
   boolean quiet() {
@@ -152,6 +160,28 @@ final class JobOptions {
     return withoutCache || "off".equals(System.getProperty(CACHE))
         ? Packers.FORGETFUL
         : Workshop.remembering();
+  }
+
+  /**
+   * Prints an answer, then where it was written or how to have it written, and how to see more.
+   *
+   * @param written what stands before the folder's name
+   * @param lookAt what to look at first in the folder
+   * @param gives what --out would give
+   * @param more what --details would print
+   */
+  void print(List<String> answer, String written, String lookAt, String gives, String more) {
+    PrintWriter printer = mixee.commandLine().getOut();
+    answer.forEach(printer::println);
+    printer.println();
+    printer.println(
+        out()
+            .map(dir -> written + ": " + dir + " (look at " + lookAt + " first)")
+            .orElse("Nothing was written: add --out DIR to get " + gives + "."));
+    if (!details && !more.isEmpty()) {
+      printer.println(more + ": add --details.");
+    }
+    printer.flush();
   }
 
   /** Writes the result if a folder was named; only then it is made at all. */

@@ -124,7 +124,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   private void print(Plan plan, Answer answer) {
     PrintWriter printer = spec.commandLine().getOut();
-    PlanPaper.text(plan.job(), answer).forEach(printer::println);
+    PlanPaper.brief(plan.job(), answer).forEach(printer::println);
     printer.println();
     Workshop.unprintable(plan.job()).ifPresent(printer::println);
     printer.println("Written and checked: " + out + " (read README.txt first)");

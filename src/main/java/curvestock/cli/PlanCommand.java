@@ -9,13 +9,10 @@ import curvestock.plan.BatchPlan;
 import curvestock.plan.Plan;
 import curvestock.report.BatchPaper;
 import curvestock.report.PlanPaper;
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Spec;
 
 /** Plans a job and writes its result folder. */
 @Command(
@@ -27,8 +24,6 @@ import picocli.CommandLine.Spec;
       "Without a job file the embedded default job is planned (its data are invented)."
     })
 final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
-
-  @Spec private CommandSpec spec;
 
   @Mixin private JobOptions options;
 
@@ -49,28 +44,25 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
         Plan plan = Workshop.plan(jobs.get(0), terminal, options.packers());
         answer = Answer.of(plan);
         result = Workshop.result(plan, answer, terminal);
-        summary = PlanPaper.text(plan.job(), answer);
+        summary =
+            options.details()
+                ? PlanPaper.text(plan.job(), answer)
+                : PlanPaper.brief(plan.job(), answer);
       } else {
         BatchPlan batch = Workshop.plan(Batch.of(jobs), terminal, options.packers());
         answer = Answer.of(batch.plan());
         result = Workshop.result(batch, answer, terminal);
-        summary = BatchPaper.text(batch, answer);
+        summary =
+            options.details() ? BatchPaper.text(batch, answer) : BatchPaper.brief(batch, answer);
       }
       options.publish(() -> result);
     }
-    print(summary);
+    options.print(
+        summary,
+        "Written and checked",
+        "sheets/sheet-01.png",
+        "the cut layouts",
+        "Pieces, prices, limits and offcuts");
     return answer.bought().loose().isEmpty() ? options.code(jobs) : Main.ANSWER_IS_NO;
-  }
-
-  private void print(List<String> summary) {
-    PrintWriter printer = spec.commandLine().getOut();
-    summary.forEach(printer::println);
-    printer.println();
-    printer.println(
-        options
-            .out()
-            .map(dir -> "Written and checked: " + dir + " (look at sheets/sheet-01.png first)")
-            .orElse("Nothing was written: add --out DIR to get the cut layouts."));
-    printer.flush();
   }
 }

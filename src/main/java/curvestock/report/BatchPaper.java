@@ -17,7 +17,15 @@ public final class BatchPaper {
 
   /** The summary of the whole plan, then what falls to each job. */
   public static List<String> text(BatchPlan batch, Answer answer) {
-    Parts parts = PlanPaper.parts(batch.plan().job(), answer);
+    return shared(PlanPaper.parts(batch.plan().job(), answer), batch, answer);
+  }
+
+  /** What decides, then what falls to each job. */
+  public static List<String> brief(BatchPlan batch, Answer answer) {
+    return shared(PlanPaper.briefly(batch.plan().job(), answer), batch, answer);
+  }
+
+  private static List<String> shared(Parts parts, BatchPlan batch, Answer answer) {
     parts.table(Shares.of(batch));
     parts.bullets(
         List.of("The cost is split by the area of the pieces, half the spacing around each."));

@@ -16,7 +16,6 @@ public final class ComparePaper {
   private static final List<String> DECISIVE =
       List.of(
           "segment",
-          "best",
           "pieces",
           "perSheet",
           "sheets",
@@ -54,7 +53,7 @@ public final class ComparePaper {
   static Parts parts(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(decisive(choices.options(), "used", "search"));
+    parts.table(decisive(choices.options(), "best", "used", "search"));
     parts.table(joints(choices.options()));
     parts.table(work(choices));
     parts.bullets(words.remarks());

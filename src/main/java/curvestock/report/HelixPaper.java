@@ -4,6 +4,7 @@ import curvestock.answer.Answer;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
+import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.RemedyWords;
 import curvestock.answer.Table;
@@ -12,6 +13,9 @@ import java.util.List;
 
 /** A whole helix: whether it works, why, and what it takes to build it. */
 public final class HelixPaper {
+
+  /** So many rows of the shopping list fit a screen. */
+  private static final int MOST_ITEMS = 7;
 
   private final Answer answer;
   private final Building helix;
@@ -26,7 +30,14 @@ public final class HelixPaper {
     this.bench = new BenchWords(helix, answer.figures());
   }
 
-  /** What to read first. */
+  /** What decides: whether it works, what does not, its figures and what it costs. */
+  public static List<String> brief(Answer answer) {
+    HelixPaper paper = new HelixPaper(answer);
+    paper.write();
+    return TextPaper.of(answer.heading(), paper.parts.done());
+  }
+
+  /** All checks and figures. */
   public static List<String> text(Answer answer) {
     HelixPaper paper = new HelixPaper(answer);
     paper.write(false);
@@ -40,14 +51,29 @@ public final class HelixPaper {
     return TextPaper.of(answer.heading(), paper.parts.done());
   }
 
-  private void write(boolean lists) {
-    parts.say(words.decision());
+  private void write() {
+    decide(words.named());
+    parts.say(words.size());
+    parts.say(words.assumed()).say(helix.assumedCost());
+    Table shopping = answer.shopping().only("item", "quantity", "unit", "price");
+    parts.table(shopping.first(MOST_ITEMS));
+    int more = shopping.rows().size() - MOST_ITEMS;
+    String rest = more > 0 ? "and " + Figures.count(more, "more item") + ". " : "";
+    parts.bullets(List.of(rest + HelixWords.total(answer)));
+  }
+
+  private void decide(String decision) {
+    parts.say(decision);
     if (!helix.works()) {
       parts.bullets(words.failures());
       parts
           .section("What would work, all else as stated")
           .bullets(new RemedyWords(helix, answer.figures()).lines());
     }
+  }
+
+  private void write(boolean lists) {
+    decide(words.decision());
     parts.table(helix.assumed()).say(helix.assumedCost());
     parts.section("Helix").bullets(words.course());
     parts.section("Does it work?");

@@ -4,14 +4,18 @@ import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
+import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
 import curvestock.job.Job;
 import java.util.List;
 import java.util.Optional;
 
-/** The short summary of a plan: the decision, then its figures. */
+/** The summary of a plan: the decision, then its figures. */
 public final class PlanPaper {
+
+  /** So many rows of layouts fit a screen. */
+  private static final int MOST_LAYOUTS = 10;
 
   private PlanPaper() {}
 
@@ -19,9 +23,45 @@ public final class PlanPaper {
     return TextPaper.of(answer.heading(), parts(job, answer).done());
   }
 
+  /** What decides: what to buy, whether the helix works, and what lies on each sheet. */
+  public static List<String> brief(Job job, Answer answer) {
+    return TextPaper.of(answer.heading(), briefly(job, answer).done());
+  }
+
+  static Parts briefly(Job job, Answer answer) {
+    BuyingWords words = new BuyingWords(answer);
+    Parts parts = decided(job, answer, words);
+    parts.say(words.obstacles().stream().findFirst());
+    Table layouts = layouts(answer.bought());
+    parts.table(layouts.first(MOST_LAYOUTS));
+    int more = layouts.rows().size() - MOST_LAYOUTS;
+    return parts.bullets(
+        more > 0
+            ? List.of("and " + Figures.count(more, "more sheet") + ". " + words.used())
+            : List.of(words.used()));
+  }
+
   static Parts parts(Job job, Answer answer) {
     Buying buying = answer.bought();
     BuyingWords words = new BuyingWords(answer);
+    Parts parts = decided(job, answer, words);
+    parts.table(kinds(buying));
+    parts.table(purchase(buying));
+    parts.bullets(words.remarks());
+    parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
+    parts.bullets(words.limitProofs());
+    parts.bullets(words.obstacles());
+    parts.table(layouts(buying));
+    parts.bullets(List.of(words.used()));
+    answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
+    return parts.table(buying.remnants());
+  }
+
+  private static Table layouts(Buying buying) {
+    return buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth");
+  }
+
+  private static Parts decided(Job job, Answer answer, BuyingWords words) {
     Parts parts = new Parts();
     Optional<Building> helix = answer.building();
     List<String> told =
@@ -34,18 +74,7 @@ public final class PlanPaper {
     parts.say(MachineNotes.overTheEdge(job));
     parts.say(loose(job, words));
     parts.say(translated(job));
-    parts.say(words.reservations());
-    parts.table(kinds(buying));
-    parts.table(purchase(buying));
-    parts.bullets(words.remarks());
-    parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
-    parts.bullets(words.limitProofs());
-    parts.bullets(words.obstacles());
-    parts.table(
-        buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth"));
-    parts.bullets(List.of(words.used()));
-    answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
-    return parts.table(buying.remnants());
+    return parts.say(words.reservations());
   }
 
   /** Pieces that the machine's tabs do not hold. */

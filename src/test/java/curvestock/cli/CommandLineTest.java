@@ -120,7 +120,7 @@ class CommandLineTest {
     Run plan = run("plan", job, "--out", out, "--effort", "quick");
 
     assertThat(plan.code()).as(plan.err()).isZero();
-    assertThat(plan.out()).contains("Pieces per sheet", "Standing", "Cost");
+    assertThat(plan.out()).contains("Layouts", "Kinds", "add --details");
     requireNoTrace(plan);
     JsonNode json = new ObjectMapper().readTree(out.resolve("plan.json").toFile());
     for (JsonNode piece : json.get("pieces")) {

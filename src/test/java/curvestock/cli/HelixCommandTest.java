@@ -29,7 +29,7 @@ class HelixCommandTest {
     CommandRun run = CommandRun.of("helix", "--quiet", "--no-sheets");
 
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("[invented data]", "Works: ", "Shopping list", "Cautions");
+    assertThat(run.out()).contains("[invented data]", "Works: ", "Shopping list", "add --details");
     assertThat(run.err()).isEmpty();
   }
 
