@@ -2,11 +2,9 @@ package curvestock.machine;
 
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
-import curvestock.geometry.Point;
 import curvestock.layout.Layout;
 import curvestock.machine.MachineSetup.Letters;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -80,9 +78,25 @@ public record MachineSheet(
     return MarkOrder.travel(marks);
   }
 
-  /** The same between the strokes of all numbers. */
+  /** The same between the strokes of all numbers and words. */
   public double labelTravel() {
-    return MarkOrder.travel(labels.stream().flatMap(label -> label.strokes().stream()).toList());
+    return MarkOrder.travel(letters().stream().flatMap(each -> each.strokes().stream()).toList());
+  }
+
+  /** The same between pockets, from above and from below, and between drilled holes. */
+  public double otherTravel() {
+    double way = Tour.OF_HOLES.travel(machining.drillings());
+    for (Operation side : List.of(Operation.POCKET_TOP, Operation.POCKET_BOTTOM)) {
+      way += Tour.OF_POCKETS.travel(machining.pockets(side));
+    }
+    return way;
+  }
+
+  /** The numbers and the words beside laps, in the order in which they are engraved. */
+  public List<Engraving> letters() {
+    List<Engraving> drawn = new ArrayList<>(labels);
+    drawn.addAll(machining.words());
+    return Tour.OF_LETTERS.of(drawn);
   }
 
   /** How the outlines in files differ from the finished size. */
@@ -156,25 +170,7 @@ public record MachineSheet(
       for (int i = 0; i < names.size(); i++) {
         place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
       }
-      return inOrder(labels);
-    }
-
-    /** Number by number to the nearest that is left, from the sheet's lower left corner. */
-    private static List<Engraving> inOrder(List<Engraving> labels) {
-      List<Engraving> left = new ArrayList<>(labels);
-      List<Engraving> order = new ArrayList<>();
-      Point at = Point.ORIGIN;
-      while (!left.isEmpty()) {
-        Point here = at;
-        Engraving next =
-            left.stream()
-                .min(Comparator.comparingDouble(label -> label.start().distance(here)))
-                .orElseThrow();
-        left.remove(next);
-        order.add(next);
-        at = next.start();
-      }
-      return order;
+      return Tour.OF_LETTERS.of(labels);
     }
   }
 }

@@ -194,24 +194,11 @@ public final class MachineNotes {
   private void order() {
     lines.add("");
     lines.add(
-        "Order: marks and numbers first; then piece by piece, holes before the outside. Every");
+        "Order: marks and letters first; then piece by piece, holes before the outside. Every");
     lines.add("outline begins in the middle of a long side, away from the corners.");
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
-      lines.add(
-          "- Sheet "
-              + (i + 1)
-              + ": "
-              + sheet.contours().size()
-              + " outlines, "
-              + metres(sheet.cut())
-              + " of cut, "
-              + metres(sheet.travel())
-              + " with the tool lifted ("
-              + metres(sheet.travelAsLaidOut())
-              + " as laid out). Marks and numbers: "
-              + metres(sheet.markTravel() + sheet.labelTravel())
-              + " lifted.");
+      lines.addAll(TextPaper.wrapped("- ", "Sheet " + (i + 1) + ": " + ways(sheet)));
       if (sheet.sharedCut() > 0) {
         lines.addAll(
             TextPaper.wrapped(
@@ -221,6 +208,22 @@ public final class MachineNotes {
                     + " first of them; the outline of the other is open there."));
       }
     }
+  }
+
+  private String ways(MachineSheet sheet) {
+    return sheet.contours().size()
+        + " outlines, "
+        + metres(sheet.cut())
+        + " of cut, "
+        + metres(sheet.travel())
+        + " with the tool lifted ("
+        + metres(sheet.travelAsLaidOut())
+        + " as laid out). Marks and letters: "
+        + metres(sheet.markTravel() + sheet.labelTravel())
+        + " lifted."
+        + (sheet.otherTravel() > 0
+            ? " Pockets and holes: " + metres(sheet.otherTravel()) + " lifted."
+            : "");
   }
 
   private String metres(double millimetres) {

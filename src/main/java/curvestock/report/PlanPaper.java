@@ -32,7 +32,7 @@ public final class PlanPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
-    parts.say(loose(job, words));
+    parts.say(words.loose());
     parts.say(translated(job));
     parts.say(words.reservations());
     parts.table(kinds(buying));
@@ -46,11 +46,6 @@ public final class PlanPaper {
     parts.bullets(List.of(words.used()));
     answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
     return parts.table(buying.remnants());
-  }
-
-  /** Pieces that the machine's tabs do not hold. */
-  static List<String> loose(Job job, BuyingWords words) {
-    return job.machine().tabs().map(tabs -> words.loose(tabs.width())).orElse(List.of());
   }
 
   /** How keys of an older format were read. */
