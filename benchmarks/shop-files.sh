@@ -12,7 +12,7 @@ jobs=${JOBS:-"default first-helix-quarter porch-helix-store-cut closet-spiral wi
 settings=(
   "{}"
   "{outlines: offset}"
-  "{lines-within: 0.05 mm, bit: 3 mm}"
+  "{lines-within: 0.05 mm, bit: 0.2 mm}"
   "{outlines: offset, tabs: {width: 6 mm, count: 3}}"
   "{letters: text, dxf: {unit: in, edges: separate}}"
   "{outlines: offset, lines-within: 0.1 mm, letters: none, dxf: {unit: in}}"

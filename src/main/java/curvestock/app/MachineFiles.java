@@ -79,7 +79,10 @@ final class MachineFiles {
             SheetFiles.testFlipDxf(setup)));
     folder.add(
         "machine.txt",
-        String.join("\n", MachineNotes.of(plan.job(), sheets, test, answer.machineTime())) + "\n");
+        String.join(
+                "\n",
+                MachineNotes.of(plan.job(), sheets, plan.labels(), test, answer.machineTime()))
+            + "\n");
   }
 
   /** Names of the files of one sheet; those of its underside are used if it has one. */

@@ -3,11 +3,17 @@ package curvestock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import curvestock.check.Expectation;
+import curvestock.check.Finding;
+import curvestock.check.LayoutCheck;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.layout.Layout;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
+import curvestock.sheet.Cutting;
+import curvestock.units.Length;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -157,6 +163,38 @@ class ShopFilesTest {
 
     assertThat(text(files, file)).contains("Cutting time", "at the machine");
     assertThat(text(files(HELIX), file)).doesNotContain("Cutting time");
+  }
+
+  /** One way to name a piece, whatever the file: the number on the wood first. */
+  @Test
+  void findings_ofBothKinds_nameThePieceByItsNumber() throws Exception {
+    Job job = JobReader.read(HELIX, "job.yaml");
+    Plan plan = Workshop.plan(job, PlanListener.NONE);
+    Map<String, byte[]> files = Workshop.result(plan, PlanListener.NONE).contents();
+    List<String> numbers = plan.labels().get(0);
+    Expectation wider =
+        Expectation.of(
+                new Layout(
+                    plan.layouts().get(0).sheet(),
+                    new Cutting(
+                        job.cutting().kerf(), Length.ofMillimetres(30), job.cutting().margin()),
+                    plan.layouts().get(0).placements()))
+            .numbered(numbers);
+    List<List<String>> named = new ArrayList<>();
+    for (String file : List.of("sheets/sheet-01-cut.svg", "sheets/sheet-01-cut-mm.dxf")) {
+      named.add(
+          LayoutCheck.check(text(files, file), wider).findings().stream()
+              .filter(finding -> finding.kind() == Finding.Kind.GAP)
+              .map(finding -> finding.message().replaceAll("[0-9.]+ mm", "x"))
+              .sorted()
+              .toList());
+    }
+
+    assertThat(named.get(0)).isNotEmpty().allMatch(words -> words.contains(" (piece-"));
+    assertThat(named.get(1)).hasSameSizeAs(named.get(0));
+    String first = named.get(1).get(0);
+    int piece = Integer.parseInt(first.replaceAll("(?s)^.*?piece-([0-9]+).*$", "$1"));
+    assertThat(first).contains(numbers.get(piece - 1) + " (piece-" + piece + ", ");
   }
 
   @Test
