@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curvestock.check.Expectation;
 import curvestock.check.Finding;
 import curvestock.check.LayoutCheck;
+import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.layout.Layout;
+import curvestock.packing.Packers;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
@@ -99,6 +102,37 @@ class ShopFilesTest {
     assertThat(text(files, "machine.txt")).contains("pocket-top", "pocket-bottom", "6.050 mm");
     assertThat(text(files, "test-cut.svg")).contains("id=\"pocket-top\"");
     assertThat(text(files, "test-flip.svg")).contains("id=\"pocket-bottom\"");
+  }
+
+  /** Two jobs on one run of sheets: each piece keeps its laps, its marks and its own number. */
+  @Test
+  void severalJobs_haveTheirLapsAndNumbersInTheMachineFiles() throws Exception {
+    Batch batch =
+        Batch.of(
+            List.of(
+                JobReader.read(HELIX, "a.yaml"),
+                JobReader.read(HELIX.replace("radius: 300", "radius: 340"), "b.yaml")));
+    BatchPlan plan = Workshop.plan(batch, PlanListener.NONE, Packers.FORGETFUL);
+    Map<String, byte[]> files = Workshop.result(plan, PlanListener.NONE).contents();
+
+    long laps = 0;
+    long below = 0;
+    for (int i = 1; i <= plan.plan().layouts().size(); i++) {
+      String cut = text(files, "sheets/sheet-0" + i + "-cut.svg");
+      String flip = text(files, "sheets/sheet-0" + i + "-flip.svg");
+      laps += Pattern.compile("id=\"piece-\\d+-pocket-top").matcher(cut).results().count();
+      below += Pattern.compile("id=\"piece-\\d+-pocket-bottom").matcher(flip).results().count();
+      assertThat(cut).contains("id=\"mark\"", "data-word=\"UP\"");
+    }
+    long joints =
+        batch.members().stream()
+            .mapToLong(
+                each -> each.job().structure().orElseThrow().plan().roadbed().pieces().size() - 1)
+            .sum();
+    assertThat(laps).isEqualTo(joints);
+    assertThat(below).isEqualTo(joints);
+    assertThat(text(files, "test-cut.svg")).contains("id=\"pocket-top\"");
+    assertThat(plan.labels().stream().flatMap(List::stream)).contains("A/1", "B/1");
   }
 
   @ParameterizedTest
