@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Eight demo jobs (invented) in six machine settings: planned, drawn, read back by `check`, and looked at by
 # foreign readers where they are installed (librsvg's rsvg-convert; Python's ezdxf, by PYTHON=...). Prints a table.
-# JOBS='default window-loops' takes only these; KEEP=FOLDER keeps what fails there. Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
+# JOBS='default window-loops' takes only these; KEEP=FOLDER keeps what fails there.
+# Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
 set -u
 jar=$1
 here=$(cd "$(dirname "$0")/.." && pwd)

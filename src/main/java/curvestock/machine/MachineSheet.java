@@ -3,6 +3,7 @@ package curvestock.machine;
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
 import curvestock.layout.Layout;
+import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup.Letters;
 import java.util.ArrayList;
 import java.util.List;
@@ -125,7 +126,7 @@ public record MachineSheet(
       List<Contour> asLaidOut = pieces.stream().flatMap(List::stream).toList();
       List<Contour> order = CutOrder.of(layout, pieces);
       List<List<Edge>> marks = marks();
-      List<Engraving> labels = labels(false);
+      List<Engraving> labels = labels(false, marks);
       return new MachineSheet(
           layout,
           setup,
@@ -138,7 +139,7 @@ public record MachineSheet(
           outlines.tabless(),
           outlines.loose(),
           outlines.shared(),
-          new MachiningMaker(layout, names, work, setup).make(marks, labels, labels(true)));
+          new MachiningMaker(layout, names, work, setup).make(marks, labels, labels(true, marks)));
     }
 
     private List<List<Edge>> lines(List<List<Edge>> chains) {
@@ -161,14 +162,19 @@ public record MachineSheet(
      *
      * @param level all along x, for files that turn no text: only where numbers are text
      */
-    private List<Engraving> labels(boolean level) {
+    private List<Engraving> labels(boolean level, List<List<Edge>> marks) {
       List<Engraving> labels = new ArrayList<>();
       if (setup.letters() == Letters.NONE || (level && setup.letters() != Letters.TEXT)) {
         return labels;
       }
-      LabelPlace place = new LabelPlace(level);
       for (int i = 0; i < names.size(); i++) {
-        place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
+        Placement placement = layout.placements().get(i);
+        List<Edge> near =
+            marks.stream()
+                .flatMap(List::stream)
+                .filter(line -> line.box().distance(placement.outline().box()) == 0)
+                .toList();
+        new LabelPlace(level, near).on(placement, names.get(i)).ifPresent(labels::add);
       }
       return Tour.OF_LETTERS.of(labels);
     }

@@ -198,7 +198,8 @@ public final class MachineNotes {
     return switch (operation) {
       case CUT -> "cut through";
       case MARK -> "draw or score: centre lines; for a helix supports, laps and screws";
-      case LABEL -> "engrave: numbers, their foot towards the inner edge; which face is up";
+      case LABEL ->
+          "engrave: numbers, foot to the inner edge (35-73: block-35-73); which face is up";
       case POCKET_TOP -> "clear the closed areas to their depth, the tool staying inside them";
       case POCKET_BOTTOM -> "the same from below: in the flip files, which are run first";
       case DRILL -> "drill through, a layer for each diameter";
