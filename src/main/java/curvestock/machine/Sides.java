@@ -10,7 +10,6 @@ import curvestock.piece.FreeShape;
 import curvestock.piece.Shape;
 import curvestock.piece.Strip;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
 /**
@@ -32,8 +31,6 @@ final class Sides {
    * Of the longest edge: no roadbed is as wide, against its length (common practice, no source).
    */
   private static final double NO_SPLICE = 0.6;
-
-  private static final Predicate<Edge> STRAIGHT = edge -> edge instanceof Segment;
 
   private Sides() {}
 
@@ -80,14 +77,14 @@ final class Sides {
   private static List<Boolean> endsOfFree(
       FreeShape free, List<Edge> edges, List<Boolean> sides, double least) {
     double longest = edges.stream().mapToDouble(Edge::length).max().orElse(0);
-    boolean isBracket = free.outline().outer().edges().stream().allMatch(STRAIGHT);
+    boolean isBracket = free.outline().outer().edges().stream().allMatch(Segment.class::isInstance);
     double enough = isBracket ? least : Math.max(least, NO_SPLICE * longest);
     return IntStream.range(0, edges.size())
         .mapToObj(
             i ->
                 free.course().isEmpty()
                     && !sides.get(i)
-                    && STRAIGHT.test(edges.get(i))
+                    && edges.get(i) instanceof Segment
                     && isLong(edges.get(i), enough))
         .toList();
   }
