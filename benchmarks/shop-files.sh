@@ -1,7 +1,8 @@
 #!/usr/bin/env bash
 # Eight demo jobs (invented) in six machine settings: planned, drawn, read back by `check`, and looked at by
 # foreign readers where they are installed (librsvg's rsvg-convert; Python's ezdxf, by PYTHON=...). Prints a table.
-# JOBS='default window-loops' takes only these. Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
+# JOBS='default window-loops' takes only these; KEEP=FOLDER keeps what fails there.
+# Use: benchmarks/shop-files.sh JAR > benchmarks/report-shop-files.md
 set -u
 jar=$1
 here=$(cd "$(dirname "$0")/.." && pwd)
@@ -12,7 +13,7 @@ jobs=${JOBS:-"default first-helix-quarter porch-helix-store-cut closet-spiral wi
 settings=(
   "{}"
   "{outlines: offset}"
-  "{lines-within: 0.05 mm, bit: 3 mm}"
+  "{lines-within: 0.05 mm, bit: 0.2 mm}"
   "{outlines: offset, tabs: {width: 6 mm, count: 3}}"
   "{letters: text, dxf: {unit: in, edges: separate}}"
   "{outlines: offset, lines-within: 0.1 mm, letters: none, dxf: {unit: in}}"
@@ -62,6 +63,10 @@ for job in $jobs; do
       grep -oE '<g id="[a-z-]+"' | cut -d'"' -f2 | sort -u | tr '\n' ' ')
     svg=$(foreign_svg "$work"/out/sheets/*.svg "$work"/out/test-*.svg)
     dxf=$(foreign_dxf "$work"/out/sheets/*.dxf "$work"/out/test-*.dxf)
+    if [ -n "${KEEP:-}" ] && [ "$plan$check" != 00 ]; then
+      kept=$KEEP/$(echo "$job $setting" | tr -c 'a-z0-9\n' '-')
+      mkdir -p "$kept" && cp -r "$work"/out "$file" "$work"/plan.txt "$work"/check.txt "$kept"
+    fi
     echo "| $job | \`$setting\` | $plan | $check | $right of $all | $under of $allunder | $groups | $svg | $dxf |"
   done
 done

@@ -4,7 +4,6 @@ import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
 import curvestock.units.Count;
-import curvestock.units.Length;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
 import java.util.ArrayList;
@@ -240,8 +239,11 @@ public final class BuyingWords {
         + (whole.forBed() ? " in all." : " in all; delivery for less would be cheaper.");
   }
 
-  /** Pieces that tabs do not hold, and what to do; empty if they hold all. */
-  public List<String> loose(Length tab) {
+  /**
+   * Pieces that tabs do not hold, and what to do; empty if they hold all. A wider gap is not
+   * advised: it helps some sheets, and on others makes the pieces lie so that more are loose.
+   */
+  public List<String> loose() {
     List<String> lines = new ArrayList<>();
     for (Buying.Loose each : buying.loose()) {
       lines.add(
@@ -251,9 +253,7 @@ public final class BuyingWords {
               + Figures.count(each.pieces().size(), "piece")
               + " ("
               + String.join(", ", each.pieces())
-              + "). Screw down or tape each of them before it is cut, or write `extra: "
-              + figures.given(tab)
-              + "` in `cutting:`, a tab's width of wood between two cuts, and plan again.");
+              + "). Screw down or tape each of them, inside its outline, before it is cut.");
     }
     return lines;
   }

@@ -38,7 +38,7 @@ public record MachineTime(
    *
    * @param cut along outlines, through holes and over pockets
    * @param marked along marks and letters
-   * @param lifted between them
+   * @param lifted between them, each operation from the sheet's lower left corner
    * @param minutes at the rates; zero without a feed
    */
   public record Run(Length cut, Length marked, Length lifted, double minutes) {
@@ -92,7 +92,8 @@ public record MachineTime(
     return timed(
         Length.ofMillimetres(cut),
         Length.ofMillimetres(marked),
-        Length.ofMillimetres(sheet.travel()),
+        Length.ofMillimetres(
+            sheet.travel() + sheet.markTravel() + sheet.labelTravel() + sheet.otherTravel()),
         rates);
   }
 
@@ -158,7 +159,7 @@ public record MachineTime(
             + figures.run(total.marked())
             + " marked, "
             + figures.run(total.lifted())
-            + " with the tool lifted"
+            + " with the tool lifted, between marks and letters too"
             + speeds(figures)
             + ".");
     return words;

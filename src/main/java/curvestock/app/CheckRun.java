@@ -168,7 +168,7 @@ final class CheckRun {
                     MachineFiles.sheets(job).stream()
                         .filter(expected -> expected.sheet().name().equals(on.sheet()))
                         .findFirst()
-                        .map(expected -> expected.exactly(on.pieces())));
+                        .map(expected -> expected.exactly(on.pieces()).numbered(on.numbers())));
       }
     }
     return Optional.empty();

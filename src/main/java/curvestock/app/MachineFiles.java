@@ -8,10 +8,11 @@ import curvestock.check.Recess;
 import curvestock.drawing.MachineDrawing;
 import curvestock.dxf.SheetDxf;
 import curvestock.files.ResultFolder;
-import curvestock.helix.HelixOrder;
+import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.Lap;
 import curvestock.helix.build.LapEnd;
 import curvestock.helix.spec.Construction;
+import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.machine.Caption;
 import curvestock.machine.MachineSetup;
@@ -79,7 +80,10 @@ final class MachineFiles {
             SheetFiles.testFlipDxf(setup)));
     folder.add(
         "machine.txt",
-        String.join("\n", MachineNotes.of(plan.job(), sheets, test, answer.machineTime())) + "\n");
+        String.join(
+                "\n",
+                MachineNotes.of(plan.job(), sheets, plan.labels(), test, answer.machineTime()))
+            + "\n");
   }
 
   /** Names of the files of one sheet; those of its underside are used if it has one. */
@@ -89,7 +93,8 @@ final class MachineFiles {
    * A joint of the job's ring, or of the first curved piece: with its half-lap or its plate if the
    * helix has one.
    */
-  private static TestCut testCut(Job job) {
+  private static TestCut testCut(Job all) {
+    Job job = lapped(all);
     List<Piece> pieces = job.demands().stream().map(Demand::piece).toList();
     Optional<AnnularSector> ring =
         job.helix()
@@ -106,6 +111,15 @@ final class MachineFiles {
         job.cutting(),
         new TestCut.Joint(ring, plate, lap(job)),
         job.machine());
+  }
+
+  /** Of several jobs the first that has laps, so that the test cut shows one. */
+  private static Job lapped(Job all) {
+    return all.members().stream()
+        .map(Batch.Member::job)
+        .filter(job -> lap(job).isPresent())
+        .findFirst()
+        .orElse(all);
   }
 
   private static Optional<Length> lap(Job job) {
@@ -154,18 +168,14 @@ final class MachineFiles {
     return setup.bitOrKerf(cutting).millimetres() / 2;
   }
 
-  /** Where the pieces of a job's helix are halved, by kind. */
+  /** Where the pieces of a job's helixes are halved, by kind. */
   private static Map<String, List<Recess>> recesses(Job job) {
     Map<String, List<Recess>> recesses = new HashMap<>();
-    job.structure()
-        .map(HelixOrder::plan)
-        .ifPresent(
-            plan ->
-                plan.roadbed()
-                    .pieces()
-                    .forEach(
-                        piece ->
-                            recesses.putIfAbsent(piece.kindId(), recesses(plan.laps().on(piece)))));
+    for (Job.Bed bed : job.beds()) {
+      for (BedPiece piece : bed.plan().roadbed().pieces()) {
+        recesses.putIfAbsent(bed.ids() + piece.kindId(), recesses(bed.plan().laps().on(piece)));
+      }
+    }
     return recesses;
   }
 

@@ -158,7 +158,9 @@ final class ArcsFromLines {
   private boolean bends(int from, int to) {
     Point chord = corner(to).minus(corner(from));
     Point middle = corner((from + to) / 2).minus(corner(from));
-    return chord.norm() < BEND || Math.abs(chord.cross(middle)) > BEND * chord.norm();
+    // A drawing within less than that bends in finer steps too.
+    double bend = Math.min(BEND, within / 2);
+    return chord.norm() < bend || Math.abs(chord.cross(middle)) > bend * chord.norm();
   }
 
   private static Optional<Circle> through(Point a, Point b, Point c) {

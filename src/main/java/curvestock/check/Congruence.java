@@ -59,9 +59,25 @@ final class Congruence {
 
   /**
    * All ways in which the outlines agree edge by edge; empty if their edges do not even pair up.
+   * Arcs that rise less over their chords than is forgiven may be drawn as those; that counts as
+   * error.
    */
   static List<Fit> fits(TraceShape nominal, TraceShape drawn) {
-    return new Congruence(nominal, drawn).fits();
+    List<Fit> fits = new Congruence(nominal, drawn).fits();
+    List<Double> rises =
+        nominal.edges().stream()
+            .map(edge -> edge.stray(0, 1))
+            .filter(rise -> rise > 0 && rise < LayoutCheck.SHAPE_TOLERANCE)
+            .distinct()
+            .sorted()
+            .toList();
+    for (int i = 0; fits.isEmpty() && i < rises.size(); i++) {
+      double rise = rises.get(i);
+      for (Fit fit : new Congruence(nominal.withChords(rise), drawn).fits()) {
+        fits.add(new Fit(fit.error() + rise, fit.rotation(), fit.move()));
+      }
+    }
+    return fits;
   }
 
   /** The deviation without any move; empty if the edges do not pair up. */

@@ -55,7 +55,7 @@ record DxfFile(
   record Note(int number, String id, Point at) {
 
     String name() {
-      return "piece " + number;
+      return "piece-" + number;
     }
   }
 }

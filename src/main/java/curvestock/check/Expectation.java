@@ -22,6 +22,8 @@ import java.util.TreeMap;
  * @param tabs the tabs that marks beside whole outlines propose; empty if there are none
  * @param recesses where pieces are to be halved in thickness, by piece id
  * @param toolRadius of the tool that clears them, in millimetres
+ * @param numbers on the wood, in the order in which the drawing numbers its pieces; empty if they
+ *     are not known
  */
 public record Expectation(
     SheetStock sheet,
@@ -31,7 +33,8 @@ public record Expectation(
     List<CutForm> forms,
     Optional<MarkedTabs> tabs,
     Map<String, List<Recess>> recesses,
-    double toolRadius) {
+    double toolRadius,
+    List<String> numbers) {
 
   /**
    * Tabs whose places are marked only; the machine's program makes them.
@@ -48,6 +51,7 @@ public record Expectation(
     counts = counts.map(Map::copyOf);
     forms = List.copyOf(forms);
     recesses = Map.copyOf(recesses);
+    numbers = List.copyOf(numbers);
     if (pieces.stream().map(Piece::id).distinct().count() != pieces.size()) {
       throw new IllegalArgumentException("pieces must have different ids");
     }
@@ -59,18 +63,28 @@ public record Expectation(
       Cutting cutting,
       List<Piece> pieces,
       Optional<Map<String, Integer>> counts) {
-    this(sheet, cutting, pieces, counts, List.of(CutForm.FINISHED), Optional.empty(), Map.of(), 0);
+    this(
+        sheet,
+        cutting,
+        pieces,
+        counts,
+        List.of(CutForm.FINISHED),
+        Optional.empty(),
+        Map.of(),
+        0,
+        List.of());
   }
 
   /** The same with outlines of one of the given forms. */
   public Expectation in(CutForm... allowed) {
     return new Expectation(
-        sheet, cutting, pieces, counts, List.of(allowed), tabs, recesses, toolRadius);
+        sheet, cutting, pieces, counts, List.of(allowed), tabs, recesses, toolRadius, numbers);
   }
 
   /** The same with tabs marked beside the outlines. */
   public Expectation with(Optional<MarkedTabs> marked) {
-    return new Expectation(sheet, cutting, pieces, counts, forms, marked, recesses, toolRadius);
+    return new Expectation(
+        sheet, cutting, pieces, counts, forms, marked, recesses, toolRadius, numbers);
   }
 
   /**
@@ -80,7 +94,7 @@ public record Expectation(
    * @param radius of the tool, in millimetres
    */
   public Expectation with(Map<String, List<Recess>> areas, double radius) {
-    return new Expectation(sheet, cutting, pieces, counts, forms, tabs, areas, radius);
+    return new Expectation(sheet, cutting, pieces, counts, forms, tabs, areas, radius, numbers);
   }
 
   /** Where a piece is to be cleared from that side. */
@@ -93,7 +107,27 @@ public record Expectation(
   /** The same with exactly so many of each piece, by id. */
   public Expectation exactly(Map<String, Integer> wanted) {
     return new Expectation(
-        sheet, cutting, pieces, Optional.of(wanted), forms, tabs, recesses, toolRadius);
+        sheet, cutting, pieces, Optional.of(wanted), forms, tabs, recesses, toolRadius, numbers);
+  }
+
+  /** The same with the numbers that its pieces bear, so that messages can name them. */
+  public Expectation numbered(List<String> onWood) {
+    return new Expectation(
+        sheet, cutting, pieces, counts, forms, tabs, recesses, toolRadius, onWood);
+  }
+
+  /**
+   * The number on the wood of an outline, by its name in the file, such as {@code piece-3}; empty
+   * if it is not known.
+   */
+  Optional<String> number(String name) {
+    if (!name.matches("piece-[0-9]{1,6}")) {
+      return Optional.empty();
+    }
+    int index = Integer.parseInt(name.substring(name.indexOf('-') + 1)) - 1;
+    return index >= 0 && index < numbers.size()
+        ? Optional.of(numbers.get(index))
+        : Optional.empty();
   }
 
   /** Exactly the pieces of a layout, wherever they lie. */

@@ -191,7 +191,8 @@ public final class LayoutCheck {
       TraceShape shape = drilled(new FinishedSize(form, shared).of(chains), cut);
       Optional<Piece> piece = piece(cut, Optional.of(shape));
       piece.ifPresent(known -> counts.merge(known.id(), 1, Integer::sum));
-      DrawnPiece drawn = DrawnPiece.of(cut.name(), piece, shape, outside(chains));
+      DrawnPiece drawn =
+          DrawnPiece.of(cut.name(), expectation.number(cut.name()), piece, shape, outside(chains));
       if (!drawn.inside().isValid()) {
         findings.add(
             Kind.SHAPE,

@@ -48,9 +48,12 @@ final class Shrunk {
 
   private TraceLoop shrunk(TraceLoop loop) throws CheckException {
     List<Trace> moved = new ArrayList<>();
-    for (Trace edge : loop.edges()) {
-      if (!isCorner(edge)) {
-        moved.add(moved(edge));
+    List<Trace> all = loop.edges();
+    for (int i = 0; i < all.size(); i++) {
+      Trace before = all.get((i + all.size() - 1) % all.size());
+      Trace after = all.get((i + 1) % all.size());
+      if (!isCorner(all.get(i)) && !isBevel(before, all.get(i), after)) {
+        moved.add(moved(all.get(i)));
       }
     }
     if (moved.size() < 2) {
@@ -59,9 +62,11 @@ final class Shrunk {
       }
       throw new CheckException("the outline does not have the form of one grown by half a kerf");
     }
+    // Of a chord that stands for a flat arc the moved ends lie a little aside of that arc's own.
+    double meet = form.linesWithin() > 0 ? 5 * MEET : MEET;
     List<Point> joints = new ArrayList<>();
     for (int i = 0; i < moved.size(); i++) {
-      joints.add(joint(moved.get(i), moved.get((i + 1) % moved.size())));
+      joints.add(joint(moved.get(i), moved.get((i + 1) % moved.size()), meet));
     }
     List<Trace> edges = new ArrayList<>();
     for (int i = 0; i < moved.size(); i++) {
@@ -82,6 +87,26 @@ final class Shrunk {
     return about || (lines && edge.length() <= SHORT * form.grown());
   }
 
+  /**
+   * Whether a straight line between two edges is the chord of the arc about an outside corner where
+   * they met: as long as that chord, and turned by half the corner from each.
+   */
+  private boolean isBevel(Trace before, Trace edge, Trace after) {
+    if (form.linesWithin() == 0 || edge instanceof Trace.Round) {
+      return false;
+    }
+    double turn = turn(before.endDirection(), after.startDirection());
+    double chord = 2 * form.grown() * Math.sin(turn / 2);
+    double half = turn(before.endDirection(), edge.startDirection());
+    return turn > 0
+        && Math.abs(edge.length() - chord) <= CORNER
+        && Math.abs(half - turn / 2) * edge.length() <= 2 * CORNER;
+  }
+
+  private static double turn(Point from, Point to) {
+    return Math.atan2(from.cross(to), from.dot(to));
+  }
+
   private Trace moved(Trace edge) throws CheckException {
     if (edge instanceof Trace.Round round) {
       double radius = round.radius() - Math.signum(round.sweep()) * form.grown();
@@ -95,11 +120,11 @@ final class Shrunk {
     return new Trace.Straight(edge.start().plus(left), edge.end().plus(left));
   }
 
-  private static Point joint(Trace before, Trace after) throws CheckException {
+  private static Point joint(Trace before, Trace after, double meet) throws CheckException {
     Point a = before.end();
     Point b = after.start();
     Point middle = new Point((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
-    if (a.distance(b) <= MEET) {
+    if (a.distance(b) <= meet) {
       return middle;
     }
     return LineCrossings.of(before, after).stream()

@@ -112,7 +112,9 @@ final class SpacingCheck {
     for (Outline outline : expectation.sheet().defects()) {
       number++;
       TraceShape shape = TraceShape.of(outline);
-      DrawnPiece defect = DrawnPiece.of("defect " + number, Optional.empty(), shape, shape.outer());
+      DrawnPiece defect =
+          DrawnPiece.of(
+              "defect " + number, Optional.empty(), Optional.empty(), shape, shape.outer());
       for (DrawnPiece piece : pieces) {
         if (findings.isFull()) {
           return;

@@ -29,6 +29,16 @@ record TraceLoop(List<Trace> edges) {
         : new Trace.Straight(edge.start(), edge.end());
   }
 
+  /** The same with straight lines for the arcs that rise so much over their chords or less. */
+  TraceLoop withChords(double rise) {
+    return new TraceLoop(
+        edges.stream()
+            .map(
+                edge ->
+                    edge.stray(0, 1) <= rise ? new Trace.Straight(edge.start(), edge.end()) : edge)
+            .toList());
+  }
+
   double area() {
     return edges.stream().mapToDouble(Trace::areaShare).sum();
   }

@@ -48,6 +48,12 @@ record TraceShape(TraceLoop outer, List<TraceLoop> holes) {
     return loops().stream().mapToDouble(TraceLoop::length).sum();
   }
 
+  /** The same with straight lines for the arcs that rise so much over their chords or less. */
+  TraceShape withChords(double rise) {
+    return new TraceShape(
+        outer.withChords(rise), holes.stream().map(hole -> hole.withChords(rise)).toList());
+  }
+
   /** Whether the point lies in the material. */
   boolean holds(Point point) {
     return loops().stream().mapToInt(loop -> loop.windings(point)).sum() != 0;

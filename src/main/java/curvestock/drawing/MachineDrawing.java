@@ -17,6 +17,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.w3c.dom.Element;
@@ -242,27 +243,28 @@ public final class MachineDrawing {
       return;
     }
     Element group = group(Operation.LABEL);
-    for (Engraving word : sheet.machining().words()) {
-      canvas.add(group, "path", "data-word", word.words(), "d", strokes(word));
-    }
+    Set<Engraving> words = Set.copyOf(sheet.machining().words());
     boolean text = sheet.setup().letters() == Letters.TEXT;
-    for (Engraving label : text ? sheet.machining().levelNumbers() : sheet.labels()) {
-      if (text) {
-        canvas.addText(
-            group,
-            "text",
-            label.words(),
-            "x",
-            SvgNumber.of(label.start().x()),
-            "y",
-            SvgNumber.of(box.maxY() - label.start().y()),
-            "font-family",
-            "sans-serif",
-            "font-size",
-            SvgNumber.of(label.height()));
-      } else {
-        canvas.add(group, "path", "d", strokes(label));
+    for (Engraving each : sheet.letters()) {
+      if (words.contains(each)) {
+        canvas.add(group, "path", "data-word", each.words(), "d", strokes(each));
+      } else if (!text) {
+        canvas.add(group, "path", "d", strokes(each));
       }
+    }
+    for (Engraving label : sheet.machining().levelNumbers()) {
+      canvas.addText(
+          group,
+          "text",
+          label.words(),
+          "x",
+          SvgNumber.of(label.start().x()),
+          "y",
+          SvgNumber.of(box.maxY() - label.start().y()),
+          "font-family",
+          "sans-serif",
+          "font-size",
+          SvgNumber.of(label.height()));
     }
   }
 

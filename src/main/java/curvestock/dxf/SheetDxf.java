@@ -80,8 +80,8 @@ public final class SheetDxf {
     title(false);
     sheet.machining().turning().ifPresent(this::drawTurning);
     sheet.marks().forEach(mark -> chain(layer(Operation.MARK), mark, false));
-    sheet.labels().forEach(this::draw);
-    sheet.machining().words().forEach(this::strokes);
+    Set<Engraving> numbers = Set.copyOf(sheet.labels());
+    sheet.letters().forEach(each -> draw(each, numbers.contains(each)));
     drawPockets(Operation.POCKET_TOP, outline -> outline);
     drawDrillings(sheet.machining().drillings());
     sheet.ticks().forEach(tick -> chain(layer(Operation.TAB), tick, false));
@@ -222,8 +222,9 @@ public final class SheetDxf {
     outline.loops().forEach(loop -> chain(layer(operation), loop.edges(), true));
   }
 
-  private void draw(Engraving label) {
-    if (sheet.setup().letters() == Letters.TEXT) {
+  /** Words beside laps are strokes, whatever numbers are. */
+  private void draw(Engraving label, boolean isNumber) {
+    if (isNumber && sheet.setup().letters() == Letters.TEXT) {
       writer.text(
           layer(Operation.LABEL), label.words(), label.start(), label.height(), label.angle());
     } else {

@@ -79,7 +79,7 @@ public record Batch(List<Member> members) {
     return batch;
   }
 
-  /** One job that asks for the pieces of all; it knows no helix, only pieces. */
+  /** One job that asks for the pieces of all; it has no helix of its own. */
   public Job together() {
     return together(members.stream().flatMap(member -> member.demands().stream()).toList());
   }
@@ -106,7 +106,8 @@ public record Batch(List<Member> members) {
         first.machine(),
         first.paper(),
         List.of(),
-        sources());
+        sources(),
+        members);
   }
 
   /** Those of all jobs, or none if one has none. */

@@ -2,6 +2,7 @@ package curvestock.job;
 
 import curvestock.drawing.PaperSize;
 import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
 import curvestock.helix.SegmentPlan;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.layout.LaidSheet;
@@ -15,6 +16,7 @@ import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.sheet.SizeTolerance;
 import curvestock.units.LengthStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -41,6 +43,7 @@ import java.util.stream.Stream;
  * @param laid sheets laid by hand; empty to have them laid
  * @param sources the texts it was read from, one for each job of a batch; empty if it is no longer
  *     what they say
+ * @param members the jobs whose pieces it asks for, if it is several together; empty for one
  */
 public record Job(
     String title,
@@ -60,7 +63,16 @@ public record Job(
     MachineSetup machine,
     PaperSize paper,
     List<LaidSheet> laid,
-    List<JobSource> sources) {
+    List<JobSource> sources,
+    List<Batch.Member> members) {
+
+  /**
+   * A helix whose pieces the job cuts.
+   *
+   * @param numbers what stands before the numbers of its schedule on the wood
+   * @param ids what stands before the ids of its pieces
+   */
+  public record Bed(String numbers, String ids, HelixPlan plan) {}
 
   /**
    * @throws IllegalArgumentException if there is no sheet, or nothing to cut
@@ -70,6 +82,7 @@ public record Job(
     pieces = List.copyOf(pieces);
     laid = List.copyOf(laid);
     sources = List.copyOf(sources);
+    members = List.copyOf(members);
     if (sheets.isEmpty()) {
       throw new IllegalArgumentException("a job must have at least one sheet");
     }
@@ -82,7 +95,21 @@ public record Job(
   public Job with(SearchSettings settings) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, settings,
-        rates, terms, spares, machine, paper, laid, sources);
+        rates, terms, spares, machine, paper, laid, sources, members);
+  }
+
+  /** The helixes whose pieces it cuts: its own, or those of the jobs that it is together. */
+  public List<Bed> beds() {
+    List<Bed> beds = new ArrayList<>();
+    structure.ifPresent(order -> beds.add(new Bed("", "", order.plan())));
+    for (Batch.Member member : members) {
+      member
+          .job()
+          .structure()
+          .ifPresent(
+              order -> beds.add(new Bed(member.tag() + "/", member.tag() + ".", order.plan())));
+    }
+    return beds;
   }
 
   /**
@@ -113,35 +140,35 @@ public record Job(
   private Job titled(String other) {
     return new Job(
         other, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, paper, laid, sources);
+        rates, terms, spares, machine, paper, laid, sources, members);
   }
 
   /** The same job with other spares. */
   public Job with(Spares others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, others, machine, paper, laid, sources);
+        rates, terms, others, machine, paper, laid, sources, members);
   }
 
   /** The same job with patterns on other paper. */
   public Job with(PaperSize other) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, other, laid, sources);
+        rates, terms, spares, machine, other, laid, sources, members);
   }
 
   /** The same job with its sheets laid by hand, or not, if there are none. */
   public Job laid(List<LaidSheet> others) {
     return new Job(
         title, note, invented, style, currency, sheets, cutting, helix, structure, pieces, search,
-        rates, terms, spares, machine, paper, others, sources);
+        rates, terms, spares, machine, paper, others, sources, members);
   }
 
   /** The same job on other sheets, cut another way. */
   public Job on(List<SheetStock> stock, Cutting way) {
     return new Job(
         title, note, invented, style, currency, stock, way, helix, structure, pieces, search, rates,
-        terms, spares, machine, paper, List.of(), List.of());
+        terms, spares, machine, paper, List.of(), List.of(), members);
   }
 
   /** The same job that asks for exactly these pieces, and for no helix: what comparisons plan. */
@@ -163,6 +190,7 @@ public record Job(
         spares,
         machine,
         paper,
+        List.of(),
         List.of(),
         List.of());
   }

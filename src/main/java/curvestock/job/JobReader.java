@@ -173,7 +173,8 @@ public final class JobReader {
                     machine.orElse(MachineSetup.DEFAULT),
                     paper.orElse(PaperSize.usual(style.orElseThrow())),
                     List.of(),
-                    List.of(new JobSource(text, stockText, cuttingReader.translated()))));
+                    List.of(new JobSource(text, stockText, cuttingReader.translated())),
+                    List.of()));
     return read.flatMap(job -> withSpares(job, top))
         .filter(job -> isCountable(job, top))
         .filter(job -> isOfUsualSize(job, limits.orElse(Limits.USUAL), top))

@@ -18,7 +18,7 @@ final class Chords {
   private static final int FEWEST = 4;
 
   /** Parts of arcs that rise less than this over their chord are one line, in millimetres. */
-  private static final double ALL_BUT_STRAIGHT = 0.02;
+  private static final double ALL_BUT_STRAIGHT = 0.015;
 
   private final double tolerance;
 
@@ -42,8 +42,8 @@ final class Chords {
   private void addLines(Arc arc, List<Edge> lines) {
     double step = 2 * Math.acos(Math.max(0, 1 - tolerance / arc.radius()));
     double rise = arc.radius() * (1 - Math.cos(arc.sweep() / 2));
-    int fewest = rise < ALL_BUT_STRAIGHT ? 1 : FEWEST;
-    int parts = Math.max(fewest, (int) Math.ceil(Math.abs(arc.sweep()) / step));
+    int needed = (int) Math.ceil(Math.abs(arc.sweep()) / step);
+    int parts = needed <= 1 && rise < ALL_BUT_STRAIGHT ? 1 : Math.max(FEWEST, needed);
     Point from = arc.start();
     for (int i = 1; i <= parts; i++) {
       Point to = arc.pointAt(arc.startAngle() + arc.sweep() * i / parts);

@@ -47,8 +47,13 @@ final class CutOrder {
     CutOrder order = new CutOrder(layout, contours);
     List<Contour> found = order.ordered(-1, Point.ORIGIN);
     List<Contour> drawn = contours.stream().flatMap(List::stream).toList();
-    boolean mayStay = Arrays.stream(order.container).allMatch(piece -> piece < 0);
-    return mayStay && travel(drawn) < travel(found) ? drawn : found;
+    return order.mayStay() && travel(drawn) < travel(found) ? drawn : found;
+  }
+
+  /** Whether each piece that lies in another's hole is drawn before it. */
+  private boolean mayStay() {
+    return IntStream.range(0, container.length)
+        .allMatch(inner -> container[inner] < 0 || inner < container[inner]);
   }
 
   /** The way with the tool lifted, from the lower left corner to the end of the last cut. */

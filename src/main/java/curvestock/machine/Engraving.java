@@ -43,6 +43,22 @@ public record Engraving(String words, Point start, double height, double angle) 
         .toList();
   }
 
+  /** Where the first stroke begins. */
+  Point first() {
+    List<List<Edge>> strokes = strokes();
+    return strokes.isEmpty() ? start : strokes.get(0).get(0).start();
+  }
+
+  /** Where the last stroke ends. */
+  Point last() {
+    List<List<Edge>> strokes = strokes();
+    if (strokes.isEmpty()) {
+      return start;
+    }
+    List<Edge> stroke = strokes.get(strokes.size() - 1);
+    return stroke.get(stroke.size() - 1).end();
+  }
+
   /** Whether a line shows the foot of a number that could be read upside down. */
   static boolean isUnderlined(String words) {
     return words.contains("6") || words.contains("9");

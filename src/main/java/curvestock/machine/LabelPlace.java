@@ -1,6 +1,7 @@
 package curvestock.machine;
 
 import curvestock.geometry.Clearance;
+import curvestock.geometry.Edge;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -9,6 +10,7 @@ import curvestock.layout.Placement;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Bend;
 import curvestock.piece.Drilled;
+import curvestock.piece.FreeShape;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -36,11 +38,20 @@ final class LabelPlace {
   /** Where along a sector room is sought, in half sweeps from the middle. */
   private static final double[] ALONG = {0, 0.25, -0.25, 0.5, -0.5, 0.75, -0.75};
 
-  private final boolean level;
+  /** Along the edges of a course, in shares of each. */
+  private static final double[] OF_COURSE = {0.5, 0.25, 0.75};
 
-  /** A search for places. */
-  LabelPlace(boolean level) {
+  private final boolean level;
+  private final List<Edge> lines;
+
+  /**
+   * A search for places.
+   *
+   * @param lines that are drawn on the sheet
+   */
+  LabelPlace(boolean level, List<Edge> lines) {
     this.level = level;
+    this.lines = lines;
   }
 
   /** The words as large as they fit, at most 12 mm; nothing if they would be unreadable. */
@@ -60,10 +71,31 @@ final class LabelPlace {
         double angle = level ? 0 : upright(first + i * STEP);
         tries.add(fitted(outline, middle, angle, words));
       }
+      if (placement.piece().shape().blank() instanceof FreeShape free) {
+        free.course().forEach(edge -> beside(edge.at(placement.pose()), outline, words, tries));
+      }
     }
     return tries.stream()
         .max(Comparator.comparingDouble(Engraving::height))
         .filter(engraving -> engraving.height() >= SMALLEST);
+  }
+
+  /** Between a part of the course and either edge of the roadbed. */
+  private void beside(Edge course, Outline outline, String words, List<Engraving> tries) {
+    for (double share : OF_COURSE) {
+      Edge rest = course.part(share, 1);
+      Point along = rest.startDirection();
+      double room =
+          outline.outer().edges().stream()
+              .mapToDouble(edge -> edge.distanceTo(rest.start()))
+              .min()
+              .orElse(0);
+      for (int side = 1; side >= -1; side -= 2) {
+        Point aside = new Point(-along.y(), along.x()).times(side * room / 2);
+        tries.add(
+            fitted(outline, rest.start().plus(aside), level ? 0 : upright(along.angle()), words));
+      }
+    }
   }
 
   private void onSector(Bend bend, Placement placement, String words, List<Engraving> tries) {
@@ -94,7 +126,7 @@ final class LabelPlace {
   }
 
   /** The largest letters, by halving, whose box with some air lies in the region. */
-  private static Engraving fitted(Outline region, Point middle, double angle, String words) {
+  private Engraving fitted(Outline region, Point middle, double angle, String words) {
     double low = 0;
     double high = LARGEST;
     for (int i = 0; i < 10; i++) {
@@ -116,12 +148,12 @@ final class LabelPlace {
     return Engraving.isUnderlined(words) ? 1.5 * height : height;
   }
 
-  private static boolean fits(
-      Outline region, Point middle, double angle, double width, double height) {
+  private boolean fits(Outline region, Point middle, double angle, double width, double height) {
     Outline box =
         Outline.rectangle(width, height)
             .at(new Pose(-width / 2, -height / 2, 0))
             .at(new Pose(middle.x(), middle.y(), angle));
-    return Clearance.within(box, region) >= CLEAR;
+    return Clearance.within(box, region) >= CLEAR
+        && lines.stream().noneMatch(line -> LapWords.runsThrough(box, line, CLEAR));
   }
 }

@@ -107,19 +107,19 @@ final class LapWords {
     Outline box = words.box();
     return Clearance.within(box, outline) >= CLEAR
         && boxes.stream().allMatch(other -> Clearance.between(box, other) >= APART)
-        && lines.stream().noneMatch(line -> runsThrough(box, line));
+        && lines.stream().noneMatch(line -> runsThrough(box, line, CLEAR));
   }
 
   /** Looked for at points along the line, nearer together than letters are high. */
-  private static boolean runsThrough(Outline box, Edge line) {
-    if (line.box().distance(box.box()) > CLEAR) {
+  static boolean runsThrough(Outline box, Edge line, double clear) {
+    if (line.box().distance(box.box()) > clear) {
       return false;
     }
     int count = Math.max(1, (int) Math.ceil(line.length()));
     for (int i = 0; i <= count; i++) {
       Point point = i == 0 ? line.start() : line.part(0, (double) i / count).end();
       if (box.contains(point)
-          || box.edges().stream().anyMatch(edge -> edge.distanceTo(point) < CLEAR)) {
+          || box.edges().stream().anyMatch(edge -> edge.distanceTo(point) < clear)) {
         return true;
       }
     }

@@ -2,11 +2,10 @@ package curvestock.machine;
 
 import curvestock.check.CutForm;
 import curvestock.geometry.Edge;
-import curvestock.geometry.Point;
 import curvestock.layout.Layout;
+import curvestock.layout.Placement;
 import curvestock.machine.MachineSetup.Letters;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -80,9 +79,25 @@ public record MachineSheet(
     return MarkOrder.travel(marks);
   }
 
-  /** The same between the strokes of all numbers. */
+  /** The same between the strokes of all numbers and words. */
   public double labelTravel() {
-    return MarkOrder.travel(labels.stream().flatMap(label -> label.strokes().stream()).toList());
+    return MarkOrder.travel(letters().stream().flatMap(each -> each.strokes().stream()).toList());
+  }
+
+  /** The same between pockets, from above and from below, and between drilled holes. */
+  public double otherTravel() {
+    double way = Tour.OF_HOLES.travel(machining.drillings());
+    for (Operation side : List.of(Operation.POCKET_TOP, Operation.POCKET_BOTTOM)) {
+      way += Tour.OF_POCKETS.travel(machining.pockets(side));
+    }
+    return way;
+  }
+
+  /** The numbers and the words beside laps, in the order in which they are engraved. */
+  public List<Engraving> letters() {
+    List<Engraving> drawn = new ArrayList<>(labels);
+    drawn.addAll(machining.words());
+    return Tour.OF_LETTERS.of(drawn);
   }
 
   /** How the outlines in files differ from the finished size. */
@@ -111,7 +126,7 @@ public record MachineSheet(
       List<Contour> asLaidOut = pieces.stream().flatMap(List::stream).toList();
       List<Contour> order = CutOrder.of(layout, pieces);
       List<List<Edge>> marks = marks();
-      List<Engraving> labels = labels(false);
+      List<Engraving> labels = labels(false, marks);
       return new MachineSheet(
           layout,
           setup,
@@ -124,7 +139,7 @@ public record MachineSheet(
           outlines.tabless(),
           outlines.loose(),
           outlines.shared(),
-          new MachiningMaker(layout, names, work, setup).make(marks, labels, labels(true)));
+          new MachiningMaker(layout, names, work, setup).make(marks, labels, labels(true, marks)));
     }
 
     private List<List<Edge>> lines(List<List<Edge>> chains) {
@@ -147,34 +162,21 @@ public record MachineSheet(
      *
      * @param level all along x, for files that turn no text: only where numbers are text
      */
-    private List<Engraving> labels(boolean level) {
+    private List<Engraving> labels(boolean level, List<List<Edge>> marks) {
       List<Engraving> labels = new ArrayList<>();
       if (setup.letters() == Letters.NONE || (level && setup.letters() != Letters.TEXT)) {
         return labels;
       }
-      LabelPlace place = new LabelPlace(level);
       for (int i = 0; i < names.size(); i++) {
-        place.on(layout.placements().get(i), names.get(i)).ifPresent(labels::add);
+        Placement placement = layout.placements().get(i);
+        List<Edge> near =
+            marks.stream()
+                .flatMap(List::stream)
+                .filter(line -> line.box().distance(placement.outline().box()) == 0)
+                .toList();
+        new LabelPlace(level, near).on(placement, names.get(i)).ifPresent(labels::add);
       }
-      return inOrder(labels);
-    }
-
-    /** Number by number to the nearest that is left, from the sheet's lower left corner. */
-    private static List<Engraving> inOrder(List<Engraving> labels) {
-      List<Engraving> left = new ArrayList<>(labels);
-      List<Engraving> order = new ArrayList<>();
-      Point at = Point.ORIGIN;
-      while (!left.isEmpty()) {
-        Point here = at;
-        Engraving next =
-            left.stream()
-                .min(Comparator.comparingDouble(label -> label.start().distance(here)))
-                .orElseThrow();
-        left.remove(next);
-        order.add(next);
-        at = next.start();
-      }
-      return order;
+      return Tour.OF_LETTERS.of(labels);
     }
   }
 }

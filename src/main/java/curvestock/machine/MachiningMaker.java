@@ -10,7 +10,9 @@ import curvestock.machine.MachineSetup.Letters;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /** Works out what is done on a sheet besides its outlines. */
 final class MachiningMaker {
@@ -46,13 +48,33 @@ final class MachiningMaker {
     }
     boolean below = pockets.stream().anyMatch(p -> p.operation() == Operation.POCKET_BOTTOM);
     return new Machining(
-        pockets,
-        drillings,
+        ordered(pockets),
+        bySize(drillings),
         words(marks, labels),
         level,
         below ? Optional.of(turning()) : Optional.empty(),
         work.remnant(),
         work.caption());
+  }
+
+  /** Each side in an order of its own: they are run apart. */
+  private static List<Pocket> ordered(List<Pocket> pockets) {
+    List<Pocket> ordered = new ArrayList<>();
+    for (Operation side : List.of(Operation.POCKET_TOP, Operation.POCKET_BOTTOM)) {
+      ordered.addAll(
+          Tour.OF_POCKETS.of(pockets.stream().filter(p -> p.operation() == side).toList()));
+    }
+    return ordered;
+  }
+
+  /** The smallest first, as files have them; those of one size in an order with little way. */
+  private static List<Drilling> bySize(List<Drilling> drillings) {
+    Map<Long, List<Drilling>> sizes = new TreeMap<>();
+    for (Drilling hole : drillings) {
+      long size = Math.round(hole.diameter().millimetres() * 1e4);
+      sizes.computeIfAbsent(size, each -> new ArrayList<>()).add(hole);
+    }
+    return sizes.values().stream().flatMap(same -> Tour.OF_HOLES.of(same).stream()).toList();
   }
 
   private Turning turning() {

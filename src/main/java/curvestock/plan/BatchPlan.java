@@ -1,25 +1,20 @@
 package curvestock.plan;
 
 import curvestock.bound.InflatedArea;
-import curvestock.helix.build.PieceKind;
-import curvestock.helix.build.Roadbed;
 import curvestock.job.Batch;
 import curvestock.layout.Layout;
 import curvestock.piece.Demand;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
  * The answer to several jobs whose pieces share sheets.
  *
- * @param plan of all pieces together; its own labels know nothing of the jobs' schedules
+ * @param plan of all pieces together
  */
 public record BatchPlan(Batch batch, Plan plan) {
 
@@ -40,30 +35,9 @@ public record BatchPlan(Batch batch, Plan plan) {
     }
   }
 
-  /**
-   * What is written on each piece, by sheet in the order of its placements: the job's letter, then
-   * the number on the job's own schedule ({@code B/14}) or the piece and a number that counts on
-   * ({@code B.plate-3}).
-   */
+  /** What is written on each piece, see {@link Plan#labels}. */
   public List<List<String>> labels() {
-    Map<String, Iterator<String>> scheduled = new HashMap<>();
-    for (Batch.Member member : batch.members()) {
-      member
-          .job()
-          .structure()
-          .map(order -> order.plan().roadbed())
-          .ifPresent(bed -> schedule(scheduled, member, bed));
-    }
-    return Plan.labels(plan.layouts(), scheduled);
-  }
-
-  private static void schedule(
-      Map<String, Iterator<String>> scheduled, Batch.Member member, Roadbed bed) {
-    for (PieceKind kind : bed.kinds()) {
-      List<String> numbers =
-          bed.numbersOf(kind).stream().map(number -> member.tag() + "/" + number).toList();
-      scheduled.put(member.tag() + "." + kind.id(), numbers.iterator());
-    }
+    return plan.labels();
   }
 
   /** What falls to each job, in their order: the cost by the area that its pieces take. */

@@ -9,12 +9,19 @@ import curvestock.machine.MachineSheet;
 import curvestock.machine.SheetWork;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * What a machine does on each sheet of a plan. It is worked out when somebody first asks for it,
  * and then kept: to place tabs is to try how each sheet would hold together.
  */
 public final class MachineSheets {
+
+  /** A word, a size and a number that counts on. */
+  private static final Pattern NUMBERED = Pattern.compile("[a-z]+-(\\d+-\\d+)");
 
   private final Plan plan;
 
@@ -34,7 +41,7 @@ public final class MachineSheets {
   }
 
   private static List<MachineSheet> of(Plan plan) {
-    List<List<String>> labels = plan.labels();
+    List<List<String>> labels = onWood(plan.labels());
     List<MachineSheet> sheets = new ArrayList<>();
     for (int i = 0; i < plan.layouts().size(); i++) {
       sheets.add(
@@ -42,6 +49,29 @@ public final class MachineSheets {
               plan.layouts().get(i), labels.get(i), work(plan, i + 1), plan.job().machine()));
     }
     return sheets;
+  }
+
+  /**
+   * What a machine engraves: of {@code block-35-73} only {@code 35-73}, if no other number is the
+   * same.
+   */
+  static List<List<String>> onWood(List<List<String>> numbers) {
+    Map<String, Long> times =
+        numbers.stream()
+            .flatMap(List::stream)
+            .collect(Collectors.groupingBy(MachineSheets::onWood, Collectors.counting()));
+    return numbers.stream()
+        .map(
+            sheet ->
+                sheet.stream()
+                    .map(number -> times.get(onWood(number)) == 1 ? onWood(number) : number)
+                    .toList())
+        .toList();
+  }
+
+  private static String onWood(String number) {
+    Matcher numbered = NUMBERED.matcher(number);
+    return numbered.matches() ? numbered.group(1) : number;
   }
 
   private static SheetWork work(Plan plan, int sheet) {

@@ -1,16 +1,17 @@
 package curvestock.plan;
 
-import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.HalfLaps;
 import curvestock.helix.build.Lap;
 import curvestock.helix.build.RoadbedMark;
 import curvestock.helix.build.RoadbedMarks;
+import curvestock.job.Job;
 import curvestock.layout.Placement;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 
 /** What the helix asks for on each piece of a sheet: marks to draw, laps to clear. */
 public final class MarkedPieces {
@@ -26,16 +27,18 @@ public final class MarkedPieces {
    * @param sheet from 1
    */
   public static List<List<RoadbedMark>> marks(Plan plan, int sheet) {
-    if (plan.job().structure().isEmpty()) {
-      return List.of();
+    Map<String, Supplier<List<RoadbedMark>>> byNumber = new HashMap<>();
+    for (Job.Bed bed : plan.job().beds()) {
+      RoadbedMarks marks = bed.plan().marks();
+      for (BedPiece piece : bed.plan().roadbed().pieces()) {
+        byNumber.put(bed.numbers() + piece.number(), () -> marks.on(piece));
+      }
     }
-    HelixPlan helix = plan.job().structure().get().plan();
-    RoadbedMarks marks = helix.marks();
-    Map<String, BedPiece> pieces = new HashMap<>();
-    helix.roadbed().pieces().forEach(piece -> pieces.put(piece.number(), piece));
-    return plan.labels().get(sheet - 1).stream()
-        .map(label -> pieces.containsKey(label) ? marks.on(pieces.get(label)) : NO_MARKS)
-        .toList();
+    return byNumber.isEmpty()
+        ? List.of()
+        : plan.labels().get(sheet - 1).stream()
+            .map(label -> byNumber.getOrDefault(label, () -> NO_MARKS).get())
+            .toList();
   }
 
   /**
@@ -45,24 +48,25 @@ public final class MarkedPieces {
    * @param sheet from 1
    */
   public static List<List<Lap>> laps(Plan plan, int sheet) {
-    if (plan.job().structure().isEmpty()) {
-      return List.of();
+    Map<String, Supplier<List<Lap>>> byNumber = new HashMap<>();
+    Map<String, Supplier<List<Lap>>> byKind = new HashMap<>();
+    for (Job.Bed bed : plan.job().beds()) {
+      HalfLaps laps = bed.plan().laps();
+      for (BedPiece piece : bed.plan().roadbed().pieces()) {
+        byNumber.put(bed.numbers() + piece.number(), () -> laps.on(piece));
+        byKind.putIfAbsent(bed.ids() + piece.kindId(), () -> laps.on(piece));
+      }
     }
-    HelixPlan helix = plan.job().structure().get().plan();
-    HalfLaps laps = helix.laps();
-    Map<String, BedPiece> byNumber = new HashMap<>();
-    Map<String, BedPiece> byKind = new HashMap<>();
-    for (BedPiece piece : helix.roadbed().pieces()) {
-      byNumber.put(piece.number(), piece);
-      byKind.putIfAbsent(piece.kindId(), piece);
+    if (byNumber.isEmpty()) {
+      return List.of();
     }
     List<String> labels = plan.labels().get(sheet - 1);
     List<Placement> placements = plan.layouts().get(sheet - 1).placements();
     List<List<Lap>> all = new ArrayList<>();
     for (int i = 0; i < labels.size(); i++) {
-      BedPiece piece =
-          byNumber.getOrDefault(labels.get(i), byKind.get(placements.get(i).piece().id()));
-      all.add(piece == null ? List.of() : laps.on(piece));
+      Supplier<List<Lap>> ofKind =
+          byKind.getOrDefault(placements.get(i).piece().id(), () -> List.of());
+      all.add(byNumber.getOrDefault(labels.get(i), ofKind).get());
     }
     return all;
   }

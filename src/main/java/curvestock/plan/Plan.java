@@ -1,5 +1,7 @@
 package curvestock.plan;
 
+import curvestock.helix.build.PieceKind;
+import curvestock.helix.build.Roadbed;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
@@ -94,19 +96,22 @@ public record Plan(
    * What is written on each piece, by sheet in the order of its placements: the number of the
    * assembly schedule for a piece of a whole helix's roadbed, for any other the piece's id and a
    * number that counts on over all sheets, for example {@code S-14}; spares of roadbed come last
-   * and say so.
+   * and say so. In several jobs together the job's letter comes first: {@code B/14}, {@code
+   * B.plate-3}.
    */
   public List<List<String>> labels() {
     if (!numbers.isEmpty()) {
       return numbers;
     }
     Map<String, Iterator<String>> scheduled = new HashMap<>();
-    job.structure()
-        .map(order -> order.plan().roadbed())
-        .ifPresent(
-            bed ->
-                bed.kinds()
-                    .forEach(kind -> scheduled.put(kind.id(), bed.numbersOf(kind).iterator())));
+    for (Job.Bed bed : job.beds()) {
+      Roadbed roadbed = bed.plan().roadbed();
+      for (PieceKind kind : roadbed.kinds()) {
+        scheduled.put(
+            bed.ids() + kind.id(),
+            roadbed.numbersOf(kind).stream().map(number -> bed.numbers() + number).iterator());
+      }
+    }
     return labels(layouts, scheduled);
   }
 

@@ -31,11 +31,17 @@ public final class MachineNotes {
   private final List<MachineSheet> sheets;
   private final TestCut testCut;
   private final Optional<MachineTime> time;
+  private final List<List<String>> numbers;
   private final List<String> lines = new ArrayList<>();
 
   private MachineNotes(
-      Job job, List<MachineSheet> sheets, TestCut testCut, Optional<MachineTime> time) {
+      Job job,
+      List<MachineSheet> sheets,
+      List<List<String>> numbers,
+      TestCut testCut,
+      Optional<MachineTime> time) {
     this.job = job;
+    this.numbers = numbers;
     this.time = time;
     this.testCut = testCut;
     this.setup = job.machine();
@@ -46,11 +52,16 @@ public final class MachineNotes {
   /**
    * The notes, a line each.
    *
+   * @param numbers on the wood, by sheet in the order of the layout
    * @param time of the machine, if the job has rates
    */
   public static List<String> of(
-      Job job, List<MachineSheet> sheets, TestCut testCut, Optional<MachineTime> time) {
-    return new MachineNotes(job, sheets, testCut, time).write();
+      Job job,
+      List<MachineSheet> sheets,
+      List<List<String>> numbers,
+      TestCut testCut,
+      Optional<MachineTime> time) {
+    return new MachineNotes(job, sheets, numbers, testCut, time).write();
   }
 
   /** In one sentence what the files for machines are, for title blocks. */
@@ -155,6 +166,14 @@ public final class MachineNotes {
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
     lines.add("- Kerf of this job: " + both(style, job.cutting().kerf()) + ".");
+    if (!setup.isOffset() && job.cutting().shares()) {
+      lines.addAll(
+          TextPaper.wrapped(
+              "- ",
+              "Where straight sides lie one kerf apart, your program runs the cut between them twice."
+                  + " A laser chars there, and a tab stays only where both passes leave it. With"
+                  + " `outlines: offset` such a cut is drawn once."));
+    }
     overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));
   }
 
@@ -179,7 +198,8 @@ public final class MachineNotes {
     return switch (operation) {
       case CUT -> "cut through";
       case MARK -> "draw or score: centre lines; for a helix supports, laps and screws";
-      case LABEL -> "engrave: numbers, their foot towards the inner edge; which face is up";
+      case LABEL ->
+          "engrave: numbers, foot to the inner edge (35-73: block-35-73); which face is up";
       case POCKET_TOP -> "clear the closed areas to their depth, the tool staying inside them";
       case POCKET_BOTTOM -> "the same from below: in the flip files, which are run first";
       case DRILL -> "drill through, a layer for each diameter";
@@ -194,24 +214,11 @@ public final class MachineNotes {
   private void order() {
     lines.add("");
     lines.add(
-        "Order: marks and numbers first; then piece by piece, holes before the outside. Every");
+        "Order: marks and letters first; then piece by piece, holes before the outside. Every");
     lines.add("outline begins in the middle of a long side, away from the corners.");
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
-      lines.add(
-          "- Sheet "
-              + (i + 1)
-              + ": "
-              + sheet.contours().size()
-              + " outlines, "
-              + metres(sheet.cut())
-              + " of cut, "
-              + metres(sheet.travel())
-              + " with the tool lifted ("
-              + metres(sheet.travelAsLaidOut())
-              + " as laid out). Marks and numbers: "
-              + metres(sheet.markTravel() + sheet.labelTravel())
-              + " lifted.");
+      lines.addAll(TextPaper.wrapped("- ", "Sheet " + (i + 1) + ": " + ways(sheet)));
       if (sheet.sharedCut() > 0) {
         lines.addAll(
             TextPaper.wrapped(
@@ -221,6 +228,22 @@ public final class MachineNotes {
                     + " first of them; the outline of the other is open there."));
       }
     }
+  }
+
+  private String ways(MachineSheet sheet) {
+    return sheet.contours().size()
+        + " outlines, "
+        + metres(sheet.cut())
+        + " of cut, "
+        + metres(sheet.travel())
+        + " with the tool lifted ("
+        + metres(sheet.travelAsLaidOut())
+        + " as laid out). Marks and letters: "
+        + metres(sheet.markTravel() + sheet.labelTravel())
+        + " lifted."
+        + (sheet.otherTravel() > 0
+            ? " Pockets and holes: " + metres(sheet.otherTravel()) + " lifted."
+            : "");
   }
 
   private String metres(double millimetres) {
@@ -264,7 +287,8 @@ public final class MachineNotes {
       if (!fewer.isEmpty()) {
         lines.addAll(
             TextPaper.wrapped(
-                "- ", name + "fewer tabs than " + tabs.count() + ", but held: " + listed(fewer)));
+                "- ",
+                name + "fewer tabs than " + tabs.count() + ", but held: " + listed(i, fewer)));
       }
       if (!sheet.loose().isEmpty()) {
         lines.addAll(
@@ -273,14 +297,14 @@ public final class MachineNotes {
                 "CAUTION: "
                     + name
                     + "not held by tabs; screw down or tape each before it is cut: "
-                    + listed(sheet.loose())));
+                    + listed(i, sheet.loose())));
       }
     }
   }
 
-  private static String listed(List<Integer> numbers) {
-    return numbers.stream()
-        .map(number -> "piece-" + number)
+  private String listed(int sheet, List<Integer> pieces) {
+    return pieces.stream()
+        .map(number -> numbers.get(sheet).get(number - 1))
         .collect(Collectors.joining(", ", "", "."));
   }
 

@@ -32,8 +32,14 @@ public record PlanFile(List<JobSource> jobs, Map<String, OnSheet> sheets) {
    *
    * @param sheet its name in the job
    * @param pieces how many of each piece lie on it, by id
+   * @param numbers that they bear, in the order of the layout
    */
-  public record OnSheet(String sheet, Map<String, Integer> pieces) {}
+  public record OnSheet(String sheet, Map<String, Integer> pieces, List<String> numbers) {
+    public OnSheet {
+      pieces = Map.copyOf(pieces);
+      numbers = List.copyOf(numbers);
+    }
+  }
 
   /** The plan in the text; empty if it is none that {@link PlanJson} wrote. */
   public static Optional<PlanFile> read(String text) {
@@ -54,10 +60,12 @@ public record PlanFile(List<JobSource> jobs, Map<String, OnSheet> sheets) {
     Map<String, OnSheet> sheets = new HashMap<>();
     for (JsonNode sheet : root.path("sheets")) {
       Map<String, Integer> pieces = new TreeMap<>();
+      List<String> numbers = new ArrayList<>();
       for (JsonNode placement : sheet.path("placements")) {
         pieces.merge(placement.path("piece").asText(), 1, Integer::sum);
+        numbers.add(placement.path("label").asText());
       }
-      OnSheet on = new OnSheet(sheet.path("sheet").asText(), pieces);
+      OnSheet on = new OnSheet(sheet.path("sheet").asText(), pieces, numbers);
       for (String file : List.of("file", "cutFile", "dxfFile")) {
         sheets.put(sheet.path(file).asText(), on);
       }

@@ -72,14 +72,9 @@ public final class PlanPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
-    parts.say(loose(job, words));
+    parts.say(words.loose());
     parts.say(translated(job));
     return parts.say(words.reservations());
-  }
-
-  /** Pieces that the machine's tabs do not hold. */
-  static List<String> loose(Job job, BuyingWords words) {
-    return job.machine().tabs().map(tabs -> words.loose(tabs.width())).orElse(List.of());
   }
 
   /** How keys of an older format were read. */

@@ -55,7 +55,7 @@ public final class ShopPaper {
     parts.say(words.decision() + " " + words.proof());
     parts.say(Figures.count(answer.bought().pieces(), "piece") + ". " + words.used());
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
-    PlanPaper.loose(job, words).forEach(parts::notice);
+    words.loose().forEach(parts::notice);
     PlanPaper.translated(job).forEach(parts::notice);
     words.reservations().forEach(parts::notice);
     parts.notice(Cautions.PLANNING.words());

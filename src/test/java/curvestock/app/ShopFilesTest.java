@@ -3,11 +3,20 @@ package curvestock.app;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import curvestock.check.Expectation;
+import curvestock.check.Finding;
+import curvestock.check.LayoutCheck;
+import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.layout.Layout;
+import curvestock.packing.Packers;
+import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
+import curvestock.sheet.Cutting;
+import curvestock.units.Length;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -95,6 +104,37 @@ class ShopFilesTest {
     assertThat(text(files, "test-flip.svg")).contains("id=\"pocket-bottom\"");
   }
 
+  /** Two jobs on one run of sheets: each piece keeps its laps, its marks and its own number. */
+  @Test
+  void severalJobs_haveTheirLapsAndNumbersInTheMachineFiles() throws Exception {
+    Batch batch =
+        Batch.of(
+            List.of(
+                JobReader.read(HELIX, "a.yaml"),
+                JobReader.read(HELIX.replace("radius: 300", "radius: 340"), "b.yaml")));
+    BatchPlan plan = Workshop.plan(batch, PlanListener.NONE, Packers.FORGETFUL);
+    Map<String, byte[]> files = Workshop.result(plan, PlanListener.NONE).contents();
+
+    long laps = 0;
+    long below = 0;
+    for (int i = 1; i <= plan.plan().layouts().size(); i++) {
+      String cut = text(files, "sheets/sheet-0" + i + "-cut.svg");
+      String flip = text(files, "sheets/sheet-0" + i + "-flip.svg");
+      laps += Pattern.compile("id=\"piece-\\d+-pocket-top").matcher(cut).results().count();
+      below += Pattern.compile("id=\"piece-\\d+-pocket-bottom").matcher(flip).results().count();
+      assertThat(cut).contains("id=\"mark\"", "data-word=\"UP\"");
+    }
+    long joints =
+        batch.members().stream()
+            .mapToLong(
+                each -> each.job().structure().orElseThrow().plan().roadbed().pieces().size() - 1)
+            .sum();
+    assertThat(laps).isEqualTo(joints);
+    assertThat(below).isEqualTo(joints);
+    assertThat(text(files, "test-cut.svg")).contains("id=\"pocket-top\"");
+    assertThat(plan.labels().stream().flatMap(List::stream)).contains("A/1", "B/1");
+  }
+
   @ParameterizedTest
   @CsvSource({"finished", "offset"})
   void smallHoles_areDrilledAtTheirSize_notRefused(String outlines) throws Exception {
@@ -157,6 +197,38 @@ class ShopFilesTest {
 
     assertThat(text(files, file)).contains("Cutting time", "at the machine");
     assertThat(text(files(HELIX), file)).doesNotContain("Cutting time");
+  }
+
+  /** One way to name a piece, whatever the file: the number on the wood first. */
+  @Test
+  void findings_ofBothKinds_nameThePieceByItsNumber() throws Exception {
+    Job job = JobReader.read(HELIX, "job.yaml");
+    Plan plan = Workshop.plan(job, PlanListener.NONE);
+    Map<String, byte[]> files = Workshop.result(plan, PlanListener.NONE).contents();
+    List<String> numbers = plan.labels().get(0);
+    Expectation wider =
+        Expectation.of(
+                new Layout(
+                    plan.layouts().get(0).sheet(),
+                    new Cutting(
+                        job.cutting().kerf(), Length.ofMillimetres(30), job.cutting().margin()),
+                    plan.layouts().get(0).placements()))
+            .numbered(numbers);
+    List<List<String>> named = new ArrayList<>();
+    for (String file : List.of("sheets/sheet-01-cut.svg", "sheets/sheet-01-cut-mm.dxf")) {
+      named.add(
+          LayoutCheck.check(text(files, file), wider).findings().stream()
+              .filter(finding -> finding.kind() == Finding.Kind.GAP)
+              .map(finding -> finding.message().replaceAll("[0-9.]+ mm", "x"))
+              .sorted()
+              .toList());
+    }
+
+    assertThat(named.get(0)).isNotEmpty().allMatch(words -> words.contains(" (piece-"));
+    assertThat(named.get(1)).hasSameSizeAs(named.get(0));
+    String first = named.get(1).get(0);
+    int piece = Integer.parseInt(first.replaceAll("(?s)^.*?piece-([0-9]+).*$", "$1"));
+    assertThat(first).contains(numbers.get(piece - 1) + " (piece-" + piece + ", ");
   }
 
   @Test

@@ -342,7 +342,7 @@ class DamagedDrawingsTest {
   void dxf_findings_nameThePiece() {
     String damaged = DxfEdit.change(DXF, dxf -> dxf.entities.add(cut(dxf, 4).copy()));
 
-    assertThat(said(check(damaged))).containsPattern("piece \\d+ \\([A-Z]\\) is drawn twice");
+    assertThat(said(check(damaged))).containsPattern("piece-\\d+ \\([A-Z]\\) is drawn twice");
   }
 
   // ---- saved again without harm ----

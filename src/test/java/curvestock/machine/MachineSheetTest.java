@@ -148,6 +148,35 @@ class MachineSheetTest {
     assertThat(sheet.contours().get(0).closed()).isTrue();
   }
 
+  /** Brackets whose longest sides face each other, a kerf apart: they hang by the other sides. */
+  @Test
+  void tabs_ofBracketsFaceToFace_holdBoth() {
+    Piece bracket =
+        Piece.of(
+            "G",
+            "bracket",
+            FreeShape.polygon(
+                List.of(
+                    new Point(0, 0),
+                    new Point(150, 0),
+                    new Point(150, 20),
+                    new Point(20, 150),
+                    new Point(0, 150))));
+    double apart = 1.6 * Math.sqrt(2);
+    Layout layout =
+        new Layout(
+            SampleLayouts.SHEET,
+            SampleLayouts.CUTTING,
+            List.of(
+                new Placement(bracket, new Pose(300, 300, 0)),
+                new Placement(bracket, new Pose(470 + apart, 470 + apart, Math.PI))));
+    MachineSetup setup =
+        MachineFilesTest.setup(
+            Outlines.OFFSET, 0, MachineFilesTest.gaps(3), LengthUnit.MILLIMETRE, true);
+
+    assertThat(sheet(layout, setup).loose()).isEmpty();
+  }
+
   /** The chord error r(1 − cos(s/2)) of each line, on the side of the centre. */
   @ParameterizedTest
   @ValueSource(doubles = {0.005, 0.01, 0.2})
