@@ -3,6 +3,8 @@ package curvestock.packing;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.layout.TrueGaps;
+import curvestock.packing.atlas.Atlas;
+import curvestock.packing.atlas.Chart;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -23,10 +25,11 @@ import java.util.stream.Stream;
 /**
  * Lays as many pieces as it can on one sheet.
  *
- * <p>First come structured layouts; then a search for one piece more, and one more again, until the
- * budget of the effort is used up without success. Every layout that is returned has passed {@link
- * TrueGaps}. The result depends on the inputs and the seed alone. A failed search proves nothing:
- * what is impossible is the business of {@code bound}.
+ * <p>First come structured layouts; then what the {@link Atlas} has for pieces and sheets like
+ * these; then a search for one piece more, and one more again, until the budget of the effort is
+ * used up without success. Every layout that is returned has passed {@link TrueGaps}. The result
+ * depends on the inputs and the seed alone. A failed search proves nothing: what is impossible is
+ * the business of {@code bound}.
  */
 public final class Packer {
 
@@ -47,6 +50,7 @@ public final class Packer {
   private final OneSheet sheet;
   private final Arena arena;
   private final Remembered remembered;
+  private final Atlas atlas;
   private final Map<Piece, Sought> full = new HashMap<>();
   private final Map<Piece, Packed> regular = new HashMap<>();
 
@@ -58,12 +62,13 @@ public final class Packer {
    * @param settings seed and effort; the same ones give the same layouts
    */
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
-    this(sheet, cutting, settings, PackedStore.NONE);
+    this(sheet, cutting, settings, Packers.FORGETFUL);
   }
 
-  /** A packer that may find in a store what was packed before. */
-  Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, PackedStore store) {
-    this.remembered = new Remembered(store, sheet, cutting, settings);
+  /** A packer that may find in a store what was packed before, and in an atlas what is like it. */
+  Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, Packers packers) {
+    this.remembered = new Remembered(packers, sheet, cutting, settings);
+    this.atlas = packers.atlas();
     this.sheet = new OneSheet(sheet, cutting, settings);
     this.arena = this.sheet.arena;
   }
@@ -158,6 +163,27 @@ public final class Packer {
   }
 
   /**
+   * More of one piece than a lattice holds, by the atlas alone: no search. Nothing if the atlas has
+   * none that fits.
+   *
+   * @param atMost more are not wanted, but the layout may hold more
+   */
+  public Optional<Packed> charted(Piece piece, int atMost) {
+    int than = structured(piece).layout().placements().size();
+    return new Charted(sheet, atlas)
+        .more(piece, than, atMost)
+        .map(layout -> new Packed(layout, SEARCHED));
+  }
+
+  /**
+   * A chart for an {@link Atlas} of a layout on this packer's sheet, cut its way; nothing unless it
+   * is of one kind of arc on a plain rectangle.
+   */
+  public Optional<Chart> chart(Layout layout) {
+    return new Charted(sheet, Atlas.NONE).chart(layout);
+  }
+
+  /**
    * Wood that a copy of the piece takes, the gap to its neighbours in it, in the densest lattice
    * known on an endless sheet; square millimetres. Copies of a filled sheet could be laid side by
    * side without end, so a sheet, widened by half the gap, that holds more than its area divided by
@@ -193,6 +219,13 @@ public final class Packer {
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
+    Optional<Layout> charted =
+        new Charted(sheet, atlas).more(piece, best.layout().placements().size(), atMost);
+    if (charted.isPresent()) {
+      best = firstOf(new Packed(charted.get(), SEARCHED), atMost);
+      control.found(best.layout());
+      known.add(0, OneSheet.poses(best.layout()));
+    }
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
       int count = best.layout().placements().size();
