@@ -10,13 +10,6 @@ import curvestock.packing.Packer;
 import curvestock.packing.Packers;
 import curvestock.packing.SearchSettings;
 import curvestock.packing.atlas.Atlas;
-import curvestock.piece.AnnularSector;
-import curvestock.piece.Piece;
-import curvestock.sheet.Cutting;
-import curvestock.sheet.SheetStock;
-import curvestock.units.Angle;
-import curvestock.units.Length;
-import curvestock.units.Money;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.util.ArrayList;
@@ -24,20 +17,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.ToIntFunction;
+import java.util.function.Predicate;
 
 /**
  * What the atlas is worth for sizes that are not in it: random arcs between its grid points, on
  * usual sheets with usual gaps, packed with and without it.
  */
 public final class AtlasReport {
-
-  /** Length, width in mm. */
-  private static final double[][] SHEETS = {
-    {2438.4, 1219.2}, {2440, 1220}, {2500, 1250}, {1219.2, 1219.2}, {1525, 1525}, {1524, 1524}
-  };
-
-  private static final double[] GAPS = {3.175, 6.35, 3, 6};
 
   private AtlasReport() {}
 
@@ -55,55 +41,11 @@ public final class AtlasReport {
       double startSeconds,
       double quickWithoutSeconds,
       double quickWithSeconds,
-      boolean right) {}
+      boolean right) {
 
-  private record Size(int parts, double radius, double width, double[] sheet, double gap) {
-    static Size next(SplittableRandom random, int[] parts, double[][] sheets) {
-      int n = parts[random.nextInt(parts.length)];
-      double radius = 240 * StrictMath.pow(4, random.nextDouble());
-      double width = radius * random.nextDouble(0.1, 0.22);
-      return new Size(
-          n,
-          Math.rint(radius),
-          Math.rint(width),
-          sheets[random.nextInt(sheets.length)],
-          GAPS[random.nextInt(GAPS.length)]);
-    }
-
-    Piece piece() {
-      return Piece.of(
-          "A",
-          "segment",
-          new AnnularSector(
-              Length.ofMillimetres(radius),
-              Length.ofMillimetres(width),
-              Angle.ofDegrees(360.0 / parts)));
-    }
-
-    SheetStock stock() {
-      return SheetStock.rectangle(
-          "sheet",
-          Length.ofMillimetres(sheet[0]),
-          Length.ofMillimetres(sheet[1]),
-          Length.ofMillimetres(12),
-          Money.ZERO);
-    }
-
-    Cutting cutting() {
-      return Cutting.leaving(Length.ofMillimetres(gap), Length.ZERO, Length.ofMillimetres(2 * gap));
-    }
-
-    @Override
-    public String toString() {
-      return String.format(
-          Locale.ROOT,
-          "1/%d, radius %.0f, width %.0f, gap %.1f, sheet %.0f × %.0f",
-          parts,
-          radius,
-          width,
-          gap,
-          sheet[0],
-          sheet[1]);
+    /** Whether the atlas gave a start. */
+    boolean isCharted() {
+      return start > patterns;
     }
   }
 
@@ -115,15 +57,11 @@ public final class AtlasReport {
     int sizes = Integer.parseInt(arguments[0]);
     SplittableRandom random = new SplittableRandom(Long.parseLong(arguments[1]));
     int[] parts = numbers(arguments[2]);
-    int[] which = numbers(arguments[3]);
+    int[] sheets = numbers(arguments[3]);
     int normal = Integer.parseInt(arguments[4]);
-    double[][] sheets = new double[which.length][];
-    for (int k = 0; k < which.length; k++) {
-      sheets[k] = SHEETS[which[k]];
-    }
     List<Row> rows = new ArrayList<>();
-    for (int k = 0; rows.size() < sizes; k++) {
-      Size size = Size.next(random, parts, sheets);
+    while (rows.size() < sizes) {
+      RandomArc size = RandomArc.next(random, parts, sheets);
       row(size, rows.size() < normal).ifPresent(rows::add);
       Files.writeString(Settings.REPORTS.resolve("report-atlas.md"), report(rows, arguments));
     }
@@ -133,7 +71,7 @@ public final class AtlasReport {
     return List.of(joined.split(",", -1)).stream().mapToInt(Integer::parseInt).toArray();
   }
 
-  private static Optional<Row> row(Size size, boolean normally) {
+  private static Optional<Row> row(RandomArc size, boolean normally) {
     Packer with = packer(size, Effort.QUICK, Atlas.SHIPPED);
     int bound = Bound.quick(size.piece(), size.stock(), size.cutting()).count();
     Layout patterns = with.structured(size.piece()).layout();
@@ -173,20 +111,17 @@ public final class AtlasReport {
     return layout.placements().size();
   }
 
-  private static Layout packed(Size size, Effort effort, Atlas atlas, int bound) {
+  private static Layout packed(RandomArc size, Effort effort, Atlas atlas, int bound) {
     return packer(size, effort, atlas).most(size.piece(), bound, Control.NONE).layout();
   }
 
-  private static Packer packer(Size size, Effort effort, Atlas atlas) {
+  private static Packer packer(RandomArc size, Effort effort, Atlas atlas) {
     return new Packers(PackedStore.NONE, atlas)
         .of(size.stock(), size.cutting(), new SearchSettings(1, effort));
   }
 
   private static String report(List<Row> rows, String[] arguments) throws IOException {
     StringBuilder text = new StringBuilder();
-    List<Row> normal = rows.stream().filter(row -> row.normalWithout() >= 0).toList();
-    ToIntFunction<Row> best =
-        row -> Math.max(row.quickWithout(), Math.max(row.normalWithout(), row.normalWith()));
     line(text, "# Layouts from the atlas for sizes that are not in it");
     line(text, "");
     line(
@@ -199,60 +134,62 @@ public final class AtlasReport {
         Files.size(AtlasBuild.TABLE) / 1000.0,
         String.join(" ", arguments));
     line(text, "");
+    verdicts(text, rows);
+    line(text, "");
+    table(text, rows);
+    return text.toString();
+  }
+
+  private static void verdicts(StringBuilder text, List<Row> rows) {
+    List<Row> normal = rows.stream().filter(row -> row.normalWithout() >= 0).toList();
     line(text, "| question | answer |");
     line(text, "|---|---|");
-    line(text, "| layouts right by the independent check | %s |", share(rows, Row::right));
-    line(
+    share(text, "layouts right by the independent check", rows, Row::right);
+    share(text, "start alone holds more than the patterns", rows, Row::isCharted);
+    share(
+        text, "start alone reaches quick without", rows, row -> row.start() >= row.quickWithout());
+    share(text, "start alone reaches normal without", normal, r -> r.start() >= r.normalWithout());
+    share(
         text,
-        "| start alone holds more than the patterns | %s |",
-        share(rows, row -> row.start() > row.patterns()));
-    line(
+        "the same, where there is a start",
+        normal.stream().filter(Row::isCharted).toList(),
+        row -> row.start() >= row.normalWithout());
+    share(
         text,
-        "| start alone reaches quick effort without atlas | %s |",
-        share(rows, row -> row.start() >= row.quickWithout()));
-    line(
+        "quick without reaches normal without",
+        normal,
+        row -> row.quickWithout() >= row.normalWithout());
+    share(
         text,
-        "| start alone reaches normal effort without atlas | %s |",
-        share(normal, row -> row.start() >= row.normalWithout()));
-    line(
+        "quick with reaches normal without",
+        normal,
+        row -> row.quickWith() >= row.normalWithout());
+    share(text, "quick with betters quick without", rows, r -> r.quickWith() > r.quickWithout());
+    share(text, "quick with is below quick without", rows, r -> r.quickWith() < r.quickWithout());
+    share(
         text,
-        "| quick without atlas reaches normal without | %s |",
-        share(normal, row -> row.quickWithout() >= row.normalWithout()));
-    line(
+        "normal with betters normal without",
+        normal,
+        r -> r.normalWith() > r.normalWithout());
+    share(
         text,
-        "| quick with atlas reaches normal without | %s |",
-        share(normal, row -> row.quickWith() >= row.normalWithout()));
-    line(
+        "normal with is below normal without",
+        normal,
+        r -> r.normalWith() < r.normalWithout());
+    share(
         text,
-        "| quick with atlas reaches the best of all | %s |",
-        share(rows, row -> row.quickWith() >= best.applyAsInt(row)));
-    line(
-        text,
-        "| quick with atlas betters quick without | %s |",
-        share(rows, row -> row.quickWith() > row.quickWithout()));
-    line(
-        text,
-        "| quick with atlas falls below quick without | %s |",
-        share(rows, row -> row.quickWith() < row.quickWithout()));
-    line(
-        text,
-        "| normal with atlas betters normal without | %s |",
-        share(normal, row -> row.normalWith() > row.normalWithout()));
-    line(
-        text,
-        "| normal with atlas falls below normal without | %s |",
-        share(normal, row -> row.normalWith() < row.normalWithout()));
-    line(
-        text,
-        "| quick search adds to the start | %s |",
-        share(rows, row -> row.start() > row.patterns() && row.quickWith() > row.start()));
+        "quick search adds to the start",
+        rows.stream().filter(Row::isCharted).toList(),
+        row -> row.quickWith() > row.start());
     line(
         text,
         "| seconds: start, quick without, quick with; in all | %.1f, %.1f, %.1f |",
         rows.stream().mapToDouble(Row::startSeconds).sum(),
         rows.stream().mapToDouble(Row::quickWithoutSeconds).sum(),
         rows.stream().mapToDouble(Row::quickWithSeconds).sum());
-    line(text, "");
+  }
+
+  private static void table(StringBuilder text, List<Row> rows) {
     line(
         text,
         "| size | patterns | start | quick without | with | normal without | with | start s | quick"
@@ -273,11 +210,11 @@ public final class AtlasReport {
           row.quickWithoutSeconds(),
           row.quickWithSeconds());
     }
-    return text.toString();
   }
 
-  private static String share(List<Row> rows, java.util.function.Predicate<Row> which) {
-    return rows.stream().filter(which).count() + " of " + rows.size();
+  private static void share(
+      StringBuilder text, String question, List<Row> rows, Predicate<Row> which) {
+    line(text, "| %s | %d of %d |", question, rows.stream().filter(which).count(), rows.size());
   }
 
   private static void line(StringBuilder text, String form, Object... values) {
