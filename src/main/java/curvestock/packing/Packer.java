@@ -142,10 +142,19 @@ public final class Packer {
   }
 
   /**
-   * As many of one piece, up to {@code atMost}, as a lattice holds or can be put in one by one: no
-   * search.
+   * As many of one piece, up to {@code atMost}, as a lattice holds, can be put in one by one, or
+   * the atlas has: no search.
    */
   public Packed atOnce(Piece piece, int atMost) {
+    Packed plain = plain(piece, atMost);
+    return new Charted(sheet, atlas)
+        .more(piece, plain.layout().placements().size(), atMost)
+        .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost))
+        .orElse(plain);
+  }
+
+  /** Without the atlas. */
+  private Packed plain(Piece piece, int atMost) {
     if (atMost == 0) {
       return new Packed(empty(), "nothing fits");
     }
@@ -422,7 +431,7 @@ public final class Packer {
     List<List<Demand>> orders = orders(wanted);
     for (List<Demand> order : orders.subList(0, Math.min(most, orders.size()))) {
       Layout layout =
-          fillInOrder(order, demand -> atOnce(demand.piece(), demand.count()).layout(), control);
+          fillInOrder(order, demand -> plain(demand.piece(), demand.count()).layout(), control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
       if (best.placements().size() == all || control.stopped()) {
         break;
