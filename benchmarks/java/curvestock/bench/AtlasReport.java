@@ -12,6 +12,8 @@ import curvestock.packing.SearchSettings;
 import curvestock.packing.atlas.Atlas;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,6 +26,8 @@ import java.util.function.Predicate;
  * usual sheets with usual gaps, packed with and without it.
  */
 public final class AtlasReport {
+
+  private static final Path REPORT = Settings.REPORTS.resolve("report-atlas.md");
 
   private AtlasReport() {}
 
@@ -63,8 +67,9 @@ public final class AtlasReport {
     while (rows.size() < sizes) {
       RandomArc size = RandomArc.next(random, parts, sheets);
       row(size, rows.size() < normal).ifPresent(rows::add);
-      Files.writeString(Settings.REPORTS.resolve("report-atlas.md"), report(rows, arguments));
+      Files.writeString(REPORT, report(rows, arguments));
     }
+    Files.write(REPORT, AtlasCases.section(), StandardOpenOption.APPEND);
   }
 
   private static int[] numbers(String joined) {
