@@ -37,16 +37,19 @@ final class Charted {
     this.across = Math.min(width, height);
   }
 
-  /** A layout of more than {@code than} pieces; it may hold more than {@code atMost}. */
+  /**
+   * A layout of more than {@code than} pieces, the same whatever is wanted; so it may hold more
+   * than {@code atMost}.
+   */
   Optional<Layout> more(Piece piece, int than, int atMost) {
     if (!arena.isPlain() || !piece.grain().isFree() || than >= atMost) {
       return Optional.empty();
     }
-    return proportions(piece).flatMap(asked -> more(piece, asked, than, atMost));
+    return proportions(piece).flatMap(asked -> more(piece, asked, than));
   }
 
-  private Optional<Layout> more(Piece piece, Proportions asked, int than, int atMost) {
-    List<Chart> near = atlas.near(asked, than, atMost);
+  private Optional<Layout> more(Piece piece, Proportions asked, int than) {
+    List<Chart> near = atlas.near(asked, than);
     for (Chart chart : near.subList(0, Math.min(MOST_TRIED, near.size()))) {
       List<Piece> pieces = Collections.nCopies(chart.count(), piece);
       // Centre on centre, what fits inside the old piece fits at once; else the middle is nearer.

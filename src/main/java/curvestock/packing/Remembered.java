@@ -14,13 +14,11 @@ import java.util.stream.Stream;
  * Asks a store before packing, and tells it after. What the store gives back is judged by {@link
  * TrueGaps} like any other layout; whatever fails is packed anew.
  */
-record Remembered(
-    Packers packers, SheetStock sheet, Cutting cutting, SearchSettings settings) {
+record Remembered(Packers packers, SheetStock sheet, Cutting cutting, SearchSettings settings) {
 
   private PackedStore store() {
     return packers.store();
   }
-
 
   /**
    * The packing, from the store or from the work.
@@ -87,7 +85,7 @@ record Remembered(
 
   private Optional<Packed> known(
       String key, List<Demand> wanted, List<Piece> pieces, List<Piece> before) {
-    return store
+    return store()
         .find(key)
         .flatMap(text -> PackedText.read(text, sheet, cutting, pieces))
         .filter(packed -> isSound(packed, wanted, before));

@@ -107,6 +107,18 @@ class ChartedTest {
   }
 
   @Test
+  void most_fromTheAtlasOfFewer_isCutToWhatIsWanted() {
+    Piece piece = third(755, 125, Grain.FREE);
+    Packer packer = packer(millimetres(2440, 1220), Sheets.USUAL, atlas);
+
+    Layout layout = packer.most(piece, 6, Control.NONE).layout();
+
+    assertThat(layout.placements()).hasSize(6);
+    assertThat(packer.atOnce(piece, 7).layout().placements()).hasSize(7);
+    Sheets.requireRight(layout);
+  }
+
+  @Test
   void most_whereNoChartFits_isWhatItIsWithoutAtlas() {
     Piece fourth = Sheets.sector(10, 13, 90);
     SheetStock sheet = Sheets.inches(40, 30);

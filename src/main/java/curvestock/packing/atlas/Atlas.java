@@ -109,9 +109,8 @@ public final class Atlas {
    * Charts worth trying: those that hold most first, of equal ones the likeliest first.
    *
    * @param above so many are known to fit
-   * @param atMost more are not wanted
    */
-  public List<Chart> near(Proportions asked, int above, int atMost) {
+  public List<Chart> near(Proportions asked, int above) {
     List<Chart> near = new ArrayList<>();
     for (Chart chart : charts.get()) {
       Proportions there = chart.proportions();
@@ -120,9 +119,8 @@ public final class Atlas {
       }
     }
     near.sort(
-        Comparator.comparingInt((Chart chart) -> -Math.min(atMost, chart.count()))
-            .thenComparingDouble(chart -> asked.strain(chart.proportions()))
-            .thenComparingInt(Chart::count));
+        Comparator.comparingInt((Chart chart) -> -chart.count())
+            .thenComparingDouble(chart -> asked.strain(chart.proportions())));
     List<Chart> kept = new ArrayList<>();
     int same = 0;
     for (Chart chart : near) {

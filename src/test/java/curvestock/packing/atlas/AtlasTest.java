@@ -64,20 +64,11 @@ class AtlasTest {
     Chart muchWider = chart(0.62, 0.2, 11);
     Atlas atlas = Atlas.of("test", List.of(ten, roomier, twelve, forSmaller, muchWider));
 
-    assertThat(atlas.near(QUARTER, 9, 20)).containsExactly(twelve, roomier, ten);
-    assertThat(atlas.near(QUARTER, 10, 20)).containsExactly(twelve);
-    assertThat(atlas.near(QUARTER, 12, 20)).isEmpty();
-    assertThat(atlas.near(new Proportions(Math.PI / 3, 0.6, 0.1, 2), 0, 20)).isEmpty();
-    assertThat(atlas.near(new Proportions(Math.PI / 2, 0.6, 0.1, 1), 0, 20)).isEmpty();
-  }
-
-  @Test
-  void near_whereFewAreWanted_theRoomiestComesFirst() {
-    Chart ten = chart(0.64, 0.1, 10);
-    Chart twelve = chart(0.6, 0.1, 12);
-
-    assertThat(Atlas.of("test", List.of(twelve, ten)).near(QUARTER, 5, 8))
-        .containsExactly(ten, twelve);
+    assertThat(atlas.near(QUARTER, 9)).containsExactly(twelve, roomier, ten);
+    assertThat(atlas.near(QUARTER, 10)).containsExactly(twelve);
+    assertThat(atlas.near(QUARTER, 12)).isEmpty();
+    assertThat(atlas.near(new Proportions(Math.PI / 3, 0.6, 0.1, 2), 0)).isEmpty();
+    assertThat(atlas.near(new Proportions(Math.PI / 2, 0.6, 0.1, 1), 0)).isEmpty();
   }
 
   @Test
@@ -91,7 +82,7 @@ class AtlasTest {
               .toList();
 
       assertThat(bytes.length).isLessThan(3_000_000);
-      assertThat(Atlas.SHIPPED.charts()).hasSameSizeAs(lines).isNotEmpty();
+      assertThat(Atlas.SHIPPED.charts()).hasSameSizeAs(lines).hasSizeGreaterThan(200);
       assertThat(Atlas.table(Atlas.SHIPPED.charts())).isEqualTo(lines);
     }
   }
