@@ -25,11 +25,11 @@ import java.util.stream.Stream;
 /**
  * Lays as many pieces as it can on one sheet.
  *
- * <p>First come structured layouts; then what the {@link Atlas} has for pieces and sheets like
- * these; then a search for one piece more, and one more again, until the budget of the effort is
- * used up without success. Every layout that is returned has passed {@link TrueGaps}. The result
- * depends on the inputs and the seed alone. A failed search proves nothing: what is impossible is
- * the business of {@code bound}.
+ * <p>First come structured layouts; then, unless the {@link Atlas} has all that are wanted, a
+ * search for one piece more, and one more again, until the budget of the effort is used up without
+ * success; the same from a layout of the atlas that holds more. Every layout that is returned has
+ * passed {@link TrueGaps}. The result depends on the inputs and the seed alone. A failed search
+ * proves nothing: what is impossible is the business of {@code bound}.
  */
 public final class Packer {
 
@@ -228,13 +228,32 @@ public final class Packer {
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
-    Optional<Layout> charted =
-        new Charted(sheet, atlas).more(piece, best.layout().placements().size(), atMost);
-    if (charted.isPresent()) {
-      best = firstOf(new Packed(charted.get(), SEARCHED), atMost);
+    Optional<Packed> charted =
+        new Charted(sheet, atlas)
+            .more(piece, best.layout().placements().size(), atMost)
+            .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost));
+    int there = charted.map(packed -> packed.layout().placements().size()).orElse(0);
+    if (there < atMost) {
+      // What is found without the atlas must not be lost to a start that leads less far.
+      best = searchOn(piece, best, known, atMost, control);
+    }
+    if (there > best.layout().placements().size()) {
+      best = charted.get();
       control.found(best.layout());
       known.add(0, OneSheet.poses(best.layout()));
+      best = searchOn(piece, best, known, atMost, control);
     }
+    return best;
+  }
+
+  /**
+   * One piece more than the best, and one more again, while the search for it succeeds.
+   *
+   * @param known where searches begin; what is found is added
+   */
+  private Packed searchOn(
+      Piece piece, Packed from, List<double[]> known, int atMost, Control control) {
+    Packed best = from;
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
       int count = best.layout().placements().size();
