@@ -219,6 +219,9 @@ public final class AtlasReport {
 
   private static void share(
       StringBuilder text, String question, List<Row> rows, Predicate<Row> which) {
+    if (rows.isEmpty()) {
+      return;
+    }
     line(text, "| %s | %d of %d |", question, rows.stream().filter(which).count(), rows.size());
   }
 
