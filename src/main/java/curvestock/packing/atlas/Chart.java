@@ -28,6 +28,8 @@ public final class Chart {
   }
 
   /**
+   * A chart of pieces that lie there.
+   *
    * @param places for each piece the shares of the long and the short side, from 0 to 1, and the
    *     direction in radians
    */
