@@ -195,8 +195,8 @@ class ArchitectureTest {
         .that()
         .resideInAnyPackage(WITHOUT_STREAMS)
         .and()
-        // Published tables are resources of the program, read as text.
-        .resideOutsideOfPackage("curvestock.helix.standard")
+        // Tables are resources of the program, read as text.
+        .resideOutsideOfPackages("curvestock.helix.standard", "curvestock.packing.atlas")
         .should()
         .dependOnClassesThat()
         .resideInAPackage("java.io..")

@@ -17,7 +17,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 
 /**
- * Tells one build of this program from every other, by its own class files and its libraries: what
+ * Tells one build of this program from every other, by its own classes, tables and libraries: what
  * an older build has kept must never be taken for an answer of this one.
  */
 final class BuildFingerprint {
@@ -64,11 +64,11 @@ final class BuildFingerprint {
   }
 
   private static void addFolder(MessageDigest digest, Path folder) throws IOException {
-    List<Path> classes;
+    List<Path> parts;
     try (Stream<Path> all = Files.walk(folder)) {
-      classes = all.filter(path -> path.toString().endsWith(".class")).sorted().toList();
+      parts = all.filter(Files::isRegularFile).sorted().toList();
     }
-    for (Path file : classes) {
+    for (Path file : parts) {
       add(digest, folder.relativize(file).toString());
       digest.update(Files.readAllBytes(file));
     }

@@ -3,6 +3,8 @@ package curvestock.packing;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.layout.TrueGaps;
+import curvestock.packing.atlas.Atlas;
+import curvestock.packing.atlas.Chart;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -23,10 +25,11 @@ import java.util.stream.Stream;
 /**
  * Lays as many pieces as it can on one sheet.
  *
- * <p>First come structured layouts; then a search for one piece more, and one more again, until the
- * budget of the effort is used up without success. Every layout that is returned has passed {@link
- * TrueGaps}. The result depends on the inputs and the seed alone. A failed search proves nothing:
- * what is impossible is the business of {@code bound}.
+ * <p>First come structured layouts; then, unless the {@link Atlas} has all that are wanted, a
+ * search for one piece more, and one more again, until the budget of the effort is used up without
+ * success; the same from a layout of the atlas that holds more. Every layout that is returned has
+ * passed {@link TrueGaps}. The result depends on the inputs and the seed alone. A failed search
+ * proves nothing: what is impossible is the business of {@code bound}.
  */
 public final class Packer {
 
@@ -47,6 +50,7 @@ public final class Packer {
   private final OneSheet sheet;
   private final Arena arena;
   private final Remembered remembered;
+  private final Atlas atlas;
   private final Map<Piece, Sought> full = new HashMap<>();
   private final Map<Piece, Packed> regular = new HashMap<>();
 
@@ -58,12 +62,13 @@ public final class Packer {
    * @param settings seed and effort; the same ones give the same layouts
    */
   public Packer(SheetStock sheet, Cutting cutting, SearchSettings settings) {
-    this(sheet, cutting, settings, PackedStore.NONE);
+    this(sheet, cutting, settings, Packers.FORGETFUL);
   }
 
-  /** A packer that may find in a store what was packed before. */
-  Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, PackedStore store) {
-    this.remembered = new Remembered(store, sheet, cutting, settings);
+  /** A packer that may find in a store what was packed before, and in an atlas what is like it. */
+  Packer(SheetStock sheet, Cutting cutting, SearchSettings settings, Packers packers) {
+    this.remembered = new Remembered(packers, sheet, cutting, settings);
+    this.atlas = packers.atlas();
     this.sheet = new OneSheet(sheet, cutting, settings);
     this.arena = this.sheet.arena;
   }
@@ -137,10 +142,19 @@ public final class Packer {
   }
 
   /**
-   * As many of one piece, up to {@code atMost}, as a lattice holds or can be put in one by one: no
-   * search.
+   * As many of one piece, up to {@code atMost}, as a lattice holds, can be put in one by one, or
+   * the atlas has: no search.
    */
   public Packed atOnce(Piece piece, int atMost) {
+    Packed plain = plain(piece, atMost);
+    return new Charted(sheet, atlas)
+        .more(piece, plain.layout().placements().size(), atMost)
+        .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost))
+        .orElse(plain);
+  }
+
+  /** Without the atlas. */
+  private Packed plain(Piece piece, int atMost) {
     if (atMost == 0) {
       return new Packed(empty(), "nothing fits");
     }
@@ -155,6 +169,27 @@ public final class Packer {
     return regular.layout().placements().isEmpty()
         ? tidy(piece, 1, Control.NONE)
         : firstOf(regular, atMost);
+  }
+
+  /**
+   * More of one piece than a lattice holds, by the atlas alone: no search. Nothing if the atlas has
+   * none that fits.
+   *
+   * @param atMost more are not wanted, but the layout may hold more
+   */
+  public Optional<Packed> charted(Piece piece, int atMost) {
+    int than = structured(piece).layout().placements().size();
+    return new Charted(sheet, atlas)
+        .more(piece, than, atMost)
+        .map(layout -> new Packed(layout, SEARCHED));
+  }
+
+  /**
+   * A chart for an {@link Atlas} of a layout on this packer's sheet, cut its way; nothing unless it
+   * is of one kind of arc on a plain rectangle.
+   */
+  public Optional<Chart> chart(Layout layout) {
+    return new Charted(sheet, Atlas.NONE).chart(layout);
   }
 
   /**
@@ -193,6 +228,32 @@ public final class Packer {
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
+    Optional<Packed> charted =
+        new Charted(sheet, atlas)
+            .more(piece, best.layout().placements().size(), atMost)
+            .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost));
+    int there = charted.map(packed -> packed.layout().placements().size()).orElse(0);
+    if (there < atMost) {
+      // What is found without the atlas must not be lost to a start that leads less far.
+      best = searchOn(piece, best, known, atMost, control);
+    }
+    if (there > best.layout().placements().size()) {
+      best = charted.get();
+      control.found(best.layout());
+      known.add(0, OneSheet.poses(best.layout()));
+      best = searchOn(piece, best, known, atMost, control);
+    }
+    return best;
+  }
+
+  /**
+   * One piece more than the best, and one more again, while the search for it succeeds.
+   *
+   * @param known where searches begin; what is found is added
+   */
+  private Packed searchOn(
+      Piece piece, Packed from, List<double[]> known, int atMost, Control control) {
+    Packed best = from;
     int ceiling = Math.min(atMost, MOST_SEARCHED);
     while (best.layout().placements().size() < ceiling && !control.stopped()) {
       int count = best.layout().placements().size();
@@ -389,7 +450,7 @@ public final class Packer {
     List<List<Demand>> orders = orders(wanted);
     for (List<Demand> order : orders.subList(0, Math.min(most, orders.size()))) {
       Layout layout =
-          fillInOrder(order, demand -> atOnce(demand.piece(), demand.count()).layout(), control);
+          fillInOrder(order, demand -> plain(demand.piece(), demand.count()).layout(), control);
       best = layout.pieceArea() > best.pieceArea() ? layout : best;
       if (best.placements().size() == all || control.stopped()) {
         break;

@@ -14,7 +14,11 @@ import java.util.stream.Stream;
  * Asks a store before packing, and tells it after. What the store gives back is judged by {@link
  * TrueGaps} like any other layout; whatever fails is packed anew.
  */
-record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSettings settings) {
+record Remembered(Packers packers, SheetStock sheet, Cutting cutting, SearchSettings settings) {
+
+  private PackedStore store() {
+    return packers.store();
+  }
 
   /**
    * The packing, from the store or from the work.
@@ -31,7 +35,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
       String beside,
       Control control,
       Supplier<Packed> work) {
-    if (store == PackedStore.NONE) {
+    if (store() == PackedStore.NONE) {
       return work.get();
     }
     List<Piece> pieces =
@@ -43,7 +47,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
     }
     Packed packed = work.get();
     if (!control.stopped()) {
-      store.keep(key, PackedText.of(packed, pieces));
+      store().keep(key, PackedText.of(packed, pieces));
     }
     return packed;
   }
@@ -59,7 +63,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
   Packed most(
       Piece piece, int atMost, int beyond, int alike, Control control, Supplier<Packed> work) {
     List<Demand> wanted = List.of(new Demand(piece, atMost));
-    if (store == PackedStore.NONE || atMost <= beyond || atMost > alike) {
+    if (store() == PackedStore.NONE || atMost <= beyond || atMost > alike) {
       return packed("most", wanted, List.of(), "", control, work);
     }
     List<Piece> pieces = List.of(piece);
@@ -72,7 +76,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
         () -> {
           Packed packed = work.get();
           if (packed.layout().placements().size() < atMost && !control.stopped()) {
-            store.keep(ended, PackedText.of(packed, pieces));
+            store().keep(ended, PackedText.of(packed, pieces));
           }
           return packed;
         };
@@ -81,7 +85,7 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
 
   private Optional<Packed> known(
       String key, List<Demand> wanted, List<Piece> pieces, List<Piece> before) {
-    return store
+    return store()
         .find(key)
         .flatMap(text -> PackedText.read(text, sheet, cutting, pieces))
         .filter(packed -> isSound(packed, wanted, before));
@@ -89,7 +93,8 @@ record Remembered(PackedStore store, SheetStock sheet, Cutting cutting, SearchSe
 
   /** All that a packing follows from. */
   String key(String task, List<Demand> wanted, String beside) {
-    return PackedText.key(sheet, cutting, settings, task, wanted, beside);
+    String by = task + " " + packers.atlas().name();
+    return PackedText.key(sheet, cutting, settings, by, wanted, beside);
   }
 
   private static boolean isSound(Packed packed, List<Demand> wanted, List<Piece> before) {
