@@ -34,7 +34,7 @@ final class FewestChanges {
   private static final int MOST_FIRST = 16;
 
   /** Ever wider steps; the smallest that works is then halved out between two of them. */
-  private static final int[] STEPS = {1, 2, 3, 4, 6, 8, 11, 15, 20, 27, 36, 48, 64};
+  private static final List<Integer> STEPS = List.of(1, 2, 3, 4, 6, 8, 11, 15, 20, 27, 36, 48, 64);
 
   /** Another joint is no small matter. */
   private static final double SIZE_OF_JOINT = 0.3;
@@ -127,7 +127,7 @@ final class FewestChanges {
   }
 
   /** Values of one setting, nearest first; each step is one of the numbers. */
-  private record Ladder(IntFunction<Change> value, int[] steps) {}
+  private record Ladder(IntFunction<Change> value, List<Integer> steps) {}
 
   private List<Trial> trials(Trial from) {
     List<Trial> trials = new ArrayList<>();
@@ -222,7 +222,7 @@ final class FewestChanges {
     slope(plan, ladders, 1);
     if (plan.spec().construction().hangsBelow().millimetres() > 0) {
       Change halfLap = new Change(Setting.JOINT, new Text("plate"), new Text("half-lap"));
-      ladders.add(new Ladder(step -> halfLap, new int[] {1}));
+      ladders.add(new Ladder(step -> halfLap, List.of(1)));
     }
   }
 
@@ -253,7 +253,7 @@ final class FewestChanges {
     ladders.add(
         new Ladder(
             more -> new Change(Setting.SUPPORTS_PER_TURN, new Count(now), new Count(now + more)),
-            IntStream.rangeClosed(1, now).toArray()));
+            IntStream.rangeClosed(1, now).boxed().toList()));
     double first = plan.stations().ring().get(0).places().get(0);
     double spacing = plan.stations().spacing().millimetres();
     Length here = Length.ofMillimetres(first);
@@ -263,7 +263,7 @@ final class FewestChanges {
           return new Change(
               Setting.FIRST_SUPPORT, here, plan.style().roundDown(Length.ofMillimetres(then)));
         };
-    ladders.add(new Ladder(place, IntStream.range(1, PLACES).toArray()));
+    ladders.add(new Ladder(place, IntStream.range(1, PLACES).boxed().toList()));
   }
 
   /** On the builder's own grid of sizes, upwards or, with a negative step, downwards. */
