@@ -2,6 +2,7 @@ package curvestock.answer;
 
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.Weight;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.job.Job;
@@ -9,6 +10,8 @@ import curvestock.piece.Demand;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Mass;
 import curvestock.units.Money;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -19,6 +22,8 @@ import java.util.Optional;
  * @param money their share of the price of a sheet
  */
 record AssumedWood(double leads, double plates, Mass weight, Money money) {
+
+  private static final String SCREWS = "joint.plate.screws-each-side";
 
   /** Empty if nothing assumed takes plywood. */
   static Optional<AssumedWood> of(Job job, HelixOrder order) {
@@ -57,6 +62,31 @@ record AssumedWood(double leads, double plates, Mass weight, Money money) {
 
   private static double area(Demand demand) {
     return demand.count() * demand.piece().shape().area();
+  }
+
+  /**
+   * What else the job does not say and the shop is paid for: the supports, and the screws of
+   * assumed joints, each with the price where one is known. Empty if the job states them.
+   */
+  static String bought(HelixOrder order, Figures figures) {
+    List<String> parts = new ArrayList<>();
+    boolean supports = isAssumed(order, "supports.per-turn") || isAssumed(order, "supports");
+    boolean screws = isAssumed(order, "joint") || isAssumed(order, SCREWS);
+    for (ShoppingItem item : order.plan().shopping().items()) {
+      boolean small = item.name().equals("screws") || item.name().contains("plate");
+      boolean glue = item.name().equals("glue");
+      if (!glue && (small ? screws : supports)) {
+        String price = item.price().map(figures::money).orElse("no price given");
+        parts.add(item.quantity() + " × " + item.name() + " (" + price + ")");
+      }
+    }
+    String turn = order.plan().spec().supports().perTurn() + " supports per turn";
+    return parts.isEmpty()
+        ? ""
+        : (supports ? "The assumed " + turn + (screws ? " and joints" : "") : "The assumed joints")
+            + " ask for "
+            + String.join(", ", parts)
+            + ".";
   }
 
   /** In a sentence. */

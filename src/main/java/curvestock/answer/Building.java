@@ -68,7 +68,12 @@ public record Building(
         build.rods(),
         build.cuttingList(),
         tables.assumed(),
-        AssumedWood.of(job, order).map(wood -> wood.words(figures)).orElse(""));
+        assumedCost(job, order, figures));
+  }
+
+  private static String assumedCost(Job job, HelixOrder order, Figures figures) {
+    String wood = AssumedWood.of(job, order).map(known -> known.words(figures)).orElse("");
+    return (wood + " " + AssumedWood.bought(order, figures)).strip();
   }
 
   public HelixPlan plan() {

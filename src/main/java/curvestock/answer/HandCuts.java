@@ -9,7 +9,9 @@ import curvestock.plan.Plan;
 import curvestock.plan.Remnant;
 import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -73,21 +75,32 @@ public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labe
         : "Parts pieces " + names(rip.before()) + " from " + names(rip.after()) + ".";
   }
 
-  /** A sentence for each board that the straight cuts leave. */
+  /** A sentence for each board that the straight cuts leave; equal boards of one piece share it. */
   public List<String> boards(Figures figures) {
-    return order.boards().stream().map(board -> board(board, figures)).toList();
+    Map<String, List<Integer>> single = new LinkedHashMap<>();
+    List<String> several = new ArrayList<>();
+    for (Board board : order.boards()) {
+      String sides =
+          length(board.box().width(), figures) + " × " + length(board.box().height(), figures);
+      if (board.pieces().size() == 1) {
+        single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
+      } else {
+        several.add(
+            "Board of "
+                + sides
+                + ": cut its pieces in the order "
+                + names(board.pieces())
+                + ", so that what is left stays one board to clamp.");
+      }
+    }
+    single.forEach((sides, pieces) -> several.add(cutOut(sides, pieces)));
+    return List.copyOf(several);
   }
 
-  private String board(Board board, Figures figures) {
-    String sides =
-        length(board.box().width(), figures) + " × " + length(board.box().height(), figures);
-    return board.pieces().size() == 1
-        ? "Board of " + sides + ": cut out " + names(board.pieces()) + "."
-        : "Board of "
-            + sides
-            + ": cut its pieces in the order "
-            + names(board.pieces())
-            + ", so that what is left stays one board to clamp.";
+  private String cutOut(String sides, List<Integer> pieces) {
+    return pieces.size() == 1
+        ? "Board of " + sides + ": cut out " + names(pieces) + "."
+        : "Boards of " + sides + ": cut out " + names(pieces) + ", one from each.";
   }
 
   private String names(List<Integer> pieces) {

@@ -62,12 +62,20 @@ public final class RemedyWords {
     if (!other.spec().construction().title().equals(spec.construction().title())) {
       changes.add(other.spec().construction().title());
     }
-    EndPlan bottom = other.spec().bottom();
-    change(changes, "climb lead at the entry", bottom.climbLead(), spec.bottom().climbLead());
-    EndPlan top = other.spec().top();
-    change(changes, "climb lead at the exit", top.climbLead(), spec.top().climbLead());
+    if (other.spec().construction() instanceof Construction.PlatesBeside now
+        && spec.construction() instanceof Construction.PlatesBeside before) {
+      change(changes, "height of the side plates", now.height(), before.height());
+    }
+    end(changes, "entry", other.spec().bottom(), spec.bottom());
+    end(changes, "exit", other.spec().top(), spec.top());
     if (!other.spec().supports().firstAt().equals(spec.supports().firstAt())) {
-      changes.add("first support placed by the plan (leave `first-at` out)");
+      changes.add(
+          other
+              .spec()
+              .supports()
+              .firstAt()
+              .map(place -> "first support " + figures.length(place) + " from the ring's entry")
+              .orElse("first support placed by the plan (leave `first-at` out)"));
     }
     if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
       changes.add(other.spec().supports().perTurn() + " supports a turn");
@@ -82,6 +90,13 @@ public final class RemedyWords {
         + "; leaves at "
         + figures.bearing(other.line().bearing(other.climb().ringLength()))
         + marginal(other);
+  }
+
+  private void end(List<String> changes, String end, EndPlan now, EndPlan before) {
+    change(changes, "climb lead at the " + end, now.climbLead(), before.climbLead());
+    change(changes, "lead-in at the " + end, now.leadIn(), before.leadIn());
+    change(changes, "vertical curve at the " + end, now.verticalCurve(), before.verticalCurve());
+    change(changes, "easement at the " + end, now.easement(), before.easement());
   }
 
   private static String marginal(HelixPlan other) {

@@ -40,6 +40,9 @@ public final class HelixPlanDrawing {
 
   private static final String BASE = "#e4e4e4";
 
+  /** Longer lists of joints would make the figure small. */
+  private static final int MOST_NAMES = 4;
+
   private final HelixPlan plan;
   private final HelixTitle title;
   private final Optional<BaseFrame> base;
@@ -231,12 +234,30 @@ public final class HelixPlanDrawing {
       double at = here.get(0).at();
       Point out = figure.beside(at, half + size);
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
-      String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
+      String names = names(here);
       Point stand = out.plus(figure.outwards(at).times(0.6 * size));
       String words = bearing(at) + ": " + names;
       backing(words, stand, figure.outwards(at), 0.9 * size);
       label(words, stand, figure.outwards(at), 0.9 * size, true);
     }
+  }
+
+  /**
+   * All by name, or of many the first two and the last of each layer: they follow in even steps.
+   */
+  private static String names(List<Joint> joints) {
+    List<String> names = new ArrayList<>();
+    for (int layer = 1; layer <= 2; layer++) {
+      int each = layer;
+      List<String> own =
+          joints.stream().filter(joint -> joint.layer() == each).map(Joint::name).toList();
+      if (own.size() > MOST_NAMES) {
+        names.addAll(List.of(own.get(0), own.get(1), "to", own.get(own.size() - 1)));
+      } else {
+        names.addAll(own);
+      }
+    }
+    return String.join(" ", names);
   }
 
   /** Hides a lead's lines behind a label that stands on it. */

@@ -250,9 +250,12 @@ public final class HelixSideDrawing {
 
   private void numbers() {
     for (BedPiece piece : plan.roadbed().pieces()) {
+      // Two layers' numbers would stand on each other; the turns one by one show both.
+      if (piece.layer() > 1) {
+        continue;
+      }
       double at = (piece.from() + piece.to()) / 2;
       double rail = stretch * spec.railAboveUnderside().millimetres();
-      // Numbers of the second layer stand between those of the first, as its pieces do.
       double half = size * TextWidth.boldEms(piece.number()) / 2;
       double middle = Math.max(besideOthers(x(at)), half);
       Point stand = new Point(middle, underside(at) + rail + 0.9 * size);

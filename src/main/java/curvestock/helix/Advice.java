@@ -41,7 +41,49 @@ final class Advice {
     for (Verdict verdict : plan.verdicts()) {
       tried.add(verdict.remedy().isPresent() ? verdict.fixedBy(remedy(verdict)) : verdict);
     }
-    return List.copyOf(tried);
+    return List.copyOf(agreed(tried));
+  }
+
+  /**
+   * Where a failing rule has no remedy of its own that holds, or two ask for different values of
+   * one setting, they get the fewest changes that meet every rule.
+   */
+  private List<Verdict> agreed(List<Verdict> tried) {
+    List<Verdict> fails = tried.stream().filter(each -> each.state() == State.FAIL).toList();
+    boolean unfixed = fails.stream().anyMatch(each -> each.remedy().isEmpty());
+    if (!unfixed && !contradict(fails)) {
+      return tried;
+    }
+    Optional<Remedy> whole = new FewestChanges(plan).remedy();
+    if (whole.isEmpty()) {
+      return tried;
+    }
+    List<Verdict> told = tried.stream().map(each -> orElse(each, whole)).toList();
+    boolean differ = contradict(told.stream().filter(each -> each.state() == State.FAIL).toList());
+    return differ
+        ? tried.stream()
+            .map(each -> each.state() == State.FAIL ? each.fixedBy(whole) : each)
+            .toList()
+        : told;
+  }
+
+  private static Verdict orElse(Verdict verdict, Optional<Remedy> whole) {
+    boolean unfixed = verdict.state() == State.FAIL && verdict.remedy().isEmpty();
+    return unfixed ? verdict.fixedBy(whole) : verdict;
+  }
+
+  /** Whether one setting is to have two values. */
+  private static boolean contradict(List<Verdict> verdicts) {
+    Map<Setting, Change> told = new EnumMap<>(Setting.class);
+    for (Verdict verdict : verdicts) {
+      for (Change change : verdict.remedy().map(Remedy::changes).orElse(List.of())) {
+        Change other = told.putIfAbsent(change.setting(), change);
+        if (other != null && !other.then().equals(change.then())) {
+          return true;
+        }
+      }
+    }
+    return false;
   }
 
   private Optional<Remedy> remedy(Verdict verdict) {
@@ -142,7 +184,7 @@ final class Advice {
     return Math.signum(step(change));
   }
 
-  private static double size(Quantity quantity) {
+  static double size(Quantity quantity) {
     if (quantity instanceof Length length) {
       return length.millimetres();
     }

@@ -79,6 +79,11 @@ public final class Remedies {
     if (found.isEmpty()) {
       found = sensible(plan, plain.repaired());
     }
+    if (found.isEmpty()) {
+      found =
+          new FewestChanges(plan)
+              .remedy().flatMap(few -> plain.revised(few.changes())).stream().toList();
+    }
     return found.isEmpty() ? plain.together().stream().toList() : List.copyOf(found);
   }
 

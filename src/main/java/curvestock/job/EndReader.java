@@ -2,6 +2,7 @@ package curvestock.job;
 
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
+import curvestock.helix.standard.SupportSpacing;
 import curvestock.units.Length;
 import java.util.Optional;
 
@@ -25,9 +26,13 @@ final class EndReader {
   private final Assumed assumed;
   private final double toScale;
 
-  EndReader(Assumed assumed, double toScale) {
+  /** How far the straight at the top may stand out: bent like a span of twice its length. */
+  private final Length overhang;
+
+  EndReader(Assumed assumed, double toScale, Length plywood) {
     this.assumed = assumed;
     this.toScale = toScale;
+    this.overhang = SupportSpacing.forThickness(plywood).value().widest().times(0.5);
   }
 
   /**
@@ -36,6 +41,10 @@ final class EndReader {
   Optional<EndPlan> read(Block helix, String end) {
     Optional<Field> field = helix.find(end);
     Optional<Block> block = field.flatMap(given -> given.block(KEYS));
+    boolean hangs = end.equals("top");
+    Length longest = hangs ? shorter(LONGEST_LEAD, overhang) : LONGEST_LEAD;
+    String atMost =
+        hangs ? "no longer than may stand out beyond the last support" : "24 in at most";
     Length curve =
         assumed.length(
             block,
@@ -50,8 +59,8 @@ final class EndReader {
             "climb-lead",
             Lengths.DISTANCE,
             end + ".climb-lead",
-            shorter(curve.times(0.5), LONGEST_LEAD),
-            "half the vertical curve lies before the ring, 24 in at most");
+            shorter(curve.times(0.5), longest),
+            "half the vertical curve lies before the ring, " + atMost);
     Length easement = length(block, "easement", Lengths.DISTANCE);
     Length leadIn =
         assumed.length(
@@ -60,9 +69,11 @@ final class EndReader {
             Lengths.DISTANCE,
             end + ".lead-in",
             longer(
-                longer(shorter(LEAD_IN.times(toScale), LONGEST_LEAD), shorter(lead, LONGEST_LEAD)),
+                longer(shorter(LEAD_IN.times(toScale), longest), shorter(lead, LONGEST_LEAD)),
                 easement.times(0.5)),
-            "12 in in HO, 24 in at most, so that no joint falls where the climb starts; "
+            "12 in in HO, "
+                + atMost
+                + ", so that no joint falls where the climb starts; "
                 + Assumed.PRACTICE);
     Length run = length(block, "approach-run", Lengths.DISTANCE);
     Grade grade =

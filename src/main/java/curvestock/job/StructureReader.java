@@ -109,7 +109,7 @@ final class StructureReader {
     Optional<GroundPlan> ground = new GroundReader(assumed).read(helix, scale);
     Optional<Segmentation> segmentation = segmentation();
     Optional<Ascent> ascent = ascent();
-    EndReader ends = new EndReader(assumed, toScale);
+    EndReader ends = new EndReader(assumed, toScale, plywood);
     Optional<EndPlan> bottom = ends.read(helix, "bottom");
     Optional<EndPlan> top = ends.read(helix, "top");
     Optional<RoadbedStack> stack = stack(toScale);

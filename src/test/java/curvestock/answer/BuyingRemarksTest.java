@@ -2,6 +2,7 @@ package curvestock.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.helix.HelixOrder;
 import curvestock.job.HelixJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
@@ -77,5 +78,20 @@ class BuyingRemarksTest {
     assertThat(wood.words(Figures.PLAIN)).startsWith("The assumed straight leads take 0.");
     assertThat(AssumedWood.of(HelixJob.read(), HelixJob.read().structure().orElseThrow()))
         .isEmpty();
+  }
+
+  /** Supports that nobody asked for are bought all the same. */
+  @Test
+  void assumedSupports_areToldWithWhatTheyAskFor() {
+    String text = HelixJob.TEXT.replaceAll("\\s+per-turn: \\d+", "");
+    Job job = JobReader.read(text, "helix.yaml");
+    HelixOrder order = job.structure().orElseThrow();
+    HelixOrder stated = HelixJob.read().structure().orElseThrow();
+
+    assertThat(AssumedWood.bought(order, Figures.PLAIN))
+        .startsWith(
+            "The assumed " + order.plan().spec().supports().perTurn() + " supports per turn ask")
+        .contains("nuts");
+    assertThat(AssumedWood.bought(stated, Figures.PLAIN)).isEmpty();
   }
 }

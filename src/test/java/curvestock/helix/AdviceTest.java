@@ -5,8 +5,10 @@ import static curvestock.helix.SpecBuilder.mm;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
+import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.Setting;
 import curvestock.helix.standard.HeightStandard;
@@ -17,7 +19,10 @@ import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Count;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -144,5 +149,106 @@ class AdviceTest {
     assertThat(Remedies.of(plan))
         .anyMatch(other -> other.spec().construction().hangsBelow().millimetres() == 0)
         .allMatch(HelixPlan::works);
+  }
+
+  private static HelixPlan hit(SpecBuilder builder) {
+    HelixPlan plan = HelixPlan.of(builder.spec(), LengthStyle.INCH_FRACTIONS);
+    assertThat(plan.works()).isFalse();
+    return plan;
+  }
+
+  /** Jobs of which some failing rule had no remedy, or two rules asked for two values. */
+  static Stream<HelixPlan> hard() {
+    EndPlan short8 = EndPlan.level(inches(24), inches(18)).withClimbLead(inches(8));
+    SpecBuilder rods = new SpecBuilder().ends(short8);
+    return Stream.of(
+        // Heights at entry and exit alone, the climb stated: fewer turns.
+        hit(
+            new SpecBuilder()
+                .circle(28, 4)
+                .segment(120)
+                .ends(EndPlan.level(inches(24), inches(18)))
+                .ascent(Ascent.ofTurnsAndClimb(7, inches(21)))
+                .supports(SpecBuilder.blocks(12))
+                .tallest(inches(2.0), HeightStandard.NMRA_S7)),
+        // Holes of 10 rods a turn beside the joints of 8 pieces: other numbers, or another first.
+        hit(
+            rods.circle(19, 3.5)
+                .segment(45)
+                .ascent(Ascent.ofTurnsAndRise(5.25, inches(4.25)))
+                .supports(SpecBuilder.rods(10, Optional.empty()))
+                .tallest(inches(2.45), HeightStandard.NMRA_S7)),
+        // A rise for the height makes it too steep: rise and radius together.
+        hit(
+            new SpecBuilder()
+                .circle(23, 5)
+                .segment(120)
+                .ends(short8)
+                .construction(SpecBuilder.plate(6, 0.25, 0.25))
+                .ascent(Ascent.ofTurnsAndRise(6.5, inches(3)).atMost(Grade.ofPercent(2.5)))
+                .supports(SpecBuilder.blocks(11))
+                .tallest(inches(2.6), HeightStandard.NMRA_S7)),
+        // Two values for the rise, 3.406 in and 3.656 in.
+        hit(
+            new SpecBuilder()
+                .circle(17, 5.5)
+                .ends(short8)
+                .construction(SpecBuilder.plate(6, 0.25, 0.25))
+                .ascent(Ascent.ofTurnsAndRise(5.25, inches(2.75)))
+                .supports(SpecBuilder.blocks(13))
+                .tallest(inches(2.45), HeightStandard.NMRA_S7)));
+  }
+
+  /** Every failing rule is told one thing, no two contradict, and all together the helix works. */
+  @ParameterizedTest
+  @MethodSource("hard")
+  void everyFail_hasOneRemedyThatMeetsEveryRule(HelixPlan plan) {
+    Map<Setting, Change> told = new EnumMap<>(Setting.class);
+    for (Verdict verdict : plan.advice()) {
+      if (verdict.state() == State.FAIL) {
+        assertThat(verdict.remedy()).as("%s %s", verdict.rule(), verdict.place()).isPresent();
+        for (Change change : verdict.remedy().get().changes()) {
+          Change other = told.putIfAbsent(change.setting(), change);
+          assertThat(other == null || other.equals(change)).as("%s, %s", change, other).isTrue();
+        }
+      }
+    }
+    HelixSpec revised = Revision.of(plan.spec(), List.copyOf(told.values()));
+
+    assertThat(told).hasSizeLessThanOrEqualTo(2);
+    assertThat(HelixPlan.of(revised, plan.style()).works()).isTrue();
+  }
+
+  /** Fewest changes first: one where one does, though the failing rules are several. */
+  @Test
+  void changes_oneWhereOneDoes() {
+    HelixPlan plan = hard().toList().get(0);
+
+    assertThat(new FewestChanges(plan).remedy().orElseThrow().changes()).hasSize(1);
+  }
+
+  /**
+   * Climb of 21 15/16 in stated in 6.75 turns, and 8 supports on a ring of 245 in: too low, and 30
+   * in apart where 16 in are usual (common practice, no source). Neither fewer turns nor more
+   * supports alone do; nothing was offered.
+   */
+  @Test
+  void lowAndSupportsTooFar_takesTwoChangesTogether() {
+    HelixPlan plan =
+        hit(
+            new SpecBuilder()
+                .circle(39, 4.5)
+                .construction(new Construction.TwoLayers())
+                .ends(EndPlan.level(inches(24), inches(18)).withClimbLead(inches(8)))
+                .ascent(Ascent.ofTurnsAndClimb(6.75, inches(6.75 * 3.25)))
+                .supports(SpecBuilder.rods(8, Optional.empty()))
+                .tallest(inches(2.9), HeightStandard.NMRA_S7));
+
+    List<HelixPlan> others = Remedies.of(plan);
+
+    assertThat(others).isNotEmpty().allMatch(HelixPlan::works);
+    assertThat(new FewestChanges(plan).remedy().orElseThrow().changes())
+        .extracting(Change::setting)
+        .containsExactlyInAnyOrder(Setting.TURNS, Setting.SUPPORTS_PER_TURN);
   }
 }

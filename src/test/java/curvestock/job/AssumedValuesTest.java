@@ -56,4 +56,22 @@ class AssumedValuesTest {
         .hasMessageContaining("no published height for scale G")
         .hasMessageContaining("give yours");
   }
+
+  /**
+   * No support can stand under the straight at the top, over the ring. The usual span of plywood
+   * 3/4 in thick is 18 in (common practice, no source), and what stands out bends like twice its
+   * length: 9 in.
+   */
+  @Test
+  void straightAssumedAtTheTop_standsOutNoFartherThanItsRuleAllows() {
+    HelixPlan plan = JobReader.read(GARDEN, "g.yaml").structure().orElseThrow().plan();
+
+    assertThat(plan.spec().top().leadIn().inches()).isLessThanOrEqualTo(9);
+    assertThat(plan.spec().top().climbLead()).isLessThanOrEqualTo(plan.spec().top().leadIn());
+    assertThat(plan.verdicts())
+        .filteredOn(verdict -> verdict.rule() == Rule.LEAD_SUPPORTS)
+        .hasSize(2)
+        .allMatch(verdict -> verdict.state() == State.OK);
+    assertThat(plan.works()).isTrue();
+  }
 }

@@ -7,7 +7,6 @@ import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.Vehicle;
-import curvestock.helix.standard.CurveWidening;
 import curvestock.units.Length;
 
 /**
@@ -86,17 +85,16 @@ public final class EntryWay {
 
   /** Half of the room that trains take: with the overhang while a vehicle is still on the curve. */
   private double halfGauge(double behind) {
+    double straight = spec.straightHalfWidth().millimetres();
     if (spec.traffic().longest().isEmpty()) {
-      return CurveWidening.straightHalfWidth(spec.scale())
-          .map(half -> half.value().millimetres())
-          .orElse(spec.ground().sideMargin().millimetres() / 2);
+      return straight;
     }
     Vehicle vehicle = spec.traffic().longest().get();
     Length inner = spec.ground().innerTrack();
     boolean curved =
         behind < vehicle.length().millimetres() / 2 && vehicle.truckCentres().compareTo(inner) < 0;
     if (!curved) {
-      return vehicle.width().millimetres() / 2;
+      return straight;
     }
     Overhang overhang = new Overhang(vehicle, inner);
     return Math.max(overhang.innerReach().millimetres(), overhang.outerReach().millimetres());

@@ -74,7 +74,7 @@ final class RoadbedOutline {
       if (middle - half <= done || middle + half >= total) {
         throw new IllegalArgumentException(
             "an ear must lie within its piece, but at "
-                + place.at()
+                + Math.round(place.at())
                 + " mm from the piece's beginning it reaches over an end: move the supports");
       }
       side.addAll(portion(path, done, middle - half));

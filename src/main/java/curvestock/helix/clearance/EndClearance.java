@@ -46,11 +46,9 @@ public final class EndClearance {
     return Length.ofMillimetres(Math.sqrt(Math.max(0, ro * ro - rc * rc)));
   }
 
-  /** Measured to the inner side of the longest vehicle on the inner track, which clears last. */
+  /** Measured to the inner side of the trains on the inner track, which clears last. */
   private static Length overlap(HelixSpec spec, End end) {
-    Length halfWidth =
-        spec.traffic().longest().map(vehicle -> vehicle.width().times(0.5)).orElse(Length.ZERO);
-    Length side = spec.ground().innerTrack().minus(halfWidth);
+    Length side = spec.ground().innerTrack().minus(spec.straightHalfWidth());
     Length tangent = tangentUnderRing(side, spec.ground().outerEdge());
     return end == End.BOTTOM ? tangent.plus(spec.ground().straight()) : tangent;
   }

@@ -1,6 +1,8 @@
 package curvestock.helix.spec;
 
+import curvestock.helix.standard.CurveWidening;
 import curvestock.helix.standard.Scale;
+import curvestock.helix.standard.Sourced;
 import curvestock.units.Length;
 
 /**
@@ -146,6 +148,18 @@ public record HelixSpec(
     Length plates =
         construction instanceof Construction.PlatesBeside beside ? beside.thickness() : Length.ZERO;
     return ears.compareTo(plates) >= 0 ? ears : plates;
+  }
+
+  /**
+   * Half of the room that trains take sideways on straight track: half the longest vehicle, else
+   * half of NEM 102's clear width, else, without a row for the scale, half the side margin.
+   */
+  public Length straightHalfWidth() {
+    return traffic
+        .longest()
+        .map(vehicle -> vehicle.width().times(0.5))
+        .or(() -> CurveWidening.straightHalfWidth(scale).map(Sourced::value))
+        .orElse(ground.sideMargin().times(0.5));
   }
 
   /** Height of the rail tops above the plywood's underside. */

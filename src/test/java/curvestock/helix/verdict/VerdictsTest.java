@@ -189,20 +189,20 @@ class VerdictsTest {
   }
 
   /**
-   * Invented scenario, by hand: the entry is 2.593 in; each inch of lead gives back 0.02274 in, so
-   * 2.78 in takes 8.24 in; and the fix works.
+   * Invented scenario, by hand: the entry is 2.549 in; each inch of lead gives back 0.02274 in, so
+   * 2.78 in takes 10.15 in; and the fix works.
    */
   @Test
   void entry_marginal_fixGivesTheHeight() {
     SpecBuilder builder = new SpecBuilder().tallest(inches(2.78), HeightStandard.PROTOTYPE_FEET);
     Verdict before = verdict(inDecimals(builder), Rule.FREE_HEIGHT, Place.ENTRY);
     HelixPlan fixed =
-        builder.ends(EndPlan.level(inches(24), inches(24)).withClimbLead(inches(9))).plan();
+        builder.ends(EndPlan.level(inches(24), inches(24)).withClimbLead(inches(11))).plan();
 
     assertThat(before.state()).isEqualTo(State.FAIL);
-    assertThat(INCHES.finding(before)).startsWith("2.593 in");
+    assertThat(INCHES.finding(before)).startsWith("2.549 in");
     assertThat(INCHES.fix(before))
-        .isEqualTo("make the climb lead at the entry at least 8.24 in (now none)");
+        .isEqualTo("make the climb lead at the entry at least 10.15 in (now none)");
     assertThat(verdict(fixed, Rule.FREE_HEIGHT, Place.ENTRY).state()).isEqualTo(State.MARGINAL);
   }
 
