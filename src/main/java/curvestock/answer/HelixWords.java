@@ -29,6 +29,9 @@ import java.util.stream.Stream;
 /** A whole helix in sentences: whether it works, and its figures. */
 public final class HelixWords {
 
+  /** So many assumed values are told in a sentence. */
+  private static final int FEW_ASSUMED = 6;
+
   private final Building helix;
   private final HelixPlan plan;
   private final HelixSpec spec;
@@ -76,14 +79,15 @@ public final class HelixWords {
     return lines;
   }
 
-  /** Whether it works, and the names of what is marginal. */
+  /** Whether it works, and if so the names of what is marginal. */
   public String named() {
     String marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)
             .map(VerdictWords::title)
             .collect(Collectors.joining(", "));
-    return decision() + (marginal.isEmpty() ? "" : " Marginal: " + marginal + ".");
+    return decision()
+        + (marginal.isEmpty() || !helix.works() ? "" : " Marginal: " + marginal + ".");
   }
 
   /**
@@ -157,6 +161,10 @@ public final class HelixWords {
     Table assumed = helix.assumed();
     if (assumed.isEmpty()) {
       return "";
+    }
+    if (assumed.rows().size() > FEW_ASSUMED) {
+      return Figures.count(assumed.rows().size(), "value")
+          + " are assumed, since the job does not say; --details lists them all.";
     }
     return "Assumed, since the job does not say: "
         + IntStream.range(0, assumed.rows().size())

@@ -22,6 +22,7 @@ class MachineTimeTest {
   private static final Pattern GROUP =
       Pattern.compile("(?s)<g id=\"(mark|label|drill|cut)\".*?(?=<g id=\"(?!drill-)|</svg>)");
 
+  private static final Pattern NUMBER = Pattern.compile("-?[0-9.]+");
   private static final Pattern PATH = Pattern.compile(" d=\"([^\"]+)\"");
 
   @Test
@@ -61,13 +62,14 @@ class MachineTimeTest {
     double way = 0;
     List<String> paths = PATH.matcher(group).results().map(path -> path.group(1)).toList();
     for (String path : paths) {
-      for (String line : path.trim().substring(1).split("M")) {
-        String[] numbers = line.trim().split("[ ,A-Za-z]+");
-        double fromX = Double.parseDouble(numbers[0]);
-        double fromY = Double.parseDouble(numbers[1]);
+      for (String line : path.trim().substring(1).split("M", -1)) {
+        List<Double> numbers =
+            NUMBER.matcher(line).results().map(found -> Double.valueOf(found.group())).toList();
+        double fromX = numbers.get(0);
+        double fromY = numbers.get(1);
         boolean closed = line.contains("Z");
-        double toX = closed ? fromX : Double.parseDouble(numbers[numbers.length - 2]);
-        double toY = closed ? fromY : Double.parseDouble(numbers[numbers.length - 1]);
+        double toX = closed ? fromX : numbers.get(numbers.size() - 2);
+        double toY = closed ? fromY : numbers.get(numbers.size() - 1);
         if (drilled) {
           // A circle begins at its right, one radius from its middle.
           fromX -= Double.parseDouble(line.replaceAll("(?s).*?A ?([0-9.]+).*", "$1"));

@@ -147,7 +147,7 @@ class CommandLineTest {
   void plan_withoutAJob_plansTheDefaultAndSaysThatItsDataAreInvented() {
     Path out = folder.resolve("out");
 
-    Run plan = run("plan", "--out", out, "--effort", "quick", "--quiet");
+    Run plan = run("plan", "--out", out, "--effort", "quick", "--quiet", "--details");
 
     assertThat(plan.code()).as(plan.err()).isZero();
     assertThat(plan.out()).contains("invented", "R2       19");
