@@ -42,7 +42,7 @@ final class LabelPlace {
   private static final double[] OF_COURSE = {0.5, 0.25, 0.75};
 
   private final boolean level;
-  private final List<Edge> lines;
+  private final List<DrawnLine> lines;
 
   /**
    * A search for places.
@@ -51,7 +51,7 @@ final class LabelPlace {
    */
   LabelPlace(boolean level, List<Edge> lines) {
     this.level = level;
-    this.lines = lines;
+    this.lines = DrawnLine.of(lines);
   }
 
   /** The words as large as they fit, at most 12 mm; nothing if they would be unreadable. */
@@ -154,6 +154,6 @@ final class LabelPlace {
             .at(new Pose(-width / 2, -height / 2, 0))
             .at(new Pose(middle.x(), middle.y(), angle));
     return Clearance.within(box, region) >= CLEAR
-        && lines.stream().noneMatch(line -> LapWords.runsThrough(box, line, CLEAR));
+        && lines.stream().noneMatch(line -> line.runsThrough(box, CLEAR));
   }
 }

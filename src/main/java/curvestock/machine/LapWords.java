@@ -34,7 +34,7 @@ final class LapWords {
 
   private final Placement placement;
   private final Outline outline;
-  private final List<Edge> lines;
+  private final List<DrawnLine> lines;
   private final List<Outline> boxes = new ArrayList<>();
 
   /**
@@ -45,7 +45,7 @@ final class LapWords {
    */
   LapWords(Placement placement, List<Edge> lines, Optional<Engraving> number) {
     this.placement = placement;
-    this.lines = lines;
+    this.lines = DrawnLine.of(lines);
     outline = Drilling.cut(placement.piece().shape(), Drilling.LARGEST).at(placement.pose());
     number.ifPresent(letters -> boxes.add(letters.box()));
   }
@@ -107,22 +107,6 @@ final class LapWords {
     Outline box = words.box();
     return Clearance.within(box, outline) >= CLEAR
         && boxes.stream().allMatch(other -> Clearance.between(box, other) >= APART)
-        && lines.stream().noneMatch(line -> runsThrough(box, line, CLEAR));
-  }
-
-  /** Looked for at points along the line, nearer together than letters are high. */
-  static boolean runsThrough(Outline box, Edge line, double clear) {
-    if (line.box().distance(box.box()) > clear) {
-      return false;
-    }
-    int count = Math.max(1, (int) Math.ceil(line.length()));
-    for (int i = 0; i <= count; i++) {
-      Point point = i == 0 ? line.start() : line.part(0, (double) i / count).end();
-      if (box.contains(point)
-          || box.edges().stream().anyMatch(edge -> edge.distanceTo(point) < clear)) {
-        return true;
-      }
-    }
-    return false;
+        && lines.stream().noneMatch(line -> line.runsThrough(box, CLEAR));
   }
 }

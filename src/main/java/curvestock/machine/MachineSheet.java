@@ -1,6 +1,7 @@
 package curvestock.machine;
 
 import curvestock.check.CutForm;
+import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
@@ -169,10 +170,11 @@ public record MachineSheet(
       }
       for (int i = 0; i < names.size(); i++) {
         Placement placement = layout.placements().get(i);
+        Box around = placement.outline().box();
         List<Edge> near =
             marks.stream()
                 .flatMap(List::stream)
-                .filter(line -> line.box().distance(placement.outline().box()) == 0)
+                .filter(line -> line.box().distance(around) == 0)
                 .toList();
         new LabelPlace(level, near).on(placement, names.get(i)).ifPresent(labels::add);
       }
