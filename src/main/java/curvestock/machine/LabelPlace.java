@@ -49,9 +49,9 @@ final class LabelPlace {
    *
    * @param lines that are drawn on the sheet
    */
-  LabelPlace(boolean level, List<Edge> lines) {
+  LabelPlace(boolean level, List<DrawnLine> lines) {
     this.level = level;
-    this.lines = DrawnLine.of(lines);
+    this.lines = lines;
   }
 
   /** The words as large as they fit, at most 12 mm; nothing if they would be unreadable. */

@@ -168,14 +168,12 @@ public record MachineSheet(
       if (setup.letters() == Letters.NONE || (level && setup.letters() != Letters.TEXT)) {
         return labels;
       }
+      List<DrawnLine> drawn = DrawnLine.of(marks.stream().flatMap(List::stream).toList());
       for (int i = 0; i < names.size(); i++) {
         Placement placement = layout.placements().get(i);
         Box around = placement.outline().box();
-        List<Edge> near =
-            marks.stream()
-                .flatMap(List::stream)
-                .filter(line -> line.box().distance(around) == 0)
-                .toList();
+        List<DrawnLine> near =
+            drawn.stream().filter(line -> line.box().distance(around) == 0).toList();
         new LabelPlace(level, near).on(placement, names.get(i)).ifPresent(labels::add);
       }
       return Tour.OF_LETTERS.of(labels);
