@@ -23,7 +23,7 @@ import picocli.CommandLine.Spec;
       "Works a whole helix out: grade, clearances, joints, supports, schedule, shopping list, with a"
           + " verdict for every rule.",
       "Exits with 0 if the helix works and 1 if a rule fails.",
-      "Without a job file the embedded default job is taken (its data are invented)."
+      "Without a job file the embedded default job is judged (its data are invented)."
     })
 final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 

@@ -30,7 +30,7 @@ export function edit(change, merge = null) {
   if (own) set(job, "helix.segments-per-turn", own);
   change(job);
   step({ job, original: "", hand: null, example: false, assume: true }, merge);
-  say("The example is put away. This is your own job now; what you leave out is assumed typical.");
+  say("The example is cleared. This is your own job now; what you leave out is assumed typical.");
 }
 
 /** Writes a field. @param {Field} field @param {string} value @param {string | null} [merge] */

@@ -7,7 +7,7 @@ public enum Certainty {
   /** Read in a copy of the named source. */
   READ,
   /** Read in a page that repeats the source. */
-  SECOND_HAND,
+  AS_QUOTED_ELSEWHERE,
   /** Computed from a formula, and recomputed independently. */
   DERIVED,
   /** Common practice, no source. */
@@ -15,17 +15,14 @@ public enum Certainty {
   /** Unverified: not to be printed as fact. */
   MEMORY;
 
-  /** The tag as it stands in the tables and in reports, for example {@code second hand}. */
-  public String tag() {
-    return name().toLowerCase(Locale.ROOT).replace('_', ' ');
-  }
-
   /** Whether a figure of this certainty may be printed. */
   public boolean isPrintable() {
     return this != MEMORY;
   }
 
   /**
+   * Of a tag as it stands in the tables, for example {@code as quoted elsewhere}.
+   *
    * @throws IllegalArgumentException if no certainty has this tag
    */
   static Certainty ofTag(String tag) {

@@ -22,7 +22,7 @@ public record Sourced<T>(T value, String source, Certainty certainty) {
     return switch (certainty) {
       case READ, DERIVED -> source;
       case PRACTICE -> "rule of thumb";
-      case SECOND_HAND -> source + ", as quoted elsewhere";
+      case AS_QUOTED_ELSEWHERE -> source + ", as quoted elsewhere";
       case MEMORY -> source + ", unverified";
     };
   }
