@@ -21,6 +21,8 @@ final class MarkOrder {
   /** Shorter gains are rounding, in millimetres. */
   private static final double GAIN = 1e-6;
 
+  private static final Tour<List<Edge>> WAY = new Tour<>(MarkOrder::start, MarkOrder::end);
+
   private MarkOrder() {}
 
   /** The marks in an order with little way between them. */
@@ -31,13 +33,7 @@ final class MarkOrder {
 
   /** The way with the tool lifted, from the lower left corner to the last mark, in millimetres. */
   static double travel(List<List<Edge>> marks) {
-    Point at = Point.ORIGIN;
-    double way = 0;
-    for (List<Edge> mark : marks) {
-      way += at.distance(start(mark));
-      at = end(mark);
-    }
-    return way;
+    return WAY.travel(marks);
   }
 
   private static List<List<Edge>> nearestFirst(List<List<Edge>> marks) {

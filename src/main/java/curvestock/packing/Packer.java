@@ -147,10 +147,14 @@ public final class Packer {
    */
   public Packed atOnce(Piece piece, int atMost) {
     Packed plain = plain(piece, atMost);
+    return charted(piece, plain, atMost).orElse(plain);
+  }
+
+  /** More than that, up to {@code atMost}, if the atlas has them. */
+  private Optional<Packed> charted(Piece piece, Packed than, int atMost) {
     return new Charted(sheet, atlas)
-        .more(piece, plain.layout().placements().size(), atMost)
-        .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost))
-        .orElse(plain);
+        .more(piece, than.layout().placements().size(), atMost)
+        .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost));
   }
 
   /** Without the atlas. */
@@ -228,10 +232,7 @@ public final class Packer {
     Packed best = best(piece, candidates);
     List<double[]> known = new ArrayList<>();
     candidates.forEach(candidate -> known.add(candidate.poses()));
-    Optional<Packed> charted =
-        new Charted(sheet, atlas)
-            .more(piece, best.layout().placements().size(), atMost)
-            .map(layout -> firstOf(new Packed(layout, SEARCHED), atMost));
+    Optional<Packed> charted = charted(piece, best, atMost);
     int there = charted.map(packed -> packed.layout().placements().size()).orElse(0);
     if (there < atMost) {
       // What is found without the atlas must not be lost to a start that leads less far.
