@@ -106,7 +106,7 @@ final class Api {
       answer.set(JOB, Json.tree(tree));
       json(ctx, answer);
     } catch (JobException e) {
-      problems(ctx, e);
+      problems(ctx, 422, e);
     }
   }
 
@@ -121,7 +121,7 @@ final class Api {
     try {
       json(ctx, Json.object().put("text", JobText.written(original, job)));
     } catch (JobException e) {
-      problems(ctx, e);
+      problems(ctx, 422, e);
     }
   }
 
@@ -162,7 +162,11 @@ final class Api {
     json(ctx, Json.object().put("id", work.id()));
   }
 
-  /** The job of the request; nothing, and the problems told, if it is not right. */
+  /**
+   * The job of the request; nothing, and the problems told, if it is not right. The page asks while
+   * a number is half typed, so mistakes are an answer like another (200), not an error of the
+   * protocol.
+   */
   private Optional<Job> job(Context ctx, JsonNode request) {
     try {
       Job job = Workshop.readJob(Json.text(Json.tree(Json.needJob(request))), JOB);
@@ -170,6 +174,7 @@ final class Api {
       if (pieces > MOST_PIECES) {
         problem(
             ctx,
+            200,
             "the job asks for "
                 + pieces
                 + " pieces; the page plans at most "
@@ -179,7 +184,7 @@ final class Api {
       }
       return Optional.of(job);
     } catch (JobException e) {
-      problems(ctx, e);
+      problems(ctx, 200, e);
       return Optional.empty();
     }
   }
@@ -226,7 +231,7 @@ final class Api {
       ctx.header("Content-Disposition", "attachment; filename=\"curvestock-packet.zip\"");
       ctx.result(zip);
     } catch (IllegalArgumentException | WrongLayoutException e) {
-      problem(ctx, e.getMessage());
+      problem(ctx, 422, e.getMessage());
     } finally {
       works.shared().pause().end();
       packing.release();
@@ -261,7 +266,7 @@ final class Api {
     ctx.contentType("application/json").result(Json.text(node));
   }
 
-  private static void problems(Context ctx, JobException e) {
+  private static void problems(Context ctx, int status, JobException e) {
     ObjectNode answer = Json.object();
     ArrayNode problems = answer.putArray("problems");
     e.problems()
@@ -272,14 +277,14 @@ final class Api {
                     .put("path", problem.path())
                     .put("line", problem.line())
                     .put("message", problem.message()));
-    ctx.status(422);
+    ctx.status(status);
     json(ctx, answer);
   }
 
-  private static void problem(Context ctx, String message) {
+  private static void problem(Context ctx, int status, String message) {
     ObjectNode answer = Json.object();
     answer.putArray("problems").addObject().put("path", "").put("line", 1).put("message", message);
-    ctx.status(422);
+    ctx.status(status);
     json(ctx, answer);
   }
 }

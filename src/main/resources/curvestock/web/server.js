@@ -55,8 +55,16 @@ async function ask(method, path, body, more = {}) {
   return response;
 }
 
-/** @param {string} method @param {string} path @param {unknown} [body] */
-const json = async (method, path, body) => (await ask(method, path, body)).json();
+/**
+ * The answer, or a refusal where it tells what is wrong with the job.
+ * @param {string} method @param {string} path @param {unknown} [body]
+ */
+async function json(method, path, body) {
+  const response = await ask(method, path, body);
+  const answer = await response.json();
+  if (answer.problems) throw new Refusal(response.status, answer);
+  return answer;
+}
 
 /** @typedef {import("./paths.js").Tree} Tree */
 

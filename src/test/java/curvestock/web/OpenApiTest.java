@@ -111,6 +111,8 @@ class OpenApiTest {
     ObjectNode look = Json.object().put("fingerprint", "1");
     look.set("job", Jobs.small());
     assertAsDescribed("post", "/api/look", client.post("/api/look", look.toString()));
+    look.set("job", Json.object().put("cut", "half typed"));
+    assertAsDescribed("post", "/api/look", client.post("/api/look", look.toString()));
   }
 
   /** The events that the page listens to are those that are described. */
