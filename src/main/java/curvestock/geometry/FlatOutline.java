@@ -15,6 +15,9 @@ public final class FlatOutline {
   /** Nearer than this (mm) a point lies on the edge, and the way out is the edge's own. */
   private static final double ON_EDGE = 1e-12;
 
+  /** Nearer than this (mm) the side of an edge on which a point lies may be lost in rounding. */
+  private static final double SURE = 1e-6;
+
   /** What kind an edge is: straight, or an arc of at most, or of more than half a turn. */
   private static final int KIND = 0;
 
@@ -39,7 +42,13 @@ public final class FlatOutline {
   private static final int FROM = 12;
   private static final int TO = 14;
 
-  private static final int NUMBERS = 16;
+  /** At its start and at its end: 1 if the corner there juts out, −1 if in, 0 if it is smooth. */
+  private static final int JUT = 16;
+
+  private static final int NUMBERS = 18;
+
+  /** Sine of the turn below which a corner counts as smooth. */
+  private static final double SMOOTH = 1e-3;
 
   private final int count;
 
@@ -55,6 +64,10 @@ public final class FlatOutline {
     data = new double[NUMBERS * count];
     for (int i = 0; i < count; i++) {
       fill(NUMBERS * i, edges.get(i));
+    }
+    int at = 0;
+    for (Loop loop : outline.loops().toList()) {
+      at = corners(at, loop.edges());
     }
     runs = outline.loops().flatMap(loop -> Run.of(loop).stream()).toArray(Run[]::new);
   }
@@ -74,6 +87,19 @@ public final class FlatOutline {
       put(at + FROM, arc.start().minus(arc.centre()));
       put(at + TO, arc.end().minus(arc.centre()));
     }
+  }
+
+  /** Notes the corners of a loop whose edges' numbers begin there; returns where they end. */
+  private int corners(int at, List<Edge> edges) {
+    int size = edges.size();
+    for (int i = 0; i < size; i++) {
+      int next = (i + 1) % size;
+      double turn = edges.get(i).endDirection().cross(edges.get(next).startDirection());
+      double jut = Math.abs(turn) < SMOOTH ? 0 : Math.signum(turn);
+      data[at + NUMBERS * i + JUT + 1] = jut;
+      data[at + NUMBERS * next + JUT] = jut;
+    }
+    return at + NUMBERS * size;
   }
 
   private void put(int at, Point point) {
@@ -163,6 +189,39 @@ public final class FlatOutline {
       outward[0] = (x - data[end]) / signed;
       outward[1] = (y - data[end + 1]) / signed;
     }
+  }
+
+  /**
+   * On which side of edge i the point (x, y) lies, where that edge is the nearest: 1 outside the
+   * material, −1 in it; 0 if it is too near to tell, or the nearest point the end of an edge that
+   * goes on smoothly. The way to the nearest point crosses no other edge, so the side at that point
+   * is the side of (x, y); and only from outside is a corner nearest that juts out, only from
+   * inside one that juts in.
+   *
+   * @param distance from that edge
+   */
+  public int side(int i, double x, double y, double distance) {
+    if (distance < SURE) {
+      return 0;
+    }
+    int at = NUMBERS * i;
+    if (data[at + KIND] == STRAIGHT) {
+      double dx = x - data[at + START];
+      double dy = y - data[at + START + 1];
+      double along = dx * data[at + ALONG] + dy * data[at + ALONG + 1];
+      if (along <= 0 || along >= data[at + SQUARE]) {
+        return (int) data[at + (along <= 0 ? JUT : JUT + 1)];
+      }
+      return data[at + ALONG] * dy - data[at + ALONG + 1] * dx > 0 ? -1 : 1;
+    }
+    double ux = x - data[at + CENTRE];
+    double uy = y - data[at + CENTRE + 1];
+    if (!isBetweenEnds(at, ux, uy)) {
+      boolean atStart = toPoint(at + START, x, y) < toPoint(at + END, x, y);
+      return (int) data[at + (atStart ? JUT : JUT + 1)];
+    }
+    boolean beyond = ux * ux + uy * uy > data[at + RADIUS] * data[at + RADIUS];
+    return beyond == data[at + TURN] > 0 ? 1 : -1;
   }
 
   /** How many runs there are. */

@@ -213,25 +213,62 @@ final class Body {
   private static long bits(List<Group> groups, int edge) {
     long bits = 0;
     for (int g = 0; g < groups.size(); g++) {
-      bits |= groups.get(g).edge == edge ? 1L << bit(g) : 0;
+      bits |= groups.get(g).holds(edge) ? 1L << bit(g) : 0;
     }
     return bits;
   }
 
-  /** Points that follow each other on an edge, and a circle round the stretch they stand for. */
-  private record Group(int edge, List<Point> points, Point centre, double radius) {
+  /**
+   * Points that follow each other on the boundary, from one edge to another or on the same, and a
+   * circle round the stretch they stand for.
+   */
+  private record Group(int from, int to, List<Point> points, Point centre, double radius) {
 
     /** From one share of the edge to another. */
     static Group of(int number, Edge edge, List<Point> points, double from, double to) {
       Point first = along(edge, from);
       Point last = along(edge, to);
       if (edge instanceof Arc arc && Math.abs(arc.sweep()) * (to - from) > Math.PI) {
-        return new Group(number, points, arc.centre(), arc.radius() + ROUNDING);
+        return new Group(number, number, points, arc.centre(), arc.radius() + ROUNDING);
       }
       // An arc of up to half a turn lies in the circle that has its chord for a diameter.
       return new Group(
-          number, points, first.plus(last).times(0.5), first.distance(last) / 2 + ROUNDING);
+          number, number, points, first.plus(last).times(0.5), first.distance(last) / 2 + ROUNDING);
     }
+
+    boolean holds(int edge) {
+      return from <= edge && edge <= to;
+    }
+
+    /** This stretch and the next as one: the least circle round both circles. */
+    Group and(Group next) {
+      List<Point> both = new ArrayList<>(points);
+      both.addAll(next.points);
+      double apart = centre.distance(next.centre);
+      if (apart + next.radius <= radius) {
+        return new Group(from, next.to, both, centre, radius);
+      }
+      if (apart + radius <= next.radius) {
+        return new Group(from, next.to, both, next.centre, next.radius);
+      }
+      double round = (apart + radius + next.radius) / 2;
+      Point middle = centre.plus(next.centre.minus(centre).times((round - radius) / apart));
+      return new Group(from, next.to, both, middle, round + ROUNDING);
+    }
+  }
+
+  /** Short edges that follow each other share a group: of an easement there are dozens. */
+  private static List<Group> joined(List<Group> groups, int perGroup) {
+    List<Group> joined = new ArrayList<>();
+    for (Group group : groups) {
+      int last = joined.size() - 1;
+      if (last >= 0 && joined.get(last).points.size() + group.points.size() <= perGroup) {
+        joined.set(last, joined.get(last).and(group));
+      } else {
+        joined.add(group);
+      }
+    }
+    return joined;
   }
 
   private static List<Group> groups(List<Edge> edges, double spacing) {
@@ -253,6 +290,7 @@ final class Body {
         groups.add(Group.of(number, edge, points, (double) first / parts, (double) next / parts));
       }
     }
+    groups = joined(groups, perGroup);
     for (int i = 0; i < edges.size(); i++) {
       Edge before = edges.get(i);
       Edge after = edges.get((i + 1) % edges.size());
@@ -282,7 +320,7 @@ final class Body {
       points.add(along(before, 1 - away / before.length()));
       points.add(along(after, away / after.length()));
     }
-    return new Group(number, points, after.start(), reach / 2 + ROUNDING);
+    return new Group(number, number, points, after.start(), reach / 2 + ROUNDING);
   }
 
   private static Point along(Edge edge, double share) {

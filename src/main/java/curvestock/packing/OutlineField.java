@@ -83,7 +83,7 @@ final class OutlineField implements DistanceField {
   @Override
   public double at(double x, double y) {
     Cell cell = cell(x, y);
-    return cell == null ? beyond(x, y) : signed(cell, x, y, least(cell.edges, x, y));
+    return cell == null ? beyond(x, y) : signed(cell, x, y);
   }
 
   @Override
@@ -106,7 +106,8 @@ final class OutlineField implements DistanceField {
         nearest = i;
       }
     }
-    double signed = cell == null ? turned(allRuns, x, y, least) : signed(cell, x, y, least);
+    double signed =
+        cell == null ? turned(allRuns, x, y, least) : signed(cell, x, y, nearest, least);
     if (signed < limit) {
       edges.outward(nearest, x, y, signed, outward);
     }
@@ -131,7 +132,7 @@ final class OutlineField implements DistanceField {
       return floors[at];
     }
     Cell cell = cell(at);
-    return cell.floor >= enough ? cell.floor : signed(cell, x, y, least(cell.edges, x, y));
+    return cell.floor >= enough ? cell.floor : signed(cell, x, y);
   }
 
   private double least(int[] of, double x, double y) {
@@ -143,7 +144,27 @@ final class OutlineField implements DistanceField {
     return least;
   }
 
-  private double signed(Cell cell, double x, double y, double least) {
+  private double signed(Cell cell, double x, double y) {
+    double least = Double.POSITIVE_INFINITY;
+    int nearest = 0;
+    for (int i : cell.edges) {
+      double distance = edges.distance(i, x, y);
+      if (distance < least) {
+        least = distance;
+        nearest = i;
+      }
+    }
+    return signed(cell, x, y, nearest, least);
+  }
+
+  /** By the side of the nearest edge, where that can tell; else by parity. */
+  private double signed(Cell cell, double x, double y, int nearest, double least) {
+    if (cell.runs.length > 0) {
+      int side = edges.side(nearest, x, y, least);
+      if (side != 0) {
+        return side * least;
+      }
+    }
     return odd(cell.runs, x, y) != cell.inside ? -least : least;
   }
 
