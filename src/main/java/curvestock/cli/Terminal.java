@@ -16,6 +16,9 @@ final class Terminal implements PlanListener, AutoCloseable {
   private static final int PERMILLE = 1000;
   private static final double EARLIEST_ESTIMATE = 0.1;
 
+  /** In seconds; less is over before it is read. */
+  private static final long LEAST_ESTIMATE = 3;
+
   private final boolean quiet;
   private final boolean interactive;
   private final AtomicBoolean stop = new AtomicBoolean();
@@ -76,11 +79,14 @@ final class Terminal implements PlanListener, AutoCloseable {
     return estimate((System.nanoTime() - started) / 1e9, overall);
   }
 
-  /** In plain words, from the seconds that a share of the work took. */
+  /** In plain words, from the seconds that a share of the work took; nothing when it ends soon. */
   static String estimate(double seconds, double share) {
     long left = Math.round(seconds * (1 - share) / share);
+    if (left < LEAST_ESTIMATE) {
+      return "";
+    }
     return left < 90
-        ? " (about " + Math.max(5, Math.round(left / 5.0) * 5) + " s to go)"
+        ? " (about " + Math.round(left / 5.0) * 5 + " s to go)"
         : " (about " + Math.round(left / 60.0) + " min to go)";
   }
 

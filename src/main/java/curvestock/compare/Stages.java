@@ -15,10 +15,10 @@ final class Stages implements CompareListener {
     SCAN(10),
     PLANS(60),
     DEEPER(15),
-    MIXED(6),
-    CHANGES(12),
-    MORE(25),
-    EARS(25);
+    MIXED(8),
+    CHANGES(14),
+    MORE(8),
+    EARS(12);
 
     private final double weight;
 
