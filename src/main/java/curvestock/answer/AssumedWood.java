@@ -81,30 +81,21 @@ record AssumedWood(double leads, double plates, Mass weight, Money money) {
       }
     }
     String turn = order.plan().spec().supports().perTurn() + " supports per turn";
+    String assumed = supports ? turn + (screws ? " and joints" : "") : "joints";
     return parts.isEmpty()
         ? ""
-        : (supports ? "The assumed " + turn + (screws ? " and joints" : "") : "The assumed joints")
-            + " ask for "
-            + String.join(", ", parts)
-            + ".";
+        : "The assumed %s need %s.".formatted(assumed, String.join(", ", parts));
   }
 
   /** In a sentence. */
   String words(Figures figures) {
     String what =
-        plates == 0
-            ? "The assumed straight leads take "
-            : leads == 0
-                ? "The assumed plates take "
-                : "The assumed straight leads and plates take ";
-    return what
-        + figures.weight(weight)
-        + " of plywood"
-        + (money.equals(Money.ZERO)
-            ? "."
-            : ", about "
-                + figures.money(money)
-                + " of a sheet's price; give your own if you know"
-                + " better.");
+        plates == 0 ? "straight leads" : leads == 0 ? "plates" : "straight leads and plates";
+    String cost =
+        money.equals(Money.ZERO)
+            ? ""
+            : ", about %s of a sheet's price".formatted(figures.money(money));
+    return "The assumed %s take %s of plywood%s; give your own sizes if you know them."
+        .formatted(what, figures.weight(weight), cost);
   }
 }

@@ -27,8 +27,8 @@ public final class BenchWords {
 
   /** What is meant where papers and pieces say 'up'. */
   public static final String UP =
-      "'Up' is the side that the track goes on: every drawing shows its pieces from above, that"
-          + " side towards you.";
+      "'Up' is the side that the track goes on. Every drawing shows its pieces from above, with"
+          + " that side facing you.";
 
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
@@ -58,20 +58,17 @@ public final class BenchWords {
       List<Joint> here = plan.joints().ofTurn(turn);
       if (!here.isEmpty()) {
         lines.add(
-            "turn "
-                + turn
-                + ": "
-                + here.stream()
-                    .map(joint -> joint.name() + " at " + bearing(joint.at()))
-                    .collect(Collectors.joining(", ")));
+            here.stream()
+                .map(joint -> joint.name() + " at " + bearing(joint.at()))
+                .collect(Collectors.joining(", ", "Turn " + turn + ": ", "")));
       }
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "each lap is "
-              + figures.given(halved.lap())
-              + " long: cut away half the thickness above at a piece's upper end and below at its"
-              + " lower end, so that each piece lies on the one before");
+          "Each half-lap is %s long and half the plywood's thickness deep, %s as stated: measure yours. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
+              .formatted(
+                  figures.given(halved.lap()), figures.given(spec.stack().plywood().times(0.5))));
+      lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
       plates(lines, butt);
@@ -82,26 +79,20 @@ public final class BenchWords {
   private void plates(List<String> lines, Construction.ButtWithPlate butt) {
     SplicePlates plates = new SplicePlates(butt, spec.ground(), plan.joints().all().size());
     lines.add(
-        "one splice plate under each of the "
-            + plates.count()
-            + " joints: "
-            + figures.given(butt.plate().length())
-            + " along the track, "
-            + figures.length(plates.width())
-            + " across, "
-            + figures.given(butt.plate().thickness())
-            + " thick, its middle at a radius of "
-            + figures.length(plates.middleRadius())
-            + " on the arcs");
+        "One splice plate under each of the %d joints: %s along the track, %s across, %s thick, centred on a radius of %s on the arcs."
+            .formatted(
+                plates.count(),
+                figures.given(butt.plate().length()),
+                figures.length(plates.width()),
+                figures.given(butt.plate().thickness()),
+                figures.length(plates.middleRadius())));
     lines.add(
-        "screws: a row of "
-            + butt.plate().screwsEachSide()
-            + " on each side, "
-            + figures.length(plates.screwsAlong())
-            + " from the joint; from the plate's middle line "
-            + plates.screwsAcross().stream().map(this::across).collect(Collectors.joining(", "))
-            + "; holes of "
-            + figures.given(butt.plate().screwHole()));
+        "Screws: a row of %d on each side, %s from the joint; from the plate's centre line %s; holes of %s."
+            .formatted(
+                butt.plate().screwsEachSide(),
+                figures.length(plates.screwsAlong()),
+                plates.screwsAcross().stream().map(this::across).collect(Collectors.joining(", ")),
+                figures.given(butt.plate().screwHole())));
   }
 
   private String across(Length offset) {
@@ -117,43 +108,37 @@ public final class BenchWords {
     if (riser instanceof Riser.WoodBlocks wood) {
       BlockPlan blocks = new BlockPlan(wood, plan.supports());
       return List.of(
-          Figures.count(blocks.count(), "riser block")
-              + ", "
-              + figures.given(wood.width())
-              + " across and "
-              + figures.given(wood.along())
-              + " along the track, in "
-              + Figures.count(blocks.blocks().size(), "height"));
+          "%s, %s across and %s along the track, in %s"
+              .formatted(
+                  Figures.count(blocks.count(), "riser block"),
+                  figures.given(wood.width()),
+                  figures.given(wood.along()),
+                  Figures.count(blocks.blocks().size(), "height")));
     }
     Riser.ThreadedRods rods = (Riser.ThreadedRods) riser;
     RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
     TreeSet<Length> lengths = new TreeSet<>();
     rodPlan.rods().forEach(each -> lengths.add(each.length()));
     return List.of(
-        rodPlan.count()
-            + " rods "
-            + rods.thread().name()
-            + ", "
-            + figures.length(lengths.first())
-            + " to "
-            + figures.length(lengths.last())
-            + " long, "
-            + rodPlan.nuts()
-            + " nuts and "
-            + rodPlan.washers()
-            + " washers");
+        "%d rods %s, %s to %s long, %d nuts and %d washers"
+            .formatted(
+                rodPlan.count(),
+                rods.thread().name(),
+                figures.length(lengths.first()),
+                figures.length(lengths.last()),
+                rodPlan.nuts(),
+                rodPlan.washers()));
   }
 
-  /** How rods are set; there must be some. */
-  public String setting() {
-    Riser.ThreadedRods rods = (Riser.ThreadedRods) spec.supports().riser();
+  /** How rods are set; empty if there are none. */
+  public Optional<String> setting() {
+    if (!(spec.supports().riser() instanceof Riser.ThreadedRods rods)) {
+      return Optional.empty();
+    }
     RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
-    return "Each rod goes through the base ("
-        + figures.length(rods.base())
-        + " thick) with a washer and a nut above and below it, and reaches "
-        + figures.length(rodPlan.belowBaseTop())
-        + " below the base's top. At every turn run the lower nut up until its underside is at the"
-        + " height stated; washer, roadbed, washer and the upper nut follow.";
+    return Optional.of(
+        "Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, run the lower nut up until its underside is at the height listed; then add a washer, the roadbed, a washer and the upper nut."
+            .formatted(figures.length(rods.base()), figures.length(rodPlan.belowBaseTop())));
   }
 
   /** What to mind when blocks are sawn. */
@@ -167,31 +152,26 @@ public final class BenchWords {
       String exactly = exactly(block.height());
       if (!block.onBase() && !exactly.isEmpty()) {
         lines.add(
-            block.id()
-                + " is "
-                + figures.length(block.height())
-                + exactly
-                + ": the rounding adds up turn by turn, so set the saw's stop with a stack of them"
-                + " and check the heights as you build");
+            "%s is %s%s: the rounding adds up turn by turn, so set the saw's stop with a stack of them and check the heights as you build."
+                .formatted(block.id(), figures.length(block.height()), exactly));
       }
     }
-    lines.add("tilt the saw for a sloping end; blocks between turns slope alike at both ends");
+    lines.add("Tilt the saw for a sloping end; blocks between turns slope alike at both ends.");
     String slender =
         blocks.blocks().stream()
             .filter(block -> block.height().compareTo(wood.width().times(SLENDER)) > 0)
             .map(BlockPlan.Block::id)
             .collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
-      lines.add("tall and thin, brace them sideways: " + slender);
+      lines.add("Tall and thin, so brace them sideways: " + slender + ".");
     }
     blocks
         .withoutRoom()
         .forEach(
             row ->
                 lines.add(
-                    "no block at "
-                        + BuildTables.place(row)
-                        + ": the roadbed lies on what is below"));
+                    "No block at %s: the roadbed rests on what is below."
+                        .formatted(BuildTables.place(row))));
     return lines;
   }
 
@@ -209,21 +189,15 @@ public final class BenchWords {
         .base()
         .map(
             base ->
-                "Base, "
-                    + (base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon")
-                    + ": "
-                    + base.demand().count()
-                    + " pieces `"
-                    + base.demand().piece().id()
-                    + "` ("
-                    + base.demand().piece().name()
-                    + "), all alike, "
-                    + figures.weight(new Mass(plan.weightOf(base.demand().piece())))
-                    + " each; together "
-                    + figures.length(base.acrossFlats())
-                    + " across, "
-                    + figures.length(base.innerEdge().minus(base.rim()).times(2))
-                    + " clear in the middle. They are on the cut layouts with everything else");
+                "Base, %s: %d pieces `%s` (%s), all alike, %s each; together %s across, %s clear in the middle. They are on the cut layouts with everything else."
+                    .formatted(
+                        base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon",
+                        base.demand().count(),
+                        base.demand().piece().id(),
+                        base.demand().piece().name(),
+                        figures.weight(new Mass(plan.weightOf(base.demand().piece()))),
+                        figures.length(base.acrossFlats()),
+                        figures.length(base.innerEdge().minus(base.rim()).times(2))));
   }
 
   /** A line for each board or rod: what is cut from it and what is left. */
@@ -242,11 +216,11 @@ public final class BenchWords {
           .forEach(cut -> alike.computeIfAbsent(cut.part(), p -> new ArrayList<>()).add(cut));
       String left = style.formatDown(board.left());
       lines.add(
-          number
-              + ": "
-              + alike.values().stream().map(this::cuts).collect(Collectors.joining(", "))
-              + "; "
-              + (left.startsWith("0 ") ? "nothing left" : left + " left"));
+          "No. %d: %s; %s"
+              .formatted(
+                  number,
+                  alike.values().stream().map(this::cuts).collect(Collectors.joining(", ")),
+                  left.startsWith("0 ") ? "nothing left" : left + " left"));
     }
     return lines;
   }
@@ -254,16 +228,14 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: "
-        + cutting.boards().size()
-        + " of "
-        + cutting.stock().name()
-        + ", "
-        + figures.given(cutting.stock().length())
-        + " each"
-        + (spec.supports().riser() instanceof Riser.WoodBlocks
-            ? "; lengths include what the slope takes"
-            : "");
+    return "Cutting list: %d of %s, %s each%s"
+        .formatted(
+            cutting.boards().size(),
+            cutting.stock().name(),
+            figures.given(cutting.stock().length()),
+            spec.supports().riser() instanceof Riser.WoodBlocks
+                ? "; lengths allow for the sloping end"
+                : "");
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {

@@ -2,6 +2,7 @@ package curvestock.answer;
 
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.job.Job;
@@ -78,6 +79,11 @@ public record Building(
 
   public HelixPlan plan() {
     return order.plan();
+  }
+
+  /** Whether threaded rods hold it up. */
+  public boolean hasRods() {
+    return plan().spec().supports().riser() instanceof Riser.ThreadedRods;
   }
 
   /** Whether no check fails. */

@@ -54,7 +54,7 @@ final class BuyingTables {
         given("width", "Width", line -> line.product().stock().width()),
         given("thickness", "Thickness", line -> line.product().stock().nominalThickness()),
         count("bought", "Buy", PurchaseLine::bought),
-        count("used", "Cut", PurchaseLine::used),
+        count("used", "Use", PurchaseLine::used),
         Field.of("each", "Each", Measure.MONEY, line -> orFree(line.each(), Text.NONE)),
         count("storeCuts", "Store cuts", PurchaseLine::cuts),
         money("storeCutting", "Store cutting", PurchaseLine::cutting),
@@ -91,23 +91,22 @@ final class BuyingTables {
     int holes = shape.outline().holes().size() - blank.outline().holes().size();
     String drilled = holes > 0 ? ", " + Figures.count(holes, "hole") : "";
     if (blank instanceof AnnularSector sector) {
-      return "R "
-          + figures.length(sector.innerRadius())
-          + " to "
-          + figures.length(sector.outerRadius())
-          + ", "
-          + sector.sweep()
-          + drilled;
+      return "radius %s to %s, %s%s"
+          .formatted(
+              figures.length(sector.innerRadius()),
+              figures.length(sector.outerRadius()),
+              sector.sweep(),
+              drilled);
     }
     if (blank instanceof Strip strip) {
       return figures.length(strip.length()) + " x " + figures.length(strip.width()) + drilled;
     }
     Box box = blank.outline().box();
-    return "within "
-        + figures.length(Length.ofMillimetres(box.width()))
-        + " x "
-        + figures.length(Length.ofMillimetres(box.height()))
-        + drilled;
+    return "fits in %s x %s%s"
+        .formatted(
+            figures.length(Length.ofMillimetres(box.width())),
+            figures.length(Length.ofMillimetres(box.height())),
+            drilled);
   }
 
   /** The numbers of the assembly schedule. */
@@ -144,7 +143,7 @@ final class BuyingTables {
         count("found", "Per sheet", Capacity::found),
         count("soughtUpTo", "Looked for", Capacity::sought),
         count("limit", "Limit", capacity -> capacity.bound().count()),
-        text("standing", "Standing", BuyingTables::standing),
+        text("standing", "Status", BuyingTables::standing),
         text("limitProof", "Proof of the limit", capacity -> capacity.bound().proof()),
         text("how", "How", Capacity::how));
   }
@@ -156,14 +155,14 @@ final class BuyingTables {
     if (capacity.isEnough()) {
       return "all you need";
     }
-    return capacity.searched() ? "best found" : "most found so far";
+    return capacity.searched() ? "best found" : "best found";
   }
 
   /** What any cheaper purchase would have to do, and how far what was found is from it. */
   Table obstacles() {
     return Table.of(
         "obstacles",
-        "In the way of a cheaper purchase",
+        "What a cheaper purchase would need",
         plan.obstacles(),
         text("kind", "Kind", obstacle -> obstacle.piece().id()),
         text("sheet", "Sheet", obstacle -> obstacle.sheet().name()),
@@ -183,7 +182,7 @@ final class BuyingTables {
         count("number", "Sheet", i -> i + 1),
         text("sheet", "Cut from", i -> layouts.get(i).sheet().name()),
         count("pieces", "Pieces", i -> layouts.get(i).placements().size()),
-        text("kinds", "Kinds", i -> content(layouts.get(i))),
+        text("kinds", "Holds", i -> content(layouts.get(i))),
         Field.of("used", "Used", Measure.SHARE, i -> new Share(layouts.get(i).areaYield())),
         offcut("offcutLength", "Offcut length", layouts, Math::max),
         offcut("offcutWidth", "Offcut width", layouts, Math::min),
@@ -205,7 +204,7 @@ final class BuyingTables {
   Table remnants() {
     return Table.of(
         "remnants",
-        "Offcuts kept in remnants.yaml for the next job",
+        "Offcuts to keep for the next job (in remnants.yaml)",
         plan.stockAfter(),
         count("count", "Count", sheet -> sheet.available().orElse(1)),
         Field.of("length", "Length", Measure.OFFCUT, SheetStock::length),

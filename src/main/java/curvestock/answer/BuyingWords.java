@@ -28,13 +28,13 @@ public final class BuyingWords {
   /** The decision in a line: {@code Buy 2 sheets of birch, $136.00.} */
   public String decision() {
     if (buying.cost().net().equals(Money.ZERO)) {
-      return "Nothing to buy: "
-          + Figures.count(buying.sheets(), "sheet")
-          + " on hand will do for all "
-          + Figures.count(buying.pieces(), "piece")
-          + ".";
+      return "Nothing to buy: %s on hand %s enough for %s."
+          .formatted(
+              Figures.count(buying.sheets(), "sheet"),
+              buying.sheets() == 1 ? "is" : "are",
+              Figures.count(buying.pieces(), "piece"));
     }
-    return "Buy " + toBuy() + ": " + money() + ".";
+    return "Buy %s: %s.".formatted(toBuy(), money());
   }
 
   private String toBuy() {
@@ -43,55 +43,53 @@ public final class BuyingWords {
     for (int i = 0; i < lines.rows().size(); i++) {
       if (lines.at(i, "cost") instanceof Money) {
         long bought = ((Count) lines.at(i, "bought")).number();
-        parts.add(
-            Figures.count(bought, "sheet")
-                + " of "
-                + figures.of(lines.at(i, "sheet"), Measure.TEXT));
+        String sheet = figures.of(lines.at(i, "sheet"), Measure.TEXT);
+        parts.add("%s of %s".formatted(Figures.count(bought, "sheet"), sheet));
       }
     }
-    return String.join(" and ", parts);
+    return Figures.list(parts);
   }
 
   /** The sum, with its tax if there is one. */
   public String money() {
     Cost cost = buying.cost();
+    String paid = figures.money(cost.paid());
     return cost.tax().isNone()
-        ? figures.money(cost.paid())
-        : figures.money(cost.paid())
-            + " ("
-            + figures.money(cost.net())
-            + " + "
-            + cost.tax()
-            + " tax "
-            + figures.money(cost.onTop())
-            + ")";
+        ? paid
+        : "%s (%s + %s tax %s)"
+            .formatted(paid, figures.money(cost.net()), cost.tax(), figures.money(cost.onTop()));
+  }
+
+  /** The decision, and what stands in the way of a cheaper one: what a first screen shows. */
+  public List<String> headline() {
+    if (buying.cost().isProvenLeast()) {
+      return List.of(decision() + " " + proof());
+    }
+    List<String> obstacles = obstacles();
+    return obstacles.isEmpty()
+        ? List.of("%s (%s)".formatted(decision(), proof()))
+        : List.of(decision(), obstacles.get(0));
   }
 
   /** What is proven of the cost. */
   public String proof() {
-    return proof(buying.cost());
-  }
-
-  private String proof(Cost cost) {
+    Cost cost = buying.cost();
     return cost.isProvenLeast()
-        ? "Proven cheapest: no layout can save money."
-        : "No purchase under " + figures.money(cost.leastPaid()) + " is possible.";
+        ? "Proven cheapest."
+        : "No purchase under %s is possible.".formatted(figures.money(cost.leastPaid()));
   }
 
   /** What is proven of the number of sheets; empty if only that it takes one. */
   public String sheetsProof() {
     int least = buying.cost().leastSheets();
     return least >= buying.sheets()
-        ? "No layout needs fewer sheets: that is proven."
-        : least <= 1 ? "" : "At least " + least + " sheets are needed: that is proven.";
+        ? "No layout needs fewer sheets (proven)."
+        : least <= 1 ? "" : "At least %d sheets are needed (proven).".formatted(least);
   }
 
   /** How much of the sheets is used. */
   public String used() {
-    return figures.percent(buying.yield())
-        + " of "
-        + (buying.layouts() == 1 ? "the sheet" : "the sheets")
-        + " is used.";
+    return "%s of the plywood is used.".formatted(figures.percent(buying.yield()));
   }
 
   /** Where the limits on pieces per sheet are from, each proof once. */
@@ -100,7 +98,7 @@ public final class BuyingWords {
     return per.rows().stream()
         .map(row -> figures.of(row.get(per.columns().size() - 2), Measure.TEXT))
         .distinct()
-        .map(proof -> "Limits are proven " + proof + ".")
+        .map("Limits are proven %s."::formatted)
         .toList();
   }
 
@@ -113,18 +111,21 @@ public final class BuyingWords {
       String sheet = figures.of(rows.at(i, "sheet"), Measure.TEXT);
       long needed = ((Count) rows.at(i, "needed")).number();
       long found = ((Count) rows.at(i, "found")).number();
+      String all = needed == wanted(kind) ? "all " : "";
       lines.add(
-          "To spend less, one sheet of "
-              + sheet
-              + " would have to hold "
-              + needed
-              + " of "
-              + kind
-              + "; the fullest layout found holds "
-              + found
-              + ".");
+          "To spend less, one sheet of %s would have to hold %s%d of %s; the fullest layout found holds %d."
+              .formatted(sheet, all, needed, kind, found));
     }
     return lines;
+  }
+
+  /** How many pieces of a kind are cut. */
+  private long wanted(String kind) {
+    Table kinds = buying.kinds();
+    return IntStream.range(0, kinds.rows().size())
+        .filter(i -> figures.of(kinds.at(i, "kind"), Measure.TEXT).equals(kind))
+        .mapToLong(i -> ((Count) kinds.at(i, "count")).number())
+        .sum();
   }
 
   /** How sheets are ripped, what that costs, and which sheets are not used. */
@@ -139,11 +140,8 @@ public final class BuyingWords {
         .forEach(
             each ->
                 remarks.add(
-                    "Not used: "
-                        + each.sheet()
-                        + " is "
-                        + figures.given(each.thickness())
-                        + " thick, and no piece needs that."));
+                    "Not used: %s is %s thick, and no piece is cut from that thickness."
+                        .formatted(each.sheet(), figures.given(each.thickness()))));
     return remarks;
   }
 
@@ -153,15 +151,13 @@ public final class BuyingWords {
     for (int i = 0; i < cuts.rows().size() && buying.layouts() > 1; i++) {
       boolean single = ((Count) cuts.at(i, "pieces")).number() == 1;
       if (single && isBought(cuts.at(i, "sheet"))) {
+        String piece = figures.of(cuts.at(i, "numbers"), Measure.TEXT);
         return Optional.of(
-            "Sheet "
-                + (i + 1)
-                + " holds one piece only, "
-                + figures.of(cuts.at(i, "numbers"), Measure.TEXT)
-                + "."
-                + (ofHelix
-                    ? " `curvestock compare` tries which small change saves that sheet."
-                    : ""));
+            (ofHelix
+                    ? "Sheet %d holds only one piece, %s; `curvestock compare` looks for a small"
+                        + " change that saves that sheet."
+                    : "Sheet %d holds only one piece, %s.")
+                .formatted(i + 1, piece));
       }
     }
     return Optional.empty();
@@ -176,21 +172,13 @@ public final class BuyingWords {
 
   private String room(SheetRoom room) {
     String sheets =
-        "Sheets may measure "
-            + figures.given(room.tolerance().shortBy())
-            + " less than stated ("
-            + room.tolerance().source()
-            + "). ";
+        SheetSizeWords.undersize(
+            figures.given(room.tolerance().shortBy()), room.tolerance().source());
     return room.left().millimetres() < 0
-        ? sheets
-            + "Pieces of sheet "
-            + room.sheet()
-            + " would then reach over its edge: measure yours before you cut, or give their true"
-            + " size or a margin."
-        : sheets
-            + "Marked out from the lower left corner, pieces then keep at least "
-            + figures.style().formatDown(room.left())
-            + " from the other edges.";
+        ? "%s. Pieces of sheet %d would then run over its edge: measure yours before you cut, or give their true size or a larger margin."
+            .formatted(sheets, room.sheet())
+        : "%s. Mark out from the lower left corner: the pieces then stay at least %s from the other edges."
+            .formatted(sheets, figures.style().formatDown(room.left()));
   }
 
   private String ripped(Buying.Rip rip) {
@@ -198,45 +186,43 @@ public final class BuyingWords {
     String panels = rip.panels().stream().map(this::panel).collect(Collectors.joining(" and "));
     Money price = way.breakdown().cutting().times(way.sheets());
     boolean free = rip.forBed() && price.equals(Money.ZERO);
-    return (rip.forBed() ? "For the machine's bed rip " : "Have the store rip ")
-        + (way.sheets() == 1 ? "1 sheet" : way.sheets() + " sheets, each")
-        + " into "
-        + panels
-        + ": "
-        + Figures.count((long) way.breakdown().cuts() * way.sheets(), "cut")
-        + (free ? "" : ", " + figures.money(price))
-        + ".";
+    return "%s %s into %s: %s%s."
+        .formatted(
+            rip.forBed() ? "For the machine's bed, rip" : "Have the store rip",
+            way.sheets() == 1 ? "1 sheet" : way.sheets() + " sheets, each",
+            panels,
+            Figures.count((long) way.breakdown().cuts() * way.sheets(), "cut"),
+            free ? "" : ", " + figures.money(price));
   }
 
   private String panel(Panel panel) {
     String name = panel.stock().name();
-    return panel.perSheet()
-        + " x "
-        + name.substring(name.lastIndexOf("panel "))
-        + " of at least "
-        + figures.sides(panel.stock().length(), panel.stock().width());
+    return "%d x %s of at least %s"
+        .formatted(
+            panel.perSheet(),
+            name.substring(name.lastIndexOf("panel ")),
+            figures.sides(panel.stock().length(), panel.stock().width()));
   }
 
   private String carried(Buying.CarriedWhole whole) {
     Money dearer = buying.cost().paid().minus(whole.cost().paid());
     String without =
-        (whole.forBed()
-                ? "On a machine that takes whole sheets it would be "
-                : "Carried whole it would be ")
-            + Figures.count(whole.sheets(), "sheet")
-            + " for "
-            + figures.money(whole.cost().paid())
-            + ": ";
+        "%s, %s would do, for %s"
+            .formatted(
+                whole.forBed() ? "On a machine that takes whole sheets" : "Carried whole",
+                Figures.count(whole.sheets(), "sheet"),
+                figures.money(whole.cost().paid()));
     if (whole.moreSheets() <= 0 && dearer.compareTo(Money.ZERO) <= 0) {
-      return without + "ripping costs nothing.";
+      return without + ", so ripping costs nothing extra.";
     }
     String more =
         whole.moreSheets() > 0 ? Figures.count(whole.moreSheets(), "more sheet") + ", " : "";
-    return without
-        + "ripping costs "
-        + more
-        + figures.money(dearer)
-        + (whole.forBed() ? " in all." : " in all; delivery for less would be cheaper.");
+    return "%s, so ripping costs %s%s in all%s."
+        .formatted(
+            without,
+            more,
+            figures.money(dearer),
+            whole.forBed() ? "" : "; have them delivered if that costs less");
   }
 
   /**
@@ -247,13 +233,11 @@ public final class BuyingWords {
     List<String> lines = new ArrayList<>();
     for (Buying.Loose each : buying.loose()) {
       lines.add(
-          "Sheet "
-              + each.sheet()
-              + ": tabs do not hold "
-              + Figures.count(each.pieces().size(), "piece")
-              + " ("
-              + String.join(", ", each.pieces())
-              + "). Screw down or tape each of them, inside its outline, before it is cut.");
+          "Sheet %d: tabs do not hold %s (%s). Screw down or tape each one, inside its outline, before it is cut."
+              .formatted(
+                  each.sheet(),
+                  Figures.count(each.pieces().size(), "piece"),
+                  String.join(", ", each.pieces())));
     }
     return lines;
   }
@@ -265,7 +249,7 @@ public final class BuyingWords {
       lines.add("Stopped early: this is the best so far; a full run may need fewer sheets.");
     }
     if (buying.rough()) {
-      lines.add("A quick layout: `curvestock plan` may need fewer sheets.");
+      lines.add("Quick layout: `curvestock plan` may need fewer sheets.");
     }
     return lines;
   }

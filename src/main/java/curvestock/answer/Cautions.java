@@ -1,35 +1,35 @@
 package curvestock.answer;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The cautions that every paper shows, each worded once. */
 public enum Cautions {
   PLANNING(
-      "These figures are a planning aid. Measure your sheets and the scale bars, cut one test piece"
-          + " and try it with your own trains before you cut a stack."),
+      "These figures are a planning aid. Measure your sheets and the printed scale bars, cut one test"
+          + " piece and try it with your own trains before you cut the rest."),
   DUST(
       "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask, and"
           + " vacuum rather than sweep."),
   CLAMP(
-      "Clamp the work; support the piece and the offcut; never hold a small arc by hand; wait until"
-          + " the blade stands still. Unplug before changing a blade or bit. No gloves or loose"
-          + " sleeves near turning tools."),
-  ROUTER("With a router on a trammel take several shallow passes, and never climb-cut."),
+      "Clamp the work; support the piece and the offcut; never hold a small piece by hand; wait for"
+          + " the blade to stop. Unplug before changing a blade or bit. No gloves or loose"
+          + " sleeves near a spinning tool."),
+  ROUTER("With a router on a trammel, take several shallow passes and never climb-cut."),
   MACHINE(
-      "On a machine keep clamps and screws outside the tool's path, air-cut first, and never leave"
-          + " it running alone. A laser needs fume extraction, a means to put out a fire, and sheet"
-          + " known to be suitable."),
+      "On a machine keep clamps and screws out of the tool's path, run it in the air first, and"
+          + " never leave it running alone. A laser needs fume extraction, a fire extinguisher at hand,"
+          + " and plywood sold as safe for lasers."),
   LOOSE(
       "A piece that comes loose can jam or fly: hold it by tabs, screws in the waste, or vacuum."),
-  SHEETS("Carry a full sheet with two people and tie it down on the car."),
-  RODS("Cut ends of threaded rod are sharp: deburr and cap them, above all at head height."),
+  SHEETS("A full sheet takes two people to carry. Tie it down on the car."),
+  RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
   LIFTING(
-      "A helix is a structure that people reach into and duck under. Lift it with two or more people"
+      "People reach into a helix and duck under it. Lift it with two or more people"
           + " and blocks under it, pad its edges, and leave a way out."),
   LICENSED(
-      "Follow your tools' manuals and local codes. Leave mains wiring, and structures fixed over"
-          + " people's heads, to licensed people.");
+      "Follow your tools' manuals and local codes. Leave house wiring, and anything fixed over"
+          + " people's heads, to a licensed electrician or builder.");
 
   private final String words;
 
@@ -41,18 +41,30 @@ public enum Cautions {
     return words;
   }
 
+  /** In a line, for a screen that has no room for more. */
+  public static final String CUTTING_IN_A_LINE =
+      "Caution: measure your sheets, cut a test piece, protect eyes, ears and lungs, clamp the work.";
+
+  /** The same of a helix. */
+  public static final String BUILDING_IN_A_LINE =
+      "Caution: mock up a turn with your own trains first. Lift a helix with help and pad its edges.";
+
   /** Those that go with a whole shop packet. */
-  public static List<String> all() {
-    List<String> all = new ArrayList<>();
-    for (Cautions caution : values()) {
-      all.add(caution.words);
-    }
-    return all;
+  public static List<String> all(boolean rods) {
+    return words(rods, values());
   }
 
   /** For people who build and lift. */
-  public static List<String> ofBuilding() {
-    return List.of(PLANNING.words, DUST.words, RODS.words, LIFTING.words, LICENSED.words);
+  public static List<String> ofBuilding(boolean rods) {
+    return words(rods, PLANNING, DUST, RODS, LIFTING, LICENSED);
+  }
+
+  /** Of rods only where there are some. */
+  private static List<String> words(boolean rods, Cautions... cautions) {
+    return Stream.of(cautions)
+        .filter(caution -> rods || caution != RODS)
+        .map(Cautions::words)
+        .toList();
   }
 
   /** For whoever runs a machine. */

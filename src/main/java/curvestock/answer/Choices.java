@@ -78,7 +78,7 @@ public record Choices(
     List<Field<SegmentOption>> fields = new ArrayList<>(decisive(comparison));
     fields.addAll(joints());
     fields.addAll(work(comparison.job().rates()));
-    String caption = "Segment sizes, counted on " + comparison.mainSheet().name();
+    String caption = "Segment sizes on " + comparison.mainSheet().name();
     return Table.of("choices", caption, comparison.options(), fields);
   }
 
@@ -107,7 +107,7 @@ public record Choices(
         ofFill("perSheet", "Per sheet", SheetFill::count),
         ofFill("limit", "Limit", fill -> fill.bound().count()),
         text("limitProof", "Proof", o -> o.fill().map(fill -> fill.bound().proof()).orElse("")),
-        ofFill("perSheetByPattern", "By pattern", SheetFill::byPattern),
+        ofFill("perSheetByPattern", "Quick count", SheetFill::byPattern),
         Field.of("turnsPerSheet", "Turns per sheet", Measure.TURNS, Choices::turns),
         count("sheets", "Sheets", SegmentOption::sheets),
         count("leastSheets", "Least sheets", o -> o.cost().leastSheets()),
@@ -133,11 +133,11 @@ public record Choices(
   private static List<Field<SegmentOption>> joints() {
     return List.of(
         count("joints", "Joints", SegmentOption::joints),
-        text("jointsPerTurn", "A turn", Choices::perTurn),
-        text("jointsFall", "Turn over turn", o -> fall(o.fall())),
+        text("jointsPerTurn", "Joints per turn", Choices::perTurn),
+        text("jointsFall", "Joints, turn to turn", o -> fall(o.fall())),
         angle("jointsLeastApart", "Least apart", o -> Angle.ofDegrees(o.fall().leastDegrees())),
         count("plates", "Plates", o -> o.parts().plates()),
-        count("smallParts", "Plates, blocks", o -> o.small().wanted()),
+        count("smallParts", "Plates and blocks", o -> o.small().wanted()),
         count("smallPartsInOffcuts", "Cut from offcuts", o -> o.small().nested()),
         count("extraSheets", "Extra sheets", o -> o.small().extraSheets()),
         text("smallPartsComplete", "All cut", o -> o.small().complete() ? "yes" : "no"),
@@ -209,21 +209,21 @@ public record Choices(
   private static Table reach(Comparison comparison) {
     return Table.of(
         "withSheets",
-        "What the sheets at hand reach for",
+        "What the sheets on hand are enough for",
         comparison.reach(),
         text("segment", "Segment", each -> SegmentName.brief(each.division())),
         angle("angle", "Angle", each -> each.division().largest()),
         count("pieces", "Pieces", Reach::pieces),
-        count("onRemnants", "From what is on hand", Reach::onRemnants),
+        count("onRemnants", "From sheets on hand", Reach::onRemnants),
         Field.turns("turns", "Turns", Reach::turns));
   }
 
   private static Table steps(Comparison comparison) {
     return Table.of(
         "steps",
-        "What a change would change",
+        "What small changes do",
         comparison.sensitivity().map(Sensitivity::steps).orElse(List.of()),
-        text("what", "Length", step -> words(step.dimension())),
+        text("what", "Changed", step -> words(step.dimension())),
         length("change", "Change", Sensitivity.Step::change),
         count("perSheet", "Per sheet", Sensitivity.Step::perSheet),
         Field.of("sheets", "Sheets", Measure.COUNT, Choices::sheets));
@@ -259,7 +259,7 @@ public record Choices(
   public static Table firstLook(List<SizeLook> looks) {
     return Table.of(
         "firstLook",
-        "Regular patterns; fuller layouts and the purchase follow",
+        "Quick count; better layouts and the cost follow",
         looks,
         text("segment", "Segment", look -> SegmentName.brief(look.angle())),
         angle("angle", "Angle", SizeLook::angle),
@@ -269,8 +269,8 @@ public record Choices(
             "turnsPerSheet",
             "Turns per sheet",
             look -> look.perSheet() * look.angle().degrees() / 360),
-        Field.of("sheets", "About sheets", Measure.COUNT, look -> some(look.sheets())),
-        Field.of("cost", "About", Measure.MONEY, Choices::about),
+        Field.of("sheets", "Sheets (about)", Measure.COUNT, look -> some(look.sheets())),
+        Field.of("cost", "Cost (about)", Measure.MONEY, Choices::about),
         count("joints", "Joints", SizeLook::joints),
         length("longest", "Largest piece", look -> look.largest().length()));
   }

@@ -2,6 +2,7 @@ package curvestock.answer;
 
 import curvestock.compare.AngleScan;
 import curvestock.compare.Comparison;
+import curvestock.compare.Division;
 import curvestock.compare.Ears;
 import curvestock.compare.JointPrice;
 import curvestock.compare.LonePiece;
@@ -9,11 +10,13 @@ import curvestock.compare.MoreTurn;
 import curvestock.compare.Reach;
 import curvestock.compare.Recommendation;
 import curvestock.compare.SegmentOption;
+import curvestock.helix.build.GluedArea;
 import curvestock.helix.spec.SegmentRun;
 import curvestock.job.Job;
 import curvestock.job.Rates;
 import curvestock.layout.Layout;
 import curvestock.piece.Demand;
+import curvestock.units.Length;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -23,6 +26,8 @@ import java.util.stream.Collectors;
 
 /** What a comparison advises, in sentences. Only what layouts have shown is said. */
 public final class CompareWords {
+
+  private static final double PLAUSIBLE = 3;
 
   private final Comparison comparison;
   private final Job job;
@@ -41,18 +46,13 @@ public final class CompareWords {
 
   private String decision(SegmentOption best) {
     Recommendation.Reason reason = comparison.recommendation().orElseThrow().reason();
-    return "Cut "
-        + SegmentName.plural(best.division())
-        + ": "
-        + Figures.count(best.sheets(), "sheet")
-        + ", "
-        + figures.money(best.sheetCost())
-        + ", "
-        + Figures.count(best.joints(), "joint")
-        + ". "
-        + switch (reason) {
+    JointPrice joint = comparison.recommendation().orElseThrow().joint();
+    String why =
+        switch (reason) {
           case ONLY_CHOICE -> "It is the only size compared that can be used.";
-          case CHEAPEST -> "Cheapest, counting plywood and joints" + eachJoint() + ".";
+          case CHEAPEST ->
+              "Cheapest, counting plywood and joints (%s a joint)."
+                  .formatted(figures.money(joint.each()));
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
               "Others cost the same and have as many joints; this one needs the fewest sheets.";
@@ -63,11 +63,27 @@ public final class CompareWords {
           case NOT_CARRIED ->
               "But no size compared fits the opening that the job states: try shorter segments.";
         };
+    return "Cut %s. %s".formatted(takes(best), why);
   }
 
-  private String eachJoint() {
-    JointPrice joint = comparison.recommendation().orElseThrow().joint();
-    return " (" + figures.money(joint.each()) + " a joint)";
+  private String takes(SegmentOption option) {
+    return "%s: %s, %s, %s"
+        .formatted(
+            SegmentName.plural(option.division()),
+            Figures.count(option.sheets(), "sheet"),
+            figures.money(option.sheetCost()),
+            Figures.count(option.joints(), "joint"));
+  }
+
+  /** What the job cuts, if that is another size than the one advised. */
+  public Optional<String> asTheJobIs() {
+    Optional<SegmentOption> best = comparison.best();
+    return comparison.options().stream()
+        .filter(option -> job.helix().isPresent())
+        .filter(option -> option.division().equals(Division.of(job.helix().get().segment())))
+        .filter(option -> best.stream().noneMatch(option::equals))
+        .findFirst()
+        .map(option -> "Your job cuts %s.".formatted(takes(option)));
   }
 
   /** Why, and what would change it. */
@@ -77,6 +93,7 @@ public final class CompareWords {
         .best()
         .ifPresent(
             best -> {
+              asTheJobIs().ifPresent(lines::add);
               assumption().ifPresent(lines::add);
               lines.addAll(new SheetSizeWords(comparison, figures).lines());
               comparison.alone().ifPresent(alone -> lines.add(alone(alone)));
@@ -91,11 +108,8 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost "
-                + figures.money(joint.each())
-                + " (1/"
-                + JointPrice.JOINTS_PER_SHEET
-                + " of a sheet); set your own with `rates:`.")
+            "Each joint is assumed to cost %s (1/%s of a sheet); set your own with `rates:`."
+                .formatted(figures.money(joint.each()), JointPrice.JOINTS_PER_SHEET))
         : Optional.empty();
   }
 
@@ -108,82 +122,82 @@ public final class CompareWords {
     if (lines.isEmpty()) {
       lines.add("This stays best whatever a joint costs.");
     }
-    found.dearerSheets().ifPresent(swing -> lines.add(swing(swing, "more", "dearer")));
-    found.cheaperSheets().ifPresent(swing -> lines.add(swing(swing, "less", "cheaper")));
+    found
+        .dearerSheets()
+        .filter(CompareWords::isPlausible)
+        .ifPresent(swing -> lines.add(swing(swing, "more")));
+    found
+        .cheaperSheets()
+        .filter(CompareWords::isPlausible)
+        .ifPresent(swing -> lines.add(swing(swing, "less")));
     return lines;
   }
 
-  private String swing(Recommendation.Swing swing, String than) {
-    return "If a joint costs you "
-        + than
-        + " than "
-        + figures.money(swing.eachJoint())
-        + " in time and parts, cut "
-        + SegmentName.plural(swing.division())
-        + " instead.";
+  /** Nobody sells sheets at a fifth of the price, or at five times as much. */
+  private static boolean isPlausible(Recommendation.PriceSwing swing) {
+    return swing.factor() <= PLAUSIBLE && swing.factor() >= 1 / PLAUSIBLE;
   }
 
-  private String swing(Recommendation.PriceSwing swing, String than, String change) {
+  private String swing(Recommendation.Swing swing, String than) {
+    return "If a joint costs you %s than %s in time and parts, cut %s instead."
+        .formatted(than, figures.money(swing.eachJoint()), SegmentName.plural(swing.division()));
+  }
+
+  private String swing(Recommendation.PriceSwing swing, String than) {
     Money now = comparison.mainSheet().price();
     Money then = new Money(Math.round(now.minorUnits() * swing.factor()));
     String sheets =
         job.sheets().size() == 1
-            ? "If a sheet costs "
-                + than
-                + " than "
-                + figures.money(then)
-                + " (now "
-                + figures.money(now)
-                + ")"
-            : "If sheets get " + Math.round(100 * Math.abs(swing.factor() - 1)) + " % " + change;
-    return sheets
-        + " while a joint costs the same, cut "
-        + SegmentName.plural(swing.division())
-        + " instead.";
+            ? "If a sheet costs %s than %s (now %s)"
+                .formatted(than, figures.money(then), figures.money(now))
+            : "If sheets cost %d %% %s"
+                .formatted(Math.round(100 * Math.abs(swing.factor() - 1)), than);
+    return "%s and a joint costs the same, cut %s instead."
+        .formatted(sheets, SegmentName.plural(swing.division()));
   }
 
   private String oneMoreTurn(SegmentOption best, MoreTurn more) {
-    return "One more turn in "
-        + SegmentName.plural(best.division())
-        + (more.sheetCost().compareTo(Money.ZERO) <= 0
-            ? " needs no more sheets, but "
-            : " costs at most "
-                + figures.money(more.sheetCost())
-                + " more for sheets ("
-                + more.sheets()
-                + " more) and ")
-        + Figures.count(more.joints(), "more joint")
-        + "; with joints and cutting, "
-        + figures.money(more.all())
-        + ".";
+    String sheets =
+        more.sheetCost().compareTo(Money.ZERO) <= 0
+            ? "no more sheets"
+            : more.sheets() <= 0
+                ? "up to %s more for sheets".formatted(figures.money(more.sheetCost()))
+                : "up to %s (%s)"
+                    .formatted(
+                        Figures.count(more.sheets(), "more sheet"),
+                        figures.money(more.sheetCost()));
+    return "One more turn of %s: %s and %s; %s in all, joints and cutting included."
+        .formatted(
+            SegmentName.plural(best.division()),
+            sheets,
+            Figures.count(more.joints(), "more joint"),
+            figures.money(more.all()));
   }
 
   private String ears(Ears ears) {
     String found =
-        Figures.count(ears.sheetsWith(), "sheet")
-            + " with ears for the rods, "
-            + Figures.count(ears.sheetsWithout(), "sheet")
-            + " with the rods through the roadbed.";
+        "%s with ears for the rods, %s with the rods through the roadbed."
+            .formatted(
+                Figures.count(ears.sheetsWith(), "sheet"),
+                Figures.count(ears.sheetsWithout(), "sheet"));
     return ears.extra().equals(Money.ZERO)
         ? "Ears cost no extra sheet here: " + found
-        : "Ears cost " + figures.money(ears.extra()) + " in sheets: " + found;
+        : "Ears cost %s in sheets: %s".formatted(figures.money(ears.extra()), found);
   }
 
   private String alone(LonePiece alone) {
-    String found = "Sheet " + alone.sheet() + " holds one piece only (" + alone.piece() + "). ";
-    if (!alone.tried()) {
-      return found + "With another kind of sheet for it, or a remnant, that sheet may be saved.";
-    }
-    return found
-        + alone
-            .saving()
-            .map(
-                saving ->
-                    SensitivityWords.advice(saving.dimension(), saving.change(), job.style())
-                        + "that sheet is saved: "
-                        + Figures.count(saving.sheets(), "sheet")
-                        + " (tried).")
-            .orElse("None of the small changes of margin, kerf, width and radius tried saves it.");
+    String advice =
+        alone.tried()
+            ? alone
+                .saving()
+                .map(
+                    saving ->
+                        SensitivityWords.advice(saving.dimension(), saving.change(), job.style())
+                            + "you save that sheet: %s in all (tried)."
+                                .formatted(Figures.count(saving.sheets(), "sheet")))
+                .orElse("No small change of margin, kerf, width or radius that was tried saves it.")
+            : "A remnant, or another kind of sheet for it, may save that sheet.";
+    return "Sheet %d holds only one piece (%s). %s".formatted(alone.sheet(), alone.piece(), advice);
   }
 
   /** How sensitive the answer is; empty if that was not looked at. */
@@ -201,18 +215,17 @@ public final class CompareWords {
         .map(
             scan ->
                 List.of(
-                    "Most turns from a sheet: " + peak(scan.bestForSheet()) + ".",
+                    "Most turns from one sheet: " + peak(scan.bestForSheet()) + ".",
                     "Fewest pieces of one size for this helix:"))
         .orElse(List.of());
   }
 
   private String peak(AngleScan.Sample sample) {
-    return SegmentName.plural(sample.angle())
-        + ", "
-        + sample.perSheet()
-        + " to a sheet, "
-        + Figures.decimal(sample.turnsPerSheet(), 2)
-        + " turns";
+    return "%s, %d to a sheet, %s turns"
+        .formatted(
+            SegmentName.plural(sample.angle()),
+            sample.perSheet(),
+            Figures.decimal(sample.turnsPerSheet(), 2));
   }
 
   /** How far the sheets asked about reach: a title, then a line a size; empty if none was asked. */
@@ -223,20 +236,21 @@ public final class CompareWords {
     boolean remnants = comparison.reach().get(0).onRemnants() > 0;
     List<String> lines = new ArrayList<>();
     lines.add(
-        "With "
-            + Figures.count(comparison.question().sheetsOnHand().orElseThrow(), "sheet")
-            + " of "
-            + comparison.mainSheet().name()
-            + (remnants ? " and what the job lists as on hand" : ""));
+        "With %s of %s%s you can build"
+            .formatted(
+                Figures.count(comparison.question().sheetsOnHand().orElseThrow(), "sheet"),
+                comparison.mainSheet().name(),
+                remnants ? " and the sheets on hand" : ""));
     for (Reach reach : comparison.reach()) {
       lines.add(
-          SegmentName.plural(reach.division())
-              + ": "
-              + Figures.decimal(reach.turns(), 2)
-              + " turns ("
-              + Figures.count(reach.pieces(), "piece")
-              + (remnants ? ", " + reach.onRemnants() + " of them from what is on hand" : "")
-              + ")");
+          "%s turns in %s (%s%s)"
+              .formatted(
+                  Figures.decimal(reach.turns(), 2),
+                  SegmentName.plural(reach.division()),
+                  Figures.count(reach.pieces(), "piece"),
+                  remnants
+                      ? ", %d of them from sheets on hand".formatted(reach.onRemnants())
+                      : ""));
     }
     return lines;
   }
@@ -252,26 +266,21 @@ public final class CompareWords {
               .collect(Collectors.joining(", "));
       if (!too.isEmpty()) {
         lines.add(
-            "Too large for "
-                + opening.name()
-                + " ("
-                + figures.sides(opening.length(), opening.width())
-                + "): "
-                + too
-                + ".");
+            "Too large for %s (%s): %s."
+                .formatted(opening.name(), figures.sides(opening.length(), opening.width()), too));
       }
     }
     if (comparison.options().stream().anyMatch(option -> option.parts().assumed())) {
       lines.add(
-          "The job says nothing of its joints: a 5 in splice plate, 1/2 in narrower than the roadbed,"
-              + " with 6 screws, cut from the same birch sheets, is assumed under each.");
+          "The job does not say how pieces are joined. Assumed under each joint: a splice plate %s long, %s narrower than the roadbed, with 6 screws, cut from the same sheets."
+              .formatted(figures.given(Length.ofInches(5)), figures.given(Length.ofInches(0.5))));
     }
     lines.add(
-        "Length of cut: every edge once, plates, blocks and holes included. Glue: 200 g per square"
-            + " metre (rule of thumb).");
+        "Length of cut: every edge once, plates, blocks and holes included. Glue: %s."
+            .formatted(GluedArea.words(job.style())));
     if (!job.rates().costSomething()) {
       lines.add(
-          "Only sheets are priced: give a `rates:` block in the job for cutting, joints and your"
+          "Only sheets are priced; add a `rates:` block to the job to price cutting, joints and your"
               + " time.");
     }
     comparison
@@ -279,9 +288,10 @@ public final class CompareWords {
         .forEach(
             refusal ->
                 lines.add(
-                    SegmentName.brief(refusal.angle())
-                        + " cannot be cut: "
-                        + refusal.reason().lines().findFirst().orElse("")));
+                    "%s cannot be cut: %s"
+                        .formatted(
+                            SegmentName.brief(refusal.angle()),
+                            refusal.reason().lines().findFirst().orElse(""))));
     return lines;
   }
 
@@ -298,26 +308,21 @@ public final class CompareWords {
     List<String> lines = new ArrayList<>();
     lines.add("Mixed plan " + SegmentName.brief(option.division()));
     lines.add(
-        "From the bottom up "
-            + lower.count()
-            + " "
-            + SegmentName.plural(lower.segment())
-            + ", "
-            + Figures.decimal(lower.degrees() / 360, 2)
-            + " turns; above them "
-            + SegmentName.plural(option.division().segment())
-            + ".");
+        "From the bottom up: %d %s, %s turns; then %s."
+            .formatted(
+                lower.count(),
+                SegmentName.plural(lower.segment()),
+                Figures.decimal(lower.degrees() / 360, 2),
+                SegmentName.plural(option.division().segment())));
     for (int i = 0; i < option.plan().layouts().size(); i++) {
       lines.add("Sheet " + (i + 1) + ": " + content(option, option.plan().layouts().get(i)));
     }
     lines.add(
-        "To plan it write in the job's helix: `segment-angle: "
-            + plain(option.division().segment().degrees())
-            + "` and `lower-segments: {count: "
-            + lower.count()
-            + ", angle: "
-            + plain(lower.segment().degrees())
-            + "}`.");
+        "To plan it, write under `helix:` in the job file: `segment-angle: %s` and `lower-segments: {count: %d, angle: %s}`."
+            .formatted(
+                plain(option.division().segment().degrees()),
+                lower.count(),
+                plain(lower.segment().degrees())));
     return lines;
   }
 

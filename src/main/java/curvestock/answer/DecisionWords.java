@@ -25,7 +25,7 @@ public final class DecisionWords {
             Figures.count(sheets, "sheet"),
             figures.money(paid),
             planned == 0
-                ? "Counted by regular patterns; each size is planned next."
+                ? "Quick count; each size is planned next."
                 : planned + " of " + all + " sizes are planned.");
   }
 

@@ -13,6 +13,7 @@ import curvestock.units.Share;
 import curvestock.units.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Locale;
 
 /**
@@ -105,6 +106,15 @@ public record Figures(LengthStyle style, String currency) {
     return style.number(first) + " x " + style.format(second);
   }
 
+  /** The same of two cells of tables; empty if there are no lengths in them. */
+  String sides(Quantity first, Quantity second, Column column) {
+    if (first.equals(Text.NONE)) {
+      return "";
+    }
+    String unit = " " + style.unit().symbol();
+    return of(first, column.measure()).replace(unit, "") + " x " + of(second, column.measure());
+  }
+
   /** A long way in feet or metres, to a tenth. */
   public String run(Length length) {
     LengthUnit unit = isImperial() ? LengthUnit.FOOT : LengthUnit.METRE;
@@ -151,6 +161,14 @@ public record Figures(LengthStyle style, String currency) {
   public static String decimal(double value, int places) {
     BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
     return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** {@code a}, {@code a and b}, {@code a, b and c}. */
+  public static String list(List<String> parts) {
+    int last = parts.size() - 1;
+    return last < 1
+        ? String.join("", parts)
+        : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
   /** {@code 1 sheet}, {@code 2 sheets}. */

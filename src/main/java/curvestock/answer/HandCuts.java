@@ -45,34 +45,31 @@ public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labe
       sentences.add("Cut " + (sentences.size() + 1) + ". " + cut(rip, figures));
     }
     if (sentences.isEmpty()) {
-      sentences.add("No straight cut passes between the pieces: keep the sheet in one.");
+      sentences.add("No straight cut clears the pieces: keep the sheet whole.");
     }
     return sentences;
   }
 
   private String cut(Rip rip, Figures figures) {
-    return "Straight "
-        + (rip.upright() ? "up the sheet at x = " : "along the sheet at y = ")
-        + length(rip.at(), figures)
-        + " (middle of the kerf), from "
-        + (rip.upright() ? "y = " : "x = ")
-        + length(rip.from(), figures)
-        + " to "
-        + length(rip.to(), figures)
-        + ". "
-        + effect(rip, figures);
+    return (rip.upright()
+            ? "Straight up the sheet at x = %s (middle of the kerf), from y = %s to %s. %s"
+            : "Straight along the sheet at y = %s (middle of the kerf), from x = %s to %s. %s")
+        .formatted(
+            length(rip.at(), figures),
+            length(rip.from(), figures),
+            length(rip.to(), figures),
+            effect(rip, figures));
   }
 
   private String effect(Rip rip, Figures figures) {
     if (rip.freesKept()) {
       Box box = kept.orElseThrow();
-      return "This frees the offcut of "
-          + figures.offcut(box.width(), box.height())
-          + " listed in remnants.yaml: keep it.";
+      return "This frees the %s offcut listed in remnants.yaml: keep it."
+          .formatted(figures.offcut(box.width(), box.height()));
     }
     return rip.after().isEmpty()
         ? "This frees an offcut: keep it."
-        : "Parts pieces " + names(rip.before()) + " from " + names(rip.after()) + ".";
+        : "This separates pieces %s from %s.".formatted(names(rip.before()), names(rip.after()));
   }
 
   /** A sentence for each board that the straight cuts leave; equal boards of one piece share it. */
@@ -86,11 +83,8 @@ public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labe
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "Board of "
-                + sides
-                + ": cut its pieces in the order "
-                + names(board.pieces())
-                + ", so that what is left stays one board to clamp.");
+            "Board %s: cut its pieces in the order %s, so that the rest stays in one board you can clamp."
+                .formatted(sides, names(board.pieces())));
       }
     }
     single.forEach((sides, pieces) -> several.add(cutOut(sides, pieces)));
@@ -99,8 +93,8 @@ public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labe
 
   private String cutOut(String sides, List<Integer> pieces) {
     return pieces.size() == 1
-        ? "Board of " + sides + ": cut out " + names(pieces) + "."
-        : "Boards of " + sides + ": cut out " + names(pieces) + ", one from each.";
+        ? "Board %s: cut out piece %s.".formatted(sides, names(pieces))
+        : "Boards %s: cut out pieces %s, one from each.".formatted(sides, names(pieces));
   }
 
   private String names(List<Integer> pieces) {

@@ -41,10 +41,10 @@ final class HelixTables {
         "verdicts",
         "Does the helix work?",
         verdicts,
-        text("state", "Check", verdict -> verdict.state().word()),
+        text("state", "Result", verdict -> verdict.state().word()),
         text("code", "Code", verdict -> verdict.rule().key()),
         text("place", "Place", verdict -> verdict.place().map(Place::key).orElse("")),
-        text("title", "Rule", VerdictWords::title),
+        text("title", "What is checked", VerdictWords::title),
         text("finding", "Finding", words::finding),
         text("fix", "Fix", words::fix));
   }
@@ -113,7 +113,7 @@ final class HelixTables {
       int of = ++number;
       rows.add(new Taken(of, "rise per turn", budget.risePerTurn()));
       budget.items().forEach(item -> rows.add(new Taken(of, item.name(), item.height())));
-      rows.add(new Taken(of, "free", budget.free()));
+      rows.add(new Taken(of, "clearance", budget.free()));
     }
     return Table.of(
         "heightBudgets",
@@ -144,11 +144,12 @@ final class HelixTables {
   Table assumed() {
     return Table.of(
         "assumed",
-        "Assumed, since the job does not say; check these",
+        "Assumed, as the job does not say: check these",
         order.assumed(),
-        text("field", "Field", Assumption::field),
+        text("what", "What", each -> AssumedWords.of(each.field())),
         text("value", "Assumed", Assumption::value),
-        text("reason", "Why", Assumption::reason));
+        text("reason", "Why", Assumption::reason),
+        text("field", "Key in the job file", Assumption::field));
   }
 
   /** {@code 12.3 lb of pieces from the sheets, 4 lb of blocks}. */

@@ -22,6 +22,7 @@ import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,6 +32,9 @@ public final class HelixWords {
 
   /** So many assumed values are told in a sentence. */
   private static final int FEW_ASSUMED = 6;
+
+  /** A difference in height that a reader can see in the figures, in millimetres. */
+  private static final double SEEN = 1;
 
   private final Building helix;
   private final HelixPlan plan;
@@ -48,46 +52,38 @@ public final class HelixWords {
 
   /** Whether it works, in a line. */
   public String decision() {
+    return decision("");
+  }
+
+  private String decision(String named) {
     int all = helix.verdicts().size();
     int fails = helix.count(State.FAIL);
     int marginal = helix.count(State.MARGINAL);
     if (fails > 0) {
-      return "Does not work: "
-          + fails
-          + " of "
-          + all
-          + (fails == 1 ? " checks fails." : " checks fail.");
+      return "The helix does not work: %d of %d checks %s."
+          .formatted(fails, all, fails == 1 ? "fails" : "fail");
     }
     return marginal == 0
-        ? "Works: all " + all + " checks pass."
-        : "Works: %d of %d checks pass, %d %s marginal."
-            .formatted(all - marginal, all, marginal, marginal == 1 ? "is" : "are");
+        ? "The helix works: all %d checks pass.".formatted(all)
+        : "The helix works: %d of %d checks pass, %d %s marginal%s."
+            .formatted(all - marginal, all, marginal, marginal == 1 ? "is" : "are", named);
   }
 
-  /** The same with the names of what is not ok, for the summary of a cutting plan. */
+  /** Whether it works, and what does not: for whoever reads of the sheets. */
   public List<String> warnings() {
-    List<String> lines = new ArrayList<>();
-    List<String> failures = failures();
-    if (!failures.isEmpty()) {
-      lines.add("This helix fails: " + decision());
-      lines.addAll(failures);
-    }
-    if (lines.isEmpty()) {
-      lines.add(
-          named() + (helix.count(State.MARGINAL) > 0 ? " Details: curvestock helix JOB" : ""));
-    }
+    List<String> lines = new ArrayList<>(List.of(named()));
+    lines.addAll(failures());
     return lines;
   }
 
   /** Whether it works, and if so the names of what is marginal. */
   public String named() {
-    String marginal =
+    List<String> marginal =
         helix.verdicts().stream()
             .filter(verdict -> verdict.state() == State.MARGINAL)
             .map(VerdictWords::title)
-            .collect(Collectors.joining(", "));
-    return decision()
-        + (marginal.isEmpty() || !helix.works() ? "" : " Marginal: " + marginal + ".");
+            .toList();
+    return decision(" (" + String.join(", ", marginal) + ")");
   }
 
   /**
@@ -117,18 +113,23 @@ public final class HelixWords {
             .collect(Collectors.joining(", "));
     List<String> lines = new ArrayList<>();
     lines.add(
-        VerdictWords.title(worst)
-            + ": fail: "
-            + words.finding(worst)
-            + (also.isEmpty() ? "" : "; also " + also));
+        "%s fails: %s%s"
+            .formatted(
+                upper(VerdictWords.title(worst)),
+                words.finding(worst),
+                also.isEmpty() ? "" : "; also " + also));
     boolean figuresGiven = group.stream().anyMatch(verdict -> verdict.remedy().isPresent());
     group.stream()
         .filter(verdict -> !figuresGiven || verdict.remedy().isPresent())
         .map(words::fix)
         .filter(fix -> !fix.isEmpty())
         .distinct()
-        .forEach(fix -> lines.add("fix: " + fix));
+        .forEach(fix -> lines.add("Fix: " + fix));
     return lines;
+  }
+
+  private static String upper(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** What is left over what is needed; below zero where it is not enough. */
@@ -163,18 +164,17 @@ public final class HelixWords {
       return "";
     }
     if (assumed.rows().size() > FEW_ASSUMED) {
-      return Figures.count(assumed.rows().size(), "value")
-          + " are assumed, since the job does not say; --details lists them all.";
+      return "Assumed: %d values that the job does not give. Check them: --details lists them all."
+          .formatted(assumed.rows().size());
     }
-    return "Assumed, since the job does not say: "
-        + IntStream.range(0, assumed.rows().size())
-            .mapToObj(
-                row ->
-                    figures.of(assumed.at(row, "field"), Measure.TEXT)
-                        + " "
-                        + figures.of(assumed.at(row, "value"), Measure.TEXT))
-            .collect(Collectors.joining("; "))
-        + ".";
+    return IntStream.range(0, assumed.rows().size())
+        .mapToObj(
+            row ->
+                "%s %s"
+                    .formatted(
+                        figures.of(assumed.at(row, "what"), Measure.TEXT),
+                        figures.of(assumed.at(row, "value"), Measure.TEXT)))
+        .collect(Collectors.joining("; ", "Assumed, as the job does not say: ", "."));
   }
 
   /** Where it goes and how it climbs. */
@@ -182,21 +182,17 @@ public final class HelixWords {
     GroundPlan ground = spec.ground();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Scale "
-            + spec.scale().name()
-            + ", "
-            + (ground.trackRadii().size() == 1 ? "one track at " : "two tracks at ")
-            + ground.trackRadii().stream().map(figures::length).collect(Collectors.joining(" and "))
-            + " radius, roadbed "
-            + figures.length(ground.width())
-            + " wide ("
-            + figures.length(ground.innerEdge())
-            + " to "
-            + figures.length(ground.outerEdge())
-            + ")"
-            + (ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
+        "Scale %s, %s at %s radius, roadbed %s wide (radius %s to %s)%s"
+            .formatted(
+                spec.scale().name(),
+                ground.trackRadii().size() == 1 ? "one track" : "two tracks",
+                Figures.list(ground.trackRadii().stream().map(figures::length).toList()),
+                figures.length(ground.width()),
+                figures.length(ground.innerEdge()),
+                figures.length(ground.outerEdge()),
+                ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
     lines.addAll(size());
-    lines.add("Weighs about " + weight() + " without track: " + weights());
+    lines.add("Weighs about %s without track: %s".formatted(weight(), weights()));
     return lines;
   }
 
@@ -205,21 +201,25 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs "
-            + figures.length(climb.climb())
-            + " in "
-            + Figures.decimal(climb.turns(), 3)
-            + " turns, "
-            + (spec.ground().direction() == Direction.CLOCKWISE ? "clockwise" : "counter-clockwise")
-            + ", "
-            + figures.length(climb.risePerTurn())
-            + " a turn; enters at "
-            + bearing(-spec.bottom().leadIn().millimetres())
-            + ", leaves at "
-            + bearing(climb.ringLength() + spec.top().leadIn().millimetres()));
+        "Climbs %s over %s turns %s, %s per turn%s; track enters at %s and leaves at %s"
+            .formatted(
+                figures.length(climb.climb()),
+                Figures.decimal(climb.turns(), 3),
+                spec.ground().direction() == Direction.CLOCKWISE
+                    ? "clockwise"
+                    : "counter-clockwise",
+                figures.length(climb.risePerTurn()),
+                leadsClimb(climb) ? " and the rest in the leads" : "",
+                bearing(-spec.bottom().leadIn().millimetres()),
+                bearing(climb.ringLength() + spec.top().leadIn().millimetres())));
     lines.addAll(tracks());
     lines.add(takesUp());
     return lines;
+  }
+
+  private static boolean leadsClimb(Climb climb) {
+    double ring = climb.risePerTurn().millimetres() * climb.turns();
+    return climb.climb().millimetres() - ring > SEEN;
   }
 
   /** A sentence for each track. */
@@ -227,15 +227,13 @@ public final class HelixWords {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       lines.add(
-          "Track at "
-              + figures.length(spec.ground().trackRadii().get(i))
-              + " radius: grade "
-              + plan.trackGrades().get(i)
-              + ", pulls like "
-              + plan.equivalentGrades().get(i)
-              + " on straight track (estimate); "
-              + figures.run(plan.trackLengths().get(i))
-              + " of track on the ring");
+          "%s, %s at %s radius: grade %s, pulls like %s on straight track (estimate)"
+              .formatted(
+                  plan.trackGrades().size() == 1 ? "Track" : i == 0 ? "Inner track" : "Outer track",
+                  figures.run(plan.trackLengths().get(i)),
+                  figures.length(spec.ground().trackRadii().get(i)),
+                  plan.trackGrades().get(i),
+                  plan.equivalentGrades().get(i)));
     }
     return lines;
   }
@@ -243,13 +241,12 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Takes up "
-        + (ground.isOval() ? figures.length(outer.plus(ground.straight())) + " by " : "")
-        + figures.length(outer)
-        + (ground.isOval() ? "" : " across")
-        + " without the leads; "
-        + figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2))
-        + " clear inside";
+    return "Needs a space %s, plus the leads; %s clear inside"
+        .formatted(
+            ground.isOval()
+                ? figures.length(outer.plus(ground.straight())) + " by " + figures.length(outer)
+                : figures.length(outer) + " across",
+            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)));
   }
 
   private String weight() {
@@ -274,7 +271,7 @@ public final class HelixWords {
                   .collect(Collectors.joining())
               + " = "
               + decimals.format(budget.free())
-              + " free");
+              + " clear");
     }
     return lines;
   }
@@ -287,14 +284,12 @@ public final class HelixWords {
       String place = end == End.BOTTOM ? "Entry" : "Exit";
       lines.add(
           clearance.applies()
-              ? place
-                  + ": the straight lies "
-                  + (end == End.BOTTOM ? "under" : "over")
-                  + " the ring for "
-                  + figures.length(clearance.overlapLength())
-                  + "; at least "
-                  + figures.length(clearance.free(Length.ZERO))
-                  + " free there, with nothing hanging below"
+              ? "%s: the straight runs %s the ring for %s, with at least %s clear there and nothing hanging below"
+                  .formatted(
+                      place,
+                      end == End.BOTTOM ? "under" : "over",
+                      figures.length(clearance.overlapLength()),
+                      figures.length(clearance.free(Length.ZERO)))
               : place + ": no turn lies over another here");
     }
     return lines;
@@ -308,11 +303,13 @@ public final class HelixWords {
   /** How much of everything on the shopping list has a price. */
   public static String total(Answer answer) {
     boolean sheets = answer.buying().isPresent();
-    return "Total of stated prices "
-        + answer.figures().money(answer.priced())
-        + (sheets ? ", sheets included" : ", without the sheets")
-        + (answer.unpriced() > 0
-            ? "; plus " + Figures.count(answer.unpriced(), "unpriced item")
-            : "");
+    return "Total %s, sheets %s%s"
+        .formatted(
+            answer.figures().money(answer.priced()),
+            sheets ? "included" : "not included",
+            answer.unpriced() > 0
+                ? "; plus %s with no price given"
+                    .formatted(Figures.count(answer.unpriced(), "item"))
+                : "");
   }
 }

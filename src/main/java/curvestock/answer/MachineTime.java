@@ -154,14 +154,12 @@ public record MachineTime(
               + ".");
     }
     words.add(
-        figures.run(total.cut())
-            + " cut, "
-            + figures.run(total.marked())
-            + " marked, "
-            + figures.run(total.lifted())
-            + " with the tool lifted, between marks and letters too"
-            + speeds(figures)
-            + ".");
+        "%s of cutting, %s of marking, %s of travel with the tool lifted%s."
+            .formatted(
+                figures.run(total.cut()),
+                figures.run(total.marked()),
+                figures.run(total.lifted()),
+                speeds(figures)));
     return words;
   }
 
@@ -182,7 +180,7 @@ public record MachineTime(
 
   private String speeds(Figures figures) {
     if (rates.feedPerMinute().isEmpty()) {
-      return "; give `feed-per-minute:` in `rates:` for the time";
+      return "; for the time, add `feed-per-minute:` under `rates:`";
     }
     List<String> alike = new ArrayList<>();
     if (rates.markingPerMinute().isEmpty()) {
@@ -192,6 +190,8 @@ public record MachineTime(
       alike.add("lifting");
     }
     String feed = figures.run(rates.feedPerMinute().get()) + " a minute";
-    return ", at " + feed + (alike.isEmpty() ? "" : ", " + String.join(" and ", alike) + " too");
+    return alike.isEmpty()
+        ? ", at " + feed
+        : ", at %s, %s included".formatted(feed, String.join(" and ", alike));
   }
 }

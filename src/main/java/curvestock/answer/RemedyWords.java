@@ -30,8 +30,8 @@ public final class RemedyWords {
     List<HelixPlan> others = Remedies.of(plan);
     if (others.isEmpty()) {
       return List.of(
-          "No other number of turns, radius or width makes it work with all else as stated, nor with"
-              + " tracks and plates changed too; fix the checks one by one.");
+          "No other number of turns, radius or width works with all else as stated, even with tracks"
+              + " and plates changed; fix the checks one by one.");
     }
     List<String> lines = new ArrayList<>();
     others.forEach(other -> lines.add(remedy(other)));
@@ -75,21 +75,19 @@ public final class RemedyWords {
               .supports()
               .firstAt()
               .map(place -> "first support " + figures.length(place) + " from the ring's entry")
-              .orElse("first support placed by the plan (leave `first-at` out)"));
+              .orElse("first support placed by Curvestock (leave out `first-at`)"));
     }
     if (other.spec().supports().perTurn() != spec.supports().perTurn()) {
-      changes.add(other.spec().supports().perTurn() + " supports a turn");
+      changes.add(other.spec().supports().perTurn() + " supports per turn");
     }
-    return String.join(", ", changes)
-        + ": "
-        + figures.length(other.climb().risePerTurn())
-        + " a turn, grade "
-        + other.trackGrades().get(0)
-        + ", clearance "
-        + figures.length(other.budgets().get(0).free())
-        + "; leaves at "
-        + figures.bearing(other.line().bearing(other.climb().ringLength()))
-        + marginal(other);
+    return "%s: %s a turn, grade %s, clearance %s; track leaves at %s%s"
+        .formatted(
+            String.join(", ", changes),
+            figures.length(other.climb().risePerTurn()),
+            other.trackGrades().get(0),
+            figures.length(other.budgets().get(0).free()),
+            figures.bearing(other.line().bearing(other.climb().ringLength())),
+            marginal(other));
   }
 
   private void end(List<String> changes, String end, EndPlan now, EndPlan before) {

@@ -33,23 +33,20 @@ final class SensitivityWords {
       if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
         sentences.add(sentence(step));
       } else {
-        minor.add(briefly(step) + " " + step.perSheet());
+        minor.add("%s: %d".formatted(briefly(step), step.perSheet()));
       }
     }
     if (!minor.isEmpty()) {
       sentences.add(
-          "Changes pieces per sheet (now "
-              + base
-              + "), not the number of sheets: "
-              + String.join("; ", minor)
-              + ".");
+          "These change the pieces per sheet (now %d), not the number of sheets: %s."
+              .formatted(base, String.join("; ", minor)));
     }
     sentences.add(
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
-            : "Each was tried with a new layout, "
-                + (found.byPattern() ? "in regular patterns." : "with a quick search.")
-                + " Smaller changes make no difference.");
+            : found.byPattern()
+                ? "Each was tried with a quick count. Smaller changes make no difference."
+                : "Each was tried with a quick search. Smaller changes make no difference.");
     return sentences;
   }
 
@@ -57,13 +54,8 @@ final class SensitivityWords {
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
     String facts =
-        "The layout of "
-            + base
-            + " to a sheet has "
-            + spare(fill.spareAlong())
-            + " to spare along the sheet and "
-            + spare(fill.spareAcross())
-            + " across it";
+        "The layout with %d to a sheet has %s to spare along the sheet and %s across it"
+            .formatted(base, spare(fill.spareAlong()), spare(fill.spareAcross()));
     return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
   }
 
@@ -106,13 +98,13 @@ final class SensitivityWords {
     boolean less = change.millimetres() < 0;
     String by = style.formatGiven(change.times(less ? -1 : 1));
     return switch (dimension) {
-      case RADIUS -> "At " + by + (less ? " less radius " : " more radius ");
+      case RADIUS -> "With the radius " + by + (less ? " smaller " : " larger ");
       case WIDTH ->
           helps
               ? "Make the roadbed " + by + (less ? " narrower and " : " wider and ")
               : "With the roadbed " + by + (less ? " narrower " : " wider ");
       case KERF -> "With a kerf " + by + (less ? " finer " : " wider ");
-      case MARGIN -> "With " + by + (less ? " less margin " : " more margin ");
+      case MARGIN -> "With an edge margin " + by + (less ? " smaller " : " larger ");
       case SHEET_LENGTH -> "From a sheet " + by + (less ? " shorter " : " longer ");
       case SHEET_WIDTH -> "From a sheet " + by + (less ? " narrower " : " wider ");
     };
@@ -131,13 +123,12 @@ final class SensitivityWords {
     }
     int saved = found.baseSheets() - step.sheets();
     String amount = Math.abs(saved) == 1 ? "a sheet" : Math.abs(saved) + " sheets";
-    return (saved > 0 ? "you save " + amount : "you need " + amount + " more")
-        + ": "
-        + step.sheets()
-        + " instead of "
-        + found.baseSheets()
-        + "; "
-        + count;
+    return "%s: %d instead of %d; %s"
+        .formatted(
+            saved > 0 ? "you save " + amount : "you need " + amount + " more",
+            step.sheets(),
+            found.baseSheets(),
+            count);
   }
 
   private String briefly(Sensitivity.Step step) {
@@ -147,9 +138,9 @@ final class SensitivityWords {
       case RADIUS -> "radius " + by + (less ? " smaller" : " larger");
       case WIDTH -> "roadbed " + by + (less ? " narrower" : " wider");
       case KERF -> "kerf " + by + (less ? " finer" : " wider");
-      case MARGIN -> "margin " + by + (less ? " less" : " more");
-      case SHEET_LENGTH -> "sheet cut " + by + (less ? " short" : " long");
-      case SHEET_WIDTH -> "sheet cut " + by + (less ? " narrow" : " wide");
+      case MARGIN -> "edge margin " + by + (less ? " smaller" : " larger");
+      case SHEET_LENGTH -> "sheet " + by + (less ? " shorter" : " longer");
+      case SHEET_WIDTH -> "sheet " + by + (less ? " narrower" : " wider");
     };
   }
 

@@ -27,7 +27,7 @@ public final class Shares {
   public static Table of(BatchPlan batch) {
     return Table.of(
         "jobs",
-        "Jobs, their letters before the numbers of their pieces",
+        "Jobs (each job's letter stands before its piece numbers)",
         batch.shares(),
         text("letter", "Job", share -> share.member().tag()),
         text("title", "Title", share -> share.member().job().title()),

@@ -36,37 +36,32 @@ final class SheetSizeWords {
   }
 
   private String best(SegmentOption best, ShortSheets found) {
-    String each =
-        "Sheets may measure " + shortBy(found) + " less than stated (" + found.source() + ")";
+    String each = undersize(shortBy(found), found.source());
     if (found.sheets() == ShortSheets.NONE) {
-      return each + ", and then this cannot be cut from them: measure yours before you buy.";
+      return each + "; this cannot be cut from such sheets, so measure yours before you buy.";
     }
     return found.sheets() == best.sheets()
-        ? each
-            + ": tried, and "
-            + Figures.count(best.sheets(), "sheet")
-            + " still "
-            + (best.sheets() == 1 ? "does." : "do.")
-        : each
-            + ": then "
-            + Figures.count(found.sheets(), "sheet")
-            + " are needed, "
-            + figures.money(found.cost())
-            + ". Measure yours before you buy.";
+        ? "%s; %s %s still enough."
+            .formatted(
+                each, Figures.count(best.sheets(), "sheet"), best.sheets() == 1 ? "is" : "are")
+        : "%s; then you need %s, %s. Measure yours before you buy."
+            .formatted(each, Figures.count(found.sheets(), "sheet"), figures.money(found.cost()));
+  }
+
+  /** How much less than its stated size a sheet may measure, and by which standard. */
+  static String undersize(String shortBy, String source) {
+    return "Sheets can come up to %s undersize (by %s)".formatted(shortBy, source);
   }
 
   private String other(SegmentOption option, ShortSheets found) {
-    String sheets = Figures.count(option.sheets(), "sheet");
-    return DecisionWords.card(option.division())
-        + " fit "
-        + sheets
-        + " only at full size; "
-        + shortBy(found)
-        + " less, and "
-        + (found.sheets() == ShortSheets.NONE
-            ? "they cannot be cut"
-            : "they need " + found.sheets())
-        + ", so they are not recommended. If yours measure full, write `tolerance: 0` at the sheet.";
+    return "%s need full-size sheets to fit on %d; %s undersize, %s, so they are not recommended. If yours measure full size, write `tolerance: 0` for the sheet."
+        .formatted(
+            DecisionWords.card(option.division()),
+            option.sheets(),
+            shortBy(found),
+            found.sheets() == ShortSheets.NONE
+                ? "they cannot be cut"
+                : "they take " + found.sheets());
   }
 
   private String shortBy(ShortSheets found) {

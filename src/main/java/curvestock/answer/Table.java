@@ -60,6 +60,26 @@ public record Table(String key, String caption, List<Column> columns, List<List<
         rows.stream().map(row -> Arrays.stream(kept).mapToObj(row::get).toList()).toList());
   }
 
+  /** Two columns of lengths as one, {@code 48 x 21 7/8 in}; the same if there are none such. */
+  public Table sides(String first, String second, String title, Figures figures) {
+    if (columns.stream().noneMatch(column -> column.key().equals(first))) {
+      return this;
+    }
+    int one = index(first);
+    int two = index(second);
+    List<Column> fewer = new ArrayList<>(columns);
+    fewer.set(one, new Column(first, title, Measure.TEXT));
+    fewer.remove(two);
+    List<List<Quantity>> cells = new ArrayList<>();
+    for (List<Quantity> row : rows) {
+      List<Quantity> less = new ArrayList<>(row);
+      less.set(one, new Text(figures.sides(row.get(one), row.get(two), columns.get(one))));
+      less.remove(two);
+      cells.add(less);
+    }
+    return new Table(key, caption, fewer, cells);
+  }
+
   /** The rows in whose column a text stands, in order. */
   public Table where(String column, String text) {
     int c = index(column);

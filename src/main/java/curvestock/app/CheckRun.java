@@ -94,7 +94,7 @@ final class CheckRun {
       if (folder.isPresent() && !folder.get().equals(own)) {
         throw new FileProblem(
             drawing,
-            "it belongs to another plan than " + drawings.get(0),
+            "it belongs to a different plan than " + drawings.get(0),
             "Check the drawings of one plan at a time.");
       }
       folder = Optional.of(own);
@@ -103,7 +103,7 @@ final class CheckRun {
     List<JobSource> sources = plans.get(folder.orElseThrow()).jobs();
     if (sources.isEmpty()) {
       throw new FileProblem(
-          plan, "it does not carry the job it was made for", "Name the job: --job JOB.");
+          plan, "it does not say which job it was made for", "Name the job: --job JOB.");
     }
     List<Job> jobs = new ArrayList<>();
     for (JobSource source : sources) {
@@ -124,7 +124,7 @@ final class CheckRun {
         Optional<PlanFile> read = PlanFile.read(TextFiles.read(plan, MOST_PLAN_BYTES));
         if (read.isEmpty()) {
           throw new FileProblem(
-              plan, "it is no plan that Curvestock wrote", "Name the job: --job JOB.");
+              plan, "Curvestock did not write this plan", "Name the job: --job JOB.");
         }
         plans.put(folder, read.get());
         return folder;

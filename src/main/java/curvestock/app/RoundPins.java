@@ -43,7 +43,7 @@ final class RoundPins {
   List<LaidByHand> improved() throws Infeasible {
     for (int i = 0; i < sheets.size(); i++) {
       if (!sheets.get(i).pinned().isEmpty()) {
-        listener.step("laying sheet " + (i + 1) + " anew round the pinned pieces");
+        listener.step("rearranging sheet " + (i + 1) + " around the pinned pieces");
         improve(i);
       }
     }
@@ -53,10 +53,7 @@ final class RoundPins {
     }
     if (!homeless.isEmpty()) {
       throw new Infeasible(
-          List.of(
-              "No room was found for "
-                  + homeless.get(0).name()
-                  + ": loosen a piece, or pin fewer of them."));
+          List.of("No room was found for " + homeless.get(0).name() + ": unpin a piece or two."));
     }
     return sheets.stream().filter(sheet -> !sheet.all().isEmpty()).toList();
   }

@@ -25,6 +25,7 @@ final class AreaBound {
     double share = InflatedArea.ofSheet(sheet, less) / InflatedArea.ofPiece(piece, less);
     int count = (int) Math.min(Integer.MAX_VALUE, Math.floor(share * (1 + ROUNDING)));
     return new Bound(
-        count, "by area: each piece with half the spacing around it against the usable sheet");
+        count,
+        "by area: the pieces, with half the gap around each, must fit in the area of the usable sheet");
   }
 }

@@ -92,7 +92,7 @@ final class MarkCheck {
    */
   void run(boolean allRead) throws CheckException {
     if ((long) marks.size() * Math.max(1, pieces.size()) > MOST_PAIRS) {
-      throw new CheckException("there are too many marks to judge: " + marks.size());
+      throw new CheckException("there are too many marks to check: " + marks.size());
     }
     findCopies();
     if (allRead && !findings.isFull()) {

@@ -60,7 +60,7 @@ final class Shrunk {
       if (moved.size() == 1 && moved.get(0) instanceof Trace.Round) {
         return new TraceLoop(moved);
       }
-      throw new CheckException("the outline does not have the form of one grown by half a kerf");
+      throw new CheckException("the outline does not have the form of one offset by half a kerf");
     }
     // Of a chord that stands for a flat arc the moved ends lie a little aside of that arc's own.
     double meet = form.linesWithin() > 0 ? 5 * MEET : MEET;
@@ -111,7 +111,7 @@ final class Shrunk {
     if (edge instanceof Trace.Round round) {
       double radius = round.radius() - Math.signum(round.sweep()) * form.grown();
       if (!(radius > 0)) {
-        throw new CheckException("an arc of the outline is too small to be grown by half a kerf");
+        throw new CheckException("an arc of the outline is too small to be offset by half a kerf");
       }
       return new Trace.Round(round.centre(), radius, round.first(), round.sweep());
     }

@@ -30,10 +30,10 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description = {
-      "Reads cut layouts back and verifies shapes, gaps, margin, defects, grain and marks against"
-          + " the job, and that all drawings together hold exactly the pieces of the job.",
-      "Drawings for people, SVG cut files and DXF cut files are each counted as a set of their own."
-          + " The test cut is checked by itself."
+      "Checks finished drawings against the job: shapes, gaps, margin, defects, grain, marks, and no"
+          + " piece missing or extra.",
+      "Layout drawings, SVG cut files and DXF cut files are three separate sets; each must be"
+          + " complete. The test cut is checked separately."
     })
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -42,20 +42,21 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
   @Parameters(
       arity = "1..*",
       paramLabel = "PATH",
-      description = "The drawings to check (SVG or DXF), or the folder that `plan` wrote.")
+      description =
+          "The drawings to check (SVG or DXF), or the folder that `plan` or `packet` wrote.")
   private List<Path> paths;
 
   @Option(
       names = "--job",
       paramLabel = "JOB",
       description =
-          "The job file; again for each job of a batch, in the order they were planned in. Without"
-              + " it the job in the plan.json beside the drawings.")
+          "The job file. For several jobs planned together, repeat it in the same order. Default: the"
+              + " job in the plan.json beside the drawings.")
   private List<Path> jobFiles = List.of();
 
   @Option(
       names = "--partial",
-      description = "Only some of the sheets are given: pieces may be missing.")
+      description = "Check only some of the sheets: pieces may be missing.")
   private boolean partial;
 
   @Mixin private DebugOption debug;

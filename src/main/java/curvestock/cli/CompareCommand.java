@@ -35,9 +35,9 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     description = {
-      "Which segment size? Compares sheets, cost and joints for several, and recommends one.",
+      "Which segment size? Compares several by sheets, cost and joints, and recommends one.",
       "Several job files are compared together: their pieces share sheets.",
-      "Without a job file the embedded default job is compared (its data are invented)."
+      "Without a job file it compares the built-in example (its figures are invented)."
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -66,19 +66,19 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
         paramLabel = "PART",
         description =
             "Parts of a turn to compare, such as 1/3,1/4. Default: 1/2, 1/3, 1/4, 1/5, 1/6, 1/8"
-                + " and the job's own.")
+                + " and the size in the job.")
     private List<String> fractions = List.of();
   }
 
   @Option(
       names = "--scan",
-      description = "Also look at all angles from 30 to 180 degrees, by regular patterns.")
+      description = "Also estimate every angle from 30 to 180 degrees by a quick count.")
   private boolean scan;
 
   @Option(
       names = "--with-sheets",
       paramLabel = "N",
-      description = "Also say how many turns N sheets give.")
+      description = "Also say how many turns you get from N sheets.")
   private Integer sheets;
 
   @Override
@@ -96,7 +96,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "Limits, joints, work, and how sensitive this is");
+          "Limits, joints, work, and what would change the answer");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

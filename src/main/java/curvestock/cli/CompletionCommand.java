@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Prints a script for bash and zsh that completes commands and options with the Tab key.",
-      "Try it for this shell by: source <(curvestock completion)"
+      "To try it in this shell: source <(curvestock completion)"
     })
 final class CompletionCommand implements Callable<Integer> {
 

@@ -5,7 +5,9 @@ import picocli.CommandLine.Option;
 /** The option that all commands share which can fail. */
 final class DebugOption {
 
-  @Option(names = "--debug", description = "Print stack traces of faults.")
+  @Option(
+      names = "--debug",
+      description = "Print where in the program a bug happened, for a report.")
   private boolean debug;
 
   boolean isGiven() {

@@ -20,10 +20,10 @@ import picocli.CommandLine.Spec;
     name = "helix",
     mixinStandardHelpOptions = true,
     description = {
-      "Works a whole helix out: grade, clearances, joints, supports, schedule, shopping list, with a"
-          + " verdict for every rule.",
-      "Exits with 0 if the helix works and 1 if a rule fails.",
-      "Without a job file the embedded default job is judged (its data are invented)."
+      "Checks a whole helix before you cut: grade, clearance, joints, supports, schedule and shopping"
+          + " list.",
+      "Exits with 0 if the helix works and 1 if a check fails.",
+      "Without a job file it checks the built-in example (its figures are invented)."
     })
 final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -31,7 +31,9 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Mixin private JobOptions options;
 
-  @Option(names = "--no-sheets", description = "Do not plan the sheets for the shopping list.")
+  @Option(
+      names = "--no-sheets",
+      description = "Leave the sheets out of the shopping list: quicker.")
   private boolean noSheets;
 
   @Override
@@ -45,9 +47,9 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
     if (job.structure().isEmpty()) {
       PrintWriter err = spec.commandLine().getErr();
       err.println(
-          "This job holds no whole helix to judge: add at least `scale: HO` and the climb (two of"
-              + " `turns:`, `climb:`, `rise-per-turn:`) to its `helix:` block.");
-      err.println("`curvestock schema --example` prints a job that has all of it.");
+          "This job only lists what to cut, so there is no helix to check. To check one, add at least"
+              + " `scale: HO` and two of `turns:`, `climb:`, `rise-per-turn:` to its `helix:` block.");
+      err.println("`curvestock schema --example` prints a complete example.");
       err.flush();
       return Main.WRONG_INPUT;
     }

@@ -51,10 +51,10 @@ final class JobOptions {
 
   @Option(
       names = "--anyway",
-      description = "Exit with 0 even if the helix fails; everything is marked all the same.")
+      description = "Exit with 0 even if the helix fails; every paper still says that it fails.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
+  @Option(names = "--force", description = "Replace DIR, if Curvestock wrote it.")
   private boolean force;
 
   @Option(names = "--details", description = "Print everything, not only what you need to decide.")
@@ -63,13 +63,15 @@ final class JobOptions {
   @Option(
       names = "--effort",
       paramLabel = "EFFORT",
-      description = "How long to search: quick, normal or thorough. Default: as the job says.")
+      description =
+          "How long to search: quick, normal or thorough. Default: the job's own setting.")
   private Effort effort;
 
   @Option(
       names = "--seed",
       paramLabel = "N",
-      description = "Seed of the search. Default: as the job says.")
+      description =
+          "Starting number of the search: another one may find another layout. Default: the job's own setting.")
   @SuppressWarnings("UnusedMethod") // picocli calls it
   private void seed(String number) {
     if (!number.matches("\\d{1,18}")) {

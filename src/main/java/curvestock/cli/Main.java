@@ -34,20 +34,20 @@ import picocli.CommandLine.TypeConversionException;
             + " at what cost.",
     footerHeading = "%nTo start:%n",
     footer = {
-      "  curvestock schema --example > my-helix.yaml   a job file to change",
+      "  curvestock schema --example > my-helix.yaml   a job file to start from",
       "  curvestock helix my-helix.yaml                does it work?",
       "  curvestock compare my-helix.yaml              which segment size?",
       "  curvestock plan my-helix.yaml --out my-helix  which sheets, cut how?",
-      "  curvestock serve                              all of it in a browser",
+      "  curvestock serve                              all of it in your browser",
       "",
       "Help on one command: curvestock plan --help"
     },
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:the answer is no: it cannot be cut, a rule fails, a drawing is wrong",
+      "1:the answer is no: the job cannot be cut, a check fails, or a drawing is wrong",
       "2:the input is wrong; the message says where and what to write instead",
-      "3:a fault of this program"
+      "3:Curvestock has a bug, or there is too little memory"
     })
 public final class Main {
 

@@ -28,11 +28,11 @@ import picocli.CommandLine.Spec;
     name = "packet",
     mixinStandardHelpOptions = true,
     description = {
-      "Writes one folder for the shop: report, layouts, patterns, tables, and a README that says"
-          + " which file is for what; all of it once more as "
+      "Writes the cutting packet, one folder for the shop: report, layouts, patterns, tables, and a"
+          + " README that says which file is for what. "
           + Workshop.ARCHIVE
-          + ".",
-      "Without a job file the embedded default job is planned (its data are invented)."
+          + " holds the same files.",
+      "Without a job file it plans the built-in example (its figures are invented)."
     })
 final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -51,28 +51,29 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--anyway",
-      description = "Exit with 0 even if the helix fails; everything is marked all the same.")
+      description = "Exit with 0 even if the helix fails; every paper still says that it fails.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
+  @Option(names = "--force", description = "Replace DIR, if Curvestock wrote it.")
   private boolean force;
 
   @Option(
       names = "--effort",
       paramLabel = "EFFORT",
-      description = "How long to search: quick, normal or thorough. Default: as the job says.")
+      description =
+          "How long to search: quick, normal or thorough. Default: the job's own setting.")
   private Effort effort;
 
   @Option(
       names = "--paper",
       paramLabel = "PAPER",
       description =
-          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll. Default: as the job says.")
+          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll. Default: the job's own setting.")
   private PaperSize paper;
 
   @Option(
       names = "--no-compare",
-      description = "Leave out the comparison of segment sizes (made at quick effort).")
+      description = "Leave out the comparison of segment sizes (a quick search).")
   private boolean noCompare;
 
   @Option(names = "--quiet", description = "Print no progress.")
@@ -117,7 +118,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     try {
       return Optional.of(Workshop.compare(hasty, Question.PLAIN, new Steps(terminal)));
     } catch (Infeasible e) {
-      terminal.step("no comparison: " + e.getMessage());
+      terminal.step("no comparison of sizes: " + e.getMessage());
       return Optional.empty();
     }
   }

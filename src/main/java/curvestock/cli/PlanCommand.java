@@ -19,9 +19,9 @@ import picocli.CommandLine.Mixin;
     name = "plan",
     mixinStandardHelpOptions = true,
     description = {
-      "Packs the pieces of a job on its sheets, chooses what to buy, and writes checked cut layouts.",
+      "Lays out the pieces of a job on sheets, says what to buy, and writes checked cut layouts.",
       "Several job files are planned together: their pieces share sheets.",
-      "Without a job file the embedded default job is planned (its data are invented)."
+      "Without a job file it plans the built-in example (its figures are invented)."
     })
 final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
 

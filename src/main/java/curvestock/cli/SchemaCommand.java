@@ -16,13 +16,13 @@ import picocli.CommandLine.Spec;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of job files; with --example the default job to start from, with"
-            + " --reference every key in words.")
+        "Prints the JSON Schema of job files. --example prints a job to start from, --reference"
+            + " explains every key.")
 final class SchemaCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;
 
-  @Option(names = "--example", description = "Print the embedded default job (YAML) instead.")
+  @Option(names = "--example", description = "Print the built-in example job (YAML) instead.")
   private boolean example;
 
   @Option(names = "--reference", description = "Print every key with its meaning instead.")

@@ -20,9 +20,9 @@ import picocli.CommandLine.Spec;
     name = "serve",
     mixinStandardHelpOptions = true,
     description = {
-      "Opens a page in the browser: change a number, and sheets, cost and pictures change with it.",
-      "It is served to this machine alone and needs no network. Ctrl-C, or the page's own button,"
-          + " ends it."
+      "Opens a page in your browser: change a number, and sheets, cost and pictures change with it.",
+      "Only this computer can open it, and it needs no network. To stop: Ctrl-C, or 'Quit Curvestock'"
+          + " on the page."
     })
 final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -30,22 +30,19 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Option(
-      names = "--port",
-      paramLabel = "N",
-      description = "Port to serve at. Default: any free one.")
+  @Option(names = "--port", paramLabel = "N", description = "Port to use. Default: any free one.")
   private int port;
 
-  @Option(names = "--no-browser", description = "Only print the address, open no browser.")
+  @Option(names = "--no-browser", description = "Print the address, but open no browser.")
   private boolean noBrowser;
 
   @Option(
       names = "--bind",
       paramLabel = "ADDRESS",
       description = {
-        "Serve to other machines too, at this address of yours (0.0.0.0 for all). Whoever has the"
-            + " address with the access token that is then printed can use the page and this"
-            + " machine's time; nothing is encrypted, so do it only in a network you trust."
+        "Let other computers use the page too, at this address of this computer (0.0.0.0: all its"
+            + " addresses). Anyone with the printed address and its access token can use it. Nothing is"
+            + " encrypted: use it only on a network you trust."
       })
   private String address = Binding.LOOPBACK;
 

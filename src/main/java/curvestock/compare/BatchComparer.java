@@ -61,7 +61,8 @@ public final class BatchComparer {
     }
     if (apart.stream().allMatch(Optional::isEmpty)) {
       throw new Infeasible(
-          List.of("None of these jobs has a `helix:` block, so there are no sizes to compare."));
+          List.of(
+              "None of these jobs has a `helix:` block, so there are no segment sizes to compare."));
     }
     JointPrice joint = JointPrice.of(job().rates(), main(job()));
     List<BatchRow> rows = rows(apart);

@@ -176,7 +176,7 @@ public final class Comparer {
   }
 
   private void firstLook() {
-    listener.stage(Stages.Stage.PATTERNS, "counting by regular patterns");
+    listener.stage(Stages.Stage.PATTERNS, "quick count");
     Sizes sizes = Sizes.of(job, packers);
     for (Division division : asked()) {
       try {
@@ -287,7 +287,7 @@ public final class Comparer {
     if (effort == Effort.QUICK || listener.stopped()) {
       return;
     }
-    listener.stage(Stages.Stage.DEEPER, "searching longer where one sheet less is near");
+    listener.stage(Stages.Stage.DEEPER, "searching longer where one sheet fewer is near");
     List<SegmentOption> plain =
         options.stream().filter(option -> !option.division().isMixed()).toList();
     for (SegmentOption option : Deepening.worthwhile(plain, joint.each(), DEEPENED)) {
@@ -311,7 +311,7 @@ public final class Comparer {
         new Mixing(designs, packers, listener).candidates(options, joint);
     for (Mixing.Candidate candidate : candidates.subList(0, Math.min(MIXED, candidates.size()))) {
       SegmentRun lower = candidate.division().lower().orElseThrow();
-      String name = lower.count() + " of " + lower.segment() + " and smaller ones";
+      String name = lower.count() + " of " + lower.segment() + " and smaller segments";
       try {
         SegmentOption option = maker.option(candidate.division(), name, Effort.QUICK);
         if (!option.plan().stopped() && option.sheets() < candidate.plain().sheets()) {
@@ -327,7 +327,7 @@ public final class Comparer {
     if (listener.stopped() || best.perSheet() == 0) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.CHANGES, "how sensitive " + best.angle() + " is: trying changes");
+    listener.stage(Stages.Stage.CHANGES, "segments of " + best.angle() + ": trying small changes");
     Sensitivity found = new Steps(designs, best, packers, listener).find();
     return listener.stopped() ? Optional.empty() : Optional.of(found);
   }
@@ -358,7 +358,7 @@ public final class Comparer {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.MORE, "what would save the sheet of a single piece");
+    listener.stage(Stages.Stage.MORE, "trying to save the sheet that holds one piece");
     return LonePiece.of(designs, best, packers, listener);
   }
 

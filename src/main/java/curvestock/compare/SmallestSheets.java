@@ -82,7 +82,7 @@ final class SmallestSheets {
     try {
       Job job = designs.on(designs.job().onSmallestSheets()).in(option.division()).job();
       Job search = job.with(job.search().at(option.effort()));
-      String name = "segments of " + option.angle() + " on sheets a little short";
+      String name = "segments of " + option.angle() + " on undersize sheets";
       return Optional.of(new Planner(search, new Named(name, listener), packers).planRoughly());
     } catch (Infeasible | IllegalArgumentException impossible) {
       return Optional.empty();

@@ -47,7 +47,7 @@ public final class HelixEndsDrawing {
     drawing.words();
     return drawing.paper.svg(
         title.job() + ", entry and exit of the helix",
-        "One user unit is one millimetre of paper; heights are drawn too tall.",
+        "One user unit is one millimetre of paper; heights are exaggerated.",
         BORDER);
   }
 
@@ -86,12 +86,12 @@ public final class HelixEndsDrawing {
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(
         title.job()
-            + ": entry and exit from the side, along the track; heights too tall. Lead-in: straight"
-            + " roadbed cut in one with the end piece. Climb-lead: how far outside the ring the slope"
-            + " begins or ends. Vertical curve: the length over which one grade goes over into the other,"
-            + " so that no coupler is lifted and no pilot touches the rail.");
+            + ": entry and exit from the side, along the track; heights exaggerated. Lead-in: straight"
+            + " roadbed cut in one with the end piece. Climb lead: how far outside the ring the slope"
+            + " begins or ends. Vertical curve: the length over which one grade blends into the"
+            + " other, so that no coupler lifts and no pilot touches the rail.");
     if (title.invented()) {
-      paragraphs.add("The figures of this job are invented, for demonstration only.");
+      paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
     paper.paragraphs(paragraphs, LETTERS);
   }
@@ -154,7 +154,7 @@ public final class HelixEndsDrawing {
 
     void draw() {
       paper.text(name, new Point(0, down + HEIGHT + 5), LETTERS * 1.2, Anchor.START, true);
-      String times = String.format(Locale.ROOT, "heights drawn %.0f times too tall", stretch);
+      String times = String.format(Locale.ROOT, "heights exaggerated %.0f times", stretch);
       paper.text(times, new Point(WIDTH, down + HEIGHT + 5), LETTERS, Anchor.END, false);
       double level = at(outer).y();
       paper.line(new Point(0, level), new Point(WIDTH, level), LEVEL);
@@ -171,7 +171,7 @@ public final class HelixEndsDrawing {
       grade(entry ? from : to, outer);
       grade(entry ? to : from, inner);
       measure(leadEnd, ring, "lead-in", 0);
-      measure(outer, ring, "climb-lead", 1);
+      measure(outer, ring, "climb lead", 1);
       measure(outer, inner, "vertical curve", 2);
     }
 

@@ -353,16 +353,16 @@ public final class HelixPlanDrawing {
         title.job()
             + ": plan of the helix, "
             + plan.spec().construction().title()
-            + ". Large figure at true scale, all turns over each other; small figures turn by turn, each piece"
-            + " with the turn on which it begins."
-            + " J: joint, with its bearing; S: support station, E and X: those of the entry's and the"
-            + " exit's lead; numbers: pieces, as on the cut layouts and in the schedule. Bearings are counter-clockwise from the right.");
+            + ". Large figure at true scale, all turns on top of each other; small figures turn by turn,"
+            + " each piece with the turn on which it begins. J: joint, with its bearing. S: support;"
+            + " E and X: supports of the entry lead and the exit lead. Numbers: pieces, as on the cut"
+            + " layouts and in the schedule. Bearings run counter-clockwise from the right.");
     if (plan.joints().layers() > 1) {
       paragraphs.add("Numbers outside: lower layer; inside: upper layer.");
     }
     boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
     if (single) {
-      paragraphs.add("Dashed: the single supports under the first turn.");
+      paragraphs.add("Dashed: single supports under the first turn.");
     }
     if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
       paragraphs.add("Dashed at the joints: splice plates below, with their screws.");
@@ -370,14 +370,12 @@ public final class HelixPlanDrawing {
     base.ifPresent(
         frame ->
             paragraphs.add(
-                "Grey: the base, "
-                    + frame.demand().count()
-                    + " alike pieces, "
-                    + title.style().formatMade(frame.acrossFlats())
-                    + " across."));
+                "Grey: the base, %d identical pieces, %s across."
+                    .formatted(
+                        frame.demand().count(), title.style().formatMade(frame.acrossFlats()))));
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
     if (title.invented()) {
-      paragraphs.add("The figures of this job are invented, for demonstration only.");
+      paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
     paper.paragraphs(paragraphs, 0.8 * size);
   }

@@ -328,11 +328,11 @@ public final class HelixSideDrawing {
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(
         title.job()
-            + ": the helix unrolled, a turn from left to right, each turn over the one below; heights"
-            + " and lengths at one true scale. The approach is at the lower right, the exit at the"
-            + " upper end. Measures in blue: free height from rail top to plywood."
-            + " Numbers: pieces; J: joint; S: support station, E and X: those of the leads (the"
-            + " exit's stand on the base beside the ring)"
+            + ": the helix unrolled, one turn to a row, left to right, each turn above the one below;"
+            + " heights and lengths at one true scale. The entry is at the lower right, the exit at the"
+            + " upper end. Blue: clearance from rail top to the plywood above. Numbers: pieces. J:"
+            + " joint. S: support; E and X: supports of the leads (those of the exit stand on the base"
+            + " beside the ring)"
             + (spec.traffic().tallestKnown().isPresent()
                 ? "; boxes: the tallest vehicle, "
                     + title.style().formatMade(spec.traffic().tallestKnown().get())
@@ -340,7 +340,7 @@ public final class HelixSideDrawing {
             + ".");
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");
     if (title.invented()) {
-      paragraphs.add("The figures of this job are invented, for demonstration only.");
+      paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
     paper.paragraphs(paragraphs, 0.8 * size);
   }

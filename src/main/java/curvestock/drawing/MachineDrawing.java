@@ -115,13 +115,13 @@ public final class MachineDrawing {
     double grown = sheet.form().grown();
     return (arcs
             ? "Arcs are true circular arcs of at most 90 degrees each. "
-            : "Arcs are written as straight lines: their corners lie on the arc, between them they"
-                + " stray towards its centre by at most "
+            : "Arcs are short straight lines with their ends on the arc; between these they run inside"
+                + " it by at most "
                 + SvgNumber.of(sheet.form().linesWithin())
                 + " mm. ")
         + (grown == 0
-            ? "Outlines are the finished size: the tool's radius or half its kerf is not yet added."
-            : "Outlines are the path of the tool's middle: grown by half the kerf, "
+            ? "Outlines are at finished size: the tool's radius or half its kerf is not yet added."
+            : "Outlines are the path of the tool's centre: offset by half the kerf, "
                 + SvgNumber.of(grown)
                 + " mm. Do not offset them again.");
   }

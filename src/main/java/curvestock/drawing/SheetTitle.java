@@ -36,6 +36,10 @@ public record SheetTitle(
     List<String> notes,
     List<List<RoadbedMark>> marks) {
 
+  /** What every paper of a job with made-up data says of it. */
+  public static final String INVENTED_NOTE =
+      "Example job: its sizes and prices are invented, for demonstration only.";
+
   /** A sheet of which nothing worth keeping is left, without a word on files for machines. */
   public SheetTitle(
       String job,

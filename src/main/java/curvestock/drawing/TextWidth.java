@@ -3,6 +3,8 @@ package curvestock.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * How wide text comes out in a sans-serif face, guessed on the wide side: which face a viewer has
@@ -11,6 +13,7 @@ import java.util.function.ToDoubleFunction;
 public final class TextWidth {
 
   private static final double BOLD = 1.12;
+  private static final Pattern BLANKS = Pattern.compile("\\s+");
 
   private TextWidth() {}
 
@@ -34,6 +37,18 @@ public final class TextWidth {
     return c > 0x2E80 ? 1.05 : Character.isUpperCase(c) ? 0.72 : 0.64;
   }
 
+  /** A blank within a length, which no line may break: {@code 1 15/16 in}. */
+  private static final Pattern WITHIN =
+      Pattern.compile("(?<=\\d) (?=\\d+/\\d)|(?<=\\d) (?=(?:in|ft|mm|cm|m|lb|kg|%)\\b|%)");
+
+  private static final char KEPT = '\u00a0';
+
+  /** The words of a text between which lines may break. */
+  public static List<String> words(String text) {
+    String kept = WITHIN.matcher(text).replaceAll(String.valueOf(KEPT));
+    return Stream.of(kept.split(" ", -1)).map(word -> word.replace(KEPT, ' ')).toList();
+  }
+
   /** Breaks text at blanks so that no line is wider; a longer word stands alone or is cut up. */
   public static List<String> wrap(String text, double ems) {
     return wrap(text, ems, TextWidth::ems);
@@ -47,7 +62,7 @@ public final class TextWidth {
   public static List<String> wrap(String text, double ems, ToDoubleFunction<String> measure) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.trim().split("\\s+", -1)) {
+    for (String word : words(BLANKS.matcher(text.trim()).replaceAll(" "))) {
       if (line.length() > 0 && measure.applyAsDouble(line + " " + word) > ems) {
         lines.add(line.toString());
         line.setLength(0);

@@ -58,7 +58,7 @@ final class TitleBlock {
     marks(title).ifPresent(paragraphs::add);
     paragraphs.add(CAUTIONS);
     if (title.invented()) {
-      paragraphs.add("The figures of this job are invented, for demonstration only.");
+      paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
     for (String paragraph : paragraphs) {
       for (String text : TextWidth.wrap(paragraph, ems)) {
@@ -73,7 +73,7 @@ final class TitleBlock {
     LengthStyle decimals = new LengthStyle(style.unit(), 0);
     String thickness = decimals.format(sheet.thickness());
     boolean asSold = decimals.format(sheet.nominalThickness()).equals(thickness);
-    String form = sheet.isRectangle() ? "" : " (remnant, largest extent)";
+    String form = sheet.isRectangle() ? "" : " (remnant, longest by widest)";
     return "Sheet: "
         + sheet.name()
         + (title.material().isBlank() || title.material().equals(sheet.name())
@@ -90,7 +90,7 @@ final class TitleBlock {
         + (asSold ? "" : " (sold as " + style.formatGiven(sheet.nominalThickness()) + ")")
         + ". "
         + grain(sheet.grain())
-        + (sheet.defects().isEmpty() ? "" : " Grey areas are defects, kept clear.");
+        + (sheet.defects().isEmpty() ? "" : " Grey areas are knots and other defects, kept clear.");
   }
 
   private static String grain(Angle grain) {
@@ -103,13 +103,11 @@ final class TitleBlock {
   }
 
   private static String cutting(Layout layout, LengthStyle style) {
-    return "Kerf "
-        + style.format(layout.cutting().kerf())
-        + ", "
-        + layout.cutting().apart(style)
-        + ", at least "
-        + style.format(layout.cutting().margin())
-        + " from the edge. Outlines are the finished size: cut on the waste side.";
+    return "Kerf %s, %s, at least %s from the sheet's edge. Outlines are at finished size: cut on the waste side of the line."
+        .formatted(
+            style.format(layout.cutting().kerf()),
+            layout.cutting().apart(style),
+            style.format(layout.cutting().margin()));
   }
 
   private static String pieces(Layout layout) {
@@ -124,7 +122,7 @@ final class TitleBlock {
     int all = layout.placements().size();
     return (all == 1 ? "1 piece" : all + " pieces")
         + (list.isEmpty() ? "" : ": " + list)
-        + String.format(Locale.ROOT, ". Yield %.1f %% of the sheet.", 100 * layout.areaYield());
+        + String.format(Locale.ROOT, ". %.1f %% of the sheet is used.", 100 * layout.areaYield());
   }
 
   /** What the marks on the pieces mean. */
@@ -133,15 +131,15 @@ final class TitleBlock {
     title.marks().forEach(on -> on.forEach(mark -> sorts.add(mark.sort())));
     List<String> sentences = new ArrayList<>();
     if (sorts.contains(RoadbedMark.Sort.STATION)) {
-      sentences.add("S, E and X with a number: the support of that name stands there.");
+      sentences.add("S, E and X with a number: where that support stands.");
     }
     if (sorts.contains(RoadbedMark.Sort.SHOULDER)) {
       sentences.add(
-          "At a half-lap take half the thickness away, from the end to the line across: above at a"
-              + " piece's upper end, below at its lower one, as written.");
+          "At a half-lap, cut away half the thickness from the end to the line across: from above at a"
+              + " piece's upper end, from below at its lower end, as marked.");
     }
     if (sorts.contains(RoadbedMark.Sort.SCREW)) {
-      sentences.add("Crosses: screws into the splice plate below; drill for their shanks.");
+      sentences.add("Crosses: screws into the splice plate below; drill clearance holes.");
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }

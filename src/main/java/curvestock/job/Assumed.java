@@ -5,6 +5,7 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -13,6 +14,9 @@ final class Assumed {
 
   /** For figures of the trade for which nobody can name a source. */
   static final String PRACTICE = "rule of thumb";
+
+  /** Pounds in a cubic foot of what weighs a kilogram in a cubic metre: 0.3048³ / 0.45359237. */
+  private static final double FEET_POUNDS = 0.062427961;
 
   private final LengthStyle style;
   private final List<Assumption> all = new ArrayList<>();
@@ -59,6 +63,13 @@ final class Assumed {
 
   String shown(Length length) {
     return style.formatGiven(length);
+  }
+
+  /** Kilograms in a cubic metre, as the job weighs. */
+  String shownDensity(double density) {
+    return imperial()
+        ? String.format(Locale.ROOT, "%.1f lb/ft³", density * FEET_POUNDS)
+        : Math.round(density) + " kg/m³";
   }
 
   /** Whether the job thinks in inches. */

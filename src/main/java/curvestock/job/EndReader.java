@@ -44,7 +44,9 @@ final class EndReader {
     boolean hangs = end.equals("top");
     Length longest = hangs ? shorter(LONGEST_LEAD, overhang) : LONGEST_LEAD;
     String atMost =
-        hangs ? "no longer than may stand out beyond the last support" : "24 in at most";
+        hangs
+            ? "no longer than may reach beyond the last support"
+            : assumed.shown(LONGEST_LEAD) + " at most";
     Length curve =
         assumed.length(
             block,
@@ -52,7 +54,9 @@ final class EndReader {
             Lengths.DISTANCE,
             end + ".vertical-curve",
             VERTICAL_CURVE.times(toScale),
-            "24 in in HO, other scales in proportion; " + Assumed.PRACTICE);
+            assumed.shown(VERTICAL_CURVE)
+                + " in HO, other scales in proportion; "
+                + Assumed.PRACTICE);
     Length lead =
         assumed.length(
             block,
@@ -71,7 +75,8 @@ final class EndReader {
             longer(
                 longer(shorter(LEAD_IN.times(toScale), longest), shorter(lead, LONGEST_LEAD)),
                 easement.times(0.5)),
-            "12 in in HO, "
+            assumed.shown(LEAD_IN)
+                + " in HO, "
                 + atMost
                 + ", so that no joint falls where the climb starts; "
                 + Assumed.PRACTICE);

@@ -61,7 +61,8 @@ final class JointReader {
   Optional<Construction> read(Block helix) {
     Optional<Field> field = helix.find("joint");
     if (field.isEmpty()) {
-      assumed.note("joint", "plate", "butt joints with a splice plate below are usual");
+      assumed.note(
+          "joint", "splice plates", "butt joints with a splice plate below, the most common");
       return plate(helix, Optional.empty());
     }
     if (field.get().isText()) {
@@ -132,8 +133,12 @@ final class JointReader {
             Lengths.SIZE,
             at + "length",
             usualPlate(),
-            "4 to 6 in are usual in HO, other scales in proportion, 250 mm at most; "
-                + Assumed.PRACTICE);
+            "%s to %s in HO, other scales in proportion, %s at most; %s"
+                .formatted(
+                    assumed.shown(Length.ofInches(4)),
+                    assumed.shown(Length.ofInches(6)),
+                    style.formatDown(LONGEST_PLATE),
+                    Assumed.PRACTICE));
     Length inset =
         assumed.length(
             block, "inset", Lengths.GAP, at + "inset", usualInset(form, length), Assumed.PRACTICE);
@@ -147,7 +152,7 @@ final class JointReader {
             at + "screws-each-side",
             SCREWS,
             Integer.toString(SCREWS),
-            "4 to 8 a joint are usual; " + Assumed.PRACTICE);
+            "4 to 8 screws a joint; " + Assumed.PRACTICE);
     Length hole =
         assumed.length(
             block,
@@ -208,13 +213,13 @@ final class JointReader {
         Field::flag,
         at + "from-sheets",
         true,
-        "true",
-        "cut from the roadbed's sheets");
+        "yes",
+        "same plywood as the roadbed");
   }
 
   private Length thickness(Optional<Block> block, String at) {
     return assumed.length(
-        block, "thickness", Lengths.THICKNESS, at + "thickness", plywood, "as the sheets");
+        block, "thickness", Lengths.THICKNESS, at + "thickness", plywood, "same as the sheets");
   }
 
   /** A plate cut from the job's sheets is as thick as the roadbed, or as some other of them. */

@@ -128,7 +128,7 @@ final class LaidReader {
               .count();
       if (held != demand.count()) {
         field.note(
-            "holds %d of piece %s, but the job wants %d; leave `laid:` out to have the sheets laid anew"
+            "holds %d of piece %s, but the job wants %d; delete `laid:` to have the sheets planned again"
                 .formatted(held, demand.piece().id(), demand.count()));
         return false;
       }

@@ -193,7 +193,7 @@ final class StructureReader {
   private Optional<RoadbedStack> stack(double toScale) {
     Optional<Block> block =
         helix.find("heights").flatMap(field -> field.block("underlay", "ties", "rail"));
-    String why = "usual in HO, other scales in proportion; " + Assumed.PRACTICE;
+    String why = "typical in HO, other scales in proportion; " + Assumed.PRACTICE;
     Length underlay =
         assumed.length(
             block, "underlay", Lengths.GAP, "heights.underlay", UNDERLAY.times(toScale), why);
@@ -249,7 +249,7 @@ final class StructureReader {
             .orElse(Wood.BIRCH);
     Sourced<Double> density = WoodDensity.of(wood, plywood);
     assumed.note(
-        "density", Math.round(density.value()) + " kg/m³", density.citation() + ", this thickness");
+        "density", assumed.shownDensity(density.value()), density.citation() + ", this thickness");
     return density.value();
   }
 

@@ -74,7 +74,7 @@ final class SupportReader {
             "supports.per-turn",
             usual,
             Integer.toString(usual),
-            "by the plywood's thickness, a multiple of the pieces of a turn; " + Assumed.PRACTICE);
+            "by the plywood's thickness, a multiple of the pieces per turn; " + Assumed.PRACTICE);
     Length foot =
         assumed.length(
             block,
@@ -82,7 +82,7 @@ final class SupportReader {
             Lengths.GAP,
             "supports.foot-height",
             FOOT,
-            "from the base to the plywood where the climb begins");
+            "from the base up to the plywood");
     Optional<Length> first =
         block.flatMap(given -> given.find("first-at")).flatMap(Lengths.DISTANCE::read);
     double bulge =
@@ -166,7 +166,7 @@ final class SupportReader {
           .flatMap(this::rods);
     }
     if (blocks.isEmpty()) {
-      assumed.note("supports", "blocks", "wood blocks at the edges are usual");
+      assumed.note("supports", "wood blocks", "the most common, under the edges of the roadbed");
       return blocks(place, Optional.empty());
     }
     return blocks
@@ -187,7 +187,7 @@ final class SupportReader {
             .flatMap(Lengths.GAP::read)
             .orElse(Length.ZERO);
     Length saw =
-        assumed.length(block, "kerf", Lengths.KERF, at + "kerf", kerf, "as for the sheets");
+        assumed.length(block, "kerf", Lengths.KERF, at + "kerf", kerf, "same as for the sheets");
     boolean fromSheets =
         block.flatMap(given -> given.find("from-sheets")).flatMap(Field::flag).orElse(false);
     Optional<Field> board = block.flatMap(given -> given.find("board"));
@@ -206,7 +206,7 @@ final class SupportReader {
         assumed.imperial()
             ? new StockBoard("1x2 board, 8 ft", Length.ofInches(96), Optional.empty())
             : new StockBoard("board, 2.4 m", Length.ofMillimetres(2400), Optional.empty());
-    assumed.note("supports.blocks.board", board.name(), "a usual length");
+    assumed.note("supports.blocks.board", board.name(), "a common length");
     return board;
   }
 
@@ -232,7 +232,7 @@ final class SupportReader {
             Lengths.COORDINATE,
             at + "inset",
             ear.isPresent() ? inset.times(-1) : inset,
-            ear.isPresent() ? "outside the edge, on the ear" : "from the edge to the rod's middle");
+            ear.isPresent() ? "outside the edge, on the ear" : "keeps the rod inside the edge");
     Length fit = assumed.length(given, "fit", Lengths.GAP, at + "fit", ROD_FIT, Assumed.PRACTICE);
     Length washer =
         assumed.length(
@@ -241,11 +241,16 @@ final class SupportReader {
             Lengths.SIZE,
             at + "washer",
             thread.diameter().times(2),
-            "twice the rod");
+            "twice the diameter of the rod");
     Length ends =
         assumed.length(
-            given, "end-allowance", Lengths.GAP, at + "end-allowance", ROD_ENDS, "for both ends");
-    Length saw = assumed.length(given, "kerf", Lengths.KERF, at + "kerf", HACKSAW, "a hacksaw");
+            given,
+            "end-allowance",
+            Lengths.GAP,
+            at + "end-allowance",
+            ROD_ENDS,
+            "both ends together");
+    Length saw = assumed.length(given, "kerf", Lengths.KERF, at + "kerf", HACKSAW, "hacksaw");
     Length base =
         assumed.length(
             given,
@@ -253,7 +258,7 @@ final class SupportReader {
             Lengths.GAP,
             at + "base",
             Riser.ThreadedRods.USUAL_BASE,
-            "thickness of the base that the rods go through; " + Assumed.PRACTICE);
+            Assumed.PRACTICE);
     StockBoard stock =
         block.find("stock").flatMap(this::stock).orElseGet(() -> usualRod(block, thread));
     return block.build(
@@ -268,7 +273,7 @@ final class SupportReader {
             length,
             Optional.empty());
     if (block.find("stock").isEmpty()) {
-      assumed.note("supports.rods.stock", rod.name(), "a usual length");
+      assumed.note("supports.rods.stock", rod.name(), "a common length");
     }
     return rod;
   }

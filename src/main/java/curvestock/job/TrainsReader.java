@@ -54,7 +54,7 @@ final class TrainsReader {
             Lengths.GAP,
             "trains.spare",
             SPARE.times(toScale),
-            "1/8 in in HO above and beside every vehicle, other scales in proportion");
+            assumed.shown(SPARE) + " in HO above and beside, other scales in proportion");
     HeightStandard usual = usualStandard(scale);
     HeightStandard standard =
         assumed.value(
@@ -64,7 +64,7 @@ final class TrainsReader {
             "trains.clearance-standard",
             usual,
             usual.title(),
-            "a published height for this scale");
+            "publishes a height for this scale");
     Length opening =
         assumed.length(
             block, "opening", Lengths.OPENING, "trains.opening", OPENING, Assumed.PRACTICE);

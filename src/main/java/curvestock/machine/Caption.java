@@ -43,7 +43,7 @@ public record Caption(String job, String what, LengthStyle style, Optional<Strin
             + both(thickness)
             + " thick");
     facts.add("material " + sheet.layout().sheet().name());
-    facts.add("work zero lower left corner of the sheet, x right, y up");
+    facts.add("work zero at the lower left corner of the sheet, x to the right, y up");
     facts.add(
         bottom
             ? "this is the underside, mirrored: run this file first, then turn the sheet over"
@@ -52,8 +52,8 @@ public record Caption(String job, String what, LengthStyle style, Optional<Strin
     facts.add("bit " + both(sheet.setup().bitOrKerf(sheet.layout().cutting())));
     facts.add(
         sheet.setup().isOffset()
-            ? "outlines grown by half the kerf, not to be offset again"
-            : "outlines of the finished size");
+            ? "outlines already offset by half the kerf: do not offset them again"
+            : "outlines at finished size");
     warning.ifPresent(words -> facts.add("warning: " + words));
     return facts;
   }

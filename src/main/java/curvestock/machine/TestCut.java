@@ -171,28 +171,29 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
   public List<String> words(String lengthByWidth) {
     List<String> words = new ArrayList<>();
     words.add(
-        "Cut it from an offcut of " + lengthByWidth + " or more, with the settings of the job.");
+        "Cut it from an offcut of %s or larger, with the settings you will use for the sheets."
+            .formatted(lengthByWidth));
     words.add(
-        "Before cutting: in the machine's program the squares must measure 100 mm and 4 in"
+        "Before cutting: in your machine's program the two test squares must measure 100 mm and 4 in"
             + " (101.6 mm). If not, the unit was misread: fix the import settings, not the file.");
     words.add(
-        "After cutting, measure both squares with a caliper, both ways. Both too small or too large"
-            + " by the same amount: the kerf is set wrong; a piece too small by 0.2 mm was cut with a"
-            + " kerf 0.2 mm wider than set. Too small in proportion, or in one direction only: the"
-            + " machine's axis is off.");
+        "After cutting, measure both squares with a caliper, both ways. If both are off by the same"
+            + " amount, the kerf is set wrong: for squares 0.2 mm (0.008 in) too small, set the kerf that"
+            + " much wider. If the larger is off by more, or one direction only, calibrate that axis of"
+            + " the machine.");
     words.add(
-        "Measure the diagonals: 141.4 mm (5.568 in) and 143.7 mm (5.657 in). Unlike diagonals: the"
-            + " machine is out of square.");
-    words.add("The numbers must read the right way round: mirrored letters mean a mirrored file.");
+        "Measure the diagonals: 141.4 mm (5.568 in) and 143.7 mm (5.657 in). If the two of a square"
+            + " differ, the machine is out of square.");
+    words.add("The numbers must read the right way round: mirrored numbers mean a mirrored file.");
     if (hasLaps()) {
       words.add(
-          "Cut test-flip first, turn the offcut over, then test-cut. Lay the lap of END 2 on that of"
-              + " END 1: the shoulders must close and the faces be flush. A step is twice the"
-              + " error of the depth; measure the sheet again where it was cut.");
+          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces be flush. If"
+              + " there is a step, change the depth by half of it; measure the sheet again where it was"
+              + " cut.");
     } else if (layout.placements().size() > 2) {
       words.add(
-          "Lay END 1 and END 2 face to face: the edges must run on without a step, the faces meet"
-              + " without a gap at either side. Try the joint as it will be built.");
+          "Butt END 1 against END 2: the edges must line up and the faces meet without a gap. Then try"
+              + " the joint as you will build it, plate and screws included.");
     }
     return words;
   }

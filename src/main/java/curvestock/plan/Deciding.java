@@ -96,7 +96,7 @@ final class Deciding {
     boolean found = false;
     for (Slot slot : pool.slots()) {
       if (isFullest(slot, purchase) && !listener.stopped()) {
-        listener.step("looking for room for more of " + slot.piece().id());
+        listener.step("trying to fit more of " + slot.piece().id());
         found |= pool.searchOn(slot, budget);
       }
     }
@@ -128,7 +128,7 @@ final class Deciding {
 
   /** The purchase from lattices; where these do not suffice, from all that can be found. */
   private Purchase first(List<Product> products) throws Infeasible {
-    listener.step("choosing the sheets");
+    listener.step("choosing the sheets to buy");
     Purchase first;
     try {
       first = choosing.choose(products);
@@ -159,7 +159,7 @@ final class Deciding {
 
   /** From all layouts found by now: cheaper, or as cheap with more room on the emptiest sheet. */
   private Purchase better(List<Product> products, Purchase best) throws Infeasible {
-    listener.step("choosing the sheets");
+    listener.step("choosing the sheets to buy");
     Purchase next = choosing.choose(products);
     boolean asCheap = next.sheetCost().equals(best.sheetCost()) && next.sheets() == best.sheets();
     boolean better = isCheaper(next, best) || (asCheap && emptiest(next) > emptiest(best));

@@ -95,7 +95,7 @@ final class LayoutPool {
   }
 
   private void packAtOnce(SheetStock sheet) {
-    listener.step("laying patterns on " + sheet.name());
+    listener.step("trying layouts on " + sheet.name());
     List<Demand> demands = suiting(sheet);
     for (Demand demand : demands) {
       Slot slot = new Slot(demand, sheet, job.cutting(), packed.get(sheet));
@@ -113,7 +113,8 @@ final class LayoutPool {
    * @return whether more were found than before
    */
   boolean search(Slot slot, int count) {
-    listener.step("looking for " + count + " of " + slot.piece().id() + " on " + slot.sheet.name());
+    listener.step(
+        "trying to fit " + count + " of " + slot.piece().id() + " on " + slot.sheet.name());
     boolean fuller = slot.offer(slot.packer.most(slot.piece(), count, listener));
     if (fuller) {
       keep(slot.best().layout());
@@ -146,7 +147,7 @@ final class LayoutPool {
     if (!slot.isProvable() || listener.stopped()) {
       return;
     }
-    listener.step("proving a limit for " + slot.piece().id() + " on " + slot.sheet.name());
+    listener.step("working out the limit for " + slot.piece().id() + " on " + slot.sheet.name());
     Bound byCases =
         slot.bound()
             .byCases(slot.piece(), slot.sheet, job.cutting(), slot.found(), proofTests(), listener);
@@ -175,7 +176,7 @@ final class LayoutPool {
         (sheet, packer) -> {
           List<Demand> demands = suiting(sheet);
           if (demands.size() > 1 && !listener.stopped()) {
-            listener.step("filling " + sheet.name() + " with all kinds");
+            listener.step("filling " + sheet.name() + " with mixed pieces");
             mix(
                 demands,
                 rest -> packer.fill(rest, demand -> known(demand, sheet), listener),

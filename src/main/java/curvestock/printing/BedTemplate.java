@@ -113,14 +113,14 @@ final class BedTemplate {
     notes.add(
         "Piece "
             + kind.id()
-            + " is wanted "
+            + " is needed "
             + times(kind.count())
             + (kind.count() == 1 ? ": it is number " : ": numbers ")
             + numbers
-            + " of the assembly schedule. Write the number on each as soon as it is cut.");
+            + " in the assembly schedule. Write its number on each piece as soon as it is cut.");
     notes.add(
         "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
-            + " and laps. Dots: what stands below. The printed side is the upper one.");
+            + " and laps. Dots: supports below. The printed side is the upper side.");
     notes.add(BenchWords.UP);
     notes.add(letters);
     String title = kind.id() + ", " + kind.name();
@@ -175,7 +175,7 @@ final class BedTemplate {
           kind.holes().size()
               + " holes of "
               + ruler.given(kind.holes().get(0).diameter())
-              + " for the rods: drill them through before the outline is cut.");
+              + " for the rods: drill them before you cut the outline.");
     }
   }
 
@@ -187,18 +187,18 @@ final class BedTemplate {
       piece.lower().ifPresent(at -> lap(at.at(), at.at() + lap / 2));
       piece.upper().ifPresent(at -> lap(at.at(), at.at() - lap / 2));
       notes.add(
-          "At each joint half the thickness is cut away over "
+          "At each joint, cut away half the thickness over "
               + ruler.of(joint.lap())
-              + ", from the end to the dashed shoulder: above at the upper end, below at the lower one,"
-              + " on every piece, so that each is laid on the one before. The dashed line in the"
-              + " middle of the lap is the joint's place on the plan.");
+              + ", from the end to the dashed shoulder: from above at the upper end, from below at the"
+              + " lower end, on every piece, so that each lies on the one before. The dashed line in"
+              + " the middle of the lap is where the plan shows the joint.");
     } else if (plan.spec().construction() instanceof Construction.ButtWithPlate butt) {
       SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
       piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint, 1));
       piece.upper().ifPresent(joint -> plate(butt.plate(), plates, joint, -1));
       notes.add(
-          "The splice plate below reaches from the joint's face to the dashed line; crosses are its"
-              + " screws: drill them for the screws' shanks.");
+          "The splice plate below reaches from the joint to the dashed line. Crosses are its screws:"
+              + " drill clearance holes there.");
     }
   }
 
@@ -246,8 +246,8 @@ final class BedTemplate {
     boolean alike = pieces.stream().allMatch(other -> alike(places, places(other)));
     if (!alike) {
       notes.add(
-          "Supports stand elsewhere under each of these pieces: see the footprint, or the layouts of"
-              + " the sheets, where every piece has its own.");
+          "Supports stand in different places under each of these pieces: see the footprint, or the"
+              + " sheet layouts, which show them for every piece.");
       return;
     }
     if (plan.spec().supports().riser() instanceof Riser.WoodBlocks blocks) {

@@ -52,7 +52,7 @@ final class CornerLetters {
         }
       }
     }
-    return "When the pages are together measure straight from corner to corner: "
+    return "When the pages are taped together, measure straight from corner to corner: "
         + String.join(", ", measures)
         + ".";
   }

@@ -6,6 +6,7 @@ import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
 import curvestock.drawing.PaperSize;
 import curvestock.drawing.PlanFigure;
+import curvestock.drawing.SheetTitle;
 import curvestock.drawing.SvgNumber;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
@@ -92,15 +93,15 @@ public final class Footprint {
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
     notes.add(
-        "The helix seen from above, all turns over each other. Full lines: edges of the roadbed."
+        "The helix from above, all turns on top of each other. Full lines: edges of the roadbed."
             + " Long dashes: centre line of a track. Thick lines across: joints, with their bearings."
-            + " Small figures on the line: supports; S1, S2 ... are their stations, as in the support"
+            + " Small figures on the line: supports, with their names S1, S2 ... as in the support"
             + " table. Bearings run counter-clockwise; 0° points to the right of this map.");
     if (order.base().isPresent()) {
-      notes.add("Dashed straight lines: outline of the base's boards.");
+      notes.add("Dashed straight lines: the boards of the base.");
     }
     notes.add(
-        "When the pages are together measure straight between the small crosses on the outer edge: "
+        "When the pages are taped together, measure straight between the small crosses on the outer edge: "
             + measured(0, 2)
             + ", "
             + measured(1, 3)
@@ -108,10 +109,10 @@ public final class Footprint {
             + measured(0, 1)
             + ".");
     notes.add(
-        "Lay the plan on the bench, try that people can get in and out and that your longest cars"
-            + " clear the walls, and mark the supports through it.");
+        "Lay the plan on the benchwork. Check that you can get in and out and that your longest cars"
+            + " clear the walls, then mark the supports through it.");
     if (job.invented()) {
-      notes.add("The figures of this job are invented, for demonstration only.");
+      notes.add(SheetTitle.INVENTED_NOTE);
     }
     return notes;
   }

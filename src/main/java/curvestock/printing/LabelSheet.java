@@ -70,7 +70,8 @@ public final class LabelSheet {
   /** What 'up' means, and whose labels these are. */
   private static void foot(Paper page, String title, double room) {
     String how =
-        "Cut apart and stick on the upper side, thick bar along the inner edge. " + BenchWords.UP;
+        "Cut the labels apart and stick each on the upper side of its piece, thick bar along the inner edge. "
+            + BenchWords.UP;
     List<String> lines = new ArrayList<>(TextWidth.wrap(how, room / FOOT_LETTERS * 1.1));
     lines.add(TextWidth.wrap(title, room / FOOT_LETTERS).get(0));
     double y = MARGIN + 1.3 * FOOT_LETTERS * (lines.size() - 1);
@@ -122,16 +123,16 @@ public final class LabelSheet {
     List<String> lines = new ArrayList<>();
     String layer = piece.layer() == 1 ? "L1, lower layer" : "L2, upper layer";
     lines.add("turn " + row.turn() + (layers > 1 ? ", " + layer : ""));
-    lines.add(from + " up to " + to);
+    lines.add("from " + from + " up to " + to);
     if (!stations.isEmpty()) {
-      lines.add("over " + stations);
+      lines.add("stands on " + stations);
     }
     if (halfLaps) {
       List<String> laps = new ArrayList<>();
       piece.lower().ifPresent(j -> laps.add(j.name() + " " + LapEnd.LOWER.side()));
       piece.upper().ifPresent(j -> laps.add(j.name() + " " + LapEnd.UPPER.side()));
       if (!laps.isEmpty()) {
-        lines.add("cut away: " + String.join(", ", laps));
+        lines.add("half-lap cut from: " + String.join(", ", laps));
       }
     }
     return lines;

@@ -3,6 +3,7 @@ package curvestock.printing;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HandCuts;
+import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
 import curvestock.handwork.ChordOffsets;
@@ -12,6 +13,7 @@ import curvestock.handwork.PivotPlace;
 import curvestock.handwork.PivotPlace.OffSheet;
 import curvestock.handwork.PivotPlace.OnKept;
 import curvestock.handwork.PivotPlace.OnPiece;
+import curvestock.helix.spec.Construction;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.Piece;
@@ -101,31 +103,31 @@ public final class MarkingSheets {
             + ruler.of(layout.sheet().length())
             + " × "
             + ruler.of(layout.sheet().width())
-            + (job.invented() ? ". The figures of this job are invented." : ".")
-            + " All places are measured from the lower left corner (0,0) as the map shows it: x to the"
-            + " right along the lower edge, y up along the left edge. Check first that the corner is"
-            + " square, with the 3-4-5 rule. Lengths are in "
+            + (job.invented() ? ". " + SheetTitle.INVENTED_NOTE : ".")
+            + " Measure everything from the lower left corner (0,0) of the map: x to the right along the"
+            + " lower edge, y up along the left edge. First check that corner with the 3-4-5 rule. Lengths"
+            + " are in "
             + words(ruler.unit())
             + ", rounded to the nearest "
             + ruler.nearest()
-            + ". Numbers: pieces, of small ones only the number at the end of the name. A, B, C ...:"
-            + " corners. Small crosses: pivots, each with its piece's number. Dashed: straight cuts, in"
-            + " their order.");
+            + ". Numbers are pieces (small ones show only the end of their name). A, B, C ... are"
+            + " corners. Small crosses are pivots, each with its piece's number. Dashed lines are straight"
+            + " cuts, numbered in order.");
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
         high,
         (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, cuts.order().rips()));
     flow.heading("Sheet " + (index + 1) + ": where each piece lies");
     flow.paragraph(
-        "Mark the corners, then swing the arcs about the pivot, and draw all arcs of the sheet before"
-            + " you cut any: pivots lie on other pieces. M is the middle of the outer arc;"
-            + " with the corners it places a template without any pivot.");
+        "Mark the corners, then swing the arcs from the pivot. Draw every arc on the sheet before the"
+            + " first cut: some pivots fall on other pieces. M is the middle of the outer arc; with it and"
+            + " the corners you can place a template without a pivot.");
     flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
     kinds.forEach((piece, same) -> places(piece, same, labels));
-    flow.heading("Sheet " + (index + 1) + ": to measure twice, and the way without a pivot");
+    flow.heading("Sheet " + (index + 1) + ": check measurements, and drawing arcs without a pivot");
     kinds.forEach((piece, same) -> shape(piece, same.get(0), index + 1));
     if (index == 0) {
       template();
@@ -143,14 +145,10 @@ public final class MarkingSheets {
             .toList();
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
-        ? "No pivot lies on wood to keep."
-        : marked
-            + " of "
-            + Figures.count(swung.size(), "pivot")
-            + (marked == 1 ? " lies" : " lie")
-            + " on wood to keep: never drive a pin into it. Either tape a pad of scrap plywood over"
-            + " the mark and pivot on that, with the same scrap under the trammel's pencil end, or"
-            + " place that piece by its template and swing nothing.";
+        ? "No pivot falls on a good piece."
+        : "%d of %s %s on good wood: never drive a nail into it. Tape a pad of scrap plywood over the mark and pivot on that, with the same scrap under the trammel's pencil end, or draw that piece around its template instead."
+            .formatted(
+                marked, Figures.count(swung.size(), "pivot"), marked == 1 ? "falls" : "fall");
   }
 
   private static String words(String unit) {
@@ -225,11 +223,11 @@ public final class MarkingSheets {
     if (place instanceof OffSheet off) {
       String beyond = ruler.of(off.beyond());
       return switch (off.side()) {
-        case LEFT -> "off the sheet, " + beyond + " left of it: butt a scrap board";
-        case RIGHT -> "off the sheet, " + beyond + " right of it: butt a scrap board";
-        case BELOW -> "off the sheet, " + beyond + " below it: butt a scrap board";
-        case ABOVE -> "off the sheet, " + beyond + " above it: butt a scrap board";
-        case ASKEW -> "off the wood, " + beyond + " from its edge: butt a scrap board";
+        case LEFT -> "off the sheet, " + beyond + " to the left: clamp a scrap board there";
+        case RIGHT -> "off the sheet, " + beyond + " to the right: clamp a scrap board there";
+        case BELOW -> "off the sheet, " + beyond + " below: clamp a scrap board there";
+        case ABOVE -> "off the sheet, " + beyond + " above: clamp a scrap board there";
+        case ASKEW -> "off the wood, " + beyond + " from its edge: clamp a scrap board there";
       };
     }
     return "on waste";
@@ -306,9 +304,7 @@ public final class MarkingSheets {
     }
     mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
     flow.paragraph(
-        "Straight from corner to corner, on every piece of this kind: "
-            + String.join(", ", checks)
-            + ".");
+        "Check with a tape, straight from corner to corner: " + String.join(", ", checks) + ".");
     if (mark.pivots().size() > MOST_PIVOTS) {
       return;
     }
@@ -343,7 +339,7 @@ public final class MarkingSheets {
             + ruler.of(chord.chord())
             + ", height at its middle "
             + ruler.of(chord.midHeight())
-            + ". Heights of the arc above the chord, to both sides of the chord's middle:");
+            + ". Height of the arc above the chord, at these distances either side of the middle:");
     List<ChordOffsets.Offset> offsets = chord.offsets();
     for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
       List<ChordOffsets.Offset> some =
@@ -360,29 +356,48 @@ public final class MarkingSheets {
 
   private void template() {
     flow.paragraph(
-        "Instead of marking every piece: make one of each kind from its full-size pattern as exactly"
-            + " as you can, keep it as the master template, and draw round it, its corners and its"
-            + " middle on A, B ... and M of each place. Cut outside the line and trim to the template with a router's bearing bit"
-            + " if you have one. Saw no thick stacks: the blade wanders at the bottom.");
+        "Easier than marking out every piece: make one of each kind from its full-size pattern, as"
+            + " exactly as you can, and keep it as the template. Set its corners and its middle on A, B"
+            + " ... and M of each place and draw around it. Cut outside the line and trim to the template"
+            + " with a bearing bit if you have one. Do not saw thick stacks: the blade wanders.");
   }
 
   // Order.
+
+  private static boolean drilled(Layout layout) {
+    return layout.placements().stream()
+        .anyMatch(placement -> !placement.piece().shape().outline().holes().isEmpty());
+  }
+
+  /** What is done at half-laps once the piece is cut out; empty if there are none. */
+  private String laps() {
+    return job.structure()
+        .map(order -> order.plan().spec().construction())
+        .filter(Construction.HalfLap.class::isInstance)
+        .map(halved -> ((Construction.HalfLap) halved).lap())
+        .map(
+            lap ->
+                " Then cut its half-laps, %s long and half the measured thickness deep: from above at its upper end, from below at its lower end, as on its label."
+                    .formatted(job.style().formatGiven(lap)))
+        .orElse("");
+  }
 
   private void order(int index, HandCuts cuts) {
     Figures figures = Figures.of(job);
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
-        "Support the whole sheet on scrap boards over trestles, good on both sides of every cut, so"
-            + " that neither part can drop or pinch the blade. Straight cuts: circular saw along a"
+        "Wear eye and hearing protection and a dust mask, and use extraction; unplug before changing a"
+            + " blade. Support the whole sheet on scrap boards across sawhorses, on both sides of every"
+            + " cut, so that neither part can drop or pinch the blade. Straight cuts: circular saw along a"
             + " clamped guide. Curves: jigsaw, or router on a trammel in several shallow passes.");
     cuts.cuts(figures).forEach(flow::paragraph);
     cuts.boards(figures).forEach(flow::paragraph);
     flow.paragraph(
-        "Each piece: write its number, 'up' and 'inner edge' on it first. "
+        "On each piece, first write its number, 'up' and 'inner edge'. "
             + BenchWords.UP
-            + " Drill its holes. Saw the"
-            + " inner edge while the board still holds it, then the outer edge, the end faces last, on"
-            + " the waste side of the line. Never hold a small piece by hand: clamp it. Eye and hearing"
-            + " protection, dust mask and extraction; unplug before changing a blade.");
+            + (drilled(plan.layouts().get(index)) ? " Drill its holes." : "")
+            + " Saw the inner edge while the board still holds it, then the outer edge, and the ends last,"
+            + " on the waste side of the line. Never hold a small piece by hand: clamp it."
+            + laps());
   }
 }

@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.drawing.PaperSize;
+import curvestock.drawing.SheetTitle;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.build.PieceKind;
 import curvestock.job.Job;
@@ -56,10 +57,10 @@ public final class PaperTemplates {
     String title = "Pattern " + template.title();
     List<String> notes = new ArrayList<>(template.notes());
     notes.add(
-        "Glue the pattern on the wood, or prick its corners and lines through. Cut one piece and try"
-            + " it before the others: it can serve as a template for them.");
+        "Stick the pattern to the plywood, or prick its corners and lines through. Cut one piece and"
+            + " try it before the others: it can be the template for them.");
     if (job.invented()) {
-      notes.add("The figures of this job are invented, for demonstration only.");
+      notes.add(SheetTitle.INVENTED_NOTE);
     }
     try (PdfBook book = new PdfBook(job.title() + ": " + title, spare)) {
       new TiledDrawing(job.title() + " · " + title, notes, template.drawing(), size).addTo(book);

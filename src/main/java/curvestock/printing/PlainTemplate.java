@@ -52,11 +52,11 @@ final class PlainTemplate {
   }
 
   private PaperTemplate template() {
-    notes.add("Piece " + piece.id() + " is wanted " + (count == 1 ? "once." : count + " times."));
+    notes.add("Piece " + piece.id() + " is needed " + (count == 1 ? "once." : count + " times."));
     notes.add(
         "Full line: cut on its waste side."
             + (sector() ? " Long dashes: centre line." : "")
-            + " The printed side is the upper one.");
+            + " The printed side is the upper side.");
     Pose view = view();
     Outline outline = piece.shape().outline().at(view);
     for (Loop loop : outline.loops().toList()) {
@@ -104,7 +104,7 @@ final class PlainTemplate {
                 Figures.count(number, "hole")
                     + " of "
                     + ruler.given(diameter)
-                    + " diameter: drill at the crosses before the outline is cut."));
+                    + " diameter: drill at the crosses before you cut the outline."));
   }
 
   private boolean sector() {

@@ -8,6 +8,7 @@ import curvestock.answer.Figures;
 import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.drawing.PaperSize;
+import curvestock.drawing.SheetTitle;
 import curvestock.helix.build.Station;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Text;
@@ -33,21 +34,25 @@ public final class SupportSheet {
     Figures figures = answer.figures();
     flow.title(answer.heading().title() + ": support table");
     if (answer.heading().invented()) {
-      flow.paragraph("The figures of this job are invented, for demonstration only.");
+      flow.paragraph(SheetTitle.INVENTED_NOTE);
     }
     flow.paragraph(
-        "Stations S1, S2 ... are those of the footprint and of the plan of the helix. Heights are"
-            + " measured from the base that the supports stand on. Set the supports of a turn, measure"
-            + " the rail's height there, and tick; go on to the next turn when all are ticked.");
+        "S1, S2 ... and E and X are the supports on the footprint and on the plan of the helix."
+            + " Heights are above the base, the surface that the supports stand on. Set one turn, measure up"
+            + " to the underside of the plywood at each support, and tick the box. Start the next turn"
+            + " when all are ticked.");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
-          "Cut each block to its height at the middle; its upper end slopes with the track. 'Middle'"
-              + " is one block under the middle of the roadbed, 'edges' one under each edge, 'inner edge'"
-              + " or 'outer edge' one there alone.");
+          "Block heights are at the middle of the block; the upper end slopes with the track. 'Edges'"
+              + " means two blocks, one under each edge; 'middle', 'inner edge' and 'outer edge' mean one"
+              + " block there.");
+      BenchWords bench = new BenchWords(helix, figures);
+      bench.risers().forEach(words -> flow.paragraph(words + "."));
+      bench.blockRemarks().forEach(flow::paragraph);
     }
     boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
     if (rods) {
-      flow.paragraph(new BenchWords(helix, figures).setting());
+      new BenchWords(helix, figures).setting().ifPresent(flow::paragraph);
       flow.heading(helix.rods().caption());
       flow.table(helix.rods(), figures);
     }

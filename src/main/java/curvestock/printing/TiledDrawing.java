@@ -128,18 +128,16 @@ final class TiledDrawing {
     List<String> words = new ArrayList<>();
     if (grid.tiles().size() > 1) {
       words.add(
-          "Full size on "
-              + grid.tiles().size()
-              + " pages, as mapped below. Print at 100 % (not 'fit to page'). On each page measure"
-              + " the bars with a ruler: if they are off, put the printer right first.");
+          "Full size on %d pages, as on the map below. Print at 100 %% (not 'fit to page'). On each page measure the bars with a ruler: if they are off, fix the printer settings first."
+              .formatted(grid.tiles().size()));
       words.add(
-          "Trim a page along the dashed lines where a neighbour joins it, on its right and its"
-              + " lower side; lay it on the neighbour so that crosses and lines meet, and tape."
-              + " Crosses are numbered by column and row: equal names lie on each other.");
+          "Trim each page along its dashed lines on the right and at the bottom, wherever another page"
+              + " joins it. Lay it on that page so that crosses and lines meet, and tape. Crosses are"
+              + " numbered by column and row: crosses of one number belong on top of each other.");
     } else {
       words.add(
           "Full size on one page. Print at 100 % (not 'fit to page') and measure the bars with a"
-              + " ruler: if they are off, put the printer right first.");
+              + " ruler: if they are off, fix the printer settings first.");
     }
     words.addAll(notes);
     return words;

@@ -4,6 +4,7 @@ import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Box;
 import curvestock.geometry.Point;
 import curvestock.handwork.Trammel;
@@ -102,40 +103,40 @@ public final class TrammelSheet {
   private void write(List<Trammel> trammels, PageFlow flow) {
     flow.title(job.title() + ": trammel");
     if (job.invented()) {
-      flow.paragraph("The figures of this job are invented, for demonstration only.");
+      flow.paragraph(SheetTitle.INVENTED_NOTE);
     }
     flow.paragraph(
-        "A trammel is a stick that turns about a nail. Drill the pivot's hole first, then measure every"
-            + " other hole from it: never from hole to hole, since errors add up. Pencil holes fit the"
-            + " pencil's point; a router is screwed on so that the middle of its bit stands where the"
-            + " table says.");
+        "A trammel is a stick that swings on a pivot, such as a nail. Drill the pivot hole first and"
+            + " measure all the others from it, never from hole to hole: errors add up. Make the pencil"
+            + " holes to fit the point. Screw the router on with the centre of its bit at the distance in"
+            + " the last column.");
+    flow.notice(
+        "Before you rout or saw: wear eye and hearing protection and a dust mask, clamp the work, and"
+            + " unplug the tool before you change its bit or blade.");
     Length bit = job.cutting().kerf();
     for (Trammel trammel : trammels) {
       flow.heading("For the " + trammel.name());
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "The stick must be longer than "
-              + ruler.of(trammel.reach())
-              + ". Swinging it takes as much free floor around the pivot: try it dry before you drill.");
+          "The stick must be longer than %s. It needs that much free space around the pivot: swing it empty before you drill."
+              .formatted(ruler.of(trammel.reach())));
     }
     flow.paragraph(
-        "The router's column is for a bit of "
-            + ruler.given(bit)
-            + " (the job's kerf): its middle runs outside an outer edge and inside an inner one, by half"
-            + " the bit. Other bits: radius plus or less half of theirs. Cut in several shallow passes"
-            + " against the bit's turning, never with it, over a scrap board, the pivot held so that it cannot lift.");
+        "The router column is for a bit of %s, the kerf of this job: half the bit outside an outer edge, half inside an inner edge. For another bit, add or take away half of its diameter; one wider than the kerf cuts into the neighbouring pieces. Take several shallow passes over a scrap board, never climb-cut, and hold the pivot down so that it cannot lift."
+            .formatted(ruler.given(bit)));
     flow.paragraph(
-        "With a jigsaw draw the lines with the pencil, at the bare radii, and saw on the waste side."
-            + " Try the trammel on scrap and measure across a half circle: it must be twice the radius.");
+        "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"
+            + " scrap first and measure across a half circle: it must be twice the radius.");
     flow.paragraph(
-        "Where a pivot lies beyond the sheet, butt a scrap board of the same thickness to the edge."
-            + " Where it lies on another piece, drive the nail through a small plate stuck on with tape.");
+        "Where a pivot is off the sheet, clamp a scrap board of the same thickness level with the sheet"
+            + " there. Where it falls on another piece, tape a pad of scrap plywood over the mark and pivot"
+            + " on that; never nail into the piece.");
   }
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {
     List<String> head =
-        List.of("Line", "pencil at", "exactly", "rounding is off by", "router bit's middle at");
+        List.of("Line", "Pencil hole", "Exact radius", "Rounded by", "Centre of the router bit");
     List<List<String>> rows = new ArrayList<>();
     for (Hole hole : trammel.holes()) {
       rows.add(
@@ -152,7 +153,7 @@ public final class TrammelSheet {
   private String exact(Length radius) {
     String inches = String.format(Locale.ROOT, "%.3f in", radius.inches());
     String metric = String.format(Locale.ROOT, "%.1f mm", radius.millimetres());
-    return job.style().unit().isImperial() ? inches + " = " + metric : metric + " = " + inches;
+    return job.style().unit().isImperial() ? inches : metric;
   }
 
   /** How much what is printed differs from the radius. */

@@ -28,7 +28,7 @@ public final class BatchPaper {
   private static List<String> shared(Parts parts, BatchPlan batch, Answer answer) {
     parts.table(Shares.of(batch));
     parts.bullets(
-        List.of("The cost is split by the area of the pieces, half the spacing around each."));
+        List.of("The cost is split by the area of the pieces, with half the gap around each."));
     return TextPaper.of(answer.heading(), parts.done());
   }
 
@@ -39,25 +39,20 @@ public final class BatchPaper {
     BatchRow best = found.rows().get(found.best());
     Parts parts = new Parts();
     parts.say(
-        "Cut "
-            + best.common()
-                .map(common -> "all in " + SegmentName.plural(common))
-                .orElse("each in its own best size")
-            + ": "
-            + Figures.count(best.sheets(), "sheet")
-            + " for "
-            + figures.money(best.sheetCost())
-            + ". Planned apart, each in its own best size, they need "
-            + Figures.count(found.apartSheets(), "sheet")
-            + " for "
-            + figures.money(found.apartCost())
-            + ".");
+        "Cut %s: %s, %s. Planned apart, each in its own best size, they need %s, %s."
+            .formatted(
+                best.common()
+                    .map(common -> "all in " + SegmentName.plural(common))
+                    .orElse("each in its own best size"),
+                Figures.count(best.sheets(), "sheet"),
+                figures.money(best.sheetCost()),
+                Figures.count(found.apartSheets(), "sheet"),
+                figures.money(found.apartCost())));
     parts.say(
-        (found.joint().assumed() ? "Each joint is assumed to cost " : "Each joint costs ")
-            + figures.money(found.joint().each())
-            + ".");
+        (found.joint().assumed() ? "Each joint is assumed to cost %s." : "Each joint costs %s.")
+            .formatted(figures.money(found.joint().each())));
     if (found.stopped()) {
-      parts.notice("Stopped early: this is what was compared until then.");
+      parts.notice(ComparePaper.STOPPED);
     }
     parts.table(Choices.ofBatch(found));
     parts.table(Shares.of(found));

@@ -20,6 +20,7 @@ import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.category.BarRenderer;
+import org.jfree.chart.renderer.category.LevelRenderer;
 import org.jfree.chart.renderer.category.StandardBarPainter;
 import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.title.LegendTitle;
@@ -27,14 +28,15 @@ import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.TextAnchor;
 import org.jfree.data.category.CategoryDataset;
 
-/** How our charts look: thin lines, greys, one generic typeface. */
+/** How our charts look: thin lines, three colours, one generic typeface. */
 final class ChartStyle {
 
   static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 12);
   private static final Font LARGE = new Font(Font.SANS_SERIF, Font.BOLD, 15);
   private static final Color RULE = new Color(0xcc, 0xcc, 0xcc);
-  private static final Color PALE = new Color(0xbf, 0xbf, 0xbf);
-  private static final Color DARK = new Color(0x33, 0x33, 0x33);
+  private static final Color PALE = new Color(0xbc, 0xd0, 0xe0);
+  private static final Color DARK = new Color(0x1f, 0x4e, 0x79);
+  private static final Color LEAST = new Color(0xc8, 0x55, 0x00);
 
   private ChartStyle() {}
 
@@ -97,6 +99,15 @@ final class ChartStyle {
     renderer.setDefaultItemLabelFont(SMALL);
     renderer.setDefaultPositiveItemLabelPosition(
         new ItemLabelPosition(ItemLabelAnchor.OUTSIDE12, TextAnchor.BOTTOM_CENTER));
+    return renderer;
+  }
+
+  /** Lines as wide as the bars of one series. */
+  static LevelRenderer levels() {
+    LevelRenderer renderer = new LevelRenderer();
+    renderer.setMaximumItemWidth(0.1);
+    renderer.setSeriesPaint(0, LEAST);
+    renderer.setSeriesStroke(0, new BasicStroke(3f));
     return renderer;
   }
 

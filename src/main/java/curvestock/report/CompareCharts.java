@@ -20,6 +20,7 @@ import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CategoryPlot;
 import org.jfree.chart.plot.CombinedDomainCategoryPlot;
+import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.TextAnchor;
@@ -27,7 +28,7 @@ import org.jfree.data.category.DefaultCategoryDataset;
 import org.jfree.data.xy.XYSeries;
 import org.jfree.data.xy.XYSeriesCollection;
 
-/** The charts of a comparison, as SVG: black and grey only, so that they survive a copier. */
+/** The charts of a comparison, as SVG, in colours that a copier keeps apart as greys. */
 public final class CompareCharts {
 
   public static final int WIDTH = 900;
@@ -39,7 +40,10 @@ public final class CompareCharts {
     this.comparison = comparison;
   }
 
-  /** Sheets, cost and joints of each choice; the recommended one dark. */
+  /**
+   * Sheets, cost and joints of each choice; the recommended one dark, and across the bars of sheets
+   * and cost a line at the least that is proven.
+   */
   public static String choices(Comparison comparison) {
     return svg(new CompareCharts(comparison).choices());
   }
@@ -55,25 +59,24 @@ public final class CompareCharts {
   }
 
   private JFreeChart choices() {
-    CategoryAxis axis = new CategoryAxis("segment, as a part of the turn (recommended: dark)");
+    CategoryAxis axis =
+        new CategoryAxis(
+            "segment, as a part of a turn (dark: recommended; orange line: the least that is proven)");
     axis.setCategoryMargin(0.4);
     ChartStyle.axis(axis);
     CombinedDomainCategoryPlot plot = new CombinedDomainCategoryPlot(axis);
     plot.setGap(14);
     plot.add(
-        bars(
-            "sheets (proven least)",
-            SegmentOption::sheets,
-            option -> option.sheets() + " (" + option.cost().leastSheets() + ")"));
+        least(
+            bars("sheets", SegmentOption::sheets, option -> Integer.toString(option.sheets())),
+            option -> option.cost().leastSheets()));
     plot.add(
-        bars(
-            "sheet cost (proven least)",
-            option -> option.sheetCost().minorUnits() / 100.0,
-            option ->
-                brief(option.sheetCost().format(comparison.job().currency()))
-                    + " ("
-                    + brief(option.cost().leastPaid().plain())
-                    + ")"));
+        least(
+            bars(
+                "sheet cost",
+                option -> option.sheetCost().minorUnits() / 100.0,
+                option -> brief(option.sheetCost().format(comparison.job().currency()))),
+            option -> option.cost().leastPaid().minorUnits() / 100.0));
     plot.add(bars("joints", SegmentOption::joints, option -> Integer.toString(option.joints())));
     return ChartStyle.chart("Which segment size? " + comparison.job().title(), plot);
   }
@@ -102,8 +105,21 @@ public final class CompareCharts {
     return plot;
   }
 
+  /** A line across each bar at what no layout can do better. */
+  private CategoryPlot least(CategoryPlot plot, ToDoubleFunction<SegmentOption> figure) {
+    DefaultCategoryDataset data = new DefaultCategoryDataset();
+    for (SegmentOption option : comparison.options()) {
+      data.addValue(
+          figure.applyAsDouble(option), "proven least", SegmentName.tick(option.division()));
+    }
+    plot.setDataset(1, data);
+    plot.setRenderer(1, ChartStyle.levels());
+    plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    return plot;
+  }
+
   private String angles(AngleScan scan) {
-    XYSeries pattern = new XYSeries("regular patterns");
+    XYSeries pattern = new XYSeries("quick count");
     for (AngleScan.Sample sample : scan.samples()) {
       pattern.add(sample.angle().degrees(), sample.turnsPerSheet());
     }

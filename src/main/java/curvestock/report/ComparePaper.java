@@ -21,8 +21,12 @@ public final class ComparePaper {
           "sheets",
           "cost",
           "joints",
+          "best",
           "largestLength",
           "largestWidth");
+
+  static final String STOPPED =
+      "Stopped early: only what was compared up to then is shown; a full run may find better.";
 
   private ComparePaper() {}
 
@@ -34,7 +38,7 @@ public final class ComparePaper {
   public static List<String> brief(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(decisive(choices.options(), "offcutLength", "offcutWidth"));
+    parts.table(decisive(choices, "offcutLength", "offcutWidth"));
     words.mixed().forEach(plan -> listed(parts, plan));
     asked(parts, choices, words);
     return TextPaper.of(choices.heading(), parts.done());
@@ -53,13 +57,13 @@ public final class ComparePaper {
   static Parts parts(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(decisive(choices.options(), "best", "used", "search"));
+    parts.table(decisive(choices, "used", "search"));
     parts.table(joints(choices.options()));
     parts.table(work(choices));
     parts.bullets(words.remarks());
     words.mixed().forEach(plan -> listed(parts, plan));
     if (!words.sensitivity().isEmpty()) {
-      parts.section("How sensitive this is").bullets(words.sensitivity());
+      parts.section("What would change the answer").bullets(words.sensitivity());
     }
     asked(parts, choices, words);
     return parts;
@@ -68,7 +72,7 @@ public final class ComparePaper {
   private static Parts decided(Choices choices, CompareWords words) {
     Parts parts = new Parts().say(words.decision()).say(words.reasons());
     if (choices.comparison().stopped()) {
-      parts.notice("Stopped early: this is what was compared until then.");
+      parts.notice(STOPPED);
     }
     return parts;
   }
@@ -76,7 +80,7 @@ public final class ComparePaper {
   /** The answers to further questions of the command line. */
   private static void asked(Parts parts, Choices choices, CompareWords words) {
     if (!words.scan().isEmpty()) {
-      parts.section("All angles from 30° to 180°, in regular patterns").bullets(words.scan());
+      parts.section("All angles from 30° to 180°, by quick count").bullets(words.scan());
       parts.table(choices.fewestPieces());
     }
     if (!words.reach().isEmpty()) {
@@ -89,8 +93,20 @@ public final class ComparePaper {
   }
 
   /** The columns by which a size is chosen, and these after them. */
-  private static Table decisive(Table options, String... after) {
-    return options.only(Stream.concat(DECISIVE.stream(), Stream.of(after)).toArray(String[]::new));
+  private static Table decisive(Choices choices, String... after) {
+    return sides(
+        choices,
+        choices
+            .options()
+            .only(Stream.concat(DECISIVE.stream(), Stream.of(after)).toArray(String[]::new)));
+  }
+
+  /** The largest piece and the offcut each in one column, as people say them. */
+  static Table sides(Choices choices, Table table) {
+    Figures figures = choices.heading().figures();
+    return table
+        .sides("largestLength", "largestWidth", "Largest piece", figures)
+        .sides("offcutLength", "offcutWidth", "Offcut", figures);
   }
 
   private static Table joints(Table options) {
@@ -122,9 +138,7 @@ public final class ComparePaper {
     if (choices.priced()) {
       keys.addAll(List.of("cuttingCost", "jointsCost", "total"));
     }
-    return choices
-        .options()
-        .only(keys.toArray(String[]::new))
-        .captioned("Work, and the largest offcut kept (at least)");
+    return sides(choices, choices.options().only(keys.toArray(String[]::new)))
+        .captioned("Work, and the largest offcut to keep");
   }
 }

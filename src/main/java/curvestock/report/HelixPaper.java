@@ -17,6 +17,11 @@ public final class HelixPaper {
   /** So many rows of the shopping list fit a screen. */
   private static final int MOST_ITEMS = 7;
 
+  private static final int FEWEST_ITEMS = 3;
+
+  /** Lines of a screen, without the two and a blank in which a command says what it wrote. */
+  private static final int SCREEN = 22;
+
   private final Answer answer;
   private final Building helix;
   private final HelixWords words;
@@ -32,9 +37,16 @@ public final class HelixPaper {
 
   /** What decides: whether it works, what does not, its figures and what it costs. */
   public static List<String> brief(Answer answer) {
-    HelixPaper paper = new HelixPaper(answer);
-    paper.write();
-    return TextPaper.of(answer.heading(), paper.parts.done());
+    List<String> lines = List.of();
+    for (int items = MOST_ITEMS; items >= FEWEST_ITEMS; items--) {
+      HelixPaper paper = new HelixPaper(answer);
+      paper.write(items);
+      lines = TextPaper.of(answer.heading(), paper.parts.done());
+      if (lines.size() <= SCREEN) {
+        break;
+      }
+    }
+    return lines;
   }
 
   /** All checks and figures. */
@@ -51,15 +63,18 @@ public final class HelixPaper {
     return TextPaper.of(answer.heading(), paper.parts.done());
   }
 
-  private void write() {
+  private void write(int items) {
     decide(words.named());
     parts.say(words.size());
     parts.say(words.assumed()).say(helix.assumedCost());
+    parts.say(Cautions.BUILDING_IN_A_LINE);
     Table shopping = answer.shopping().only("item", "quantity", "unit", "price");
-    parts.table(shopping.first(MOST_ITEMS));
-    int more = shopping.rows().size() - MOST_ITEMS;
-    String rest = more > 0 ? "and " + Figures.count(more, "more item") + ". " : "";
-    parts.bullets(List.of(rest + HelixWords.total(answer)));
+    parts.table(shopping.first(items));
+    int more = shopping.rows().size() - items;
+    String total = HelixWords.total(answer);
+    parts.bullets(
+        List.of(
+            more > 0 ? "and %s. %s".formatted(Figures.count(more, "more item"), total) : total));
   }
 
   private void decide(String decision) {
@@ -67,7 +82,7 @@ public final class HelixPaper {
     if (!helix.works()) {
       parts.bullets(words.failures());
       parts
-          .section("What would work, all else as stated")
+          .section("What would work, with all else as stated")
           .bullets(new RemedyWords(helix, answer.figures()).lines());
     }
   }
@@ -89,7 +104,7 @@ public final class HelixPaper {
     if (lists) {
       benchLists();
     }
-    parts.section("Cautions").bullets(Cautions.ofBuilding());
+    parts.section("Cautions").bullets(Cautions.ofBuilding(helix.hasRods()));
   }
 
   /** The schedule as far as a page is wide; rail tops stand in the table of supports. */

@@ -71,9 +71,8 @@ public final class MachineNotes {
             .linesWithin()
             .map(
                 within ->
-                    " In them arcs are straight lines that stray at most "
-                        + both(job.style(), within)
-                        + ".")
+                    " In them, arcs are made of short straight lines, off by at most %s."
+                        .formatted(both(job.style(), within)))
             .orElse("");
     return outlines(job) + lines;
   }
@@ -85,29 +84,28 @@ public final class MachineNotes {
     return margin.compareTo(half) >= 0
         ? Optional.empty()
         : Optional.of(
-            "The margin of "
-                + job.style().formatGiven(margin)
-                + " is less than half the kerf of "
-                + job.style().formatGiven(job.cutting().kerf())
-                + ": cuts of pieces beside the sheet's edge run over it. Give a `margin:` of "
-                + job.style().formatUp(half)
-                + " or more if your tool must stay on the sheet.");
+            "The edge margin of %s is less than half the kerf of %s, so cuts beside the sheet's edge run over it. If your tool must stay on the sheet, write `margin: %s` or more."
+                .formatted(
+                    job.style().formatGiven(margin),
+                    job.style().formatGiven(job.cutting().kerf()),
+                    job.style().formatUp(half)));
   }
 
   private static String outlines(Job job) {
     Length kerf = job.cutting().kerf();
     return job.machine().isOffset()
-        ? "The files for machines are not this size: their outlines are grown by half the kerf, "
-            + both(job.style(), kerf.times(0.5))
-            + ", and must not be offset again."
-        : "The files for machines have the finished size too: their program offsets the tool.";
+        ? "The machine files are not at finished size: their outlines are already offset by half the kerf, %s. Do not offset them again."
+            .formatted(both(job.style(), kerf.times(0.5)))
+        : "The machine files are at finished size too: your machine's program offsets the tool.";
   }
 
   private List<String> write() {
-    lines.add(job.title() + ": files for machines");
+    lines.add(job.title() + ": machine files");
     if (job.invented()) {
       lines.add("(invented data)");
     }
+    lines.add("");
+    cautions();
     lines.add("");
     testCut();
     files();
@@ -119,13 +117,16 @@ public final class MachineNotes {
     time.ifPresent(this::time);
     tabs();
     corners();
-    lines.add("");
+    return lines;
+  }
+
+  private void cautions() {
     lines.add("Cautions");
     lines.addAll(
         TextPaper.wrapped(
-            "- ", "Cut test-cut first and measure it. Then air-cut the first sheet."));
+            "- ",
+            "Cut the test cut first and measure it. Then run the first sheet with the tool in the air."));
     Cautions.ofMachines().forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
-    return lines;
   }
 
   private void testCut() {
@@ -142,23 +143,20 @@ public final class MachineNotes {
   private void files() {
     lines.add("");
     lines.add("Files");
+    lines.add("- SVG: 1 unit is 1 mm, and the page is exactly the sheet. If a sheet comes in at");
     lines.add(
-        "- SVG: 1 unit = 1 mm, written in mm; the page is exactly the sheet. If a sheet comes in");
-    lines.add(
-        "  at 0.265 of its size, the importer took mm for pixels: scale by 3.7795 (96 / 25.4).");
+        "  0.265 of its size, the importer read mm as pixels: scale it by 3.7795 (96 / 25.4).");
     lines.add(
         "- DXF (ASCII, release 12): numbers are in "
             + setup.dxfUnit().symbol()
-            + ", and the file says so ($INSUNITS);");
+            + ", as the file says ($INSUNITS);");
     lines.add(
-        "  if your program asks, choose that unit. Origin at the sheet's lower left corner, y up.");
+        "  if your program asks, choose that unit. The origin is the sheet's lower left corner, y up.");
     lines.add(
         setup.linesWithin().isEmpty()
             ? "- Arcs are true arcs of at most 90° each."
-            : "- Arcs are straight lines with all corners on the arc; between them they stray towards the"
-                + " arc's centre by at most "
-                + both(style, setup.linesWithin().get())
-                + ".");
+            : "- Arcs are short straight lines with their ends on the arc; between these they run inside it by at most %s."
+                .formatted(both(style, setup.linesWithin().get())));
   }
 
   private void outlines() {
@@ -171,8 +169,8 @@ public final class MachineNotes {
           TextPaper.wrapped(
               "- ",
               "Where straight sides lie one kerf apart, your program runs the cut between them twice."
-                  + " A laser chars there, and a tab stays only where both passes leave it. With"
-                  + " `outlines: offset` such a cut is drawn once."));
+                  + " A laser chars there, and a tab stays only where both passes leave it. Write"
+                  + " `outlines: offset` in the job to have such a cut drawn once."));
     }
     overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));
   }
@@ -197,25 +195,25 @@ public final class MachineNotes {
   private static String meaning(Operation operation) {
     return switch (operation) {
       case CUT -> "cut through";
-      case MARK -> "draw or score: centre lines; for a helix supports, laps and screws";
+      case MARK -> "draw or score: centre lines; for a helix also supports, laps and screws";
       case LABEL ->
-          "engrave: numbers, foot to the inner edge (35-73: block-35-73); which face is up";
-      case POCKET_TOP -> "clear the closed areas to their depth, the tool staying inside them";
-      case POCKET_BOTTOM -> "the same from below: in the flip files, which are run first";
-      case DRILL -> "drill through, a layer for each diameter";
-      case TAB -> "do not cut: where tabs are proposed";
+          "engrave: piece numbers, bottom towards the inner edge (35-73 is block-35-73); which face is up";
+      case POCKET_TOP -> "clear the closed areas to their depth; the tool stays inside them";
+      case POCKET_BOTTOM -> "the same from below; in the flip files, which you run first";
+      case DRILL -> "drill through; one layer for each diameter";
+      case TAB -> "do not cut: where to leave tabs";
       case SHEET -> "do not cut: edge of the sheet, defects";
-      case REMNANT -> "do not cut: what is kept of the sheet";
-      case FLIP -> "do not cut: the line over which the sheet is turned, and its dowels";
-      case TITLE -> "do not cut: what the file is, in words (DXF)";
+      case REMNANT -> "do not cut: the offcut to keep";
+      case FLIP -> "do not cut: the line to turn the sheet over, and its dowels";
+      case TITLE -> "do not cut: title of the drawing (DXF)";
     };
   }
 
   private void order() {
     lines.add("");
     lines.add(
-        "Order: marks and letters first; then piece by piece, holes before the outside. Every");
-    lines.add("outline begins in the middle of a long side, away from the corners.");
+        "Order: marks and letters first; then piece by piece, holes before the outside. Each");
+    lines.add("outline starts in the middle of a long side, away from the corners.");
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
       lines.addAll(TextPaper.wrapped("- ", "Sheet " + (i + 1) + ": " + ways(sheet)));
@@ -223,27 +221,23 @@ public final class MachineNotes {
         lines.addAll(
             TextPaper.wrapped(
                 "  ",
-                metres(sheet.sharedCut())
-                    + " of straight cut parts two pieces at once. It is drawn and cut once, with the"
-                    + " first of them; the outline of the other is open there."));
+                "%s of straight cut separates two pieces at once. It is drawn and cut once, with the first of the two; the outline of the other is open there."
+                    .formatted(metres(sheet.sharedCut()))));
       }
     }
   }
 
   private String ways(MachineSheet sheet) {
-    return sheet.contours().size()
-        + " outlines, "
-        + metres(sheet.cut())
-        + " of cut, "
-        + metres(sheet.travel())
-        + " with the tool lifted ("
-        + metres(sheet.travelAsLaidOut())
-        + " as laid out). Marks and letters: "
-        + metres(sheet.markTravel() + sheet.labelTravel())
-        + " lifted."
-        + (sheet.otherTravel() > 0
-            ? " Pockets and holes: " + metres(sheet.otherTravel()) + " lifted."
-            : "");
+    String others =
+        sheet.otherTravel() > 0 ? ", between pockets and holes " + metres(sheet.otherTravel()) : "";
+    return "%d outlines, %s of cut. Travel with the tool lifted: between outlines %s (%s in the order they lie), between marks and letters %s%s."
+        .formatted(
+            sheet.contours().size(),
+            metres(sheet.cut()),
+            metres(sheet.travel()),
+            metres(sheet.travelAsLaidOut()),
+            metres(sheet.markTravel() + sheet.labelTravel()),
+            others);
   }
 
   private String metres(double millimetres) {
@@ -262,7 +256,11 @@ public final class MachineNotes {
   private void tabs() {
     lines.add("");
     if (setup.tabs().isEmpty()) {
-      lines.add("Tabs: none.");
+      lines.addAll(
+          TextPaper.wrapped(
+              "",
+              "Tabs: none. Hold the pieces by screws in the waste or by vacuum, or add tabs in your"
+                  + " machine's program."));
       return;
     }
     Tabs tabs = setup.tabs().get();
@@ -270,34 +268,31 @@ public final class MachineNotes {
     lines.addAll(
         TextPaper.wrapped(
             "",
-            "Tabs: "
-                + tabs.count()
-                + " to a piece, "
-                + both(style, tabs.width())
-                + " of wood each, on long sides with wood beyond the cut, never on a splice face;"
-                + " beside a neighbour both have one in common. "
-                + (gaps
-                    ? "The cut is interrupted there, by the kerf more than that."
-                    : "The outlines are whole; short marks beside them (tab) propose the places.")));
+            "Tabs: %d to a piece, each %s of wood, on long sides with wood beyond the cut, never on a splice face; neighbours share one. %s"
+                .formatted(
+                    tabs.count(),
+                    both(style, tabs.width()),
+                    gaps
+                        ? "The cut is interrupted there, over that width and one kerf more."
+                        : "The outlines are whole; short marks beside them (tab) show where.")));
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
-      String name = "sheet " + (i + 1) + ": ";
+      int number = i + 1;
       List<Integer> fewer =
-          sheet.tabless().stream().filter(number -> !sheet.loose().contains(number)).toList();
+          sheet.tabless().stream().filter(piece -> !sheet.loose().contains(piece)).toList();
       if (!fewer.isEmpty()) {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                name + "fewer tabs than " + tabs.count() + ", but held: " + listed(i, fewer)));
+                "Sheet %d: fewer tabs than %d, but held: %s"
+                    .formatted(number, tabs.count(), listed(i, fewer))));
       }
       if (!sheet.loose().isEmpty()) {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                "CAUTION: "
-                    + name
-                    + "not held by tabs; screw down or tape each before it is cut: "
-                    + listed(i, sheet.loose())));
+                "CAUTION: sheet %d: tabs do not hold these; screw down or tape each one before it is cut: %s"
+                    .formatted(number, listed(i, sheet.loose()))));
       }
     }
   }
@@ -319,25 +314,20 @@ public final class MachineNotes {
       if (smallest.isPresent() && smallest.get().compareTo(radius) < 0) {
         boolean sharp = smallest.get().millimetres() == 0;
         warnings.add(
-            "- CAUTION: piece "
-                + piece.id()
-                + " ("
-                + piece.name()
-                + ") has "
-                + (sharp
-                    ? "a sharp inside corner"
-                    : "a hollow or hole of " + both(style, smallest.get()) + " radius")
-                + "; a tool of "
-                + both(style, bit)
-                + " leaves "
-                + both(style, radius)
-                + (sharp
-                    ? ": file it out if a part must fit."
-                    : ": use a smaller tool or a drill."));
+            "- CAUTION: piece %s (%s) has %s; a %s tool leaves a radius of %s: %s"
+                .formatted(
+                    piece.id(),
+                    piece.name(),
+                    sharp
+                        ? "a sharp inside corner"
+                        : "a hollow or hole of " + both(style, smallest.get()) + " radius",
+                    both(style, bit),
+                    both(style, radius),
+                    sharp ? "file it out if a part must fit." : "use a smaller tool or a drill."));
       }
     }
     if (warnings.isEmpty()) {
-      lines.add("Inside corners: the tool of " + both(style, bit) + " gets into all.");
+      lines.add("Inside corners: a %s tool reaches them all.".formatted(both(style, bit)));
     } else {
       lines.add("Inside corners");
       lines.addAll(warnings);

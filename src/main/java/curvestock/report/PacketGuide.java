@@ -1,6 +1,7 @@
 package curvestock.report;
 
 import curvestock.answer.Cautions;
+import curvestock.drawing.SheetTitle;
 import curvestock.job.Job;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -25,58 +26,73 @@ public final class PacketGuide {
   private static final String HAND = "To cut by hand";
   private static final String MACHINE = "To cut by machine";
   private static final String BUILD = "To build the helix";
-  private static final String CHOICE = "Which segment size";
+  private static final String CHOICE = "Choosing the segment size";
   private static final String DATA = "Data for other programs";
 
   /** The first that fits a file speaks for it. */
   private static final List<Entry> ENTRIES =
       List.of(
-          Entry.of(FIRST, "report\\.html", "everything at a glance, in any browser; needs no net"),
+          Entry.of(
+              FIRST,
+              "report\\.html",
+              "everything at a glance; opens in any browser, no network needed"),
           Entry.of(FIRST, "report\\.pdf", "the same, to print"),
-          Entry.of(FIRST, "summary\\.txt", "sheets to buy, cost and layouts in a few lines"),
-          Entry.of(FIRST, "helix\\.txt", "whether the helix works, and why"),
+          Entry.of(
+              FIRST, "summary\\.txt", "what to buy, what it costs and what lies on each sheet"),
+          Entry.of(FIRST, "helix\\.txt", "does the helix work: every check, heights and lists"),
           Entry.of(
               HAND,
               "patterns/.*\\.pdf",
-              "full-size patterns to glue together: print at 100 %, measure the bars"),
-          Entry.of(HAND, "marking-out\\.pdf", "how to mark every piece on its sheet, with numbers"),
-          Entry.of(HAND, "trammel\\.pdf", "where to drill the holes of a trammel"),
+              "full-size patterns, tiled: print at 100 %, measure the bars, tape the pages together"),
+          Entry.of(
+              HAND,
+              "marking-out\\.pdf",
+              "how to mark out every piece on its sheet: places to measure, arcs to swing, order of cuts"),
+          Entry.of(HAND, "trammel\\.pdf", "where to drill the trammel's holes"),
           Entry.of(
               HAND,
               "footprint\\.pdf",
-              "full-size plan of the helix to lay on the bench: print at 100 %, measure the bars"),
-          Entry.of(HAND, "labels\\.pdf", "labels to stick on the pieces"),
+              "full-size plan of the helix to lay on the bench, tiled: print at 100 %, measure the bars"),
+          Entry.of(HAND, "labels\\.pdf", "a label for each piece"),
           Entry.of(
               HAND,
               "sheets/sheet-\\d+\\.(svg|png)",
-              "each sheet's layout for people: numbered pieces, title, scale bars"),
+              "each sheet's layout to read: numbered pieces, title, scale bars"),
           Entry.of(
-              MACHINE, "machine\\.txt", "read before you run the machine: size, order, cautions"),
-          Entry.of(MACHINE, "test-cut.*\\.(svg|dxf)", "cut this first and measure it"),
+              MACHINE,
+              "machine\\.txt",
+              "read this before you run the machine: sizes, order, cautions"),
+          Entry.of(
+              MACHINE,
+              "test-(cut|flip).*\\.(svg|dxf)",
+              "the test cut: cut it first and measure it; machine.txt says how"),
           Entry.of(
               MACHINE,
               "sheets/sheet-\\d+-.*\\.svg",
-              "each sheet's outlines and marks alone, true to scale in millimetres"),
-          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF, in millimetres"),
+              "each sheet's outlines and marks alone, at true size in millimetres"),
+          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the unit is at the end of the name"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
           Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix unrolled, with its heights"),
           Entry.of(
               BUILD,
               "helix-ends\\.(svg|png)",
-              "entry and exit from the side: lead-in, climb-lead, vertical curve"),
-          Entry.of(BUILD, "schedule\\.csv", "every piece in the order of building, for any table"),
-          Entry.of(BUILD, "supports\\.csv", "the height of every support"),
-          Entry.of(BUILD, "support-table\\.pdf", "the same to print, with a box to tick"),
-          Entry.of(BUILD, "joints\\.csv", "every joint, the pieces that it ties, its screws"),
-          Entry.of(BUILD, "cutting-list\\.csv", "what is cut from each board or rod"),
-          Entry.of(BUILD, "shopping\\.csv", "what to buy"),
-          Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and what to choose"),
-          Entry.of(CHOICE, "charts/.*", "the same as pictures"),
+              "entry and exit from the side: lead-in, climb lead, vertical curve"),
           Entry.of(
-              DATA, "remnants\\.yaml", "offcuts worth keeping, for the next job's `stock-file:`"),
-          Entry.of(DATA, ".*\\.json", "everything as numbers"),
-          Entry.of(DATA, ".*", "more"));
+              BUILD, "schedule\\.csv", "every piece in the order of building, for a spreadsheet"),
+          Entry.of(BUILD, "supports\\.csv", "the height of every support, for a spreadsheet"),
+          Entry.of(BUILD, "support-table\\.pdf", "the same to print, with a box to tick"),
+          Entry.of(BUILD, "joints\\.csv", "every joint, the two pieces it joins, its screws"),
+          Entry.of(BUILD, "cutting-list\\.csv", "what to cut from each board or rod"),
+          Entry.of(BUILD, "shopping\\.csv", "what to buy"),
+          Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and which to cut"),
+          Entry.of(CHOICE, "charts/.*", "the same as a chart"),
+          Entry.of(
+              DATA,
+              "remnants\\.yaml",
+              "offcuts worth keeping; give this file to the next job as `stock-file:`"),
+          Entry.of(DATA, ".*\\.json", "all figures as data"),
+          Entry.of(DATA, ".*", "everything else"));
 
   private PacketGuide() {}
 
@@ -88,12 +104,11 @@ public final class PacketGuide {
    */
   public static String of(Job job, Collection<String> paths, Optional<String> unprintable) {
     List<String> lines = new ArrayList<>();
-    lines.add(job.title() + ": the shop packet");
-    lines.add(
-        job.invented() ? "The figures of this job are invented, for demonstration only." : "");
+    lines.add(job.title() + ": cutting packet");
+    lines.add(job.invented() ? SheetTitle.INVENTED_NOTE : "");
     lines.add("");
     lines.add(
-        "Lengths are printed with their unit. Drawings are at true scale unless they say so.");
+        "Every length is printed with its unit. Drawings are at true scale unless they say otherwise.");
     unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));
     Map<String, List<String>> chapters = chapters(paths);
     chapters.forEach(

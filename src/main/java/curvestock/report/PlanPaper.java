@@ -4,6 +4,7 @@ import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
+import curvestock.answer.Cautions;
 import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
@@ -30,38 +31,44 @@ public final class PlanPaper {
 
   static Parts briefly(Job job, Answer answer) {
     BuyingWords words = new BuyingWords(answer);
-    Parts parts = decided(job, answer, words);
-    parts.say(words.obstacles().stream().findFirst());
-    Table layouts = layouts(answer.bought());
+    Parts parts = decided(job, answer, words, words.headline());
+    parts.say(Cautions.CUTTING_IN_A_LINE);
+    Table layouts = layouts(answer);
     parts.table(layouts.first(MOST_LAYOUTS));
     int more = layouts.rows().size() - MOST_LAYOUTS;
     return parts.bullets(
         more > 0
-            ? List.of("and " + Figures.count(more, "more sheet") + ". " + words.used())
+            ? List.of("and %s. %s".formatted(Figures.count(more, "more sheet"), words.used()))
             : List.of(words.used()));
   }
 
   static Parts parts(Job job, Answer answer) {
     Buying buying = answer.bought();
     BuyingWords words = new BuyingWords(answer);
-    Parts parts = decided(job, answer, words);
+    List<String> headline = List.of(words.decision() + " " + words.proof());
+    Parts parts = decided(job, answer, words, headline);
     parts.table(kinds(buying));
     parts.table(purchase(buying));
     parts.bullets(words.remarks());
     parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
     parts.bullets(words.limitProofs());
     parts.bullets(words.obstacles());
-    parts.table(layouts(buying));
+    parts.table(layouts(answer));
     parts.bullets(List.of(words.used()));
     answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));
-    return parts.table(buying.remnants());
+    parts.table(buying.remnants());
+    return parts.section("Cautions").bullets(Cautions.ofPacket());
   }
 
-  private static Table layouts(Buying buying) {
-    return buying.cuts().only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth");
+  private static Table layouts(Answer answer) {
+    return answer
+        .bought()
+        .cuts()
+        .only("number", "sheet", "kinds", "used", "offcutLength", "offcutWidth")
+        .sides("offcutLength", "offcutWidth", "Offcut", answer.figures());
   }
 
-  private static Parts decided(Job job, Answer answer, BuyingWords words) {
+  private static Parts decided(Job job, Answer answer, BuyingWords words, List<String> headline) {
     Parts parts = new Parts();
     Optional<Building> helix = answer.building();
     List<String> told =
@@ -69,7 +76,7 @@ public final class PlanPaper {
     // Nobody should buy wood for a helix that fails before he has read that it does.
     boolean fails = helix.filter(built -> !built.works()).isPresent();
     parts.say(fails ? told : List.of());
-    parts.say(words.decision() + " " + words.proof());
+    parts.say(headline);
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
     parts.say(words.loose());

@@ -34,14 +34,14 @@ final class ShopNotes {
         lines,
         "Clear each closed area to its depth with a flat-bottomed bit that stays inside the line."
             + " The areas reach past the end and the sides of the piece by the bit's radius, so that"
-            + " no corner stays; at the shoulder they end at the lap.");
+            + " no corner is left; at the shoulder they end at the lap.");
     add(
         lines,
-        "Depth: half the sheet's thickness as given in the job, in the names of layers and in"
-            + " data-depth. Measure the sheet where you cut: half of what you measure is right.");
+        "Depth: half the sheet's thickness as given in the job; it stands in the layers' names and in"
+            + " data-depth. Measure the sheet where you cut, and set the depth to half of that.");
     add(
         lines,
-        "'above' and 'below' beside a lap say from which face it is cut, 'up' which face is up.");
+        "'above' and 'below' beside a lap say from which face it is cut; 'up' marks the upper face.");
     if (sheets.stream().anyMatch(sheet -> sheet.machining().turning().isPresent())) {
       turning(lines);
     }
@@ -51,7 +51,7 @@ final class ShopNotes {
       }
     }
     if (testCut.laps().stream().anyMatch(laps -> !laps.isEmpty())) {
-      add(lines, "The test cut holds one such joint at full size, with a flip file of its own.");
+      add(lines, "The test cut has one such joint at full size, with a flip file of its own.");
     }
     return lines;
   }
@@ -59,48 +59,41 @@ final class ShopNotes {
   private static void turning(List<String> lines) {
     add(
         lines,
-        "Laps below are in the flip files, mirrored. Order: 1. Lay the sheet with its underside up"
-            + " and run the flip file: it drills two dowel holes in the waste (through the sheet, as"
-            + " deep into the machine's spoil board as the dowels need) and clears pocket-bottom. 2."
-            + " Turn the sheet over the line drawn in the layer flip and set it on two dowels in the"
-            + " same holes; leave nothing of them standing above the wood. 3. Run the cut file;"
-            + " outlines come last.");
+        "Laps cut from below are in the flip files, mirrored. Order: 1. Lay the sheet with its"
+            + " underside up and run the flip file: it drills two dowel holes in the waste (through"
+            + " the sheet and as deep into the spoil board as the dowels need) and clears"
+            + " pocket-bottom. 2. Turn the sheet over about the line drawn in the layer flip and set"
+            + " it on two dowels in the same holes; let nothing of them stand above the wood. 3. Run"
+            + " the cut file; outlines come last.");
     add(
         lines,
-        "CAUTION: never drive a tool over a dowel or a clamp. Mark the corner at the work zero before"
-            + " you turn the sheet: the dowels would also take it turned half round.");
+        "CAUTION: never run a tool over a dowel or a clamp. Mark the corner at the work zero before"
+            + " you turn the sheet: it would also fit the dowels the wrong way round.");
   }
 
   private static String depths(MachineSheet sheet, LengthStyle style) {
     List<Pocket> above = sheet.machining().pockets(Operation.POCKET_TOP);
     List<Pocket> below = sheet.machining().pockets(Operation.POCKET_BOTTOM);
     String depth = MachineNotes.both(style, sheet.machining().pockets().get(0).depth());
-    return above.size()
-        + " from above, "
-        + below.size()
-        + " from below, "
-        + depth
-        + " deep"
-        + sheet.machining().turning().map(turning -> "; " + dowels(turning, style)).orElse("")
-        + ".";
+    return "%d from above, %d from below, %s deep%s."
+        .formatted(
+            above.size(),
+            below.size(),
+            depth,
+            sheet.machining().turning().map(turning -> "; " + dowels(turning, style)).orElse(""));
   }
 
   private static String dowels(Turning turning, LengthStyle style) {
-    String line =
-        "turn it over its " + (turning.line().upright() ? "upright" : "level") + " middle";
-    if (turning.dowels().isEmpty()) {
-      return line
-          + "; the waste has no room for dowels, so set the same two edges of the wood against stops"
-          + " both times";
-    }
-    return line
-        + " line, dowels "
-        + MachineNotes.both(style, turning.diameter())
-        + " thick at "
-        + place(turning, 0)
-        + " and "
-        + place(turning, 1)
-        + " mm";
+    String line = turning.line().upright() ? "upright" : "level";
+    return turning.dowels().isEmpty()
+        ? "turn it over about its %s middle line; the waste has no room for dowels, so set the same two edges of the wood against stops both times"
+            .formatted(line)
+        : "turn it over about its %s middle line, with dowels %s thick at %s and %s mm"
+            .formatted(
+                line,
+                MachineNotes.both(style, turning.diameter()),
+                place(turning, 0),
+                place(turning, 1));
   }
 
   private static String place(Turning turning, int index) {
@@ -128,14 +121,12 @@ final class ShopNotes {
         (diameter, count) ->
             add(
                 lines,
-                Figures.count(count, "hole")
-                    + " of "
-                    + MachineNotes.both(style, diameter)
-                    + " diameter"));
+                "%s, %s in diameter"
+                    .formatted(Figures.count(count, "hole"), MachineNotes.both(style, diameter))));
     add(
         lines,
-        "Circles have the finished diameter, whatever the form of the outlines: drill at their"
-            + " middles with a drill of that size. A laser may cut them along the inside of the line.");
+        "Circles are drawn at the finished diameter, whatever the outlines are: drill at their centres"
+            + " with a bit of that size. A laser can cut them along the inside of the line.");
     return lines;
   }
 

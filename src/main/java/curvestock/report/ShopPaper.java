@@ -12,9 +12,11 @@ import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Measure;
 import curvestock.answer.Table;
+import curvestock.drawing.SheetTitle;
 import curvestock.job.Job;
 import curvestock.units.Text;
 import java.util.List;
+import java.util.Locale;
 
 /** All that a shop needs to read, pictures first. */
 public final class ShopPaper {
@@ -42,23 +44,27 @@ public final class ShopPaper {
     paper.cutList();
     paper.shopping();
     answer.building().ifPresent(paper::building);
-    paper.parts.chapter("Cautions").bullets(Cautions.all());
+    paper
+        .parts
+        .chapter("Cautions")
+        .bullets(Cautions.all(answer.building().filter(Building::hasRods).isPresent()));
     return paper.parts.done();
   }
 
   private void decision() {
     BuyingWords words = new BuyingWords(answer);
-    parts.chapter("The answer");
+    parts.chapter("What to buy");
     if (answer.heading().invented()) {
-      parts.notice("The figures of this job are invented, for demonstration only.");
+      parts.notice(SheetTitle.INVENTED_NOTE);
     }
     parts.say(words.decision() + " " + words.proof());
-    parts.say(Figures.count(answer.bought().pieces(), "piece") + ". " + words.used());
+    parts.say(
+        "%s to cut. %s".formatted(Figures.count(answer.bought().pieces(), "piece"), words.used()));
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
     words.loose().forEach(parts::notice);
     PlanPaper.translated(job).forEach(parts::notice);
     words.reservations().forEach(parts::notice);
-    parts.notice(Cautions.PLANNING.words());
+    Cautions.ofPacket().forEach(parts::notice);
   }
 
   /** Before anything is cut by them. */
@@ -76,22 +82,22 @@ public final class ShopPaper {
             "helix-plan",
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
-            "From above. Numbers are pieces, J joints, S support stations, E and X those of the entry's"
-                + " and the exit's lead.")
+            "From above. Numbers are pieces, J is a joint, S a support; E and X are the supports of"
+                + " the entry lead and the exit lead.")
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
-            "Turn by turn, each piece with the turn on which it begins.")
+            "Turn by turn. A piece is shown with the turn on which it begins.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
             "Unrolled, a turn from left to right, with heights above the base.")
         .picture(
             "helix-ends",
-            "Entry and exit from the side, with lead-in, climb-lead and vertical curve measured",
-            "Entry and exit from the side, heights too tall. Lead-in: straight roadbed cut in one with"
-                + " the end piece. Climb-lead: how far outside the ring the slope begins or ends."
-                + " Vertical curve: over it one grade goes over into the other.")
+            "Entry and exit from the side, with lead-in, climb lead and vertical curve measured",
+            "Entry and exit from the side, heights exaggerated. Lead-in: straight roadbed cut in one"
+                + " with the end piece. Climb lead: how far outside the ring the slope begins or ends."
+                + " Vertical curve: the length over which one grade blends into the next.")
         .bullets(words.course());
   }
 
@@ -100,14 +106,11 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are the finished size: cut on the waste side of the line. Kerf "
-                + figures.given(job.cutting().kerf())
-                + ", "
-                + job.cutting().apart(job.style())
-                + " and "
-                + figures.given(job.cutting().margin())
-                + " from the edge. Straight cuts and boards below each sheet are for cutting by hand, x to"
-                + " the right and y up from the lower left corner.");
+            "Outlines are at finished size: cut on the waste side of the line. Kerf %s, %s and %s from the sheet's edge. The straight cuts and boards listed under each sheet are for cutting by hand: measure x to the right and y up from the lower left corner."
+                .formatted(
+                    figures.given(job.cutting().kerf()),
+                    job.cutting().apart(job.style()),
+                    figures.given(job.cutting().margin())));
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();
@@ -117,14 +120,9 @@ public final class ShopPaper {
           .picture(
               file.substring(0, file.length() - ".png".length()),
               name + ": where its " + words(cuts, i, "pieces") + " pieces lie, with their numbers",
-              name
-                  + ": pieces "
-                  + words(cuts, i, "numbers")
-                  + ". "
-                  + words(cuts, i, "used")
-                  + " used; "
-                  + offcut(cuts, i)
-                  + ".")
+              "%s: pieces %s. %s used; %s."
+                  .formatted(
+                      name, words(cuts, i, "numbers"), words(cuts, i, "used"), offcut(cuts, i)))
           .bullets(buying.byHand().get(i).cuts(figures))
           .bullets(buying.byHand().get(i).boards(figures));
     }
@@ -144,8 +142,8 @@ public final class ShopPaper {
     parts
         .chapter("Order of machine cuts")
         .say(
-            "Numbers stand where the tool comes down, in the order of the cutting files. Dashed: the tool"
-                + " lifted, on its way from one outline to the next. Read machine.txt before you run them.");
+            "Numbers show where the tool comes down, in the order of the cut files. Dashed lines: travel"
+                + " with the tool lifted. Read machine.txt before you run them.");
     for (int i = 0; i < answer.bought().layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + answer.bought().layouts();
       parts.picture(
@@ -174,31 +172,33 @@ public final class ShopPaper {
   private void choices(Choices choices) {
     CompareWords words = new CompareWords(choices);
     parts
-        .chapter("Which segment size")
+        .chapter("Choosing the segment size")
         .say(words.decision())
         .say(words.reasons())
         .picture(
             "charts/choices",
             "Chart: sheets and cost for each segment size",
-            "The whole helix in each size, with laps, leads and ears as the job has them.")
+            "The whole helix in each size, with the laps, leads and ears that the job asks for.")
         .table(
-            choices
-                .options()
-                .only(
-                    "segment",
-                    "best",
-                    "pieces",
-                    "perSheet",
-                    "limit",
-                    "turnsPerSheet",
-                    "sheets",
-                    "cost",
-                    "couldStillSave",
-                    "joints",
-                    "largestLength",
-                    "largestWidth"));
+            ComparePaper.sides(
+                choices,
+                choices
+                    .options()
+                    .only(
+                        "segment",
+                        "best",
+                        "pieces",
+                        "perSheet",
+                        "limit",
+                        "turnsPerSheet",
+                        "sheets",
+                        "cost",
+                        "couldStillSave",
+                        "joints",
+                        "largestLength",
+                        "largestWidth")));
     if (!words.sensitivity().isEmpty()) {
-      parts.section("How sensitive this is").bullets(words.sensitivity());
+      parts.section("What would change the answer").bullets(words.sensitivity());
     }
     parts.bullets(words.remarks());
   }
@@ -208,8 +208,8 @@ public final class ShopPaper {
         .chapter("Cut list")
         .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers", "onSheets"))
         .say(
-            "All of one kind are alike. Write the number on each piece, 'up' and 'inner edge', before"
-                + " it leaves the sheet. "
+            "All pieces of one kind are alike. Write its number, 'up' and 'inner edge' on each piece"
+                + " before it leaves the sheet. "
                 + BenchWords.UP);
   }
 
@@ -221,18 +221,33 @@ public final class ShopPaper {
         .table(PlanPaper.purchase(answer.bought()))
         .bullets(words.remarks())
         .table(answer.shopping())
-        .say(HelixWords.total(answer) + ". Prices are those of the job file; ask before you buy.");
+        .say(
+            "%s. Prices are those in the job file; check them before you buy."
+                .formatted(HelixWords.total(answer)));
+  }
+
+  private static String sentence(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
   }
 
   private void building(Building helix) {
     parts
         .chapter("Does the helix work?")
         .say(new HelixWords(helix, figures).decision())
-        .table(helix.checks().only("state", "title", "finding", "fix"))
+        .table(helix.checks().only("state", "title", "finding", "fix"));
+    BenchWords bench = new BenchWords(helix, figures);
+    parts
+        .chapter("Joints and supports")
+        .say(sentence(helix.plan().spec().construction().title()))
+        .bullets(bench.joints())
+        .bullets(bench.risers())
+        .say(bench.base())
+        .bullets(bench.blockRemarks());
+    bench.setting().ifPresent(parts::say);
+    parts
         .chapter("Assembly schedule")
         .table(HelixPaper.brief(helix))
-        .say(
-            "Bearings run counter-clockwise as seen from above; 0° points to the right of the plan.")
+        .say("Bearings run counter-clockwise, seen from above; 0° points to the right of the plan.")
         .chapter("Support heights")
         .table(
             helix
@@ -249,7 +264,6 @@ public final class ShopPaper {
         .table(helix.blocks())
         .table(helix.rods());
     if (!helix.cuttingList().isEmpty()) {
-      BenchWords bench = new BenchWords(helix, figures);
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }
   }

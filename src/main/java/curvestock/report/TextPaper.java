@@ -4,6 +4,7 @@ import curvestock.answer.Column;
 import curvestock.answer.Figures;
 import curvestock.answer.Heading;
 import curvestock.answer.Table;
+import curvestock.drawing.TextWidth;
 import curvestock.units.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -70,7 +71,7 @@ public final class TextPaper {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(mark);
     String inset = " ".repeat(mark.length());
-    for (String word : words.split(" ", -1)) {
+    for (String word : TextWidth.words(words)) {
       boolean begun = line.length() > mark.length();
       if (begun && line.length() + 1 + word.length() > WIDTH) {
         lines.add(line.toString());

@@ -37,7 +37,7 @@ final class ImproveWork extends Work {
 
   @Override
   void answer() {
-    progress().stage("Laying anew round the pinned pieces");
+    progress().stage("Rearranging around the pinned pieces");
     int best = improve(Effort.QUICK, Integer.MAX_VALUE);
     if (best > 1 && job().search().effort() != Effort.QUICK && !progress().stopped()) {
       improve(job().search().effort(), best);

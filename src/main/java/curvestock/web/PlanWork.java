@@ -72,7 +72,7 @@ final class PlanWork extends Work {
    * The job in its own size: what is known, else a first plan within a second, then a quick one.
    */
   private void own() throws Infeasible {
-    progress().stage("First plan");
+    progress().stage("First layout");
     if (best(asked()).isEmpty()) {
       first();
     }

@@ -25,7 +25,7 @@ const menu = (act) => () => {
 function quit() {
   open({
     title: "Quit Curvestock?", id: "quit-now", confirm: "Quit Curvestock", back: "file-menu",
-    body: () => h("p", null, "The program ends on this machine, also for other pages that use it. What you typed stays in this tab; save the job file to keep it."),
+    body: () => h("p", null, "Curvestock stops on this computer, for all open pages. What you typed stays in this tab; save the job file to keep it."),
     ready: () => true,
     done: async () => {
       await server.stop().catch(() => {});
@@ -54,7 +54,7 @@ function header() {
       id: "job-title", "aria-label": "Name of the job", value: doc.job.title ?? "", autocomplete: "off", spellcheck: "false",
       oninput: (/** @type {any} */ event) => alter((tree) => { tree.title = event.target.value; }, "title"), onblur: settle,
     }),
-    doc.example ? h("p", { class: "example", id: "example" }, "Example, figures invented. Change any number to start your own.") : null,
+    doc.example ? h("p", { class: "example", id: "example" }, "Example, figures invented. Your first change starts a job of your own.") : null,
     h("div", { class: "tools", role: "group", "aria-label": "Job" },
       h("button", { type: "button", id: "undo", disabled: undoes === 0, onclick: undo, "aria-label": "Undo" }, h("span", { class: "long" }, "Undo"), h("span", { class: "short" }, "↶")),
       h("button", { type: "button", id: "redo", disabled: redoes === 0, onclick: redo, "aria-label": "Redo" }, h("span", { class: "long" }, "Redo"), h("span", { class: "short" }, "↷")),
@@ -97,8 +97,8 @@ function verdict() {
 function packetWords() {
   const { ui: { packet }, answer: { plan } } = state();
   if (packet) return packet;
-  if (!holds()) return "Some pieces lie too near or over an edge: fix that first.";
-  return fresh(plan) ? "Cut files, patterns, schedule, lists; every drawing is checked." : "Ready with the first plan.";
+  if (!holds()) return "Some pieces are too close together or over the edge: move them first.";
+  return fresh(plan) ? "Cut files, patterns, schedule and lists; every drawing is checked." : "Available once the first layout is found.";
 }
 
 /** How the search stands, in a place of fixed size. @param {boolean} exact @param {string} phase @param {{words: string, share: number | null}} progress */
@@ -106,13 +106,13 @@ function searching(exact, phase, progress) {
   const { answer: { plan, link } } = state();
   const busy = phase === "searching";
   const more = exact && Boolean(plan?.open) && (phase === "done" || phase === "stopped");
-  const words = link === "lost" ? "Curvestock does not answer. What you typed is kept; trying again."
+  const words = link === "lost" ? "Curvestock does not respond. What you typed is kept; trying again."
     : link === "slow" ? "Curvestock is slow to answer; still waiting."
       : busy || progress.words ? progress.words || "Searching"
-        : phase === "looking" ? "Counting by regular patterns"
+        : phase === "looking" ? "Quick count"
           : phase === "stopped" ? "Stopped: best found so far."
             : phase === "done" ? (plan?.gained || "Search complete.")
-              : phase === "wrong" ? "Waiting for the marked fields." : "";
+              : phase === "wrong" ? "Fix the marked fields to go on." : "";
   return h("div", { class: "search" + (link === "ok" ? "" : " broken") },
     h("p", { id: "step", role: link === "ok" ? null : "alert" }, words),
     h("progress", { id: "bar", max: "1", value: progress.share ?? undefined, class: busy ? "" : "idle", "aria-label": "Progress of the search" }),
@@ -126,9 +126,9 @@ export function page() {
   document.body.dataset.state = phase;
   document.body.dataset.job = fingerprint;
   document.body.dataset.asking = asking ? "yes" : "no";
-  if (!usual) return h("p", { class: "empty" }, state().answer.link === "lost" ? "Curvestock does not answer; trying again." : "");
+  if (!usual) return h("p", { class: "empty" }, state().answer.link === "lost" ? "Curvestock does not respond; trying again." : "");
   return [
-    h("a", { key: "skip", class: "skip", href: "#answer" }, "To the answer"),
+    h("a", { key: "skip", class: "skip", href: "#answer" }, "Skip to the answer"),
     header(),
     h("main", { key: "main" },
       decision(),

@@ -135,7 +135,7 @@ export async function search(further) {
 
 /** @param {string} id @param {number} mine */
 function listen(id, mine) {
-  const words = state().answer.plan && fresh(state().answer.plan) ? state().answer.progress.words : "First plan";
+  const words = state().answer.plan && fresh(state().answer.plan) ? state().answer.progress.words : "First layout";
   answer({ work: id, phase: "searching", progress: { words, share: null }, problems: [] });
   hush = server.listen(id, (name, news) => {
     if (mine === question) hear(name, news);
@@ -154,7 +154,7 @@ export async function improve(sheets) {
     const started = await posting;
     if (mine !== question) return;
     listen(started.id, mine);
-    answer({ progress: { words: "Laying anew round the pinned pieces", share: null } });
+    answer({ progress: { words: "Rearranging around the pinned pieces", share: null } });
   } catch (refusal) {
     if (mine === question) ui({ note: /** @type {Error} */ (refusal).message });
   }
@@ -187,7 +187,7 @@ function hear(name, news) {
       break;
     case "done":
       answer({ phase: state().answer.phase === "stopped" ? "stopped" : "done", progress: { words: "", share: null } });
-      if (state().answer.plan) say("Answer complete: " + headline(state().answer.plan));
+      if (state().answer.plan) say("Done: " + headline(state().answer.plan));
       break;
     case "refused":
       answer({ phase: "refused", plan: null, refusal: news.sentences, progress: { words: "", share: null } });

@@ -10,10 +10,10 @@
  */
 export function fault(corners) {
   const n = corners.length;
-  if (n < 3) return "A remnant has at least three corners.";
+  if (n < 3) return "Add at least three corners.";
   for (let i = 0; i < n; i++) {
     const next = (i + 1) % n;
-    if (Math.hypot(corners[i][0] - corners[next][0], corners[i][1] - corners[next][1]) < 0.1) return `Corners ${i + 1} and ${next + 1} are the same place.`;
+    if (Math.hypot(corners[i][0] - corners[next][0], corners[i][1] - corners[next][1]) < 0.1) return `Corners ${i + 1} and ${next + 1} are in the same place.`;
   }
   for (let i = 0; i < n; i++) {
     if (turnsBack(corners[i], corners[(i + 1) % n], corners[(i + 2) % n])) return `The edge turns back on itself at corner ${((i + 1) % n) + 1}.`;

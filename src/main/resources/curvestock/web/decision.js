@@ -20,7 +20,7 @@ function choose(degrees) {
 /** How a card's figures are known. @param {any} card */
 function standing(card) {
   if (card.state === "impossible") return "cannot be cut";
-  return card.state === "pattern" ? "by regular pattern" : "planned";
+  return card.state === "pattern" ? "quick count" : "planned";
 }
 
 /** Sectors stand on their side in the drawing; here they lie like a bridge. @param {any} card */
@@ -51,7 +51,7 @@ function drawn(card, former) {
     possible
       ? [
         h("b", { class: "count", key: "s" }, known ? about + counted(card.sheets, "sheet") : "…"),
-        h("span", { class: "money", key: "m" }, known ? about + card.money : "to be planned"),
+        h("span", { class: "money", key: "m" }, known ? about + card.money : "not planned yet"),
         h("span", { class: "joints", key: "j" }, counted(card.joints, "joint")),
         h("span", { class: "largest", key: "l", title: "Largest piece" }, card.largest),
       ]
@@ -79,7 +79,7 @@ function jointField() {
         if (state().ui.draft?.path === path) ui({ draft: null });
       },
     }),
-    h("span", { class: "under", id: idOf(path) + "-under" }, decision?.jointAssumed ? "Not said: 1/20 of a sheet assumed." : "Time and parts."));
+    h("span", { class: "under", id: idOf(path) + "-under" }, decision?.jointAssumed ? "Empty: 1/20 of a sheet." : "Time and parts."));
 }
 
 /** The cards and their sentence. */
@@ -93,7 +93,7 @@ export function decision() {
     h("h2", { id: "decision-title", class: "unseen" }, "Which segment size?"),
     cards.length
       ? h("fieldset", { class: "cards" + (cards.length > 6 ? " seven" : ""), id: "cards", role: "radiogroup", "aria-labelledby": "decision-title" }, kept("cards", [cards, former], () => cards.map((/** @type {any} */ card) => drawn(card, former))))
-      : h("p", { class: "cards none" }, state().doc.job.helix === undefined ? "No helix, so no segment sizes to compare." : refusal.length ? "" : "Counting by regular patterns …"),
+      : h("p", { class: "cards none" }, state().doc.job.helix === undefined ? "No helix, so no segment sizes to compare." : refusal.length ? "" : "Quick count …"),
     cards.length ? h("div", { class: "reason" },
       h("p", { id: "why", class: former ? "former" : "" }, h("b", null, why), " ", problems.length ? "" : changes.join(" ")),
       jointField()) : null);

@@ -26,7 +26,7 @@ export function open(helix) {
 
 /** @param {any} helix */
 function checks(helix) {
-  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so nothing to check." : "Being worked out.");
+  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so nothing to check." : "Working it out …");
   const need = open(helix);
   const met = wordsOf(helix.verdicts).filter((/** @type {any} */ each) => each.state === "ok");
   const assumed = wordsOf(helix.assumed);
@@ -35,7 +35,7 @@ function checks(helix) {
     h("ul", { key: "need", class: "verdicts" }, need.map(verdict)),
     h("details", { key: "met" }, h("summary", null, `${counted(met.length, "check")} ${met.length === 1 ? "passes" : "pass"}`), h("ul", { class: "verdicts" }, met.map(verdict))),
     assumed.length
-      ? h("details", { key: "assumed" }, h("summary", null, `${counted(assumed.length, "value")} assumed, since the job does not say`), h("ul", null, assumed.map((/** @type {any} */ each) => h("li", { key: each.field }, h("b", null, readable("`" + each.field.split(".").pop() + ":`")), `: ${each.value}. ${each.reason}`))))
+      ? h("details", { key: "assumed" }, h("summary", null, `${counted(assumed.length, "value")} assumed, as you left ${assumed.length === 1 ? "it" : "them"} open`), h("ul", null, assumed.map((/** @type {any} */ each) => h("li", { key: each.field }, h("b", null, each.what), `: ${each.value}. ${each.reason}`))))
       : null,
   ];
 }
@@ -58,7 +58,7 @@ function buy(plan, helix) {
 
 /** @param {any} helix */
 function pieces(helix) {
-  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so no schedule." : "Being worked out.");
+  if (!helix) return h("p", { class: "under" }, state().doc.job.helix === undefined ? "No helix, so no schedule." : "Working it out …");
   const { piece } = state().ui;
   return table("All pieces in their order", ["Piece", "Turn", "From", "To", "Underside, low end", "High end", "Joined at"], wordsOf(helix.schedule).map((/** @type {any} */ words) =>
     h("tr", { key: words.piece, class: words.piece === piece ? "chosen" : "", "data-label": words.piece },
@@ -81,10 +81,10 @@ function figures(plan, helix) {
 }
 
 const CAUTIONS = [
-  "These figures are planning aids. Measure your own sheets, cut one piece and try it with your own trains before you cut a stack.",
-  "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask.",
-  "Clamp the work, never hold a small curve by hand, unplug before you change a blade or bit, and never leave a router or laser alone.",
-  "A full sheet is heavy: two people. A structure over people's heads, and mains wiring, belong to people who are licensed for them; local codes come first.",
+  "These figures are a planning aid. Measure your sheets, cut one test piece and try it with your own trains before you cut the rest.",
+  "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask. A laser also needs fume extraction and plywood sold as safe for lasers.",
+  "Clamp the work, never hold a small piece by hand, never climb-cut, unplug before you change a blade or bit, and never leave a router or laser alone.",
+  "A full sheet, or a helix, takes two people to lift. Leave house wiring, and anything fixed over people's heads, to a licensed electrician or builder; local codes come first.",
 ];
 
 export function details() {
@@ -96,7 +96,7 @@ export function details() {
     ["checks", need ? `Checks (${need})` : "Checks", () => checks(helix), look],
     ["buy", "Shopping list", () => buy(plan, helix), plan],
     ["pieces", "Pieces", () => pieces(helix), look],
-    ["figures", "Figures and proofs", () => figures(plan, helix), plan],
+    ["figures", "Limits", () => figures(plan, helix), plan],
     ["cautions", "Before you cut", () => h("ul", null, CAUTIONS.map((words) => h("li", { key: words }, words))), null],
   ];
   const at = Math.max(0, tabs.findIndex(([name]) => name === tab));

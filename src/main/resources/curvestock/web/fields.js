@@ -50,7 +50,7 @@ export const TRAINS = [
 
 /** @type {Field[]} */
 export const SHAPE = [
-  { path: h("radius"), label: "Radius", kind: "length", hint: "To the middle of the roadbed.", slider: [0.5, 2, 5], off: (job) => get(job, h("inner-track")) !== undefined },
+  { path: h("radius"), label: "Radius", kind: "length", hint: "To the centre of the roadbed.", slider: [0.5, 2, 5], off: (job) => get(job, h("inner-track")) !== undefined },
   { path: h("width"), label: "Width", kind: "length", hint: "Roadbed, edge to edge.", slider: [0.6, 2, 2], off: (job) => get(job, h("side-margin")) !== undefined },
   { path: h("climb"), label: "Climb", kind: "length", hint: "Lower track to upper track.", slider: [0.25, 3, 5] },
 ];
@@ -63,7 +63,7 @@ function scaleTo(tree, value) {
 /** @param {number} n of the sheet, from 1 @returns {Field[]} */
 export const sheetFields = (n) => [
   { path: `sheets[${n}].size`, label: "Sheet", kind: "length", list: "sheet-sizes", hint: "Length x width." },
-  { path: `sheets[${n}].price`, label: "Price of one", kind: "text", mode: "decimal", off: (job) => get(job, `sheets[${n}].on-hand`) === "true" },
+  { path: `sheets[${n}].price`, label: "Price per sheet", kind: "text", mode: "decimal", off: (job) => get(job, `sheets[${n}].on-hand`) === "true" },
   { path: `sheets[${n}].thickness`, label: "Thickness", kind: "length", hint: "Measured, with a caliper." },
 ];
 
@@ -71,8 +71,8 @@ export const sheetFields = (n) => [
 export const sheetMore = (n) => [
   { path: `sheets[${n}].name`, label: "Name", kind: "text" },
   { path: `sheets[${n}].nominal-thickness`, label: "Thickness as sold", kind: "length", hint: "As written on the shelf." },
-  { path: `sheets[${n}].on-hand`, label: "I already own it", kind: "flag", hint: "Then it costs nothing more." },
-  { path: `sheets[${n}].available`, label: "Quantity available", kind: "text", mode: "numeric", hint: "Empty: any number if bought, one if owned." },
+  { path: `sheets[${n}].on-hand`, label: "I already own it", kind: "flag", hint: "Counted as free." },
+  { path: `sheets[${n}].available`, label: "Quantity available", kind: "text", mode: "numeric", hint: "Empty: no limit if bought, one if owned." },
 ];
 
 /** @type {Field[]} */
@@ -80,7 +80,7 @@ export const CUT = [
   { path: "cutting.kerf", label: "Kerf", kind: "length", list: "kerfs", hint: "Width of the saw's cut, or of the bit." },
   {
     path: h("joint"), label: "Joint", kind: "choice",
-    options: [["half-lap", "half-lap"], ["plate", "plate below"], ["two-layers", "two layers"], ["side-plates", "side plates"]],
+    options: [["half-lap", "half-lap"], ["plate", "splice plate"], ["two-layers", "two layers"], ["side-plates", "side plates"]],
     value: joint, write: (tree, value) => set(tree, h("joint"), value),
   },
 ];
@@ -91,38 +91,38 @@ export const MORE = [
     title: "Trains",
     fields: [
       { path: h("trains.tallest"), label: "Tallest car", kind: "length", hint: "Rail top to roof." },
-      { path: h("track-spacing"), label: "Between two tracks", kind: "length", hint: "Centre to centre. Empty: by published table.", off: (job) => get(job, h("tracks")) !== "2" },
-      { path: h("trains.opening"), label: "Opening to stand in", kind: "length", hint: "Least width you need inside." },
+      { path: h("track-spacing"), label: "Track spacing", kind: "length", hint: "Centre to centre. Empty: by the standard.", off: (job) => get(job, h("tracks")) !== "2" },
+      { path: h("trains.opening"), label: "Opening inside", kind: "length", hint: "Least width a person needs." },
     ],
   },
   {
     title: "Shape",
     fields: [
-      { path: h("direction"), label: "Climbs, from above", kind: "choice", options: [["", "counter-clockwise"], ["clockwise", "clockwise"]] },
-      { path: h("straight"), label: "Straights of an oval", kind: "length", hint: "Length of each. Empty: a circle." },
+      { path: h("direction"), label: "Direction, from above", kind: "choice", options: [["", "counter-clockwise"], ["clockwise", "clockwise"]] },
+      { path: h("straight"), label: "Straight sides (oval)", kind: "length", hint: "Length of each. Empty: a circle." },
       { path: h("inner-track"), label: "Radius of inner track", kind: "length", hint: "Instead of the radius." },
-      { path: h("side-margin"), label: "Outer tracks to edge", kind: "length", hint: "Instead of the width." },
+      { path: h("side-margin"), label: "Outer track to edge", kind: "length", hint: "Instead of the width." },
     ],
   },
   ...["bottom", "top"].map((end) => ({
-    title: end === "bottom" ? "Bottom end" : "Top end",
+    title: end === "bottom" ? "Entry, bottom" : "Exit, top",
     fields: /** @type {Field[]} */ ([
-      { path: h(end + ".lead-in"), label: "Straight cut with it", kind: "length", hint: "In one piece with the curve." },
+      { path: h(end + ".lead-in"), label: "Lead-in", kind: "length", hint: "Straight, cut in one with the curve." },
       { path: h(end + ".vertical-curve"), label: "Vertical curve", kind: "length", hint: "Length over which the grade changes." },
-      { path: h(end + ".climb-lead"), label: "Climb outside the ring", kind: "length", hint: "Track on the grade before or after it." },
+      { path: h(end + ".climb-lead"), label: "Climb lead", kind: "length", hint: "How far outside the ring the grade runs." },
     ]),
   })),
   {
     title: "Cutting and joints",
     fields: [
       { path: "cutting.margin", label: "Edge margin", kind: "length", hint: "Factory edges are rarely straight." },
-      { path: "cutting.extra", label: "Wood between cuts", kind: "length", hint: "Wood left standing between two cuts; 0: one cut may part two pieces." },
+      { path: "cutting.extra", label: "Wood between cuts", kind: "length", hint: "Wood left between two cuts. 0: neighbours share one cut." },
       {
-        path: h("joint.half-lap"), label: "Length of the lap", kind: "length", hint: "Empty: a typical length.", off: (job) => joint(job) !== "half-lap" && joint(job) !== "",
+        path: h("joint.half-lap"), label: "Length of the lap", kind: "length", hint: "Empty: the typical length.", off: (job) => joint(job) !== "half-lap" && joint(job) !== "",
         value: (job) => (typeof get(job, h("joint")) === "object" ? get(job, h("joint.half-lap")) ?? "" : ""),
         write: (tree, value) => set(tree, h("joint"), value === "" ? "half-lap" : { "half-lap": value }),
       },
-      { path: h("heights.underlay"), label: "Cork or foam", kind: "length", hint: "Thickness on the wood; 0 for none." },
+      { path: h("heights.underlay"), label: "Underlay (cork, foam)", kind: "length", hint: "Thickness on the wood; 0 for none." },
       { path: h("heights.ties"), label: "Ties", kind: "length", hint: "Their thickness." },
       { path: h("heights.rail"), label: "Rail", kind: "length", hint: "Its height." },
     ],
@@ -131,9 +131,9 @@ export const MORE = [
     title: "Supports",
     fields: [
       { path: h("supports.per-turn"), label: "Supports per turn", kind: "text", mode: "numeric" },
-      { path: h("supports.foot-height"), label: "Wood above the base", kind: "length", hint: "Where the climb begins." },
+      { path: h("supports.foot-height"), label: "Height above the base", kind: "length", hint: "Of the plywood, where the climb begins." },
       {
-        path: h("supports"), label: "Made of", kind: "choice", options: [["", "not said"], ["blocks", "wood blocks"], ["rods", "threaded rods"]],
+        path: h("supports"), label: "Made of", kind: "choice", options: [["", "typical"], ["blocks", "wood blocks"], ["rods", "threaded rods"]],
         value: (job) => (get(job, h("supports.rods")) ? "rods" : get(job, h("supports.blocks")) ? "blocks" : ""),
         write: (tree, value) => {
           const inches = tree.units === "in" || tree.print?.unit === "in";
@@ -147,8 +147,8 @@ export const MORE = [
     title: "Job",
     fields: [
       { path: "title", label: "Name of the job", kind: "text", hint: "Printed on every drawing." },
-      { path: "currency", label: "Money", kind: "text", hint: "Put before prices." },
-      { path: "invented", label: "Invented figures", kind: "flag", hint: "Drawings then say so." },
+      { path: "currency", label: "Currency", kind: "text", hint: "Printed before prices." },
+      { path: "invented", label: "Invented data", kind: "flag", hint: "Drawings then say so." },
       { path: "search.effort", label: "Search for layouts", kind: "choice", options: [["quick", "quickly"], ["", "normally"], ["thorough", "thoroughly"]], value: (job) => (get(job, "search.effort") === "normal" ? "" : get(job, "search.effort") ?? "") },
     ],
   },

@@ -28,7 +28,7 @@ export const tell = (note) => ui({ note, spoken: note });
 
 export function newJob() {
   step({ job: blank(shownUnit(state().doc.job)), original: "", hand: null, example: false, assume: true });
-  tell("New job: what you leave out is assumed typical.");
+  tell("New job: empty fields take typical values.");
 }
 
 export function openExample() {
@@ -40,7 +40,7 @@ export function openExample() {
 export async function openFile(file) {
   if (!file) return;
   if (file.size > 1_000_000) {
-    tell(`${file.name} is larger than a job file can be.`);
+    tell(`${file.name} is too large for a job file.`);
     return;
   }
   const text = await file.text();
@@ -60,7 +60,7 @@ export async function saveFile() {
   try {
     const { text } = await server.save(asked(state()), doc.original, doc.hand);
     give(new Blob([text], { type: "application/yaml" }), fileName(".yaml"));
-    tell("Saved where your browser puts downloads.");
+    tell("Saved to your downloads folder.");
   } catch (refusal) {
     tell(/** @type {Error} */ (refusal).message);
   }
@@ -72,12 +72,12 @@ export const ready = () => fresh(state().answer.plan) && holds() && !state().ui.
 export async function takePacket() {
   const { answer: { work }, doc } = state();
   if (!work || !ready()) return;
-  ui({ packing: true, packet: "Drawing and checking every sheet; the search waits." });
+  ui({ packing: true, packet: "Drawing and checking every sheet; the search is paused." });
   say("Making the packet.");
   try {
     const { text } = await server.save(asked(state()), doc.original, doc.hand);
     give(await server.packet(work, doc.hand, text), fileName("-packet.zip"));
-    ui({ packing: false, packet: "Packet saved where your browser puts downloads. Start with its README.txt." });
+    ui({ packing: false, packet: "Packet saved to your downloads folder. Start with its README.txt." });
   } catch (refusal) {
     ui({ packing: false, packet: "No packet: " + /** @type {Error} */ (refusal).message });
   }

@@ -59,7 +59,7 @@ export function mode(next) {
   }
   const to = state().ui.mode === next ? "look" : next;
   ui({ mode: to, note: "" });
-  say(to === "lay" ? "Edit layout: drag a piece, or use the arrow keys, R to turn, P to pin." : to === "knot" ? "Click on the sheet where the wood is bad, or press Enter on a piece near it." : "");
+  say(to === "lay" ? "Edit layout: drag a piece, or use the arrow keys, R to turn, P to pin." : to === "knot" ? "Click where the knot is, or press Enter on a piece near it." : "");
 }
 
 /** @param {string | null} label */
@@ -128,7 +128,7 @@ export function gapWords(label) {
   const gap = label === null ? undefined : gaps[label];
   const others = bad.filter((each) => each !== label);
   return {
-    words: [gap ? `Piece ${label}: ${gap.words}.` : "", others.length ? `Too near: ${others.join(", ")}.` : ""].filter(Boolean).join(" "),
+    words: [gap ? `Piece ${label}: ${gap.words}.` : "", others.length ? `Too close: ${others.join(", ")}.` : ""].filter(Boolean).join(" "),
     bad: bad.length > 0,
   };
 }
@@ -193,7 +193,7 @@ export function down(event, sheet, i) {
   const found = find(label);
   if (!found) return;
   if (found.placement.pinned) {
-    say("it is pinned");
+    say("Pinned: unpin it to move it.");
     return;
   }
   event.currentTarget.setPointerCapture(event.pointerId);

@@ -103,18 +103,18 @@ export function helixPanel() {
       h("span", { class: "group", role: "group", "aria-label": "View" }, viewButton("plan", "Plan"), viewButton("turning", "3-D"), viewButton("side", "Side")),
       view === "plan" ? h("select", { id: "which-turn", "aria-label": "Turns shown", value: shownTurn, onchange: (/** @type {any} */ event) => ui({ turn: event.target.value }) },
         h("option", { value: "all", selected: shownTurn === "all" }, "all turns"), Array.from({ length: most }, (_, i) => h("option", { key: i, value: String(i + 1), selected: shownTurn === String(i + 1) }, `turn ${i + 1}`))) : null,
-      view === "turning" ? h("button", { type: "button", id: "turn-on", "aria-pressed": String(isTurning()), onclick: () => { toggleTurning(); ui({}); } }, "Turn it") : null),
+      view === "turning" ? h("button", { type: "button", id: "turn-on", "aria-pressed": String(isTurning()), onclick: () => { toggleTurning(); ui({}); } }, "Spin") : null),
     h("div", { class: "view" },
       helix && view === "plan" ? kept("plan", [helix, shownTurn, piece], () => fromAbove(helix, shownTurn, piece)) : null,
       helix && view === "side" ? kept("side", [helix, piece], () => fromTheSide(helix, piece)) : null,
-      view === "turning" ? lived(setUpTurning, h("canvas", { key: "turning", id: "turning", tabindex: "0", role: "img", "aria-label": "The helix in three dimensions. Arrow keys turn it." })) : null,
-      !helix ? h("p", { class: "empty" }, "The helix is being worked out.") : null),
+      view === "turning" ? lived(setUpTurning, h("canvas", { key: "turning", id: "turning", tabindex: "0", role: "img", "aria-label": "The helix in three dimensions. Arrow keys spin it." })) : null,
+      !helix ? h("p", { class: "empty" }, "Working out the helix …") : null),
     helix ? h("p", { class: "under caption" }, caption(helix.figures, view)) : null);
 }
 
 /** @param {any} figures @param {string} view */
 function caption(figures, view) {
-  if (view === "side") return "Unrolled: every turn over the one below; heights drawn three times.";
+  if (view === "side") return "Unrolled: every turn over the one below; heights exaggerated 3 times.";
   const [{ words }] = figures.rows;
   return figures.columns.filter((/** @type {any} */ column) => ["turns", "risePerTurn", "grade"].includes(column.key)).map((/** @type {any} */ column) => `${column.title}: ${words[column.key]}`).join(" · ");
 }

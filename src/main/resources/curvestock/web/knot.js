@@ -17,7 +17,7 @@ export function openKnot(sheet, at) {
   const on = (/** @type {number} */ value, /** @type {number} */ most) => bare(Math.max(0, Math.min(most, value)));
   draft = { sheet, x: on(at.x, sheet.width), y: on(at.y, sheet.height), radius: unit === "in" ? "1" : "25", which: "one" };
   ui({ mode: "look" });
-  open({ title: `Knot or void on ${sheet.stock}`, id: "knot-keep", back: "knot", confirm: "Keep clear of it", body, ready: () => wrongs().every((wrong) => wrong === ""), done: keep });
+  open({ title: `Knot or void on ${sheet.stock}`, id: "knot-keep", back: "knot", confirm: "Mark knot", body, ready: () => wrongs().every((wrong) => wrong === ""), done: keep });
 }
 
 /** @param {Partial<typeof draft>} next */
@@ -29,12 +29,12 @@ function change(next) {
 function wrongs() {
   const { sheet } = draft;
   const read = (/** @type {string} */ text) => millimetres(text, shownUnit(job()));
-  const no = (/** @type {string} */ text) => (text.trim() === "" ? "How far?" : `“${text}” is no length: write such as 12 or 12 1/2.`);
+  const no = (/** @type {string} */ text) => (text.trim() === "" ? "Enter a distance." : `“${text}” is not a length: write 12 or 12 1/2.`);
   const [x, y, radius] = [draft.x, draft.y, draft.radius].map(read);
   return [
     !(x >= 0) ? no(draft.x) : x > sheet.width ? "That lies off the sheet." : "",
     !(y >= 0) ? no(draft.y) : y > sheet.height ? "That lies off the sheet." : "",
-    !(radius >= 0) ? no(draft.radius) : radius === 0 ? "A knot has some size." : "",
+    !(radius >= 0) ? no(draft.radius) : radius === 0 ? "Enter a radius above 0." : "",
   ];
 }
 
@@ -49,7 +49,7 @@ function body() {
       h("select", { id: "knot-which", value: draft.which, onchange: (/** @type {any} */ event) => change({ which: event.target.value }) },
         h("option", { value: "one", selected: draft.which === "one" }, "one sheet that I already own"),
         h("option", { value: "all", selected: draft.which === "all" }, "every sheet of this kind")),
-      h("p", { class: "under" }, draft.which === "one" ? "That sheet is yours already: it costs nothing more, so the money goes down by its price." : "")),
+      h("p", { class: "under" }, draft.which === "one" ? "You own that sheet, so its price is no longer counted." : "")),
   ];
 }
 

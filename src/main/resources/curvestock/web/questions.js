@@ -30,7 +30,7 @@ export function edit(change, merge = null) {
   if (own) set(job, "helix.segments-per-turn", own);
   change(job);
   step({ job, original: "", hand: null, example: false, assume: true }, merge);
-  say("The example is cleared. This is your own job now; what you leave out is assumed typical.");
+  say("The example is cleared. This is your own job now; empty fields take typical values.");
 }
 
 /** Writes a field. @param {Field} field @param {string} value @param {string | null} [merge] */
@@ -57,7 +57,7 @@ function under(field) {
   if (problem) return { error: true, words: problem };
   if (field.off?.(doc.job)) return { error: false, words: "Does not apply now." };
   const assumed = said(field, doc.job) === "" && field.kind !== "choice" && field.kind !== "flag" ? taken(field, doc.job) : undefined;
-  return { error: false, words: assumed ? `Not said: ${shown(assumed, doc.job)} assumed.` : field.hint ?? "" };
+  return { error: false, words: assumed ? `Empty: ${shown(assumed, doc.job)}.` : field.hint ?? "" };
 }
 
 /** @param {string} path @param {{path: string, message: string}[]} problems @returns {string[]} */
@@ -119,7 +119,7 @@ function choice(field, common) {
   const job = state().doc.job;
   const options = field.options ?? [];
   const value = said(field, job) || (options.some(([each]) => each === "") ? "" : taken(field, job) ?? "");
-  const all = options.some(([each]) => each === value) ? options : [...options, [value, value || "not said"]];
+  const all = options.some(([each]) => each === value) ? options : [...options, [value, value || "typical"]];
   return h("select", { ...common, value, onchange: (/** @type {any} */ event) => write(field, event.target.value) },
     all.map(([each, words]) => h("option", { key: each, value: each, selected: each === value }, words)));
 }
@@ -161,7 +161,7 @@ function secondRow() {
   const options = [["rise-per-turn", "Rise per turn"], ["turns", "Turns"], ["steepest-grade", "Grade, %"]];
   const chosen = second(doc.job);
   const label = h("select", {
-    class: "known", id: "f-second", "aria-label": "Known besides the climb", value: chosen,
+    class: "known", id: "f-second", "aria-label": "Also given", value: chosen,
     onchange: (/** @type {any} */ event) => edit((tree) => {
       const to = event.target.value;
       const guess = /** @type {Record<string, any>} */ ({ turns: figures?.words.turns, "rise-per-turn": figures?.words.risePerTurn, "steepest-grade": figures?.figures.grade?.toFixed(2) });
@@ -177,7 +177,7 @@ function otherSheet(sheet, i) {
   const n = i + 1;
   const count = state().doc.job.sheets?.length ?? 1;
   const notes = [
-    sheet.corners ? `A remnant of ${sheet.corners.length} corners.` : "",
+    sheet.corners ? `A remnant with ${sheet.corners.length} corners.` : "",
     sheet.defects ? `${sheet.defects.length} ${sheet.defects.length === 1 ? "knot" : "knots"} to keep clear of.` : "",
   ].filter(Boolean).join(" ");
   const first = i === 0;
@@ -208,7 +208,7 @@ function differing() {
   const { doc, usual } = state();
   const all = unusual(doc.job, usual);
   if (!all.length) return h("p", { class: "differing" }, "All other options are typical.");
-  return h("p", { class: "differing" }, "Not typical: ",
+  return h("p", { class: "differing" }, "Changed from typical: ",
     all.map(({ field, value }, i) => [
       h("button", { type: "button", class: "link", key: field.path, onclick: () => goTo(field.path) }, `${groupOf(field)}${field.label.toLowerCase()} ${field.kind === "length" ? shown(value, doc.job) : value}`),
       i < all.length - 1 ? ", " : ".",

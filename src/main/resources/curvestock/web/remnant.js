@@ -25,7 +25,7 @@ export function openRemnant(index) {
     name: sheet?.name ?? freshName(),
     corners: (sheet?.corners ?? []).map((/** @type {string[]} */ corner) => corner.map((side) => shown(String(side), job()).replace(new RegExp(` ${unit()}$`), ""))),
   };
-  open({ title: "Draw a remnant by its corners", wide: true, id: "remnant-keep", back: "add-remnant", confirm: draft.index < 0 ? "Add remnant" : "Keep remnant", body, ready: () => wrong() === "", done: keep });
+  open({ title: "Draw a remnant by its corners", wide: true, id: "remnant-keep", back: "add-remnant", confirm: draft.index < 0 ? "Add remnant" : "Save remnant", body, ready: () => wrong() === "", done: keep });
 }
 
 function freshName() {
@@ -50,7 +50,7 @@ const points = () => draft.corners.map(([x, y]) => /** @type {[number, number]} 
 function wrong() {
   if (draft.name.trim() === "") return "Give it a name.";
   const bad = draft.corners.flat().find((text) => !(read(text) >= 0));
-  if (bad !== undefined) return bad.trim() === "" ? "A corner has an empty place." : `“${bad}” is no length: write such as 12 or 12 1/2.`;
+  if (bad !== undefined) return bad.trim() === "" ? "A corner lacks a measurement." : `“${bad}” is not a length: write 12 or 12 1/2.`;
   return fault(points());
 }
 
@@ -67,7 +67,7 @@ function body() {
   for (let x = 0; x <= wide; x += grid) lines.push(`M${x} 0V${high}`);
   for (let y = 0; y <= high; y += grid) lines.push(`M0 ${y}H${wide}`);
   return [
-    h("p", { class: "under", key: "how" }, `Click the corners in order round the edge, or write them down. The pad is ${wide} x ${high} ${unit()}; a square is ${grid} ${unit()}.`),
+    h("p", { class: "under", key: "how" }, `Click the corners in order around the edge, or type them in. The pad is ${wide} x ${high} ${unit()}; each square is ${grid} ${unit()}.`),
     h("svg", { key: "pad", class: "pad", viewBox: `${-wide / 50} ${-wide / 50} ${wide * 1.04} ${high + wide / 25}`, role: "img", "aria-label": "The remnant. Its corners also stand in the list.", onclick: place },
       h("rect", { class: "paper", width: wide, height: high }), h("path", { class: "grid", d: lines.join("") }),
       h(at.length > 2 ? "polygon" : "polyline", { points: at.map(([x, y]) => `${x},${high - y}`).join(" "), class: "remnant" }),

@@ -38,7 +38,7 @@ async function ask(method, path, body, more = {}) {
     });
   } catch {
     tellLink("lost");
-    throw new Refusal(0, { message: "Curvestock does not answer. What you typed is kept." });
+    throw new Refusal(0, { message: "Curvestock does not respond. What you typed is kept." });
   } finally {
     clearTimeout(slow);
   }

@@ -31,7 +31,7 @@ function piece(placement, sheet, kind, { focusable, chosen, bad, size }) {
     tabindex: focusable === placement.label ? "0" : "-1",
     role: "button",
     "aria-pressed": String(chosen),
-    "aria-label": `piece ${placement.label}, ${kind.name}${placement.pinned ? ", pinned" : ""}${bad ? ", too near" : ""}`,
+    "aria-label": `piece ${placement.label}, ${kind.name}${placement.pinned ? ", pinned" : ""}${bad ? ", too close" : ""}`,
     "data-label": placement.label,
     transform: transformOf(placement, sheet),
   },
@@ -87,7 +87,7 @@ function drawing(sheet, i, count, kinds) {
 function pieceLine() {
   const { ui: { piece: label, note, mode }, answer: { plan, look } } = state();
   const found = label === null ? null : hand.find(label);
-  if (!found) return h("p", { class: "piece-line", id: "piece-card", role: "status" }, note || (mode === "knot" ? "Click on the sheet where the wood is bad." : "Point at a piece to see where it belongs."));
+  if (!found) return h("p", { class: "piece-line", id: "piece-card", role: "status" }, note || (mode === "knot" ? "Click where the knot is." : "Point at a piece to see where it goes."));
   const row = look?.helix?.schedule.rows.find((/** @type {any} */ each) => each.words.piece === label)?.words;
   const gap = hand.gapWords(label);
   return h("p", { class: "piece-line", id: "piece-card", role: "status" },
@@ -105,7 +105,7 @@ function bar() {
     h("h2", { id: "sheets-title" }, "Sheets"),
     h("button", { type: "button", id: "lay", "aria-pressed": String(mode === "lay"), disabled: !plan, onclick: () => hand.mode("lay") }, "Edit layout"),
     h("button", { type: "button", id: "knot", "aria-pressed": String(mode === "knot"), disabled: !plan, onclick: () => hand.mode("knot") }, "Mark a knot"),
-    h("button", { type: "button", id: "as-found", hidden: !doc.hand, onclick: hand.asFound }, "Undo my layout"),
+    h("button", { type: "button", id: "as-found", hidden: !doc.hand, onclick: hand.asFound }, "Back to the found layout"),
     zooms);
 }
 
@@ -117,7 +117,7 @@ function tools() {
   const loose = Boolean(found) && !found?.placement.pinned;
   const sheets = hand.sheets();
   const button = (/** @type {string} */ words, /** @type {() => void} */ act, /** @type {any} */ more = {}) => h("button", { type: "button", onclick: act, ...more }, words);
-  return h("div", { class: "tools", role: "group", "aria-label": "Piece in hand" },
+  return h("div", { class: "tools", role: "group", "aria-label": "Selected piece" },
     h("p", { id: "gap", class: "gap " + (hand.gapWords(label).bad ? "bad" : ""), role: "status" }, hand.gapWords(label).words || "Drag a piece, or use the arrow keys; R turns it, P pins it."),
     h("p", { class: "row" },
       button("↺ 15°", () => hand.turn(15), { disabled: !loose, "aria-label": "Rotate 15° left" }), button("↺ 1°", () => hand.turn(1), { disabled: !loose, "aria-label": "Rotate 1° left" }),
@@ -126,7 +126,7 @@ function tools() {
       button(found?.placement.pinned ? "Unpin" : "Pin", hand.pin, { disabled: !found, id: "pin" }),
       sheets.length > 1 ? h("select", { "aria-label": "Move the piece to a sheet", disabled: !loose, value: String(found?.i ?? 0), onchange: (/** @type {any} */ event) => hand.toSheet(Number(event.target.value)) },
         sheets.map((_, i) => h("option", { key: i, value: String(i), selected: i === found?.i }, `Sheet ${i + 1}`))) : null,
-      button("Improve around pinned", hand.improvePinned, { disabled: !hand.anyPinned(), id: "improve" })));
+      button("Rearrange around pinned", hand.improvePinned, { disabled: !hand.anyPinned(), id: "improve" })));
 }
 
 export function sheetsPanel() {
@@ -136,10 +136,10 @@ export function sheetsPanel() {
   return h("section", { class: "panel sheets-panel" + (former ? " former" : ""), id: "sheets-part", "aria-labelledby": "sheets-title", "data-job": plan?.fingerprint, "data-former": former ? "yes" : "no" },
     bar(),
     h("div", { class: "fixed-line" }, tools()),
-    former ? h("p", { class: "former-tag" }, "Earlier numbers") : null,
+    former ? h("p", { class: "former-tag" }, "Earlier layout") : null,
     lived(watch, h("div", { class: "sheets", id: "sheets", "data-mode": mode, tabindex: zoom > 1 || sheets.length > 1 ? "0" : null, role: zoom > 1 || sheets.length > 1 ? "region" : null, "aria-label": "Drawings of the sheets" },
       phase === "refused" || phase === "failed" ? h("ul", { class: "refusal", key: "refusal" }, refusal.map((words) => h("li", { key: words }, words))) : null,
-      !plan && phase !== "refused" ? h("p", { class: "empty", key: "empty" }, "The first layout is being laid.") : null,
+      !plan && phase !== "refused" ? h("p", { class: "empty", key: "empty" }, "Working out the first layout …") : null,
       plan ? sheets.map((/** @type {any} */ sheet, /** @type {number} */ i) =>
         h("figure", { key: i },
           kept("sheet", [sheet, plan.kinds, chosen, gaps, mode, zoom, sheetPixels, drag?.i === i ? drag : null, fingerprint === plan.fingerprint], () => h("div", { class: "frame", ref: (/** @type {any} */ node) => sized(node, zoom, sheet) }, drawing(sheet, i, sheets.length, plan.kinds))),

@@ -42,21 +42,20 @@ class BuyingRemarksTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "5 | 330x113 | Marked out from the lower left corner, pieces then keep at least 1.5 mm",
-        "0 | 300x103 | Pieces of sheet 1 would then reach over its edge: measure yours",
+        "5 | 330x113 | Mark out from the lower left corner: the pieces then stay at least 1.5 mm",
+        "0 | 300x103 | Pieces of sheet 1 would then run over its edge: measure yours",
       })
   void sheetThatMayBeShort_isTold(String margin, String sheet, String said) throws Exception {
     assertThat(remarks(margin, 2, sheet))
-        .contains(
-            "Sheets may measure 3.5 mm less than stated (EN 315, as quoted elsewhere).", said);
+        .contains("Sheets can come up to 3.5 mm undersize (by EN 315, as quoted elsewhere).", said);
   }
 
   @Test
   void pieceAloneOnABoughtSheet_isPointedOut() throws Exception {
     assertThat(remarks("5", 3, "330x130"))
-        .contains("Sheet 2 holds one piece only, A-3.")
+        .contains("Sheet 2 holds only one piece, A-3.")
         .doesNotContain("compare");
-    assertThat(remarks("5", 4, "330x130")).doesNotContain("one piece only");
+    assertThat(remarks("5", 4, "330x130")).doesNotContain("only one piece");
   }
 
   /** The leads are 70 mm wide, of a sheet of 800 x 1200 mm for 20.00. */

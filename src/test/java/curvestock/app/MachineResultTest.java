@@ -104,11 +104,10 @@ class MachineResultTest {
     Job offset = JobReader.read(JOB + "machine: {outlines: offset}\n", "job.yaml");
 
     assertThat(text(files(finished), "machine.txt"))
-        .contains("have the finished size", "Cut this first", "Cautions", "Tabs: none.");
+        .contains("at finished size", "Cut this first", "Cautions", "Tabs: none.");
     Map<String, byte[]> grown = files(offset);
-    assertThat(text(grown, "machine.txt"))
-        .contains("grown by half the kerf, 1.500 mm, and must not be offset again");
-    assertThat(text(grown, "sheets/sheet-01.svg")).contains("grown by half the kerf");
+    assertThat(text(grown, "machine.txt")).contains("already offset by half the kerf, 1.500 mm");
+    assertThat(text(grown, "sheets/sheet-01.svg")).contains("offset by half the kerf");
     assertThat(text(grown, "plan.json")).contains("\"outlines\" : \"offset\"", "\"grownBy\" : 1.5");
   }
 
@@ -118,11 +117,11 @@ class MachineResultTest {
     Map<String, byte[]> files =
         files(JobReader.read(narrow + "machine: {lines-within: 0.1}\n", "job.yaml"));
 
-    String caution = "The margin of 1 mm is less than half the kerf of 3 mm";
+    String caution = "The edge margin of 1 mm is less than half the kerf of 3 mm";
     assertThat(text(files, "machine.txt").replaceAll("\\s+", " ")).contains(caution);
     assertThat(text(files, "summary.txt")).contains(caution, "`margin:` of 1.5 mm or more");
     assertThat(text(files, "sheets/sheet-01.svg").replaceAll("<[^>]*>|\\s+", " "))
-        .containsPattern("stray +at +most +0\\.100 +mm");
+        .containsPattern("off +by +at +most +0\\.100 +mm");
     assertThat(text(files(JobReader.read(JOB, "job.yaml")), "summary.txt"))
         .doesNotContain("margin of");
   }
@@ -140,7 +139,7 @@ class MachineResultTest {
               assertThat(layout.sheet().length().millimetres()).isLessThanOrEqualTo(610);
               assertThat(layout.sheet().width().millimetres()).isLessThanOrEqualTo(420);
             });
-    assertThat(text(files(job), "summary.txt")).contains("For the machine's bed rip");
+    assertThat(text(files(job), "summary.txt")).contains("For the machine's bed, rip");
   }
 
   @Test

@@ -146,12 +146,12 @@ class CheckCommandTest {
   void plan_thatCarriesNoJob_asksForIt() throws IOException {
     Path plan = out.resolve("plan.json");
     Files.writeString(plan, "{\"curvestockPlan\": 2}");
-    assertThat(check(out).err()).contains("plan.json", "does not carry the job", "--job JOB");
+    assertThat(check(out).err()).contains("plan.json", "does not say which job", "--job JOB");
     for (String text : new String[] {"{\"curvestockPlan\": 7}", "[", "3"}) {
       Files.writeString(plan, text);
       CommandRun run = check(out);
       assertThat(run.code()).isEqualTo(2);
-      assertThat(run.err()).contains("plan.json", "it is no plan that Curvestock wrote");
+      assertThat(run.err()).contains("plan.json", "Curvestock did not write this plan");
     }
     assertThat(check(out, "--job", shared + "/job.yaml").code()).isZero();
   }
@@ -161,7 +161,7 @@ class CheckCommandTest {
     CommandRun run = check(out, shared.resolve("out"));
 
     assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err()).contains("belongs to another plan");
+    assertThat(run.err()).contains("belongs to a different plan");
   }
 
   @Test

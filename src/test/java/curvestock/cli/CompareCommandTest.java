@@ -112,7 +112,7 @@ class CompareCommandTest {
     CommandRun run = CommandRun.of("compare", job, "--quiet", "--angles", "30", "--scan");
 
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("All angles from 30° to 180°", "Most turns from a sheet:");
+    assertThat(run.out()).contains("All angles from 30° to 180°", "Most turns from one sheet:");
   }
 
   @Test
@@ -128,8 +128,8 @@ class CompareCommandTest {
   void progress_withoutQuiet_showsFirstNumbersBeforeTheAnswer() {
     CommandRun run = CommandRun.of("compare", job, "--angles", "30");
 
-    assertThat(run.err()).contains("Regular patterns", "the purchase follow");
-    assertThat(run.out()).doesNotContain("Regular patterns");
+    assertThat(run.err()).contains("Quick count", "the cost follow");
+    assertThat(run.out()).doesNotContain("Quick count");
   }
 
   @Test

@@ -29,7 +29,8 @@ class HelixCommandTest {
     CommandRun run = CommandRun.of("helix", "--quiet", "--no-sheets");
 
     assertThat(run.code()).isZero();
-    assertThat(run.out()).contains("[invented data]", "Works: ", "Shopping list", "add --details");
+    assertThat(run.out())
+        .contains("[invented data]", "The helix works: ", "Shopping list", "add --details");
     assertThat(run.err()).isEmpty();
   }
 
@@ -108,8 +109,8 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("Does not work: ")
-        .containsPattern("fail +free height in the open: 20.8 mm")
+        .contains("The helix does not work: ")
+        .containsPattern("fail +clearance in the open: 20.8 mm")
         // One value for all places: 32 mm for the train, 6.2 + 3 of wood and track, 6.2 of plate
         // make
         // 47.4 mm; where a train's inner side leaves the ring above at the entry, 6.3 % of the rise
@@ -130,7 +131,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("grade: fail: 2.89 %", "your limit is 2 %", "radius 485 mm (now 330 mm)");
+        .contains("Grade fails: 2.89 %", "your limit is 2 %", "radius 485 mm (now 330 mm)");
   }
 
   /** A body of 90 mm on trucks 85 mm apart sweeps more than 23 mm are left for at the rods. */
@@ -145,7 +146,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("room to the supports inside the curve: fail")
+        .contains("Room beside the supports inside the curve fails")
         .contains("make the roadbed width at least");
   }
 
@@ -169,7 +170,7 @@ class HelixCommandTest {
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
         .containsPattern("also\\s+in the open")
-        .contains("What would work, all else as stated")
+        .contains("What would work, with all else as stated")
         .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
   }
 
@@ -186,10 +187,10 @@ class HelixCommandTest {
     // 60 mm at 1.5 % are 4000 mm round: 636.7 mm; the leads climb less there, so a little more.
     assertThat(run.out())
         .contains(
-            "grade: fail: 2.89 %",
-            "fix: make the radius at least 640 mm (now 330 mm), and use 24 supports per turn (now 12)")
+            "Grade fails: 2.89 %",
+            "Fix: make the radius at least 640 mm (now 330 mm), and use 24 supports per turn (now 12)")
         .containsPattern(
-            "radius 64\\d mm \\(now 330 mm\\), 24 supports a turn: 60\\.\\d+ mm a turn");
+            "radius 64\\d mm \\(now 330 mm\\), 24 supports per turn: 60\\.\\d+ mm a turn");
   }
 
   /** Impossible no. 3: a vehicle that touches the rods; the width that clears them is planned. */
@@ -204,7 +205,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("room to the supports inside the curve: fail", "fix: make the roadbed width")
+        .contains("Room beside the supports inside the curve fails", "Fix: make the roadbed width")
         .containsPattern("roadbed width [\\d.]+ mm \\(now 70 mm\\): 60 mm a turn");
   }
 

@@ -40,7 +40,7 @@ class InterruptTest {
     try (BufferedReader reader = process.errorReader(StandardCharsets.UTF_8)) {
       for (String text = reader.readLine(); text != null; text = reader.readLine()) {
         said.add(text);
-        if (!told && (text.contains("looking for") || text.contains("segments of"))) {
+        if (!told && (text.contains("trying to fit") || text.contains("segments of"))) {
           told = true;
           process.toHandle().destroy();
         }

@@ -47,7 +47,7 @@ class PacketCommandTest {
     CommandRun run = CommandRun.of("packet", "--force", "--out", other.toString());
 
     assertThat(run.code()).isEqualTo(Main.WRONG_INPUT);
-    assertThat(run.err()).contains("photo.txt").doesNotContain("laying patterns");
+    assertThat(run.err()).contains("photo.txt").doesNotContain("trying layouts");
   }
 
   @Test
@@ -80,7 +80,7 @@ class PacketCommandTest {
         Main.run("packet", job.toString(), "--out", out.toString(), "--no-compare", "--quiet");
 
     assertThat(code).isEqualTo(Main.ANSWER_IS_NO);
-    String words = "this helix fails: free height";
+    String words = "this helix fails: clearance";
     assertThat(out.resolve("report.html")).content().contains(words);
     assertThat(out.resolve("README.txt")).content().contains(words);
     try (Stream<Path> files = Files.walk(out)) {
@@ -115,7 +115,7 @@ class PacketCommandTest {
     CommandRun run = CommandRun.of("check", out.toString());
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .contains("does not say 'this helix fails: free height", "plan the job again");
+        .contains("does not say 'this helix fails: clearance", "plan the job again");
   }
 
   @Test

@@ -53,6 +53,7 @@ class SpokenTest {
 
     requireSame("plan", plan);
     assertThat(plan.lines()).hasSizeLessThanOrEqualTo(SCREEN);
+    assertThat(plan).contains("Caution: ");
     requireSame("check", run("check", out));
     requireSame(
         "plan-details", Files.readString(Path.of(out, "summary.txt"), StandardCharsets.UTF_8));
@@ -74,7 +75,12 @@ class SpokenTest {
 
     assertThat(helix.lines()).as(helix).hasSizeLessThanOrEqualTo(SCREEN);
     assertThat(helix.lines()).allMatch(line -> line.length() <= WIDTH);
+    assertThat(helix).contains("Caution: ").doesNotContainPattern(KEY_PATH);
   }
+
+  /** A key of a job file is for whoever edits it, with the details. */
+  private static final Pattern KEY_PATH =
+      Pattern.compile("\\b[a-z]{3,}\\.[a-z]+-?[a-z]*\\b(?<!yaml|png)");
 
   /** The README shows the decision and the table as they are. */
   @Test

@@ -75,10 +75,10 @@ class SheetSizeTest {
     assertThat(comparison.options().get(0).onShort().orElseThrow().sheets()).isEqualTo(2);
     assertThat(reasons(comparison))
         .contains(
-            "Sheets may measure 3.5 mm less than stated (EN 315, as quoted elsewhere): tried, and 1"
-                + " sheet still does.",
-            "Halves (180°) fit 1 sheet only at full size; 3.5 mm less, and they need 2",
-            "write `tolerance: 0` at the sheet");
+            "Sheets can come up to 3.5 mm undersize (by EN 315, as quoted elsewhere); 1 sheet is still"
+                + " enough.",
+            "Halves (180°) need full-size sheets to fit on 1; 3.5 mm undersize, they take 2",
+            "write `tolerance: 0` for the sheet");
   }
 
   @Test
@@ -86,7 +86,7 @@ class SheetSizeTest {
     Comparison comparison = compare(job("1", ", tolerance: 0"), HALF, QUARTER);
 
     assertThat(comparison.best().orElseThrow().angle()).isEqualTo(HALF);
-    assertThat(reasons(comparison)).doesNotContain("may measure", "tolerance");
+    assertThat(reasons(comparison)).doesNotContain("undersize", "tolerance");
   }
 
   @ParameterizedTest

@@ -281,7 +281,7 @@ class SheetDrawingTest {
     List<String> texts = elements(document, "text").stream().map(Element::getTextContent).toList();
     assertThat(texts).contains("7", "turn 2", "S7", "cut away above");
     assertThat(String.join(" ", texts))
-        .contains("the support of that name stands there")
+        .contains("where that support stands")
         .contains("above at a piece's upper end")
         .doesNotContain("screws into the splice plate");
     String tick =

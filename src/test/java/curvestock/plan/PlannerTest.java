@@ -99,7 +99,8 @@ class PlannerTest {
                 + STRIPS);
 
     assertThat(plan.purchase().sheetCost()).isEqualTo(new Money(3000));
-    assertThat(text(plan)).contains("Not used: thin is 1/4 in thick, and no piece needs that.");
+    assertThat(text(plan))
+        .contains("Not used: thin is 1/4 in thick, and no piece is cut from that thickness.");
   }
 
   /** Two panels of 47.8 in hold 15 strips of 30 in each; money by hand. */
@@ -122,7 +123,7 @@ class PlannerTest {
         .contains("Have the store rip 1 sheet into 2 x panel A")
         .contains("1 cut, $2.00")
         .contains("$68.20 ($62.00 + 10 % tax $6.20)")
-        .contains("Carried whole it would be 1 sheet for $66.00: ripping costs $2.20 in all");
+        .contains("Carried whole, 1 sheet would do, for $66.00, so ripping costs $2.20 in all");
   }
 
   @Test
@@ -217,7 +218,7 @@ class PlannerTest {
         .contains(
             "one sheet of panel would have to hold 12 of A; the fullest layout found holds "
                 + obstacle.found())
-        .contains("most found so far")
+        .contains("best found")
         .doesNotContain("best found");
     assertThat(PlanJson.of(stopped, Answer.of(stopped)))
         .contains("\"obstacles\"", "\"needed\" : 12");

@@ -84,7 +84,7 @@ class StoppedPlanTest {
     Plan first = plan(Given.CHEAPER_BY_A_SEARCH.job, Stopper.fromQuestion(1));
 
     assertThat(BY_MONEY.compare(last.purchase(), first.purchase())).isNegative();
-    assertThat(never.steps()).anyMatch(step -> step.startsWith("looking for 12 of A"));
+    assertThat(never.steps()).anyMatch(step -> step.startsWith("trying to fit 12 of A"));
   }
 
   @ParameterizedTest

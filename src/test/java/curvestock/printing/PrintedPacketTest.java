@@ -3,6 +3,7 @@ package curvestock.printing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.BannedWords;
 import curvestock.answer.Answer;
 import curvestock.app.Workshop;
 import curvestock.drawing.Paper;
@@ -125,6 +126,14 @@ class PrintedPacketTest {
                     || word.page() == 1
                     || word.text().matches("(Page|Full size|this bar|100 mm|4 in|\\d+/\\d+).*"))
         .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {DEFAULT, PLATES, RODS, LAYERS, METRIC})
+  void words_ofEveryPaper_areNotBanned(String demo) throws IOException {
+    for (Map.Entry<String, byte[]> paper : papers(demo).entrySet()) {
+      assertThat(BannedWords.in(words(paper.getValue()))).as(paper.getKey()).isEmpty();
+    }
   }
 
   @ParameterizedTest

@@ -110,7 +110,7 @@ class ShopPapersTest {
                     assertThat(line).startsWith(label + " " + mm(first.x()) + " " + mm(first.y())));
       }
     }
-    assertThat(text).contains("order of cutting", "master template", "chord");
+    assertThat(text).contains("order of cutting", "keep it as the template", "chord");
   }
 
   /** To the half millimetre, without needless zeros. */
@@ -153,8 +153,9 @@ class ShopPapersTest {
     String text = text(LabelSheet.pdf(plan, SpareFonts.NONE));
 
     assertThat(text.split("this side up", -1)).hasSize(plan.pieces() + 1);
-    assertThat(text).contains("turn 1", "inner edge", "entry up to J1");
-    assertThat(text).contains("cut away: J1 above", "cut away: J1 below, J2 above");
+    assertThat(text).contains("turn 1", "inner edge", "from entry up to J1");
+    assertThat(text)
+        .contains("half-lap cut from: J1 above", "half-lap cut from: J1 below, J2 above");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import curvestock.BannedWords;
 import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
@@ -156,6 +157,16 @@ class AnswerAgreementTest {
         .replaceAll("[\\s\\u00a0]+", " ");
   }
 
+  /** One voice and one system of units, whatever the job. */
+  @ParameterizedTest
+  @MethodSource("all")
+  void words_ofEveryPaper_areOursAndOfOneSystem(Written job) {
+    for (String text : List.of(job.summary(), job.helix(), job.html(), job.pdf())) {
+      assertThat(BannedWords.in(text)).isEmpty();
+      assertThat(BannedWords.otherUnits(job.figures().isImperial(), text)).isEmpty();
+    }
+  }
+
   /** What is paid, tax and all, is the same everywhere; so is the proven least. */
   @ParameterizedTest
   @MethodSource("all")
@@ -193,7 +204,7 @@ class AnswerAgreementTest {
   @ParameterizedTest
   @MethodSource("all")
   void shopping_comesToTheSameInEveryOutput(Written job) {
-    String total = "Total of stated prices " + job.figures().money(job.answer().priced());
+    String total = "Total " + job.figures().money(job.answer().priced());
 
     assertThat(json(job.planJson(), "shopping", "price"))
         .isEqualTo(job.answer().priced().minorUnits());

@@ -381,6 +381,6 @@ class HelixAgreementTest {
             .sum();
 
     assertThat(helix.files().get("helix.txt"))
-        .contains(String.format(Locale.ROOT, "%.2f, without the sheets", cents / 100.0));
+        .contains(String.format(Locale.ROOT, "%.2f, sheets not included", cents / 100.0));
   }
 }

@@ -122,7 +122,7 @@ class PageHandTest extends PageInBrowser {
         .perform();
 
     browser.until("the piece lies wrong", () -> !browser.all("#sheets .piece.bad").isEmpty());
-    assertThat(browser.text("#gap")).containsAnyOf("edge", "Too near", "lies on");
+    assertThat(browser.text("#gap")).containsAnyOf("edge", "Too close", "lies on");
     browser.until("no packet of that", () -> !browser.find("#packet").isEnabled());
     browser.press("#as-found");
     browser.until("a packet again", () -> browser.find("#packet").isEnabled());
@@ -178,7 +178,7 @@ class PageHandTest extends PageInBrowser {
     browser.press("#remnant-keep");
 
     browser.until("a second sheet", () -> browser.all("#plywood .sheet-kind").size() == 2);
-    assertThat(browser.text("#plywood")).contains("remnant of 4 corners");
+    assertThat(browser.text("#plywood")).contains("remnant with 4 corners");
     visitor.untilPlanned();
     browser.press(".more summary");
   }

@@ -45,14 +45,14 @@ class PageLifeTest extends PageInBrowser {
     browser.offline(true);
     browser.type(field("helix.radius") + "input", "27 1/2");
 
-    browser.until("it is said", () -> browser.text("#step").contains("does not answer"));
+    browser.until("it is said", () -> browser.text("#step").contains("does not respond"));
     assertThat(browser.find("#step").getDomAttribute("role")).isEqualTo("alert");
     assertThat(browser.find(field("helix.radius") + "input").getDomProperty("value"))
         .isEqualTo("27 1/2");
     assertThat(visitor.kept("job.helix.radius")).isEqualTo("\"27 1/2\"");
     browser.offline(false);
     browser.until(
-        "asked again by itself", () -> !browser.text("#step").contains("does not answer"));
+        "asked again by itself", () -> !browser.text("#step").contains("does not respond"));
     visitor.untilPlanned();
     browser.complaints();
   }
@@ -105,7 +105,7 @@ class PageLifeTest extends PageInBrowser {
 
     List<?> said = (List<?>) browser.js("return said");
     assertThat(said).anyMatch(words -> words.toString().startsWith("First answer: "));
-    assertThat(said).anyMatch(words -> words.toString().startsWith("Answer complete: "));
+    assertThat(said).anyMatch(words -> words.toString().startsWith("Done: "));
   }
 
   /** A picture that turns is painted only while it can be seen. */

@@ -75,7 +75,7 @@ class PageTest extends PageInBrowser {
     assertThat(value(field("helix.radius") + "input")).isEqualTo("24");
     // What was folded away in the example does not stay as if it were usual.
     assertThat(browser.text(".differing")).isEqualTo("All other options are typical.");
-    assertThat(browser.text(field("helix.width") + ".under")).contains("Not said: 4 1/2 in");
+    assertThat(browser.text(field("helix.width") + ".under")).contains("Empty: 4 1/2 in");
     browser.press("#undo");
     browser.until("the example again", () -> !browser.all("#example").isEmpty());
   }
@@ -199,8 +199,7 @@ class PageTest extends PageInBrowser {
     browser.type(field("helix.radius") + "input", Keys.BACK_SPACE.toString());
 
     browser.until(
-        "assumed",
-        () -> browser.text(field("helix.radius") + ".under").contains("Not said: 28 in"));
+        "assumed", () -> browser.text(field("helix.radius") + ".under").contains("Empty: 28 in"));
     browser.press(".more summary");
     browser.type(field("helix.joint.half-lap") + "input", "2");
     browser.until("a lap", () -> visitor.kept("job.helix.joint").contains("half-lap"));
@@ -240,7 +239,7 @@ class PageTest extends PageInBrowser {
   void joint_priced_sortsTheSizesAnewAtOnce() {
     visitor.comes(Jobs.SMALL);
     visitor.untilDone();
-    assertThat(browser.text(".joint")).contains("Not said");
+    assertThat(browser.text(".joint")).contains("Empty: 1/20 of a sheet");
 
     browser.type(field("rates.parts-per-joint") + "input", "90");
 

@@ -63,11 +63,8 @@ public final class ShoppingList {
         "edge strips " + size(style.roundUp(bridge.length()), whole(bridge.height()), whole(STRIP)),
         bridge.count(),
         Optional.empty(),
-        "two thin layers glued round the "
-            + (bridge.outer() ? "outer" : "inner")
-            + " edge over "
-            + bridge.over()
-            + ", one a turn, flush below");
+        "glue up two thin layers around the %s edge past %s, one strip per turn, flush with the underside"
+            .formatted(bridge.outer() ? "outer" : "inner", bridge.over()));
   }
 
   private void addRisers() {
@@ -82,8 +79,8 @@ public final class ShoppingList {
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),
           spec.prices().coupling(),
-          "to join rods longer than the stock");
-      String each = "above and below each turn and the base, on every rod";
+          "to join lengths where a rod is longer than you can buy");
+      String each = "one above and one below each turn and the base, on every rod";
       String thread = rods.thread().name();
       add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
       add("washers " + thread, plan.washers(), spec.prices().washer(), each);
@@ -94,8 +91,11 @@ public final class ShoppingList {
     riserCutting = Optional.of(cutting);
     int boards = cutting.boards().size();
     int cuts = cutting.boards().stream().mapToInt(board -> board.cuts().size()).sum();
+    int least = cutting.leastPossible();
     String note =
-        cuts + " " + what + " cut from them; at least " + cutting.leastPossible() + " are needed";
+        boards == least
+            ? "for %d %s; no fewer will do".formatted(cuts, what)
+            : "for %d %s; %d would be the fewest possible".formatted(cuts, what, least);
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 
@@ -141,7 +141,7 @@ public final class ShoppingList {
           spec.prices()
               .glueKilogram()
               .map(kilogram -> Money.of(BigDecimal.valueOf(kilogram.minorUnits() * grams, 5)));
-      String note = "200 g per square metre, rule of thumb";
+      String note = GluedArea.words(style);
       items.add(new ShoppingItem("glue", grams, "g", price, note));
     }
   }

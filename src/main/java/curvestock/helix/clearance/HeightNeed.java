@@ -46,15 +46,13 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
   }
 
   private static HeightNeed ofVehicle(Length vehicle, Optional<Sourced<Range>> published) {
-    String reason = "tallest vehicle and spare";
+    String reason = "tallest vehicle plus spare room";
     return published
         .filter(range -> range.value().greatest().compareTo(vehicle) > 0)
         .map(
             range ->
                 new HeightNeed(
-                    vehicle,
-                    range.value().greatest(),
-                    reason + "; comfortable by " + range.citation()))
+                    vehicle, range.value().greatest(), reason + ", and " + range.citation()))
         .orElseGet(() -> new HeightNeed(vehicle, vehicle, reason));
   }
 }

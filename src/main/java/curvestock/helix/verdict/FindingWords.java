@@ -17,51 +17,38 @@ final class FindingWords {
       case GRADE -> grade(v);
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD ->
-          measured(v) + "; the standard allows " + needed(v) + " and more (" + source(v) + ")";
+          "%s; the standard asks for %s or more (%s)".formatted(measured(v), needed(v), source(v));
       case RADIUS_BY_VEHICLE ->
-          measured(v)
-              + "; three times the longest vehicle is "
-              + needed(v)
-              + " (rule of thumb for reliable running)";
+          "%s; three times the longest vehicle is %s (rule of thumb for reliable running)"
+              .formatted(measured(v), needed(v));
       case EASEMENT -> easement(v);
       case LONGEST_VEHICLE ->
-          "its trucks are " + measured(v) + " apart, but the radius is only " + needed(v);
+          "its trucks are %s apart, but the radius is only %s".formatted(measured(v), needed(v));
       case SUPPORT_ROOM -> supportRoom(v);
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
-      case OPENING -> measured(v) + " across for a person inside (wanted " + needed(v) + ")";
-      case CLIMB -> measured(v) + " up: more than a person reaches from the floor";
+      case OPENING -> "%s across (%s wanted for a person)".formatted(measured(v), needed(v));
+      case CLIMB -> measured(v) + " up: higher than a person can reach from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          measured(v)
-              + " long: at up to "
-              + figures.percent(v.facts().get(Fact.LIMIT))
-              + " it can take up an error in height of about "
-              + fact(v, Fact.SLACK);
+          "%s long: at up to %s it can make up an error in height of about %s"
+              .formatted(
+                  measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
       case SUPPORT_SPACING ->
-          measured(v)
-              + " apart (rule of thumb for plywood this thick: "
-              + fact(v, Fact.CAREFUL)
-              + " to "
-              + needed(v)
-              + ")";
+          "%s apart (rule of thumb for plywood this thick: %s to %s)"
+              .formatted(measured(v), fact(v, Fact.CAREFUL), needed(v));
       case SUPPORT_EDGES -> edges(v);
       case ROD_HOLES ->
-          fact(v, Fact.HOLE)
-              + " holes (of which "
-              + fact(v, Fact.SLOPE_SHARE)
-              + " allows for the slope); the nearest joint or end is "
-              + measured(v)
-              + " from a hole's centre, needed "
-              + needed(v);
+          "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
+              .formatted(fact(v, Fact.HOLE), fact(v, Fact.SLOPE_SHARE), measured(v), needed(v));
       case HOLE_PATTERNS ->
-          Figures.count(v.measured().orElseThrow())
-              + " supports per turn on "
-              + Figures.count(v.facts().get(Fact.ALL))
-              + " pieces: the pieces need different holes";
+          "%d supports per turn on %d pieces per turn: the pieces need different holes"
+              .formatted(
+                  Figures.count(v.measured().orElseThrow()),
+                  Figures.count(v.facts().get(Fact.ALL)));
       case EARS -> ears(v);
       case JOINTS_ON_RISERS -> onRisers(v);
       case JOINT_STAGGER -> stagger(v);
@@ -75,19 +62,16 @@ final class FindingWords {
     String limit =
         switch (v.state()) {
           case OK -> "";
-          case MARGINAL -> "; the usual limit is " + ceiling(v) + " (rule of thumb)";
+          case MARGINAL -> "; the usual limit is %s (rule of thumb)".formatted(ceiling(v));
           case FAIL -> "; your limit is " + ceiling(v);
         };
-    return figures.percent(v.measured().orElseThrow())
-        + ": "
-        + fact(v, Fact.RISE)
-        + " up over "
-        + fact(v, Fact.RUN)
-        + " of track"
-        + limit
-        + "; with the drag of the curve it pulls like "
-        + figures.percent(v.facts().get(Fact.WITH_DRAG))
-        + " on straight track (an estimate: 0.04 % per degree of curve, as on the prototype)";
+    return "%s, %s of rise in %s of track%s; with the drag of the curve it pulls like %s on straight track (estimate: 0.04 %% per degree of curve, as on the prototype)"
+        .formatted(
+            figures.percent(v.measured().orElseThrow()),
+            fact(v, Fact.RISE),
+            fact(v, Fact.RUN),
+            limit,
+            figures.percent(v.facts().get(Fact.WITH_DRAG)));
   }
 
   private String ceiling(Verdict v) {
@@ -95,170 +79,145 @@ final class FindingWords {
   }
 
   private String height(Verdict v) {
-    String needs = "needed " + needed(v) + ", comfortable " + fact(v, Fact.COMFORTABLE);
+    String needs =
+        "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
     if (!v.facts().containsKey(Fact.OVERLAP)) {
-      return measured(v) + " (" + needs + ": " + source(v) + ")";
+      return "%s (%s: %s)".formatted(measured(v), needs, source(v));
     }
     boolean under = v.place().orElseThrow() == Place.ENTRY;
-    return measured(v)
-        + " where the straight track runs "
-        + (under ? "under" : "over")
-        + " the ring for "
-        + fact(v, Fact.OVERLAP)
-        + " ("
-        + needs
-        + ")";
+    return "%s where the straight track runs %s the ring for %s (%s)"
+        .formatted(measured(v), under ? "under" : "over", fact(v, Fact.OVERLAP), needs);
   }
 
   private String easement(Verdict v) {
     if (v.state() == State.OK) {
       return v.measured().isPresent()
           ? measured(v) + " at the shorter end"
-          : "not needed: the track has straights, or the radius is more than 60 gauges";
+          : "not needed: the track has straights, or the radius is more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
-        ? "none, with a radius below 60 gauges; " + source(v) + " gives " + needed(v)
-        : "none, with a radius below 60 gauges";
+        ? "none, and the radius is less than 60 times the gauge; %s asks for %s"
+            .formatted(source(v), needed(v))
+        : "none, and the radius is less than 60 times the gauge";
   }
 
   private String supportRoom(Verdict v) {
     if (v.facts().containsKey(Fact.SOURCE)) {
-      return measured(v)
-          + " from the middle of the track (wanted "
-          + needed(v)
-          + ": "
-          + source(v)
-          + ")";
+      return "%s from the centre line of the track (%s wanted: %s)"
+          .formatted(measured(v), needed(v), source(v));
     }
-    return measured(v)
-        + " from the middle of the track; the longest vehicle reaches "
-        + fact(v, Fact.REACH)
-        + ", of which "
-        + fact(v, Fact.OVERHANG)
-        + " is overhang";
+    return "%s from the centre line of the track; the longest vehicle reaches %s, of which %s is overhang"
+        .formatted(measured(v), fact(v, Fact.REACH), fact(v, Fact.OVERHANG));
   }
 
   private String trackRoom(Verdict v) {
     String published =
         v.facts().containsKey(Fact.PUBLISHED)
-            ? " (" + source(v) + ": " + fact(v, Fact.PUBLISHED) + ")"
+            ? " (%s: %s)".formatted(source(v), fact(v, Fact.PUBLISHED))
             : "";
-    return "tracks "
-        + measured(v)
-        + " apart; two of the longest vehicles side by side need "
-        + fact(v, Fact.REACH)
-        + published;
+    return "tracks %s apart; two of the longest vehicles side by side need %s%s"
+        .formatted(measured(v), fact(v, Fact.REACH), published);
   }
 
   private String sidePlates(Verdict v) {
     boolean above = v.length(Fact.UP).millimetres() > 0;
-    return "they stand out "
-        + fact(v, Fact.THICKNESS)
-        + " from the edges and "
-        + (above ? "stand up " + fact(v, Fact.UP) + " beside the track" : "no higher than the wood")
-        + "; the edges are "
-        + measured(v)
-        + " from the middle of the track, the longest vehicle reaches "
-        + fact(v, Fact.REACH);
+    return "they stick out %s from the edges and %s; the edges are %s from the centre line of the track, the longest vehicle reaches %s"
+        .formatted(
+            fact(v, Fact.THICKNESS),
+            above
+                ? "stand up %s beside the track".formatted(fact(v, Fact.UP))
+                : "are no higher than the plywood",
+            measured(v),
+            fact(v, Fact.REACH));
   }
 
   private String train(Verdict v) {
-    return "it is "
-        + figures.turns(v.measured().orElseThrow())
-        + " turns of the inner track long"
-        + (v.state() == State.OK
-            ? ""
-            : "; above "
-                + figures.turns(v.needed().orElseThrow())
-                + " it can pull itself off to the inside (rule of thumb)");
+    String turns = figures.turns(v.measured().orElseThrow());
+    return v.state() == State.OK
+        ? "fills %s of a turn".formatted(turns)
+        : "fills %s turns; above %s it can pull itself off to the inside (rule of thumb)"
+            .formatted(turns, figures.turns(v.needed().orElseThrow()));
   }
 
   private String verticalCurve(Verdict v) {
-    return measured(v)
-        + " long for a change of "
-        + figures.percent(v.facts().get(Fact.CHANGE))
-        + ", "
-        + fact(v, Fact.OFFSET)
-        + " off the break (usual length "
-        + needed(v)
-        + ": a foot in HO, or the longest car, for each 1 %; rule of thumb)";
+    return "%s long for a %s change of grade, rounding it off by %s (%s is usual: the longest car, or %s in HO, for each 1 %%; rule of thumb)"
+        .formatted(
+            measured(v),
+            figures.percent(v.facts().get(Fact.CHANGE)),
+            fact(v, Fact.OFFSET),
+            needed(v),
+            figures.length(Length.ofInches(12)));
   }
 
   private String lead(Verdict v) {
     boolean top = v.place().orElseThrow() == Place.EXIT;
-    return measured(v)
-        + " of straight in one with the end piece; the slope "
-        + (top ? "ends " : "begins ")
-        + needed(v)
-        + (top ? " beyond the ring" : " before the ring");
+    return (top
+            ? "%s of straight cut in one with the end piece; the slope ends %s beyond the ring"
+            : "%s of straight cut in one with the end piece; the slope begins %s before the ring")
+        .formatted(measured(v), needed(v));
   }
 
   private String pattern(Verdict v) {
-    return "flat radius "
-        + figures.small((Length) v.measured().orElseThrow())
-        + " larger than drawn, "
-        + v.facts().get(Fact.MISSING)
-        + " less in a turn"
-        + (v.state() == State.OK ? "; negligible" : "");
+    return "the flat radius is %s larger than drawn, and a turn %s short%s"
+        .formatted(
+            figures.small((Length) v.measured().orElseThrow()),
+            v.facts().get(Fact.MISSING),
+            v.state() == State.OK ? ": negligible" : "");
   }
 
   private String edges(Verdict v) {
-    return "the centre line bulges "
-        + measured(v)
-        + " between supports: "
-        + (Figures.count(v.facts().get(Fact.EDGES)) == 2
-            ? "support both edges at every station"
-            : "one support in the middle will do where no turn stands above, two at the edges"
-                + " elsewhere");
+    return (Figures.count(v.facts().get(Fact.EDGES)) == 2
+            ? "the centre line bulges %s between supports: support both edges at every station"
+            : "the centre line bulges %s between supports: where no turn stands above, one support"
+                + " in the middle is enough; elsewhere support both edges")
+        .formatted(measured(v));
   }
 
   private String ears(Verdict v) {
-    return "ears and side plates need "
-        + needed(v)
-        + " from joint to rod"
-        + v.measured().map(has -> "; the nearest are " + measured(v) + " apart").orElse("");
+    return "ears and side plates need %s from joint to rod%s"
+        .formatted(
+            needed(v),
+            v.measured().map(has -> "; the nearest are " + measured(v) + " apart").orElse(""));
   }
 
   private static String onRisers(Verdict v) {
     long on = Figures.count(v.measured().orElseThrow());
     long all = Figures.count(v.facts().get(Fact.ALL));
-    return on
-        + " of "
-        + all
-        + " joints stand on a riser"
-        + (on < all ? " (all do if the supports are a multiple of the pieces per turn)" : "");
+    return (on < all
+            ? "%d of %d joints sit on a riser (all do if the supports per turn are a multiple of the"
+                + " pieces per turn)"
+            : "%d of %d joints sit on a riser")
+        .formatted(on, all);
   }
 
   private String stagger(Verdict v) {
     if (v.measured().isEmpty()) {
-      return "no joint lies over another";
+      return "no joint sits above another";
     }
     return v.length().millimetres() == 0
-        ? "the joints of a layer stand one above the other"
-        : "the joints of a layer move on by at least " + measured(v) + " from turn to turn";
+        ? "joints sit one above the other from turn to turn"
+        : "joints shift by at least %s from turn to turn".formatted(measured(v));
   }
 
   private String plate(Verdict v) {
-    return measured(v)
-        + " wide, the roadbed has room for "
-        + needed(v)
-        + "; "
-        + fact(v, Fact.WOOD)
-        + " of wood beside each screw hole"
-        + (v.facts().containsKey(Fact.OUT) ? "; it sticks out by " + fact(v, Fact.OUT) : "");
+    return "%s wide, and the roadbed has room for %s; %s of wood beside each screw hole%s"
+        .formatted(
+            measured(v),
+            needed(v),
+            fact(v, Fact.WOOD),
+            v.facts().containsKey(Fact.OUT) ? "; it sticks out by " + fact(v, Fact.OUT) : "");
   }
 
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return (names.isEmpty() ? "carried by the ring's supports" : "carried by " + names)
-        + ", "
-        + (between
-            ? "longest span " + fact(v, Fact.SPAN)
-            : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last")
-        + " (rule of thumb for plywood this thick: up to "
-        + needed(v)
-        + ")";
+    return "rests on %s, %s (rule of thumb for plywood this thick: up to %s)"
+        .formatted(
+            names.isEmpty() ? "the ring's supports" : names,
+            between
+                ? "longest span " + fact(v, Fact.SPAN)
+                : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
+            needed(v));
   }
 
   private static String approach(Verdict v) {
@@ -267,12 +226,12 @@ final class FindingWords {
     String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "none stands in the way of trains or of the lead-in"
+      return "none is in the way of trains or the lead-in"
           + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; a strip on edge carries the roadbed over " + bridged);
+          + (bridged.isEmpty() ? "" : "; an edge strip carries the roadbed past " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "in the way of trains: " + blocking;
-    String wood = touching.isEmpty() ? "" : "through the wood of the lead-in: " + touching;
+    String wood = touching.isEmpty() ? "" : "through the plywood of the lead-in: " + touching;
     return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
   }
 

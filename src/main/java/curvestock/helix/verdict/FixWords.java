@@ -30,20 +30,20 @@ final class FixWords {
     return switch (v.rule()) {
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD, RADIUS_BY_VEHICLE ->
-          "run your longest vehicles round a mock-up of this curve before you cut";
+          "run your longest vehicles around a mock-up of this curve before you cut";
       case CLIMB ->
-          "check the units of climb, rise and turns; if so much is meant, tie the tower to the"
-              + " building and plan safe access, both as local codes ask";
+          "check the units of climb, rise and turns; if you do mean that height, tie the tower to the"
+              + " building and plan safe access, as local codes ask";
       case TRAIN ->
           "run trains up to "
               + figures.atMost(v.length(Fact.LIMIT))
               + ", or put the heavy cars in front";
-      case EASEMENT -> "ease the ends with a transition curve";
+      case EASEMENT -> "add an easement at each end (`easement:` under `bottom:` and `top:`)";
       case FLAT_PATTERN -> "cut the pieces to that larger radius";
       case SUPPORT_SPACING ->
-          "put a support of your own into the widest gap, or use more supports per turn";
+          "add a support of your own in the widest gap, or use more supports per turn";
       case ROD_HOLES ->
-          "leave `first-at` out so that the plan places the supports, or use another number of"
+          "leave out `first-at` so that Curvestock places the supports, or use another number of"
               + " supports per turn";
       case EARS -> "use shorter side plates, narrower ears, or supports further from the joints";
       case SPLICE_PLATE ->
@@ -53,7 +53,7 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen it with a strip on edge along each side, above its underside so that"
+              : "stiffen it with a strip on edge along each side, kept above its underside so that"
                   + " nothing hangs over the turn below, or rest its end on the benchwork";
       case APPROACH_SUPPORTS -> approach(v);
       default -> "";
@@ -65,19 +65,18 @@ final class FixWords {
       return "";
     }
     String best = figures.atMost(v.length(Fact.BEST));
-    return v.place().orElseThrow() == Place.ENTRY
-        ? "climb more in each turn: an earlier start of the climb gives at most " + best
-        : "climb more in each turn: climbing on beyond the ring gives at most " + best;
+    return (v.place().orElseThrow() == Place.ENTRY
+            ? "climb more per turn: an earlier start of the climb gives at most %s"
+            : "climb more per turn: climbing on beyond the ring gives at most %s")
+        .formatted(best);
   }
 
   private static String approach(Verdict v) {
     String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
     String touching = Figures.text(v.facts().get(Fact.TOUCHING));
     String all = blocking + (blocking.isEmpty() || touching.isEmpty() ? "" : ", ") + touching;
-    return "move "
-        + all
-        + " along the line clear of the entry (`supports.move`), or leave out and"
-        + " carry the edge in another way (`supports.skip`)";
+    return "move %s along the track, clear of the entry (`supports.move`), or leave it out and carry the edge another way (`supports.skip`)"
+        .formatted(all);
   }
 
   /** One change as an instruction, with what stands there now. */
@@ -85,20 +84,13 @@ final class FixWords {
     String then = words(change.setting(), change.then());
     String now = isNone(change.now()) ? "none" : words(change.setting(), change.now());
     return switch (change.setting()) {
-      case TURNS -> "climb in " + bound(change) + then + " turns (now " + now + ")";
-      case SUPPORTS_PER_TURN -> "use " + then + " supports per turn (now " + now + ")";
-      case PLATE_SCREWS -> "use " + then + " screws each side of a joint (now " + now + ")";
-      case JOINT -> "join the pieces by half-laps, which hang below by nothing";
-      case FIRST_SUPPORT -> "put the first support " + then + " from the ring's entry";
+      case TURNS -> "climb in %s%s turns (now %s)".formatted(bound(change), then, now);
+      case SUPPORTS_PER_TURN -> "use %s supports per turn (now %s)".formatted(then, now);
+      case PLATE_SCREWS -> "use %s screws each side of a joint (now %s)".formatted(then, now);
+      case JOINT -> "join the pieces with half-laps, which hang nothing below the roadbed";
+      case FIRST_SUPPORT -> "put the first support %s from the ring's entry".formatted(then);
       default ->
-          "make the "
-              + change.setting().title()
-              + " "
-              + bound(change)
-              + then
-              + " (now "
-              + now
-              + ")";
+          "make the %s %s%s (now %s)".formatted(change.setting().title(), bound(change), then, now);
     };
   }
 

@@ -3,15 +3,15 @@ package curvestock.helix.verdict;
 /** What is judged. */
 public enum Rule {
   GRADE("grade", "grade", Sense.AT_MOST),
-  FREE_HEIGHT("free-height", "free height", Sense.AT_LEAST),
-  RADIUS_BY_STANDARD("radius-by-standard", "radius against the standard", Sense.AT_LEAST),
+  FREE_HEIGHT("free-height", "clearance", Sense.AT_LEAST),
+  RADIUS_BY_STANDARD("radius-by-standard", "radius by the standard", Sense.AT_LEAST),
   RADIUS_BY_VEHICLE("radius-by-vehicle", "radius for the longest vehicle", Sense.AT_LEAST),
   EASEMENT("easement", "easement", Sense.AT_LEAST),
   LONGEST_VEHICLE("longest-vehicle", "longest vehicle", Sense.AT_MOST),
-  SUPPORT_ROOM("support-room", "room to the supports", Sense.AT_LEAST),
+  SUPPORT_ROOM("support-room", "room beside the supports", Sense.AT_LEAST),
   TRACK_ROOM("track-room", "room between the tracks", Sense.AT_LEAST),
   SIDE_PLATES("side-plates", "side plates", Sense.AT_LEAST),
-  OPENING("opening", "opening", Sense.AT_LEAST),
+  OPENING("opening", "opening inside", Sense.AT_LEAST),
   CLIMB("climb", "climb", Sense.AT_MOST),
   TRAIN("train", "longest train", Sense.AT_MOST),
   VERTICAL_CURVE("vertical-curve", "vertical curve", Sense.AT_LEAST),
@@ -19,15 +19,15 @@ public enum Rule {
   APPROACH("approach", "approach", Sense.AT_LEAST),
   FLAT_PATTERN("flat-pattern", "flat pattern", Sense.AT_MOST),
   SUPPORT_SPACING("support-spacing", "support spacing", Sense.AT_MOST),
-  SUPPORT_EDGES("support-edges", "support edges", Sense.AT_MOST),
+  SUPPORT_EDGES("support-edges", "supports at both edges", Sense.AT_MOST),
   ROD_HOLES("rod-holes", "rod holes", Sense.AT_LEAST),
   HOLE_PATTERNS("hole-patterns", "hole patterns", Sense.AT_LEAST),
   EARS("ears", "ears beside side plates", Sense.AT_LEAST),
   JOINTS_ON_RISERS("joints-on-risers", "joints on risers", Sense.AT_LEAST),
   JOINT_STAGGER("joint-stagger", "joint stagger", Sense.AT_LEAST),
   SPLICE_PLATE("splice-plate", "splice plate", Sense.AT_MOST),
-  LEAD_SUPPORTS("lead-supports", "supports of the lead-in", Sense.AT_MOST),
-  APPROACH_SUPPORTS("approach-supports", "supports beside the entry", Sense.AT_MOST);
+  LEAD_SUPPORTS("lead-supports", "supports under the lead-in", Sense.AT_MOST),
+  APPROACH_SUPPORTS("approach-supports", "supports near the entry", Sense.AT_MOST);
 
   /** Which way what is measured must lie from what is needed. */
   public enum Sense {

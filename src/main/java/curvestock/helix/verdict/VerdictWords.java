@@ -35,12 +35,8 @@ public final class VerdictWords {
   /** One line for a terminal. */
   public String line(Verdict verdict) {
     String fix = fix(verdict);
-    return title(verdict)
-        + ": "
-        + verdict.state().word()
-        + ": "
-        + finding(verdict)
-        + (fix.isEmpty() ? "" : "; fix: " + fix);
+    String line = "%s: %s: %s".formatted(title(verdict), verdict.state().word(), finding(verdict));
+    return fix.isEmpty() ? line : line + "; fix: " + fix;
   }
 
   /** The changes as an instruction: {@code make the radius at least 25 in (now 24 in)}. */

@@ -68,7 +68,7 @@ class VerdictsTest {
     // is 149.82 in round, R 23.845 in; 6 in at 2.5 % is 240 in round, R 38.197 in.
     assertThat(grade.state()).isEqualTo(State.FAIL);
     assertThat(INCHES.finding(grade))
-        .startsWith("5.31 %: 6 in up over 113.097 in of track; your limit is 2.5 %");
+        .startsWith("5.31 %, 6 in of rise in 113.097 in of track; your limit is 2.5 %");
     assertThat(INCHES.fix(grade)).isEqualTo("make the radius at least 38.25 in (now 18 in)");
   }
 
@@ -92,7 +92,8 @@ class VerdictsTest {
         verdict -> {
           assertThat(verdict.state()).isEqualTo(State.MARGINAL);
           // 22 x 95 mm
-          assertThat(METRIC.finding(verdict)).contains("2090 mm up", "more than a person reaches");
+          assertThat(METRIC.finding(verdict))
+              .contains("2090 mm up", "higher than a person can reach");
           assertThat(METRIC.fix(verdict)).contains("check the units", "local codes");
         });
   }
@@ -157,7 +158,7 @@ class VerdictsTest {
     assertThat(inside.state()).isEqualTo(State.FAIL);
     assertThat(INCHES.finding(inside))
         .isEqualTo(
-            "0.713 in from the middle of the track; the longest vehicle reaches 1.042 in, of which"
+            "0.713 in from the centre line of the track; the longest vehicle reaches 1.042 in, of which"
                 + " 0.353 in is overhang");
     // By hand: 3 + 2 (1.042 + 0.125 - 0.7126) = 3.909 in.
     assertThat(INCHES.fix(inside)).isEqualTo("make the roadbed width at least 3.91 in (now 3 in)");
@@ -335,8 +336,7 @@ class VerdictsTest {
     assertThat(verdict(plan, Rule.OPENING).state()).isEqualTo(State.FAIL);
     assertThat(INCHES.fix(verdict(plan, Rule.OPENING)))
         .isEqualTo("make the radius at least 14.5 in (now 14 in)");
-    assertThat(INCHES.finding(verdict(plan, Rule.TRAIN)))
-        .startsWith("it is 1.36 turns of the inner track long");
+    assertThat(INCHES.finding(verdict(plan, Rule.TRAIN))).startsWith("fills 1.36 turns");
   }
 
   @Test
@@ -372,7 +372,7 @@ class VerdictsTest {
 
     assertThat(METRIC.finding(verdict(plan, Rule.SUPPORT_ROOM)))
         .startsWith(
-            "41 mm from the middle of the track (wanted 31 mm: NEM 102, as quoted elsewhere");
+            "41 mm from the centre line of the track (31 mm wanted: NEM 102, as quoted elsewhere");
   }
 
   /** By hand: 409.5 mm at 91 mm and more a turn, ending a quarter ahead: 4.25 turns of 96.353. */
