@@ -5,6 +5,7 @@ import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.helix.standard.Washer;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Money;
@@ -86,8 +87,19 @@ public final class ShoppingList {
       String each = "above and below each turn and the base, on every rod";
       String thread = rods.thread().name();
       add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
-      add("washers " + thread, plan.washers(), spec.prices().washer(), each);
+      add(washers(rods), plan.washers(), spec.prices().washer(), each);
     }
+  }
+
+  /** With what to ask for in the shop. */
+  private String washers(Riser.ThreadedRods rods) {
+    Washer washer = rods.washerBought();
+    return "washers "
+        + rods.thread().name()
+        + (washer.standard().isEmpty() ? "" : " " + washer.standard())
+        + ", "
+        + style.formatGiven(washer.outer())
+        + " outside";
   }
 
   private void addStock(BoardCutting cutting, String what) {
