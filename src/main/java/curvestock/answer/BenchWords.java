@@ -4,6 +4,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.SplicePlates;
@@ -154,6 +155,29 @@ public final class BenchWords {
         + figures.length(rodPlan.belowBaseTop())
         + " below the base's top. At every turn run the lower nut up until its underside is at the"
         + " height stated; washer, roadbed, washer and the upper nut follow.";
+  }
+
+  /** How the bridges are fitted; empty if there are none. */
+  public List<String> bridgeRemarks() {
+    List<Bridge> bridges = plan.stations().bridges();
+    List<String> remarks = new ArrayList<>();
+    if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
+      remarks.add(
+          "Glue and screw each batten to the underside of the roadbed, a screw every "
+              + figures.length(
+                  figures.style().unit().isImperial()
+                      ? Length.ofInches(4)
+                      : Length.ofMillimetres(100))
+              + ", before its turn goes up. It ends just short of the two supports and is straight:"
+              + " the roadbed curves away from it in the middle. It hangs over the track below, and"
+              + " the checks count that.");
+    }
+    if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
+      remarks.add(
+          "Bend each strip round the edge in two thin layers, glued, flush with the underside: it"
+              + " stands up beside the track and takes no height from the turn below.");
+    }
+    return remarks;
   }
 
   /** What to mind when blocks are sawn. */

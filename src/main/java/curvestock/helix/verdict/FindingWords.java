@@ -269,7 +269,7 @@ final class FindingWords {
     if (v.state() == State.OK) {
       return "none stands in the way of trains or of the lead-in"
           + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; a strip on edge carries the roadbed over " + bridged);
+          + (bridged.isEmpty() ? "" : "; the roadbed is carried by " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "in the way of trains: " + blocking;
     String wood = touching.isEmpty() ? "" : "through the wood of the lead-in: " + touching;
