@@ -4,6 +4,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.SplicePlates;
@@ -139,6 +140,29 @@ public final class BenchWords {
     return Optional.of(
         "Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, run the lower nut up until its underside is at the height listed; then add a washer, the roadbed, a washer and the upper nut."
             .formatted(figures.length(rods.base()), figures.length(rodPlan.belowBaseTop())));
+  }
+
+  /** How the bridges are fitted; empty if there are none. */
+  public List<String> bridgeRemarks() {
+    List<Bridge> bridges = plan.stations().bridges();
+    List<String> remarks = new ArrayList<>();
+    if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
+      remarks.add(
+          "Glue and screw each batten to the underside of the roadbed, a screw every "
+              + figures.length(
+                  figures.style().unit().isImperial()
+                      ? Length.ofInches(4)
+                      : Length.ofMillimetres(100))
+              + ", before its turn goes up. It ends just short of the two supports and is straight:"
+              + " the roadbed curves away from it in the middle. It hangs over the track below, and"
+              + " the checks count that.");
+    }
+    if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
+      remarks.add(
+          "Bend each strip round the edge in two thin layers, glued, flush with the underside: it"
+              + " stands up beside the track and takes no height from the turn below.");
+    }
+    return remarks;
   }
 
   /** What to mind when blocks are sawn. */

@@ -10,6 +10,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.RodPlan;
@@ -130,6 +131,22 @@ final class BuildTables {
         length("length", "Length of each", RodPlan.Rods::length),
         count("turns", "Turns", RodPlan.Rods::turns),
         count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach));
+  }
+
+  /** One row for each gap; the wood is as long, deep and broad on every turn. */
+  Table bridges() {
+    return Table.of(
+        "bridges",
+        "Bridges where supports are left out, one a turn",
+        plan.stations().bridges(),
+        text("over", "Left out", Bridge::over),
+        text("edge", "Edge", bridge -> bridge.outer() ? "outer" : "inner"),
+        text("between", "From and to", Bridge::between),
+        text("form", "What", bridge -> bridge.form().words()),
+        count("count", "Count", Bridge::count),
+        length("length", "Length", Bridge::length),
+        length("breadth", "Width", Bridge::breadth),
+        length("depth", "Height", Bridge::depth));
   }
 
   /** The turn's number, or which lead. */

@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param joints a row for each joint
  * @param blocks riser blocks that are cut alike; empty if none are
  * @param rods the rods of each station; empty if there are none
+ * @param bridges what carries the roadbed over supports that are left out; empty if none are
  * @param cuttingList what is cut from each board or rod; empty where risers come from the sheets
  * @param assumed what the job left open
  * @param assumedCost what plywood that costs, in a sentence; empty if none
@@ -44,6 +45,7 @@ public record Building(
     Table joints,
     Table blocks,
     Table rods,
+    Table bridges,
     Table cuttingList,
     Table assumed,
     String assumedCost) {
@@ -67,6 +69,7 @@ public record Building(
         build.joints(),
         build.blocks(),
         build.rods(),
+        build.bridges(),
         build.cuttingList(),
         tables.assumed(),
         assumedCost(job, order, figures));

@@ -120,6 +120,7 @@ public final class HelixPlanDrawing {
     }
     tracks(figure, size / 16);
     plates();
+    bridges(figure);
     stations(figure);
     joints(figure);
     ends(figure);
@@ -159,6 +160,12 @@ public final class HelixPlanDrawing {
         }
       }
     }
+  }
+
+  /** What carries the roadbed over supports left out: dashed, as what lies below or beside. */
+  private void bridges(PlanFigure figure) {
+    Pen dashed = new Pen(Ink.CUT, size / 10, SvgNumber.of(size / 3));
+    plan.stations().bridges().forEach(bridge -> paper.line(figure.bridge(bridge), dashed));
   }
 
   private void stations(PlanFigure figure) {
@@ -366,6 +373,9 @@ public final class HelixPlanDrawing {
     }
     if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
       paragraphs.add("Dashed at the joints: splice plates below, with their screws.");
+    }
+    if (!plan.stations().bridges().isEmpty()) {
+      paragraphs.add("Dashed between supports: what carries the roadbed where one is left out.");
     }
     base.ifPresent(
         frame ->

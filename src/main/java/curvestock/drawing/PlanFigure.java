@@ -5,10 +5,12 @@ import curvestock.geometry.Edge;
 import curvestock.geometry.Point;
 import curvestock.geometry.Segment;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Puts parts of a helix, seen from above, on paper: smaller by a factor and moved. */
 public final class PlanFigure {
@@ -68,6 +70,29 @@ public final class PlanFigure {
         middle.minus(across).minus(along),
         middle.minus(across).plus(along),
         middle.plus(across).plus(along));
+  }
+
+  /** What bridges a gap of the lowest turn: a batten's outline, or the line of a strip. */
+  public List<Edge> bridge(Bridge bridge) {
+    if (bridge.form() == Bridge.Form.STRIP) {
+      return besideLine(bridge.from(), bridge.to(), bridge.outwards());
+    }
+    Point from = beside(bridge.from(), bridge.outwards());
+    Point to = beside(bridge.to(), bridge.outwards());
+    Point along = to.minus(from).times(1 / to.distance(from));
+    Point middle = from.plus(to).times(0.5);
+    Point ahead = along.times(factor * bridge.length().millimetres() / 2);
+    Point aside =
+        new Point(-along.y(), along.x()).times(factor * bridge.breadth().millimetres() / 2);
+    List<Point> corners =
+        List.of(
+            middle.minus(ahead).minus(aside),
+            middle.plus(ahead).minus(aside),
+            middle.plus(ahead).plus(aside),
+            middle.minus(ahead).plus(aside));
+    return IntStream.range(0, 4)
+        .<Edge>mapToObj(i -> new Segment(corners.get(i), corners.get((i + 1) % 4)))
+        .toList();
   }
 
   /** A line beside the centre line, on paper. */

@@ -18,6 +18,14 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
     assumed = List.copyOf(assumed);
   }
 
+  /**
+   * The helix with what the job left open set so that the rules hold, as far as these values can.
+   */
+  public static HelixOrder settled(
+      HelixPlan plan, List<Assumption> assumed, Optional<BaseFrame> base) {
+    return new Settling(plan, assumed).settled(base);
+  }
+
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */
   public List<Demand> demands() {
     List<Demand> demands = new ArrayList<>(plan.demands());

@@ -117,7 +117,7 @@ final class StructureReader {
         new JointReader(assumed, plywood, sheets, toScale, style, ground).read(helix);
     Optional<SupportPlan> supports = supports(ground, joint, segmentation);
     Optional<Traffic> traffic =
-        scale.flatMap(known -> new TrainsReader(assumed).read(helix, known, toScale));
+        scale.flatMap(known -> new TrainsReader(assumed, ground).read(helix, known, toScale));
     HardwarePrices prices = prices();
     double density = density();
     Optional<BaseFrame> base = base(ground);
@@ -139,7 +139,7 @@ final class StructureReader {
                       prices,
                       density),
                   style);
-          return new HelixOrder(plan, assumed.all(), base);
+          return HelixOrder.settled(plan, assumed.all(), base);
         });
   }
 

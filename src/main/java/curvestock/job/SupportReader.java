@@ -240,8 +240,8 @@ final class SupportReader {
             "washer",
             Lengths.SIZE,
             at + "washer",
-            thread.diameter().times(2),
-            "twice the diameter of the rod");
+            thread.usualWasher().outer(),
+            "outside diameter of the usual plain washer, " + thread.usualWasher().standard());
     Length ends =
         assumed.length(
             given,

@@ -1,5 +1,6 @@
 package curvestock.job;
 
+import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Traffic;
 import curvestock.helix.spec.Vehicle;
 import curvestock.helix.standard.HeightStandard;
@@ -25,10 +26,19 @@ final class TrainsReader {
   private static final Length SPARE = Length.ofInches(0.125);
   private static final Length OPENING = Length.ofInches(24);
 
-  private final Assumed assumed;
+  /** What an arm reaches from outside. */
+  private static final Length REACH = Length.ofInches(24);
 
-  TrainsReader(Assumed assumed) {
+  private final Assumed assumed;
+  private final boolean reachable;
+
+  /**
+   * @param ground empty if unreadable
+   */
+  TrainsReader(Assumed assumed, Optional<GroundPlan> ground) {
     this.assumed = assumed;
+    this.reachable =
+        ground.filter(plan -> !plan.isOval() && plan.outerEdge().compareTo(REACH) <= 0).isPresent();
   }
 
   Optional<Traffic> read(Block helix, Scale scale, double toScale) {
@@ -67,7 +77,14 @@ final class TrainsReader {
             "publishes a height for this scale");
     Length opening =
         assumed.length(
-            block, "opening", Lengths.OPENING, "trains.opening", OPENING, Assumed.PRACTICE);
+            block,
+            "opening",
+            Lengths.OPENING,
+            "trains.opening",
+            reachable ? Length.ZERO : OPENING,
+            reachable
+                ? "small enough to reach over from outside; " + Assumed.PRACTICE
+                : Assumed.PRACTICE);
     return block
         .orElse(helix)
         .build(() -> new Traffic(tallest, longest, train, spare, standard, opening));

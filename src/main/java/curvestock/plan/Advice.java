@@ -12,6 +12,9 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** What to tell a person whose piece fits on none of the sheets. */
 final class Advice {
@@ -22,8 +25,41 @@ final class Advice {
     this.job = job;
   }
 
+  /**
+   * Why the pieces fit nowhere, and what would; in one message where one cause, segments too long
+   * for any sheet, makes all of them too large.
+   */
+  List<String> forUnfit(List<Piece> pieces) {
+    Set<String> ids = pieces.stream().map(Piece::id).collect(Collectors.toSet());
+    Optional<FinerCut> finer =
+        FinerCut.isAboutSegments(job, ids) ? FinerCut.of(job) : Optional.empty();
+    return finer
+        .map(cut -> List.of(forSegments(pieces, cut)))
+        .orElseGet(() -> pieces.stream().flatMap(piece -> forUnfit(piece).stream()).toList());
+  }
+
+  private String forSegments(List<Piece> pieces, FinerCut finer) {
+    Piece segment =
+        pieces.stream()
+            .filter(piece -> piece.shape().blank() instanceof AnnularSector)
+            .findFirst()
+            .orElseThrow();
+    String ends = pieces.size() == 1 ? "" : ", nor do the end pieces with their straights";
+    return "Segments of "
+        + job.structure().orElseThrow().plan().spec().segmentation().segment()
+        + " fit on no sheet ("
+        + describe(segment)
+        + ")"
+        + ends
+        + ": "
+        + sheets(segment)
+        + ". Fix: write `segments-per-turn: "
+        + finer.perTurn()
+        + "`; then every piece of the roadbed fits (tried).";
+  }
+
   /** Why the piece fits nowhere, and the largest piece of its kind that would. */
-  List<String> forUnfit(Piece piece) {
+  private List<String> forUnfit(Piece piece) {
     List<String> sentences = new ArrayList<>();
     boolean proven =
         offered(piece).stream().allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));

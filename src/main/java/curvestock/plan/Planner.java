@@ -179,18 +179,16 @@ public final class Planner {
   }
 
   private void requireAllFit(LayoutPool pool) throws Infeasible {
-    List<String> sentences = new ArrayList<>();
-    for (Demand demand : job.demands()) {
-      Piece piece = demand.piece();
-      boolean fits =
-          pool.capacities().stream()
-              .anyMatch(capacity -> capacity.piece().equals(piece) && capacity.found() > 0);
-      if (!fits) {
-        sentences.addAll(new Advice(job).forUnfit(piece));
-      }
-    }
-    if (!sentences.isEmpty()) {
-      throw new Infeasible(sentences);
+    List<Piece> tooLarge =
+        job.demands().stream()
+            .map(Demand::piece)
+            .filter(
+                piece ->
+                    pool.capacities().stream()
+                        .noneMatch(has -> has.piece().equals(piece) && has.found() > 0))
+            .toList();
+    if (!tooLarge.isEmpty()) {
+      throw new Infeasible(new Advice(job).forUnfit(tooLarge));
     }
   }
 }

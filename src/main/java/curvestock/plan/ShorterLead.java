@@ -5,7 +5,6 @@ import curvestock.helix.build.BedPiece;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.job.Job;
-import curvestock.packing.Packers;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import java.util.List;
@@ -82,9 +81,6 @@ record ShorterLead(boolean entry, Length then, Length rest, boolean works) {
             .orElseThrow()
             .blankDemand()
             .piece();
-    return job.sheets().stream()
-        .filter(sheet -> job.suits(piece, sheet))
-        .map(sheet -> Packers.FORGETFUL.of(sheet, job.cutting(), job.search()))
-        .anyMatch(packer -> !packer.structured(piece).layout().placements().isEmpty());
+    return FinerCut.fits(job, piece);
   }
 }

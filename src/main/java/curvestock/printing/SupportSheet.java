@@ -78,8 +78,13 @@ public final class SupportSheet {
       flow.heading(helix.blocks().caption());
       flow.table(helix.blocks(), figures);
     }
+    BenchWords bench = new BenchWords(helix, figures);
+    if (!helix.bridges().isEmpty()) {
+      flow.heading(helix.bridges().caption());
+      flow.table(helix.bridges(), figures);
+      bench.bridgeRemarks().forEach(flow::paragraph);
+    }
     if (!helix.cuttingList().isEmpty()) {
-      BenchWords bench = new BenchWords(helix, figures);
       flow.heading(bench.boardsTitle());
       bench.boards().forEach(flow::paragraph);
     }

@@ -129,6 +129,7 @@ public final class HelixPaper {
     parts.say(bench.base());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
     parts.table(helix.rods());
+    parts.table(helix.bridges()).bullets(bench.bridgeRemarks());
     if (!helix.cuttingList().isEmpty()) {
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }

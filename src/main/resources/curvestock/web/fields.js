@@ -30,7 +30,7 @@ const joint = (job) => {
 
 const h = (/** @type {string} */ name) => "helix." + name;
 
-export const SCALES = ["N", "TT", "HO", "H0", "S", "O", "0", "1", "IIm", "G", "Z"];
+export const SCALES = ["N", "TT", "HO", "H0", "OO", "S", "O", "0", "1", "IIm", "G", "Z"];
 
 /** A field for the climb's second figure, whichever the person knows. @param {Tree} job @returns {Field} */
 export function secondField(job) {

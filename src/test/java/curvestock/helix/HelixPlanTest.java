@@ -14,6 +14,7 @@ import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.RodThread;
+import curvestock.helix.standard.Washer;
 import curvestock.piece.Demand;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -126,9 +127,63 @@ class HelixPlanTest {
   }
 
   /**
-   * By hand, M8: nut 0.866 x 13^2 - pi/4 x 7.188^2 = 105.8 mm2, 6.8 mm high, 5.65 g; washer 16 mm
-   * across and 1.6 mm thick, pi/4 (256 - 64) x 1.6 = 241 mm3, 1.89 g.
+   * Grams a piece. Metric: the table of DIN 125 (the sizes of ISO 7089), as quoted elsewhere. Inch:
+   * 11100, 9750 and 7000 in 50 lb by a maker's table for ASME B18.21.1, as quoted elsewhere.
    */
+  @ParameterizedTest
+  @CsvSource({
+    "M6,ISO 7089,12,1.02",
+    "M8,ISO 7089,16,1.83",
+    "M10,ISO 7089,20,3.57",
+    "1/4-20,SAE,15.875,2.043",
+    "5/16-18,SAE,17.475,2.326",
+    "3/8-16,SAE,20.625,3.240"
+  })
+  void usualWasher_isTheStandardsAndWeighsWhatTheTableSays(
+      String thread, String standard, double outer, double grams) {
+    Washer washer = RodThread.named(thread).usualWasher();
+
+    assertThat(washer.standard()).isEqualTo(standard);
+    assertThat(washer.outer().millimetres()).isCloseTo(outer, within(0.01));
+    assertThat(washer.kilograms() * 1000).isCloseTo(grams, within(0.02 * grams));
+  }
+
+  /**
+   * Grams of DIN 934, M6 and M8 (from memory); ISO 4032's nuts are 5.2 and 6.8 for 5 and 6.5 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"M6,2.5,1.04", "M8,5.2,1.046"})
+  void nut_weighsWhatTheTableSays(String thread, double grams, double higher) {
+    assertThat(RodThread.named(thread).nutKilograms() * 1000)
+        .isCloseTo(grams * higher, within(0.04 * grams));
+  }
+
+  /** Which washer to ask for in the shop; one of the builder's own has no standard's name. */
+  @ParameterizedTest
+  @CsvSource({
+    "16,'washers M8 ISO 7089, 16 mm outside'",
+    "24,'washers M8 ISO 7093-1, 24 mm outside'",
+    "20,'washers M8, 20 mm outside'"
+  })
+  void shoppingList_saysWhichWasher(double outer, String name) {
+    Riser.ThreadedRods usual = (Riser.ThreadedRods) SpecBuilder.rods(8, Optional.empty()).riser();
+    Riser.ThreadedRods rods =
+        new Riser.ThreadedRods(
+            usual.thread(),
+            usual.inset(),
+            usual.fit(),
+            Length.ofMillimetres(outer),
+            usual.endAllowance(),
+            usual.ear(),
+            usual.kerf(),
+            usual.stock());
+    HelixPlan plan =
+        new SpecBuilder().supports(SpecBuilder.rods(8, Optional.empty()).with(rods)).plan();
+
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals(name));
+  }
+
+  /** M8: nut 5.43 g as above; washer pi/4 (256 - 70.56) x 1.6 = 233 mm3, 1.83 g as DIN 125 says. */
   @Test
   void weightOfRods_countsNutsAndWashers() {
     HelixPlan plan = new SpecBuilder().supports(SpecBuilder.rods(8, Optional.empty())).plan();
@@ -139,7 +194,7 @@ class HelixPlanTest {
         rods.cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
 
     assertThat(rods.weight())
-        .isCloseTo(metres * 0.3186 + rods.nuts() * (0.00565 + 0.00189), within(0.01));
+        .isCloseTo(metres * 0.3186 + rods.nuts() * (0.00543 + 0.00183), within(0.01));
   }
 
   /** By hand, M8: base 12.7, two nuts of 6.8 and two washers of 1.6, 20 mm to spare: 49.5 mm. */

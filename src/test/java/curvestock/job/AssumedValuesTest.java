@@ -3,11 +3,15 @@ package curvestock.job;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict.State;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the program takes for a garden railway must itself pass its rules. */
 class AssumedValuesTest {
@@ -73,5 +77,97 @@ class AssumedValuesTest {
         .hasSize(2)
         .allMatch(verdict -> verdict.state() == State.OK);
     assertThat(plan.works()).isTrue();
+  }
+
+  private static final String LEAST =
+      """
+      curvestock: 2
+      title: Least said (invented)
+      invented: true
+      units: %s
+      sheets: [{name: ply, size: %s, thickness: %s, price: 60}]
+      cutting: {kerf: 0.1, margin: 0.2}
+      helix: {scale: %s, radius: %s, width: %s, climb: %s, rise-per-turn: %s, segments-per-turn: 4%s}
+      """;
+
+  private static HelixOrder least(
+      String scale, String units, String size, String ply, String numbers) {
+    String[] each = numbers.split(" ");
+    String trains = scale.equals("G") ? ", trains: {tallest: 200}" : "";
+    String job =
+        LEAST.formatted(units, size, ply, scale, each[0], each[1], each[2], each[3], trains);
+    return JobReader.read(job, "least.yaml").structure().orElseThrow();
+  }
+
+  /** With scale, radius, width and climb alone, no assumed value fails a rule, nor is marginal. */
+  @ParameterizedTest
+  @CsvSource({
+    "Z,mm,1220x2440 mm,4,220 40 150 42",
+    "N,mm,1220x2440 mm,9,400 70 300 62",
+    "TT,mm,1220x2440 mm,9,450 80 300 80",
+    "HO,in,4x8 ft,0.476,30 4 16 4",
+    "HO,mm,1250x2500 mm,12,760 100 400 100",
+    "OO,mm,1220x2440 mm,12,700 100 400 110",
+    "S,in,4x8 ft,0.703,40 6 20 5.5",
+    "O,in,4x8 ft,0.703,54 8 24 7.5",
+    "1,mm,1500x3000 mm,18,1800 240 700 235",
+    "G,mm,1220x2440 mm,17.7,1900 260 700 330"
+  })
+  void leastJobOfEveryScale_isGivenValuesThatPass(
+      String scale, String units, String size, String ply, String numbers) {
+    HelixPlan plan = least(scale, units, size, ply, numbers).plan();
+
+    assertThat(plan.works()).isTrue();
+    assertThat(plan.verdicts())
+        .filteredOn(
+            verdict ->
+                Set.of(
+                        Rule.VERTICAL_CURVE,
+                        Rule.LEAD,
+                        Rule.LEAD_SUPPORTS,
+                        Rule.SPLICE_PLATE,
+                        Rule.SUPPORT_ROOM,
+                        Rule.SUPPORT_SPACING,
+                        Rule.OPENING)
+                    .contains(verdict.rule()))
+        .hasSizeGreaterThan(6)
+        .allMatch(verdict -> verdict.state() == State.OK, scale);
+  }
+
+  /** What was set otherwise than usual is told with the value it has and the reason. */
+  @Test
+  void valuesSetForTheRules_areListedAsTheyAre() {
+    HelixOrder order = least("HO", "mm", "1250x2500 mm", "12", "760 100 400 100");
+
+    assertThat(order.assumed())
+        .anySatisfy(
+            each -> {
+              assertThat(each.field()).isEqualTo("joint");
+              assertThat(each.value()).isEqualTo("half-lap");
+            })
+        .anySatisfy(
+            each -> {
+              assertThat(each.field()).isEqualTo("bottom.vertical-curve");
+              assertThat(each.value())
+                  .isEqualTo(
+                      order
+                          .plan()
+                          .style()
+                          .formatGiven(order.plan().spec().bottom().verticalCurve()));
+            })
+        .noneMatch(each -> each.field().startsWith("joint.plate"));
+  }
+
+  /** What the job says is not touched, be it marginal: 400 mm for 2.1 %, where 638 mm are usual. */
+  @Test
+  void valuesOfTheJob_stayAsTheyAre() {
+    String job =
+        LEAST
+            .formatted("mm", "1250x2500 mm", "12", "HO", "760", "100", "400", "100", "")
+            .replace("helix: {", "helix: {bottom: {vertical-curve: 400}, ");
+
+    HelixPlan plan = JobReader.read(job, "least.yaml").structure().orElseThrow().plan();
+
+    assertThat(plan.spec().bottom().verticalCurve().millimetres()).isEqualTo(400);
   }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -92,13 +93,19 @@ class HelixBlockTest {
         .doesNotContain("joint", "heights.rail", "bottom.vertical-curve", "supports.per-turn");
   }
 
-  /** HO practice in proportion to the scales: 24 in × 87.0857 / 160. */
+  /**
+   * HO practice in proportion to the scales: 24 in × 87.0857 / 160, and 12 in × 87.0857 / 160 for
+   * each per cent, rounded up to a millimetre, where that is more.
+   */
   @Test
   void read_scaleN_takesHoPracticeToScale() {
     String bare = HelixJob.with("bottom: {vertical-curve: 300, ", "bottom: {");
+    HelixPlan plan = order(bare).plan();
 
-    assertThat(order(bare).plan().spec().bottom().verticalCurve().inches())
-        .isCloseTo(24 * 87.0857 / 160, within(1e-9));
+    double perCent = 12 * 87.0857 / 160;
+    double asked = Math.max(2, plan.climb().grade().percent()) * perCent;
+    assertThat(plan.spec().bottom().verticalCurve().inches())
+        .isBetween(asked - 1e-9, asked + 1 / 25.4);
   }
 
   @Test

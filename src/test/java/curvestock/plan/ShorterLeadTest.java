@@ -71,7 +71,41 @@ class ShorterLeadTest {
     String text = JOB.replace("segments-per-turn: 6", "segment-angle: 290");
 
     assertThat(refused(JobReader.read(text, "job.yaml")).getMessage())
-        .contains("does not fit on")
+        .contains("Segments of 290° fit on no sheet")
         .doesNotContain("lead-in");
+  }
+
+  /** Thirds of a garden railway: one cause, so one message, with what fits, tried by taking it. */
+  @Test
+  void segmentsTooLarge_areToldOnceWithTheCutThatFits() throws Exception {
+    String text =
+        """
+        curvestock: 2
+        title: Garden thirds (invented)
+        invented: true
+        units: mm
+        sheets: [{name: ply, size: 1220x2440 mm, thickness: 17.7, price: 60}]
+        cutting: {kerf: 3, margin: 5}
+        helix: {scale: IIm, radius: 1500, width: 260, climb: 700, rise-per-turn: 350,
+                segments-per-turn: 3, trains: {tallest: 200}}
+        search: {effort: quick}
+        """;
+
+    String message = refused(JobReader.read(text, "job.yaml")).getMessage();
+
+    assertThat(message.lines()).hasSize(1);
+    // By hand: 2 x 1630 mm x sin 60° = 2823 mm from corner to corner, and 2430 mm are to be had.
+    assertThat(message)
+        .contains("120°")
+        .contains("2823")
+        .contains("Fix: write `segments-per-turn:");
+    Matcher told = Pattern.compile("segments-per-turn: ([0-9]+)").matcher(message);
+    assertThat(told.find()).isTrue();
+    String taken = text.replace("segments-per-turn: 3", told.group());
+    Plan plan = new Planner(JobReader.read(taken, "job.yaml"), PlanListener.NONE).planRoughly();
+    assertThat(plan.layouts()).isNotEmpty();
+    int fewer = Integer.parseInt(told.group(1)) - 1;
+    String tooFew = text.replace("segments-per-turn: 3", "segments-per-turn: " + fewer);
+    assertThat(refused(JobReader.read(tooFew, "job.yaml"))).isNotNull();
   }
 }

@@ -1,21 +1,55 @@
 package curvestock.helix.build;
 
 import curvestock.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A strip on edge, bent round the roadbed's edge and glued to it from one support to the next where
- * supports between are left out; on every turn that passes there. It begins at the underside and
- * stands up beside the track, so that nothing hangs over the turn below.
+ * What carries the roadbed's edge from one support to the next where supports between are left out;
+ * on every turn that passes there.
  *
  * @param stations where the supports are left out, at least one
  * @param outer whether at the outer edge
- * @param from distance along the line where the lowest begins
- * @param to where it ends
+ * @param from distance along the line of the support before, on the lowest turn
+ * @param to distance of the support behind
+ * @param between the names of these two, for example {@code S11 and S13}
+ * @param form how it is built
+ * @param length of the wood
+ * @param breadth across the track
+ * @param depth upright
+ * @param outwards of a batten's ends: from the centre line to its middle
  */
-public record Bridge(List<Station> stations, boolean outer, double from, double to) {
+public record Bridge(
+    List<Station> stations,
+    boolean outer,
+    double from,
+    double to,
+    String between,
+    Form form,
+    Length length,
+    Length breadth,
+    Length depth,
+    double outwards) {
 
   private static final double ROUNDING = 1e-6;
+
+  /** How the edge is carried. */
+  public enum Form {
+    /** A straight batten, glued and screwed to the underside: it hangs over the turn below. */
+    BATTEN("batten under the roadbed"),
+    /** A thin strip bent round the edge, flush below: it stands up beside the track. */
+    STRIP("strip on edge");
+
+    private final String words;
+
+    Form(String words) {
+      this.words = words;
+    }
+
+    public String words() {
+      return words;
+    }
+  }
 
   public Bridge {
     stations = List.copyOf(stations);
@@ -26,32 +60,43 @@ public record Bridge(List<Station> stations, boolean outer, double from, double 
     return stations.get(0).places().size();
   }
 
-  /** Along the line. */
-  public Length length() {
-    return Length.ofMillimetres(to - from);
-  }
-
   /** The stations' names, for example {@code S19, S20}. */
   public String over() {
     return String.join(", ", stations.stream().map(Station::name).toList());
   }
 
-  /** A sixteenth of the span, as for joists: common practice, no source. In steps of 5 mm. */
-  public Length height() {
-    return Length.ofMillimetres(5 * Math.ceil((to - from) / 16 / 5));
+  /** How far it hangs below the plywood. */
+  public Length hangsBelow() {
+    return form == Form.BATTEN ? depth : Length.ZERO;
   }
 
-  /** Whether the strip of some turn begins there. */
-  boolean beginsAt(double start) {
+  /** How much higher along the line each turn's lies than the lowest. */
+  List<Double> shifts() {
     double lowest = stations.get(0).lowest();
-    return stations.get(0).places().stream()
-        .anyMatch(place -> Math.abs(place - lowest + from - start) < ROUNDING);
+    return stations.get(0).places().stream().map(place -> place - lowest).toList();
   }
 
-  /** Both strips as one, if they lie in the same place. */
+  /** Whether that of some turn covers a place between the two distances along the line. */
+  public boolean covers(double low, double high) {
+    return shifts().stream().anyMatch(shift -> from + shift < high && to + shift > low);
+  }
+
+  /** Whether that of some turn begins there. */
+  boolean beginsAt(double start) {
+    return shifts().stream().anyMatch(shift -> Math.abs(from + shift - start) < ROUNDING);
+  }
+
+  /** Both as one, if they lie in the same place. */
   boolean isOne(Bridge other) {
     return outer == other.outer
         && Math.abs(from - other.from) < ROUNDING
         && Math.abs(to - other.to) < ROUNDING;
+  }
+
+  /** The same over these stations too. */
+  Bridge with(List<Station> more) {
+    List<Station> all = new ArrayList<>(stations);
+    all.addAll(more);
+    return new Bridge(all, outer, from, to, between, form, length, breadth, depth, outwards);
   }
 }

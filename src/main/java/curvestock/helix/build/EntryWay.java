@@ -106,6 +106,11 @@ public final class EntryWay {
     return Math.max(known, spec.ground().outerEdge().millimetres());
   }
 
+  /** Half of a support's extent along the track. */
+  double halfAlong() {
+    return along() / 2;
+  }
+
   private double across() {
     return spec.supports().riser() instanceof Riser.WoodBlocks blocks
         ? blocks.width().millimetres()

@@ -1,12 +1,12 @@
 package curvestock.helix.build;
 
+import curvestock.helix.build.Bridging.Gap;
 import curvestock.helix.build.EntryWay.Hit;
 import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.standard.SupportSpacing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,34 +18,26 @@ import java.util.Optional;
  * the approach of the trains.
  *
  * <p>A support in the approach is left out on every turn where the plywood spans from the one
- * before to the one behind, or else where a strip on edge along the edge can stiffen it; where the
- * gap is too wide even for that, or the strip would not fit between the turns, it stays, for the
- * verdict to fail. So does a support that the builder himself has moved there.
+ * before to the one behind, or else where something bridges the gap ({@link Bridging}); where
+ * nothing can, it stays, for the verdict to fail. So does a support that the builder himself has
+ * moved there.
  */
 final class LeftOut {
 
   private static final double ROUNDING = 1e-6;
 
-  /** Beyond so many of the widest spans in use nobody should lean on a strip: our own choice. */
-  private static final double MOST_SPANS = 4;
-
-  /** A strip may be cut to the next quarter of an inch. */
-  private static final double CUT_FULL = 25.4 / 4;
-
-  private final HelixSpec spec;
+  private final Bridging bridging;
   private final EntryWay way;
   private final Adjustments adjustments;
   private final Map<String, Edges> names = new LinkedHashMap<>();
   private final double run;
-  private final double rise;
   private final double ringLength;
 
-  LeftOut(HelixSpec spec, Climb climb, CentreLine line) {
-    this.spec = spec;
+  LeftOut(HelixSpec spec, Climb climb, CentreLine line, Joints joints) {
+    this.bridging = new Bridging(spec, climb, line, joints);
     this.way = new EntryWay(spec, line);
     this.adjustments = spec.supports().adjustments();
     this.run = climb.runPerTurn().millimetres();
-    this.rise = climb.risePerTurn().millimetres();
     this.ringLength = climb.ringLength();
   }
 
@@ -63,7 +55,7 @@ final class LeftOut {
               .filter(station -> isHeld(station, outer) && !blocked.contains(station))
               .toList();
       for (Station station : blocked) {
-        leaveOut(ring, station, outer, held).ifPresent(bridge -> join(bridges, bridge));
+        leaveOut(ring, station, outer, held, bridges).ifPresent(bridge -> join(bridges, bridge));
       }
     }
     ring.removeIf(station -> station.edges() == Edges.NONE);
@@ -73,9 +65,7 @@ final class LeftOut {
   private static void join(List<Bridge> bridges, Bridge bridge) {
     for (int i = 0; i < bridges.size(); i++) {
       if (bridges.get(i).isOne(bridge)) {
-        List<Station> stations = new ArrayList<>(bridges.get(i).stations());
-        stations.addAll(bridge.stations());
-        bridges.set(i, new Bridge(stations, bridge.outer(), bridge.from(), bridge.to()));
+        bridges.set(i, bridges.get(i).with(bridge.stations()));
         return;
       }
     }
@@ -103,28 +93,28 @@ final class LeftOut {
   }
 
   private Optional<Bridge> leaveOut(
-      List<Station> ring, Station station, boolean outer, List<Station> held) {
-    double before = -neighbour(held, station, -1);
-    double behind = neighbour(held, station, 1);
-    double gap = before + behind;
-    double widest = SupportSpacing.forThickness(spec.plywood()).value().widest().millimetres();
-    if (gap <= widest) {
-      drop(ring, indexOf(ring, station.name()), outer);
-      return Optional.empty();
-    }
-    double from = station.lowest() - before;
-    double to = station.lowest() + behind;
-    if (gap > MOST_SPANS * widest || !fits(new Bridge(List.of(station), outer, from, to))) {
-      return Optional.empty();
-    }
+      List<Station> ring,
+      Station station,
+      boolean outer,
+      List<Station> held,
+      List<Bridge> bridges) {
+    Neighbour before = neighbour(held, station, -1);
+    Neighbour behind = neighbour(held, station, 1);
     int index = indexOf(ring, station.name());
-    drop(ring, index, outer);
-    return Optional.of(new Bridge(List.of(ring.get(index)), outer, from, to));
-  }
-
-  /** The strip of the turn above begins one rise higher in the same place. */
-  private boolean fits(Bridge bridge) {
-    return bridge.count() == 1 || bridge.height().millimetres() + CUT_FULL <= rise;
+    if (bridging.spans(before.away() + behind.away())) {
+      drop(ring, index, outer);
+      return Optional.empty();
+    }
+    Gap gap =
+        new Gap(
+            station.heldAt(without(station.edges(), outer)),
+            outer,
+            station.lowest() - before.away(),
+            station.lowest() + behind.away(),
+            before.name() + " and " + behind.name());
+    Optional<Bridge> bridge = bridging.over(gap, bridges);
+    bridge.ifPresent(found -> drop(ring, index, outer));
+    return bridge;
   }
 
   private static int indexOf(List<Station> stations, String name) {
@@ -136,14 +126,18 @@ final class LeftOut {
     throw new IllegalStateException("no station " + name);
   }
 
-  /** Along the line to the next station that is held, forwards or backwards; turns repeat. */
-  private double neighbour(List<Station> held, Station station, int sign) {
-    double nearest = run;
+  /** The next station that is held, and how far it is along the line. */
+  private record Neighbour(String name, double away) {}
+
+  /** Forwards or backwards; turns repeat. */
+  private Neighbour neighbour(List<Station> held, Station station, int sign) {
+    Neighbour nearest = new Neighbour(station.name(), run);
     for (Station other : held) {
       double off = sign * (other.lowest() - station.lowest()) % run;
-      nearest = Math.min(nearest, off > ROUNDING ? off : off + run);
+      double away = off > ROUNDING ? off : off + run;
+      nearest = away < nearest.away() ? new Neighbour(other.name(), away) : nearest;
     }
-    return sign * nearest;
+    return nearest;
   }
 
   /** Where the lowest turn's support would stand on the base beside the approach. */

@@ -50,7 +50,7 @@ public final class RodPlan {
   }
 
   private Length nutAndWasher() {
-    return riser.thread().nutHeight().plus(riser.thread().washer());
+    return riser.thread().nutHeight().plus(riser.washerBought().thickness());
   }
 
   /** Where the lower nut of a turn sits: its lower face, above the base. */
@@ -93,7 +93,7 @@ public final class RodPlan {
     double metres = cuts().stream().mapToDouble(cut -> cut.length().millimetres()).sum() / 1000;
     return metres * riser.thread().kilogramsPerMetre()
         + nuts() * riser.thread().nutKilograms()
-        + washers() * riser.thread().washerKilograms(riser.washer());
+        + washers() * riser.washerBought().kilograms();
   }
 
   /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */

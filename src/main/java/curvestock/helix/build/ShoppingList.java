@@ -5,6 +5,7 @@ import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.helix.standard.Washer;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Money;
@@ -15,9 +16,6 @@ import java.util.Optional;
 
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
 public final class ShoppingList {
-
-  /** Two layers of hardboard or plywood that still bend: our own choice. */
-  private static final Length STRIP = Length.ofMillimetres(6);
 
   private final HelixSpec spec;
   private final LengthStyle style;
@@ -46,32 +44,53 @@ public final class ShoppingList {
     this.joints = joints;
     this.roadbed = roadbed;
     this.supports = supports;
-    addRisers();
+    addRisers(bridges.stream().filter(bridge -> bridge.form() == Bridge.Form.BATTEN).toList());
     bridges.forEach(this::addBridge);
     addJointParts();
   }
 
-  /** In inches the next quarter, as strips are cut. */
+  /** Battens come from the boards of the blocks, where there are any. */
+  private void addBridge(Bridge bridge) {
+    boolean batten = bridge.form() == Bridge.Form.BATTEN;
+    if (batten && riserCutting.isPresent() && spec.supports().riser() instanceof Riser.WoodBlocks) {
+      return;
+    }
+    String place = " edge over " + bridge.over() + ", one a turn";
+    add(
+        (batten ? "battens " : "edge strips ")
+            + size(style.roundUp(bridge.length()), whole(bridge.depth()), whole(bridge.breadth())),
+        bridge.count(),
+        Optional.empty(),
+        (batten ? "glued and screwed under the " : "two thin layers glued round the ")
+            + (bridge.outer() ? "outer" : "inner")
+            + place
+            + (batten ? "" : ", flush below"));
+  }
+
+  /** In inches the next eighth, as wood is cut. */
   private Length whole(Length length) {
     return style.unit().isImperial()
-        ? Length.ofInches(Math.ceil(length.inches() * 4 - 1e-9) / 4)
+        ? Length.ofInches(Math.ceil(length.inches() * 8 - 1e-9) / 8)
         : length;
   }
 
-  private void addBridge(Bridge bridge) {
-    add(
-        "edge strips " + size(style.roundUp(bridge.length()), whole(bridge.height()), whole(STRIP)),
-        bridge.count(),
-        Optional.empty(),
-        "glue up two thin layers around the %s edge past %s, one strip per turn, flush with the underside"
-            .formatted(bridge.outer() ? "outer" : "inner", bridge.over()));
+  private static boolean isBlock(BoardCutting.Cut cut) {
+    return cut.part().startsWith("block");
   }
 
-  private void addRisers() {
+  private static void addBattens(List<BoardCutting.Cut> cuts, Bridge bridge) {
+    for (int i = 0; i < bridge.count(); i++) {
+      cuts.add(new BoardCutting.Cut("batten over " + bridge.over(), bridge.length()));
+    }
+  }
+
+  private void addRisers(List<Bridge> battens) {
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
-      BlockPlan blocks = new BlockPlan(wood, supports);
-      addStock(new BoardCutting(wood.stock().get(), wood.kerf(), blocks.cuts()), "riser blocks");
+      List<BoardCutting.Cut> cuts = new ArrayList<>(new BlockPlan(wood, supports).cuts());
+      battens.forEach(bridge -> addBattens(cuts, bridge));
+      String what = cuts.stream().allMatch(ShoppingList::isBlock) ? "" : " and battens";
+      addStock(new BoardCutting(wood.stock().get(), wood.kerf(), cuts), "riser blocks" + what);
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(new BoardCutting(rods.stock(), rods.kerf(), plan.cuts()), "rods");
@@ -83,8 +102,19 @@ public final class ShoppingList {
       String each = "one above and one below each turn and the base, on every rod";
       String thread = rods.thread().name();
       add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
-      add("washers " + thread, plan.washers(), spec.prices().washer(), each);
+      add(washers(rods), plan.washers(), spec.prices().washer(), each);
     }
+  }
+
+  /** With what to ask for in the shop. */
+  private String washers(Riser.ThreadedRods rods) {
+    Washer washer = rods.washerBought();
+    return "washers "
+        + rods.thread().name()
+        + (washer.standard().isEmpty() ? "" : " " + washer.standard())
+        + ", "
+        + style.formatGiven(washer.outer())
+        + " outside";
   }
 
   private void addStock(BoardCutting cutting, String what) {

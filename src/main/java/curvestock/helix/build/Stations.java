@@ -73,7 +73,7 @@ public final class Stations {
     addEntry(leads);
     addExit(leads);
     requireKnown();
-    LeftOut leftOut = new LeftOut(spec, climb, line);
+    LeftOut leftOut = new LeftOut(spec, climb, line, joints);
     bridges = leftOut.apply(ring);
     leftOut.clear(exit);
     leftOut.skip(entry);
@@ -155,7 +155,7 @@ public final class Stations {
     return Length.ofMillimetres(spacing);
   }
 
-  /** Strips that carry an edge over a support that is left out. */
+  /** What carries an edge over supports that are left out. */
   public List<Bridge> bridges() {
     return bridges;
   }

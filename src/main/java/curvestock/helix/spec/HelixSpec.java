@@ -134,6 +134,23 @@ public record HelixSpec(
         woodDensity);
   }
 
+  /** The same cut into other segments. */
+  public HelixSpec with(Segmentation other) {
+    return new HelixSpec(
+        scale,
+        ground,
+        ascent,
+        bottom,
+        top,
+        stack,
+        construction,
+        other,
+        supports,
+        traffic,
+        prices,
+        woodDensity);
+  }
+
   /** All plywood between two turns: every layer. */
   public Length plywood() {
     return stack.plywood().times(construction.layers());

@@ -1,6 +1,7 @@
 package curvestock.helix.spec;
 
 import curvestock.helix.standard.RodThread;
+import curvestock.helix.standard.Washer;
 import curvestock.units.Length;
 import java.util.Optional;
 
@@ -112,6 +113,11 @@ public sealed interface Riser {
         Length kerf,
         StockBoard stock) {
       this(thread, inset, fit, washer, endAllowance, ear, kerf, stock, USUAL_BASE);
+    }
+
+    /** The washer to buy. */
+    public Washer washerBought() {
+      return thread.washer(washer);
     }
 
     /** The same rods with their middles so far from the edge, on ears or not. */

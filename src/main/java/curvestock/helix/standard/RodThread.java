@@ -4,17 +4,16 @@ import curvestock.units.Length;
 import java.util.List;
 
 /**
- * A threaded rod, its nut and its washer.
+ * A threaded rod and its nut.
  *
  * @param name as it is sold, for example {@code M8}
  * @param diameter nominal outer diameter
  * @param pitch how far a nut moves in one turn
  * @param flats width of the nut across flats
  * @param nutHeight of the nut
- * @param washer thickness of the washer
  */
 public record RodThread(
-    String name, Length diameter, Length pitch, Length flats, Length nutHeight, Length washer) {
+    String name, Length diameter, Length pitch, Length flats, Length nutHeight) {
 
   /** Basic pitch diameter: d − 0.6495 P, the same for ISO 724 and ASME B1.1. */
   private static final double BELOW_NOMINAL = 3 * Math.sqrt(3) / 8;
@@ -23,7 +22,10 @@ public record RodThread(
    * Kilograms in a cubic millimetre of steel. With the area at the pitch diameter it gives the
    * masses of DIN 976-1's table: 50.2 kg for 1000 of M10 × 100 mm (as quoted elsewhere).
    */
-  private static final double STEEL = 7850e-9;
+  static final double STEEL = 7850e-9;
+
+  /** By DIN 934, M8: 5.2 g of 5.4 g for the full hexagon (from memory). */
+  private static final double CHAMFERED = 0.04;
 
   private static final List<Sourced<RodThread>> KNOWN =
       CsvTable.read("rod-threads.csv").rows().stream()
@@ -35,8 +37,7 @@ public record RodThread(
                           row.length("diameter"),
                           row.length("pitch"),
                           row.length("flats"),
-                          row.length("nut"),
-                          row.length("washer"))))
+                          row.length("nut"))))
           .toList();
 
   /**
@@ -50,7 +51,6 @@ public record RodThread(
     pitch.requirePositive("thread pitch");
     flats.requirePositive("nut's width across flats");
     nutHeight.requirePositive("nut height");
-    washer.requirePositive("washer thickness");
   }
 
   /** Diameter at which thread and groove are equally wide. */
@@ -63,15 +63,21 @@ public record RodThread(
     return circle(pitchDiameter()) * 1000 * STEEL;
   }
 
-  /** Weight of a nut, its chamfers not taken off: errs high by some 5 %. */
+  /** Weight of a nut: the chamfers of its corners and mouths take about a twenty-fifth. */
   public double nutKilograms() {
     double hexagon = Math.sqrt(3) / 2 * Math.pow(flats.millimetres(), 2);
-    return (hexagon - circle(pitchDiameter())) * nutHeight.millimetres() * STEEL;
+    double whole = (hexagon - circle(pitchDiameter())) * nutHeight.millimetres() * STEEL;
+    return whole * (1 - CHAMFERED);
   }
 
-  /** Weight of a washer of that outer diameter. */
-  public double washerKilograms(Length outer) {
-    return (circle(outer) - circle(diameter)) * washer.millimetres() * STEEL;
+  /** The washer that is usual on this rod. */
+  public Washer usualWasher() {
+    return Washer.usualFor(name);
+  }
+
+  /** The washer as wide as that: the standard's, where it has one. */
+  public Washer washer(Length outer) {
+    return Washer.forThread(name, outer);
   }
 
   private static double circle(Length diameter) {

@@ -1,6 +1,5 @@
 package curvestock.helix.verdict;
 
-import curvestock.helix.build.Bridge;
 import curvestock.helix.build.EntryWay;
 import curvestock.helix.build.EntryWay.Hit;
 import curvestock.helix.build.Stations;
@@ -70,7 +69,7 @@ final class ApproachRule {
 
   private String bridged() {
     return stations.bridges().stream()
-        .map(Bridge::over)
+        .map(bridge -> "a " + bridge.form().words() + " over " + bridge.over())
         .distinct()
         .collect(Collectors.joining(", "));
   }

@@ -11,6 +11,7 @@ public enum Place {
   OPEN("open", "in the open"),
   UNDER_PLATE("under-plate", "under a splice plate"),
   UNDER_PLATE_NEAR_END("under-plate-near-end", "under the splice plates near entry and exit"),
+  UNDER_BATTEN("under-batten", "under the battens that bridge a gap"),
   UNDER_CROSS_PIECE("under-cross-piece", "under a cross piece"),
   UNDER_PLATE_ON_CROSS_PIECE("under-plate-on-cross-piece", "under a splice plate on a cross piece");
 

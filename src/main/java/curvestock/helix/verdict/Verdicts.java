@@ -1,5 +1,7 @@
 package curvestock.helix.verdict;
 
+import curvestock.helix.build.Bridge;
+import curvestock.helix.build.Bridging;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.Stations;
@@ -16,6 +18,7 @@ import curvestock.helix.spec.Riser;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -85,6 +88,11 @@ public final class Verdicts {
           .map(lap -> HeightBudget.inTheOpen(spec, lap).less("splice plate", joint))
           .ifPresent(budget -> obstacles.add(new Obstacle(Place.UNDER_PLATE_NEAR_END, budget)));
     }
+    stations.bridges().stream()
+        .filter(bridge -> bridge.count() > 1 && bridge.hangsBelow().millimetres() > 0)
+        .map(this::under)
+        .min(Comparator.comparing(HeightBudget::free))
+        .ifPresent(budget -> obstacles.add(new Obstacle(Place.UNDER_BATTEN, budget)));
     if (cross.millimetres() > 0) {
       obstacles.add(new Obstacle(Place.UNDER_CROSS_PIECE, open.less("cross piece", cross)));
     }
@@ -95,6 +103,12 @@ public final class Verdicts {
               open.less("splice plate", joint).less("cross piece", cross)));
     }
     return obstacles;
+  }
+
+  /** Only where it hangs does a batten take height. */
+  private HeightBudget under(Bridge bridge) {
+    return HeightBudget.inTheOpen(spec, Bridging.leastClimb(bridge, profile, climb))
+        .less("batten over " + bridge.over(), bridge.hangsBelow());
   }
 
   /** Least climb from the turn below to a joint above it, where a vertical curve makes it less. */
@@ -139,6 +153,10 @@ public final class Verdicts {
             .flatMap(each -> each.places().stream())
             .anyMatch(at -> at >= run - overlap && at <= run + ROUNDING);
     Length hanging = joint ? spec.construction().hangsBelow() : Length.ZERO;
-    return station ? hanging.plus(spec.supports().riser().crossPiece()) : hanging;
+    Length below = station ? hanging.plus(spec.supports().riser().crossPiece()) : hanging;
+    return stations.bridges().stream()
+        .filter(bridge -> bridge.covers(run - overlap, run))
+        .map(Bridge::hangsBelow)
+        .reduce(below, (a, b) -> a.compareTo(b) >= 0 ? a : b);
   }
 }

@@ -9,6 +9,7 @@ import static org.assertj.core.api.Assertions.within;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.build.SupportRow.Edges;
+import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.Construction;
@@ -18,6 +19,7 @@ import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.standard.HeightStandard;
 import curvestock.helix.verdict.Fact;
+import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
@@ -119,29 +121,104 @@ class ApproachSupportsTest {
     assertThat(holes).isEqualTo(2 * through);
   }
 
-  /** A gap wider than the plywood spans is carried by a strip, which is on the shopping list. */
+  private static Bridge outerBridge(HelixPlan plan) {
+    return plan.stations().bridges().stream().filter(Bridge::outer).findFirst().orElseThrow();
+  }
+
+  /**
+   * A gap wider than the plywood spans is bridged. By hand: 54° from S18 to S1; the ends of a 30 mm
+   * batten lie 52.5 - 15 mm outwards of 416.5 mm, so it is 2 x 454 x sin 27° = 412.2 mm long, less
+   * 8 mm of washer and 2 mm at each end. Half the roadbed alone, 52.5 x 6.2 mm, spans 203.2 mm; for
+   * 392.5 mm it would have to be 12.0 mm thick, 7514 mm⁴. With a batten 7 mm deep it has 7460 mm⁴,
+   * with 8 mm 9286.
+   */
   @Test
-  void gapTooWide_isBridged() {
+  void gapTooWide_isBridgedByABatten() {
     HelixPlan plan = twinTrackN().construction(new Construction.HalfLap(mm(40))).plan();
 
-    // By hand: 2 pi 416.5 / 20 = 130.85 mm from one to the next; two of them and more are a gap
-    // over 8 in, the widest that quarter-inch plywood spans (common practice, no source).
+    Bridge bridge = outerBridge(plan);
+
+    assertThat(bridge.form()).isEqualTo(Bridge.Form.BATTEN);
+    assertThat(bridge.between()).isEqualTo("S18 and S1");
+    assertThat(bridge.length().millimetres()).isCloseTo(392.2, within(0.1));
+    assertThat(bridge.depth().millimetres()).isEqualTo(8);
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("battens "));
+    assertThat(plan.works()).isTrue();
+  }
+
+  /**
+   * What hangs below is counted where it hangs. By hand: 65 mm a turn less 11.7 mm of wood and
+   * track and 8 mm of batten are 45.3 mm, less up to 1.0 mm where the track below still lies on the
+   * vertical curve (330 x 2.48 / 800).
+   */
+  @Test
+  void batten_isCountedInTheHeightBelowIt() {
+    HelixPlan plan = twinTrackN().construction(new Construction.HalfLap(mm(40))).plan();
+    Bridge bridge = outerBridge(plan);
+
+    Verdict below =
+        plan.verdicts().stream()
+            .filter(verdict -> verdict.place().equals(Optional.of(Place.UNDER_BATTEN)))
+            .findFirst()
+            .orElseThrow();
+    Verdict entry =
+        plan.verdicts().stream()
+            .filter(verdict -> verdict.rule() == Rule.FREE_HEIGHT)
+            .filter(verdict -> verdict.place().equals(Optional.of(Place.ENTRY)))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(((Length) below.measured().orElseThrow()).millimetres()).isBetween(44.2, 45.31);
+    assertThat(entry.measured())
+        .hasValue(plan.clearanceAt(EndClearance.End.BOTTOM).free(bridge.depth()));
+  }
+
+  /** By hand: 50 - 11.7 - 8 = 30.3 mm would be left, less than the 33 mm of NEM 102 for N. */
+  @Test
+  void battenThatTakesTooMuchHeight_givesWayToAStripOnEdge() {
+    HelixPlan plan =
+        twinTrackN()
+            .construction(new Construction.HalfLap(mm(40)))
+            .ascent(Ascent.ofTurnsAndRise(8.5, mm(50)))
+            .plan();
+
     assertThat(plan.stations().bridges())
         .isNotEmpty()
-        .allSatisfy(
-            bridge -> {
-              double spans = bridge.length().millimetres() / (2 * Math.PI * 416.5 / 20);
-              assertThat(spans).isCloseTo(Math.rint(spans), within(1e-9));
-              assertThat(bridge.length().inches()).isGreaterThan(8);
-            });
-    assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("edge strips "));
+        .allMatch(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .allMatch(bridge -> bridge.hangsBelow().equals(Length.ZERO));
+    // Round the edge, not along the centre line: 54° at 469 mm.
+    assertThat(outerBridge(plan).length().millimetres())
+        .isCloseTo(Math.toRadians(54) * 469, within(0.2));
+  }
+
+  /** Battens are sawn from the boards of the blocks, laid flat, one for each turn. */
+  @Test
+  void battensOfBlocks_areOnTheCuttingList() {
+    HelixPlan plan =
+        twinTrackN()
+            .construction(new Construction.HalfLap(mm(40)))
+            .ascent(Ascent.ofTurnsAndRise(8.5, mm(90)))
+            .supports(SpecBuilder.blocks(20))
+            .plan();
+    Bridge bridge = outerBridge(plan);
+
+    long sawn =
+        plan.shopping().riserCutting().orElseThrow().boards().stream()
+            .flatMap(board -> board.cuts().stream())
+            .filter(cut -> cut.part().equals("batten over " + bridge.over()))
+            .filter(cut -> cut.length().equals(bridge.length()))
+            .count();
+
+    assertThat(bridge.form()).isEqualTo(Bridge.Form.BATTEN);
+    assertThat(sawn).isEqualTo(bridge.count());
+    assertThat(plan.shopping().items()).noneMatch(item -> item.name().startsWith("battens "));
   }
 
   /**
    * As the builder says: at his own risk, and judged. By hand: 100 mm before the entry of 416.5 mm
    * radius is 13.76°, so the outer rod stands at x = 457 cos 13.76° = 443.9 mm, 10.9 mm from the
-   * track at 433 mm. It cannot be left out: from one neighbour to the other are 1308 mm, a strip of
-   * a sixteenth of that is 85 mm high, and the next turn's would begin 65 mm above its foot.
+   * track at 433 mm. It cannot be left out: from one neighbour to the other are 1308 mm, more than
+   * four spans of this plywood.
    */
   @Test
   void supportForcedIntoTheApproach_fails() {
