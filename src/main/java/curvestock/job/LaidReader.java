@@ -115,7 +115,7 @@ final class LaidReader {
         bad
             + (bad == 1 ? " piece lies" : " pieces lie")
             + " too near to another, to the edge, or to a knot; move them apart, or leave `laid:`"
-            + " out to have the sheets laid anew");
+            + " out to have the sheets laid out again");
     return false;
   }
 
