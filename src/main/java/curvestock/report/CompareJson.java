@@ -82,7 +82,7 @@ public final class CompareJson {
   }
 
   private static void scan(ObjectNode node, Choices choices, AngleScan scan) {
-    node.put("how", "regular patterns");
+    node.put("how", "quick count");
     node.put("bestForSheet", TableJson.decimal(scan.bestForSheet().angle().degrees()));
     node.put("bestForJob", TableJson.decimal(scan.bestForJob().sample().angle().degrees()));
     TableJson.add(node, choices.fewestPieces());

@@ -240,9 +240,9 @@ class AnswerAgreementTest {
       assertThat(job.pdf()).contains(kind);
     }
     assertThat(pieces).isEqualTo(buying.pieces()).isEqualTo(job.page().get("pieces").asLong());
-    assertThat(job.html()).contains(Figures.count(buying.pieces(), "piece") + ". ");
+    assertThat(job.html()).contains(Figures.count(buying.pieces(), "piece") + " to cut. ");
     assertThat(job.planJson().get("sheets")).hasSize(buying.layouts());
-    String used = job.figures().percent(buying.yield()) + " of the sheet";
+    String used = job.figures().percent(buying.yield()) + " of the plywood is used";
     assertThat(job.readable()).allSatisfy(text -> assertThat(text).contains(used));
     assertThat(job.page().get("used").asText()).startsWith(used);
     assertThat(job.page().get("sheets").asInt()).isEqualTo(buying.sheets());

@@ -63,7 +63,7 @@ public final class ShoppingList {
         "edge strips " + size(style.roundUp(bridge.length()), whole(bridge.height()), whole(STRIP)),
         bridge.count(),
         Optional.empty(),
-        "glue up two thin layers around the %s edge past %s, one strip per turn, flush with the underside"
+        "each from two layers of thin plywood or hardboard, glued up around the %s edge past %s; one per turn, flush with the underside"
             .formatted(bridge.outer() ? "outer" : "inner", bridge.over()));
   }
 
