@@ -10,6 +10,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.job.Job;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -45,6 +46,19 @@ public final class BenchWords {
     this.spec = plan.spec();
     this.figures = figures;
     this.style = figures.style();
+  }
+
+  /** What is done at half-laps once a piece is cut out; empty if there are none. */
+  public static String halfLaps(Job job) {
+    return job.structure()
+        .map(order -> order.plan().spec().construction())
+        .filter(Construction.HalfLap.class::isInstance)
+        .map(halved -> ((Construction.HalfLap) halved).lap())
+        .map(
+            lap ->
+                " Then cut its half-laps, %s long and half the measured thickness deep: from above at its upper end, from below at its lower end, as on its label."
+                    .formatted(job.style().formatGiven(lap)))
+        .orElse("");
   }
 
   /** Where the joints are and how they are made. */

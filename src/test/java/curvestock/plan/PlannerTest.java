@@ -218,7 +218,7 @@ class PlannerTest {
         .contains(
             "one sheet of panel would have to hold all 12 of A; the fullest layout found holds "
                 + obstacle.found())
-        .contains("best found")
+        .contains("best so far")
         .doesNotContain("best found");
     assertThat(PlanJson.of(stopped, Answer.of(stopped)))
         .contains("\"obstacles\"", "\"needed\" : 12");

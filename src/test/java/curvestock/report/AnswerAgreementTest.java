@@ -326,6 +326,7 @@ class AnswerAgreementTest {
     String chart = CompareCharts.choices(comparison);
 
     assertThat(choices.options().rows()).hasSizeGreaterThan(2);
+    assertThat(ComparePaper.brief(choices)).allMatch(line -> line.length() <= 100);
     for (int i = 0; i < choices.options().rows().size(); i++) {
       long paid = ((Money) choices.options().at(i, "cost")).minorUnits();
       String money = answer.figures().money(new Money(paid));
