@@ -11,6 +11,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.job.Job;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -46,6 +47,19 @@ public final class BenchWords {
     this.spec = plan.spec();
     this.figures = figures;
     this.style = figures.style();
+  }
+
+  /** What is done at half-laps once a piece is cut out; empty if there are none. */
+  public static String halfLaps(Job job) {
+    return job.structure()
+        .map(order -> order.plan().spec().construction())
+        .filter(Construction.HalfLap.class::isInstance)
+        .map(halved -> ((Construction.HalfLap) halved).lap())
+        .map(
+            lap ->
+                " Then cut its half-laps, %s long and half the measured thickness deep: from above at its upper end, from below at its lower end, as on its label."
+                    .formatted(job.style().formatGiven(lap)))
+        .orElse("");
   }
 
   /** Where the joints are and how they are made. */
@@ -176,11 +190,13 @@ public final class BenchWords {
       String exactly = exactly(block.height());
       if (!block.onBase() && !exactly.isEmpty()) {
         lines.add(
-            "%s is %s%s: the rounding adds up turn by turn, so set the saw's stop with a stack of them and check the heights as you build."
-                .formatted(block.id(), figures.length(block.height()), exactly));
+            "%s is really %s, printed as %s. The difference adds up turn by turn: cut a few, stack them, set the saw's stop so that the stack is right, and check the heights as you build."
+                .formatted(block.id(), exactly, figures.length(block.height())));
       }
     }
     lines.add("Tilt the saw for a sloping end; blocks between turns slope alike at both ends.");
+    lines.add(
+        "Glue each block to the turn below and to the roadbed above; drill pilot holes for screws.");
     String slender =
         blocks.blocks().stream()
             .filter(block -> block.height().compareTo(wood.width().times(SLENDER)) > 0)
@@ -203,7 +219,7 @@ public final class BenchWords {
   private String exactly(Length length) {
     double steps = length.in(style.unit()) * style.denominator();
     boolean rounded = style.denominator() > 0 && Math.abs(steps - Math.rint(steps)) > 0.1;
-    return rounded ? " (" + new LengthStyle(style.unit(), 0).format(length) + ")" : "";
+    return rounded ? new LengthStyle(style.unit(), 0).format(length) : "";
   }
 
   /** The base to cut, if there is one. */

@@ -155,7 +155,7 @@ final class BuyingTables {
     if (capacity.isEnough()) {
       return "all you need";
     }
-    return capacity.searched() ? "best found" : "best found";
+    return capacity.searched() ? "best found" : "best so far";
   }
 
   /** What any cheaper purchase would have to do, and how far what was found is from it. */

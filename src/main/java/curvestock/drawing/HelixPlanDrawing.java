@@ -259,7 +259,7 @@ public final class HelixPlanDrawing {
       List<String> own =
           joints.stream().filter(joint -> joint.layer() == each).map(Joint::name).toList();
       if (own.size() > MOST_NAMES) {
-        names.addAll(List.of(own.get(0), own.get(1), "to", own.get(own.size() - 1)));
+        names.addAll(List.of(own.get(0), own.get(1), "...", own.get(own.size() - 1)));
       } else {
         names.addAll(own);
       }

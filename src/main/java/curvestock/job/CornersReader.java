@@ -67,7 +67,7 @@ final class CornersReader {
                   + (i + 1)
                   + " meets the edge after corner "
                   + (j + 1)
-                  + "; give the corners in order round the edge");
+                  + "; give the corners in order around the edge");
         }
       }
     }

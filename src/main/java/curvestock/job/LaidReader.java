@@ -112,10 +112,8 @@ final class LaidReader {
     }
     long bad = TrueGaps.tightest(layout).stream().filter(gap -> !gap.holds()).count();
     field.note(
-        bad
-            + (bad == 1 ? " piece lies" : " pieces lie")
-            + " too near to another, to the edge, or to a knot; move them apart, or leave `laid:`"
-            + " out to have the sheets laid out again");
+        "%d %s too close to another, to the edge, or to a knot; move them apart, or delete `laid:` to have the sheets planned again"
+            .formatted(bad, bad == 1 ? "piece is" : "pieces are"));
     return false;
   }
 

@@ -173,6 +173,9 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     words.add(
         "Cut it from an offcut of %s or larger, with the settings you will use for the sheets."
             .formatted(lengthByWidth));
+    if (laps.stream().anyMatch(each -> !each.isEmpty())) {
+      words.add("Cut test-flip first, turn the offcut over, then cut test-cut.");
+    }
     words.add(
         "Before cutting: in your machine's program the two test squares must measure 100 mm and 4 in"
             + " (101.6 mm). If not, the unit was misread: fix the import settings, not the file.");

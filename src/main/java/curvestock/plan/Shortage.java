@@ -31,29 +31,28 @@ final class Shortage {
   List<String> sentences(Function<List<Product>, Purchase> cheapest, List<Product> products) {
     List<String> sentences = new ArrayList<>();
     sentences.add(
-        "The sheets that can be had do not suffice: with the layouts found, still missing are "
-            + missing.stream()
-                .map(demand -> demand.count() + " x " + demand.piece().id())
-                .collect(Collectors.joining(", "))
-            + ".");
+        missing.stream()
+            .map(demand -> demand.count() + " x " + demand.piece().id())
+            .collect(
+                Collectors.joining(
+                    ", ",
+                    "There are not enough sheets. With the layouts found, these pieces are still missing: ",
+                    ".")));
     for (Product product : products) {
       if (product.stock().available().orElse(0) > 0) {
         enough(cheapest, products, product)
             .ifPresent(
                 count ->
                     sentences.add(
-                        "With "
-                            + count
-                            + " of "
-                            + product.stock().name()
-                            + " instead of "
-                            + product.available()
-                            + " it can be cut."));
+                        "%d of %s instead of %d would be enough."
+                            .formatted(count, product.stock().name(), product.available())));
       }
     }
     sentences.add(
-        "Raise `available:` of a sheet, or add one to `sheets:` that can be bought"
-            + (job.spares().byPiece().isEmpty() ? "." : ", or ask for fewer spares."));
+        job.spares().byPiece().isEmpty()
+            ? "Raise `available:` of a sheet, or add one to `sheets:` that you can buy."
+            : "Raise `available:` of a sheet, add one to `sheets:` that you can buy, or ask for fewer"
+                + " spares.");
     return sentences;
   }
 

@@ -132,7 +132,7 @@ public final class LabelSheet {
       piece.lower().ifPresent(j -> laps.add(j.name() + " " + LapEnd.LOWER.side()));
       piece.upper().ifPresent(j -> laps.add(j.name() + " " + LapEnd.UPPER.side()));
       if (!laps.isEmpty()) {
-        lines.add("half-lap cut from: " + String.join(", ", laps));
+        lines.add("half-lap: " + String.join(", ", laps));
       }
     }
     return lines;

@@ -13,7 +13,6 @@ import curvestock.handwork.PivotPlace;
 import curvestock.handwork.PivotPlace.OffSheet;
 import curvestock.handwork.PivotPlace.OnKept;
 import curvestock.handwork.PivotPlace.OnPiece;
-import curvestock.helix.spec.Construction;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.Piece;
@@ -369,19 +368,6 @@ public final class MarkingSheets {
         .anyMatch(placement -> !placement.piece().shape().outline().holes().isEmpty());
   }
 
-  /** What is done at half-laps once the piece is cut out; empty if there are none. */
-  private String laps() {
-    return job.structure()
-        .map(order -> order.plan().spec().construction())
-        .filter(Construction.HalfLap.class::isInstance)
-        .map(halved -> ((Construction.HalfLap) halved).lap())
-        .map(
-            lap ->
-                " Then cut its half-laps, %s long and half the measured thickness deep: from above at its upper end, from below at its lower end, as on its label."
-                    .formatted(job.style().formatGiven(lap)))
-        .orElse("");
-  }
-
   private void order(int index, HandCuts cuts) {
     Figures figures = Figures.of(job);
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
@@ -398,6 +384,6 @@ public final class MarkingSheets {
             + (drilled(plan.layouts().get(index)) ? " Drill its holes." : "")
             + " Saw the inner edge while the board still holds it, then the outer edge, and the ends last,"
             + " on the waste side of the line. Never hold a small piece by hand: clamp it."
-            + laps());
+            + BenchWords.halfLaps(job));
   }
 }

@@ -61,7 +61,7 @@ public final class CompareCharts {
   private JFreeChart choices() {
     CategoryAxis axis =
         new CategoryAxis(
-            "segment, as a part of a turn (dark: recommended; orange line: the least that is proven)");
+            "segment size, as a part of a turn (dark: recommended; orange line: proven least)");
     axis.setCategoryMargin(0.4);
     ChartStyle.axis(axis);
     CombinedDomainCategoryPlot plot = new CombinedDomainCategoryPlot(axis);

@@ -21,7 +21,6 @@ public final class ComparePaper {
           "sheets",
           "cost",
           "joints",
-          "best",
           "largestLength",
           "largestWidth");
 
@@ -57,7 +56,7 @@ public final class ComparePaper {
   static Parts parts(Choices choices) {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
-    parts.table(decisive(choices, "used", "search"));
+    parts.table(decisive(choices, "best", "used", "search"));
     parts.table(joints(choices.options()));
     parts.table(work(choices));
     parts.bullets(words.remarks());

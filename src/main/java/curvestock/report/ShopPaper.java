@@ -171,8 +171,13 @@ public final class ShopPaper {
 
   private void choices(Choices choices) {
     CompareWords words = new CompareWords(choices);
+    parts.chapter("Choosing the segment size");
+    if (words.asTheJobIs().isPresent()) {
+      parts.notice(
+          "This packet cuts the size in your job. Another size comes out better, as you see below: if"
+              + " you want it, change the job and plan again before you cut.");
+    }
     parts
-        .chapter("Choosing the segment size")
         .say(words.decision())
         .say(words.reasons())
         .picture(

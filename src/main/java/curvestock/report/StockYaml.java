@@ -38,9 +38,9 @@ public final class StockYaml {
   }
 
   private String text(List<SheetStock> stock) {
-    lines.add("# What is in the rack once this job is cut: " + job.title());
+    lines.add("# Remnants and sheets on hand after this job: " + job.title());
     lines.add(
-        "# Measure before you trust it. The next job can read it: `stock-file: remnants.yaml`,");
+        "# Measure them before you use them. The next job can read this file: `stock-file: remnants.yaml`,");
     lines.add("# or paste the entries under its `sheets:`.");
     if (job.invented()) {
       lines.add("# Invented data.");

@@ -89,7 +89,7 @@ class BuyingRemarksTest {
 
     assertThat(AssumedWood.bought(order, Figures.PLAIN))
         .startsWith(
-            "The assumed " + order.plan().spec().supports().perTurn() + " supports per turn ask")
+            "The assumed " + order.plan().spec().supports().perTurn() + " supports per turn need")
         .contains("nuts");
     assertThat(AssumedWood.bought(stated, Figures.PLAIN)).isEmpty();
   }

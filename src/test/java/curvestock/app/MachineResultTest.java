@@ -119,7 +119,7 @@ class MachineResultTest {
 
     String caution = "The edge margin of 1 mm is less than half the kerf of 3 mm";
     assertThat(text(files, "machine.txt").replaceAll("\\s+", " ")).contains(caution);
-    assertThat(text(files, "summary.txt")).contains(caution, "`margin:` of 1.5 mm or more");
+    assertThat(text(files, "summary.txt")).contains(caution, "`margin: 1.5 mm` or more");
     assertThat(text(files, "sheets/sheet-01.svg").replaceAll("<[^>]*>|\\s+", " "))
         .containsPattern("off +by +at +most +0\\.100 +mm");
     assertThat(text(files(JobReader.read(JOB, "job.yaml")), "summary.txt"))

@@ -168,9 +168,9 @@ class FinishedSizeTest {
   @Test
   void grown_moreThanThereIs_isRefused() {
     assertThatThrownBy(() -> finished(TWO, new TraceLoop(List.of(arc(0, 0, 1.5, 0, 360)))))
-        .hasMessageContaining("too small to be grown by half a kerf");
+        .hasMessageContaining("too small to be offset by half a kerf");
     assertThatThrownBy(() -> finished(TWO, new TraceLoop(List.of(arc(0, 0, 2, 0, 360)))))
-        .hasMessageContaining("does not have the form of one grown by half a kerf");
+        .hasMessageContaining("does not have the form of one offset by half a kerf");
     assertThatThrownBy(
             () -> finished(TWO, new TraceLoop(List.of(line(0, 0, 50, 0), arc(25, 0, 25, 0, 180)))))
         .isInstanceOf(CheckException.class);

@@ -163,8 +163,8 @@ class SheetDrawingTest {
             "Attic climb - Sheet 1 of 2",
             "Sheet: 4x8 ft, birch plywood, 96 in × 48 in, 0.472 in thick.",
             "Kerf 1/16 in, pieces at least 1/8 in apart (no wood between two cuts), at least 1/4 in"
-                + " from the edge.",
-            "16 pieces: 16 × A (quarter turn). Yield 67.6 % of the sheet.",
+                + " from the sheet's edge.",
+            "16 pieces: 16 × A (quarter turn). 67.6 % of the sheet is used.",
             "must measure 100 mm",
             "must measure 4 in",
             "Cautions: ",
@@ -329,7 +329,7 @@ class SheetDrawingTest {
             FreeShape.polygon(List.of(new Point(0, 0), new Point(1, 0), new Point(0, 0.5))));
     Layout empty = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of());
 
-    assertThat(annotated(empty)).contains("0 pieces. Yield 0.0 % of the sheet.");
+    assertThat(annotated(empty)).contains("0 pieces. 0.0 % of the sheet is used.");
     assertThat(annotated(single(tiny, new Pose(100, 100, 0)))).contains("1 piece: 1 × t (chip).");
   }
 

@@ -66,8 +66,8 @@ class PlannerTest {
                 plan(
                     "sheets: [{name: old, size: 24x24, thickness: 1/2, on-hand: true}]\n" + STRIPS))
         .isInstanceOf(Infeasible.class)
-        .hasMessageContaining("still missing are 5 x A.")
-        .hasMessageContaining("With 2 of old instead of 1 it can be cut.")
+        .hasMessageContaining("still missing: 5 x A.")
+        .hasMessageContaining("2 of old instead of 1 would be enough.")
         .hasMessageContaining("Raise `available:` of a sheet, or add one");
   }
 
@@ -216,9 +216,9 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "one sheet of panel would have to hold 12 of A; the fullest layout found holds "
+            "one sheet of panel would have to hold all 12 of A; the fullest layout found holds "
                 + obstacle.found())
-        .contains("best found")
+        .contains("best so far")
         .doesNotContain("best found");
     assertThat(PlanJson.of(stopped, Answer.of(stopped)))
         .contains("\"obstacles\"", "\"needed\" : 12");

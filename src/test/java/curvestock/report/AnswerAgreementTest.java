@@ -240,9 +240,9 @@ class AnswerAgreementTest {
       assertThat(job.pdf()).contains(kind);
     }
     assertThat(pieces).isEqualTo(buying.pieces()).isEqualTo(job.page().get("pieces").asLong());
-    assertThat(job.html()).contains(Figures.count(buying.pieces(), "piece") + ". ");
+    assertThat(job.html()).contains(Figures.count(buying.pieces(), "piece") + " to cut. ");
     assertThat(job.planJson().get("sheets")).hasSize(buying.layouts());
-    String used = job.figures().percent(buying.yield()) + " of the sheet";
+    String used = job.figures().percent(buying.yield()) + " of the plywood is used";
     assertThat(job.readable()).allSatisfy(text -> assertThat(text).contains(used));
     assertThat(job.page().get("used").asText()).startsWith(used);
     assertThat(job.page().get("sheets").asInt()).isEqualTo(buying.sheets());
@@ -326,6 +326,7 @@ class AnswerAgreementTest {
     String chart = CompareCharts.choices(comparison);
 
     assertThat(choices.options().rows()).hasSizeGreaterThan(2);
+    assertThat(ComparePaper.brief(choices)).allMatch(line -> line.length() <= 100);
     for (int i = 0; i < choices.options().rows().size(); i++) {
       long paid = ((Money) choices.options().at(i, "cost")).minorUnits();
       String money = answer.figures().money(new Money(paid));

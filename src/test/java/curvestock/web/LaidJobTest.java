@@ -117,7 +117,7 @@ class LaidJobTest {
                       onto.set("rotation", placements.get(1).get("rotation"));
                     }))
         .isInstanceOf(JobException.class)
-        .hasMessageContaining("too near");
+        .hasMessageContaining("too close");
     assertThatThrownBy(
             () -> changed(placements -> ((ObjectNode) placements.get(0)).put("piece", "Z")))
         .isInstanceOf(JobException.class)

@@ -55,16 +55,16 @@ public final class ShoppingList {
     if (batten && riserCutting.isPresent() && spec.supports().riser() instanceof Riser.WoodBlocks) {
       return;
     }
-    String place = " edge over " + bridge.over() + ", one a turn";
+    String edge = bridge.outer() ? "outer" : "inner";
     add(
         (batten ? "battens " : "edge strips ")
             + size(style.roundUp(bridge.length()), whole(bridge.depth()), whole(bridge.breadth())),
         bridge.count(),
         Optional.empty(),
-        (batten ? "glued and screwed under the " : "two thin layers glued round the ")
-            + (bridge.outer() ? "outer" : "inner")
-            + place
-            + (batten ? "" : ", flush below"));
+        (batten
+                ? "glued and screwed under the %s edge past %s; one per turn"
+                : "each from two layers of thin plywood or hardboard, glued up around the %s edge past %s; one per turn, flush with the underside")
+            .formatted(edge, bridge.over()));
   }
 
   /** In inches the next eighth, as wood is cut. */

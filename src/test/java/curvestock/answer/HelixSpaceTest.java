@@ -1,0 +1,31 @@
+package curvestock.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curvestock.app.Workshop;
+import curvestock.job.Job;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What room a helix takes, by hand. */
+class HelixSpaceTest {
+
+  /**
+   * The built-in job (invented): outer edge at 28 1/4 in. It enters at 0° through a lead of 32 in
+   * that comes from below, and leaves at 90° through one of 32 in to the left: 28 1/4 + 32 in both
+   * ways.
+   */
+  @Test
+  void size_ofTheBuiltInJob_countsBothLeads() throws Exception {
+    Job job = Workshop.readJob(Optional.empty());
+    Answer answer = Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true);
+
+    assertThat(new HelixWords(answer.building().orElseThrow(), answer.figures()).size())
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .isEqualTo(
+                        "Needs a space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads;"
+                            + " 47 1/2 in clear inside"));
+  }
+}
