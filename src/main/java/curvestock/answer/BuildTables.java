@@ -253,13 +253,13 @@ final class BuildTables {
   }
 
   private static String where(BlockPlan.Block block) {
-    return (block.onBase() ? "on the base, lower end square: " : "between turns: ")
+    return (block.onBase() ? "on the base, bottom end square: " : "between turns: ")
         + where(block.rows());
   }
 
   private static String where(List<SupportRow> rows) {
     return rows.size() > PLACES
-        ? rows.size() + " places, see supports.csv"
+        ? "%d places, see the support heights".formatted(rows.size())
         : rows.stream().map(BuildTables::place).collect(Collectors.joining(", "));
   }
 

@@ -133,7 +133,7 @@ final class HelixTables {
         count("count", "Count", PieceKind::count),
         text("name", "What it is", PieceKind::name),
         count("holes", "Holes", kind -> kind.holes().size()),
-        Field.of("weight", "Each", Measure.WEIGHT, this::weight),
+        Field.of("weight", "Weight each", Measure.WEIGHT, this::weight),
         text("numbers", "Numbers", kind -> String.join(" ", plan.roadbed().numbersOf(kind))));
   }
 

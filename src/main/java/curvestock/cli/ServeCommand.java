@@ -83,7 +83,7 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
               + address
               + " port "
               + port
-              + ": the port is taken, or the address is not this machine's. Leave --port out to take"
+              + ": the port is taken, or the address is not this computer's. Leave --port out to take"
               + " any free one.");
       err.flush();
       return Main.WRONG_INPUT;
@@ -112,10 +112,10 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
     out.println("The page is at " + server.url());
     if (!Binding.isLoopback(binding.address())) {
       out.println(
-          "Machines in your network can reach it with that whole address: the end of it is the"
-              + " access token, so share it only with people you trust. Nothing is encrypted.");
+          "Other computers on your network can open that whole address. It ends with the access"
+              + " token: share it only with people you trust. Nothing is encrypted.");
     }
-    out.println("Ctrl-C ends it. What you typed stays in your browser.");
+    out.println("To stop: Ctrl-C. What you typed stays in your browser.");
     out.flush();
   }
 }

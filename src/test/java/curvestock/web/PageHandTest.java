@@ -258,6 +258,6 @@ class PageHandTest extends PageInBrowser {
     browser.press("#packet");
 
     assertThat(downloaded("my-helix-packet.zip")).isNotEmptyFile();
-    assertThat(browser.text("#verdict-line")).contains("Works");
+    assertThat(browser.text("#verdict-line")).contains("The helix works");
   }
 }
