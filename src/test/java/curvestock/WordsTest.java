@@ -86,6 +86,22 @@ class WordsTest {
     assertThat(found).isEmpty();
   }
 
+  /** {@code formatted} writes numbers in the digits of the machine's country; texts do not. */
+  @Test
+  void formattedSentences_takeNumbersAsTexts() throws IOException {
+    Pattern numbers =
+        Pattern.compile(
+            "\"(?:[^\"\\\\\\n]|\\\\.)*%[-+0-9.,]*[dfeg](?:[^\"\\\\\\n]|\\\\.)*\"\\s*\\)?\\s*\\.formatted\\(");
+    List<String> found = new ArrayList<>();
+    for (Path file : files("src/main/java", ".java")) {
+      Matcher matcher = numbers.matcher(GLUED.matcher(Files.readString(file)).replaceAll(""));
+      while (matcher.find()) {
+        found.add(file + ": " + matcher.group());
+      }
+    }
+    assertThat(found).isEmpty();
+  }
+
   @Test
   void list_catchesWhatItNames() {
     assertThat(found(BannedWords.LIST, "Something is to be Mended first")).hasSize(1);

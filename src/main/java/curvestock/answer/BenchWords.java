@@ -94,7 +94,7 @@ public final class BenchWords {
   private void plates(List<String> lines, Construction.ButtWithPlate butt) {
     SplicePlates plates = new SplicePlates(butt, spec.ground(), plan.joints().all().size());
     lines.add(
-        "One splice plate under each of the %d joints: %s along the track, %s across, %s thick, centred on a radius of %s on the arcs."
+        "One splice plate under each of the %s joints: %s along the track, %s across, %s thick, centred on a radius of %s on the arcs."
             .formatted(
                 plates.count(),
                 figures.given(butt.plate().length()),
@@ -102,7 +102,7 @@ public final class BenchWords {
                 figures.given(butt.plate().thickness()),
                 figures.length(plates.middleRadius())));
     lines.add(
-        "Screws: a row of %d on each side, %s from the joint; from the plate's centre line %s; holes of %s."
+        "Screws: a row of %s on each side, %s from the joint; from the plate's centre line %s; holes of %s."
             .formatted(
                 butt.plate().screwsEachSide(),
                 figures.length(plates.screwsAlong()),
@@ -135,7 +135,7 @@ public final class BenchWords {
     TreeSet<Length> lengths = new TreeSet<>();
     rodPlan.rods().forEach(each -> lengths.add(each.length()));
     return List.of(
-        "%d rods %s, %s to %s long, %d nuts and %d washers"
+        "%s rods %s, %s to %s long, %s nuts and %s washers"
             .formatted(
                 rodPlan.count(),
                 rods.thread().name(),
@@ -229,7 +229,7 @@ public final class BenchWords {
         .base()
         .map(
             base ->
-                "Base, %s: %d pieces `%s` (%s), all alike, %s each; together %s across, %s clear in the middle. They are on the cut layouts with everything else."
+                "Base, %s: %s pieces `%s` (%s), all alike, %s each; together %s across, %s clear in the middle. They are on the cut layouts with everything else."
                     .formatted(
                         base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon",
                         base.demand().count(),
@@ -256,7 +256,7 @@ public final class BenchWords {
           .forEach(cut -> alike.computeIfAbsent(cut.part(), p -> new ArrayList<>()).add(cut));
       String left = style.formatDown(board.left());
       lines.add(
-          "No. %d: %s; %s"
+          "No. %s: %s; %s"
               .formatted(
                   number,
                   alike.values().stream().map(this::cuts).collect(Collectors.joining(", ")),
@@ -268,7 +268,7 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: %d of %s, %s each%s"
+    return "Cutting list: %s of %s, %s each%s"
         .formatted(
             cutting.boards().size(),
             cutting.stock().name(),

@@ -259,7 +259,7 @@ final class BuildTables {
 
   private static String where(List<SupportRow> rows) {
     return rows.size() > PLACES
-        ? "%d places, see the support heights".formatted(rows.size())
+        ? "%s places, see the support heights".formatted(rows.size())
         : rows.stream().map(BuildTables::place).collect(Collectors.joining(", "));
   }
 

@@ -84,7 +84,7 @@ public final class BuyingWords {
     int least = buying.cost().leastSheets();
     return least >= buying.sheets()
         ? "No layout needs fewer sheets (proven)."
-        : least <= 1 ? "" : "At least %d sheets are needed (proven).".formatted(least);
+        : least <= 1 ? "" : "At least %s sheets are needed (proven).".formatted(least);
   }
 
   /** How much of the sheets is used. */
@@ -113,7 +113,7 @@ public final class BuyingWords {
       long found = ((Count) rows.at(i, "found")).number();
       String all = needed == wanted(kind) ? "all " : "";
       lines.add(
-          "To spend less, one sheet of %s would have to hold %s%d of %s; the fullest layout found holds %d."
+          "To spend less, one sheet of %s would have to hold %s%s of %s; the fullest layout found holds %s."
               .formatted(sheet, all, needed, kind, found));
     }
     return lines;
@@ -154,9 +154,9 @@ public final class BuyingWords {
         String piece = figures.of(cuts.at(i, "numbers"), Measure.TEXT);
         return Optional.of(
             (ofHelix
-                    ? "Sheet %d holds only one piece, %s; `curvestock compare` looks for a small"
+                    ? "Sheet %s holds only one piece, %s; `curvestock compare` looks for a small"
                         + " change that saves that sheet."
-                    : "Sheet %d holds only one piece, %s.")
+                    : "Sheet %s holds only one piece, %s.")
                 .formatted(i + 1, piece));
       }
     }
@@ -175,7 +175,7 @@ public final class BuyingWords {
         SheetSizeWords.undersize(
             figures.given(room.tolerance().shortBy()), room.tolerance().source());
     return room.left().millimetres() < 0
-        ? "%s. Pieces of sheet %d would then run over its edge: measure yours before you cut, or give their true size or a larger margin."
+        ? "%s. Pieces of sheet %s would then run over its edge: measure yours before you cut, or give their true size or a larger margin."
             .formatted(sheets, room.sheet())
         : "%s. Mark out from the lower left corner: the pieces then stay at least %s from the other edges."
             .formatted(sheets, figures.style().formatDown(room.left()));
@@ -197,7 +197,7 @@ public final class BuyingWords {
 
   private String panel(Panel panel) {
     String name = panel.stock().name();
-    return "%d x %s of at least %s"
+    return "%s x %s of at least %s"
         .formatted(
             panel.perSheet(),
             name.substring(name.lastIndexOf("panel ")),
@@ -233,7 +233,7 @@ public final class BuyingWords {
     List<String> lines = new ArrayList<>();
     for (Buying.Loose each : buying.loose()) {
       lines.add(
-          "Sheet %d: tabs do not hold %s (%s). Screw down or tape each one, inside its outline, before it is cut."
+          "Sheet %s: tabs do not hold %s (%s). Screw down or tape each one, inside its outline, before it is cut."
               .formatted(
                   each.sheet(),
                   Figures.count(each.pieces().size(), "piece"),

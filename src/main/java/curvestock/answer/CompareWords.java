@@ -150,7 +150,7 @@ public final class CompareWords {
         job.sheets().size() == 1
             ? "If a sheet costs %s than %s (now %s)"
                 .formatted(than, figures.money(then), figures.money(now))
-            : "If sheets cost %d %% %s"
+            : "If sheets cost %s %% %s"
                 .formatted(Math.round(100 * Math.abs(swing.factor() - 1)), than);
     return "%s and a joint costs the same, cut %s instead."
         .formatted(sheets, SegmentName.plural(swing.division()));
@@ -197,7 +197,7 @@ public final class CompareWords {
                                 .formatted(Figures.count(saving.sheets(), "sheet")))
                 .orElse("No small change of margin, kerf, width or radius that was tried saves it.")
             : "A remnant, or another kind of sheet for it, may save that sheet.";
-    return "Sheet %d holds only one piece (%s). %s".formatted(alone.sheet(), alone.piece(), advice);
+    return "Sheet %s holds only one piece (%s). %s".formatted(alone.sheet(), alone.piece(), advice);
   }
 
   /** How sensitive the answer is; empty if that was not looked at. */
@@ -221,7 +221,7 @@ public final class CompareWords {
   }
 
   private String peak(AngleScan.Sample sample) {
-    return "%s, %d to a sheet, %s turns"
+    return "%s, %s to a sheet, %s turns"
         .formatted(
             SegmentName.plural(sample.angle()),
             sample.perSheet(),
@@ -249,7 +249,7 @@ public final class CompareWords {
                   SegmentName.plural(reach.division()),
                   Figures.count(reach.pieces(), "piece"),
                   remnants
-                      ? ", %d of them from sheets on hand".formatted(reach.onRemnants())
+                      ? ", %s of them from sheets on hand".formatted(reach.onRemnants())
                       : ""));
     }
     return lines;
@@ -308,7 +308,7 @@ public final class CompareWords {
     List<String> lines = new ArrayList<>();
     lines.add("Mixed plan " + SegmentName.brief(option.division()));
     lines.add(
-        "From the bottom up: %d %s, %s turns; then %s."
+        "From the bottom up: %s %s, %s turns; then %s."
             .formatted(
                 lower.count(),
                 SegmentName.plural(lower.segment()),
@@ -318,7 +318,7 @@ public final class CompareWords {
       lines.add("Sheet " + (i + 1) + ": " + content(option, option.plan().layouts().get(i)));
     }
     lines.add(
-        "To plan it, write under `helix:` in the job file: `segment-angle: %s` and `lower-segments: {count: %d, angle: %s}`."
+        "To plan it, write under `helix:` in the job file: `segment-angle: %s` and `lower-segments: {count: %s, angle: %s}`."
             .formatted(
                 plain(option.division().segment().degrees()),
                 lower.count(),

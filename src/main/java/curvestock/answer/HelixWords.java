@@ -66,12 +66,12 @@ public final class HelixWords {
     int fails = helix.count(State.FAIL);
     int marginal = helix.count(State.MARGINAL);
     if (fails > 0) {
-      return "The helix does not work: %d of %d checks %s."
+      return "The helix does not work: %s of %s checks %s."
           .formatted(fails, all, fails == 1 ? "fails" : "fail");
     }
     return marginal == 0
-        ? "The helix works: all %d checks pass.".formatted(all)
-        : "The helix works: %d of %d checks pass, %d %s marginal%s."
+        ? "The helix works: all %s checks pass.".formatted(all)
+        : "The helix works: %s of %s checks pass, %s %s marginal%s."
             .formatted(all - marginal, all, marginal, marginal == 1 ? "is" : "are", named);
   }
 
@@ -170,7 +170,7 @@ public final class HelixWords {
       return "";
     }
     if (assumed.rows().size() > FEW_ASSUMED) {
-      return "Assumed: %d values that the job does not give. Check them: --details lists them all."
+      return "Assumed: %s values that the job does not give. Check them: --details lists them all."
           .formatted(assumed.rows().size());
     }
     return IntStream.range(0, assumed.rows().size())

@@ -33,12 +33,12 @@ final class SensitivityWords {
       if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
         sentences.add(sentence(step));
       } else {
-        minor.add("%s: %d".formatted(briefly(step), step.perSheet()));
+        minor.add("%s: %s".formatted(briefly(step), step.perSheet()));
       }
     }
     if (!minor.isEmpty()) {
       sentences.add(
-          "These change the pieces per sheet (now %d), not the number of sheets: %s."
+          "These change the pieces per sheet (now %s), not the number of sheets: %s."
               .formatted(base, String.join("; ", minor)));
     }
     sentences.add(
@@ -54,7 +54,7 @@ final class SensitivityWords {
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
     String facts =
-        "The layout with %d to a sheet has %s to spare along the sheet and %s across it"
+        "The layout with %s to a sheet has %s to spare along the sheet and %s across it"
             .formatted(base, spare(fill.spareAlong()), spare(fill.spareAcross()));
     return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
   }
@@ -123,7 +123,7 @@ final class SensitivityWords {
     }
     int saved = found.baseSheets() - step.sheets();
     String amount = Math.abs(saved) == 1 ? "a sheet" : Math.abs(saved) + " sheets";
-    return "%s: %d instead of %d; %s"
+    return "%s: %s instead of %s; %s"
         .formatted(
             saved > 0 ? "you save " + amount : "you need " + amount + " more",
             step.sheets(),

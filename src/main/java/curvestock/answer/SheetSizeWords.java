@@ -54,7 +54,7 @@ final class SheetSizeWords {
   }
 
   private String other(SegmentOption option, ShortSheets found) {
-    return "%s need full-size sheets to fit on %d; %s undersize, %s, so they are not recommended. If yours measure full size, write `tolerance: 0` for the sheet."
+    return "%s need full-size sheets to fit on %s; %s undersize, %s, so they are not recommended. If yours measure full size, write `tolerance: 0` for the sheet."
         .formatted(
             DecisionWords.card(option.division()),
             option.sheets(),

@@ -380,7 +380,7 @@ public final class HelixPlanDrawing {
     base.ifPresent(
         frame ->
             paragraphs.add(
-                "Grey: the base, %d identical pieces, %s across."
+                "Grey: the base, %s identical pieces, %s across."
                     .formatted(
                         frame.demand().count(), title.style().formatMade(frame.acrossFlats()))));
     paragraphs.add("A planning aid: mock up a turn with your own trains before you cut.");

@@ -112,7 +112,7 @@ final class LaidReader {
     }
     long bad = TrueGaps.tightest(layout).stream().filter(gap -> !gap.holds()).count();
     field.note(
-        "%d %s too close to another, to the edge, or to a knot; move them apart, or delete `laid:` to have the sheets planned again"
+        "%s %s too close to another, to the edge, or to a knot; move them apart, or delete `laid:` to have the sheets planned again"
             .formatted(bad, bad == 1 ? "piece is" : "pieces are"));
     return false;
   }
@@ -126,7 +126,7 @@ final class LaidReader {
               .count();
       if (held != demand.count()) {
         field.note(
-            "holds %d of piece %s, but the job wants %d; delete `laid:` to have the sheets planned again"
+            "holds %s of piece %s, but the job wants %s; delete `laid:` to have the sheets planned again"
                 .formatted(held, demand.piece().id(), demand.count()));
         return false;
       }

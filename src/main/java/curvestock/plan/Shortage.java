@@ -44,7 +44,7 @@ final class Shortage {
             .ifPresent(
                 count ->
                     sentences.add(
-                        "%d of %s instead of %d would be enough."
+                        "%s of %s instead of %s would be enough."
                             .formatted(count, product.stock().name(), product.available())));
       }
     }

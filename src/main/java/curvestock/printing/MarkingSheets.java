@@ -145,7 +145,7 @@ public final class MarkingSheets {
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
         ? "No pivot falls on a good piece."
-        : "%d of %s %s on good wood: never drive a nail into it. Tape a pad of scrap plywood over the mark and pivot on that, with the same scrap under the trammel's pencil end, or draw that piece around its template instead."
+        : "%s of %s %s on good wood: never drive a nail into it. Tape a pad of scrap plywood over the mark and pivot on that, with the same scrap under the trammel's pencil end, or draw that piece around its template instead."
             .formatted(
                 marked, Figures.count(swung.size(), "pivot"), marked == 1 ? "falls" : "fall");
   }

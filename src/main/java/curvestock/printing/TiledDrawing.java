@@ -128,7 +128,7 @@ final class TiledDrawing {
     List<String> words = new ArrayList<>();
     if (grid.tiles().size() > 1) {
       words.add(
-          "Full size on %d pages, as on the map below. Print at 100 %% (not 'fit to page'). On each page measure the bars with a ruler: if they are off, fix the printer settings first."
+          "Full size on %s pages, as on the map below. Print at 100 %% (not 'fit to page'). On each page measure the bars with a ruler: if they are off, fix the printer settings first."
               .formatted(grid.tiles().size()));
       words.add(
           "Trim each page along its dashed lines on the right and at the bottom, wherever another page"

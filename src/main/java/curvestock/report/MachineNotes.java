@@ -230,7 +230,7 @@ public final class MachineNotes {
   private String ways(MachineSheet sheet) {
     String others =
         sheet.otherTravel() > 0 ? ", between pockets and holes " + metres(sheet.otherTravel()) : "";
-    return "%d outlines, %s of cut. Travel with the tool lifted: between outlines %s (%s in the order they lie), between marks and letters %s%s."
+    return "%s outlines, %s of cut. Travel with the tool lifted: between outlines %s (%s in the order they lie), between marks and letters %s%s."
         .formatted(
             sheet.contours().size(),
             metres(sheet.cut()),
@@ -268,7 +268,7 @@ public final class MachineNotes {
     lines.addAll(
         TextPaper.wrapped(
             "",
-            "Tabs: %d to a piece, each %s of wood, on long sides with wood beyond the cut, never on a splice face; neighbours share one. %s"
+            "Tabs: %s to a piece, each %s of wood, on long sides with wood beyond the cut, never on a splice face; neighbours share one. %s"
                 .formatted(
                     tabs.count(),
                     both(style, tabs.width()),
@@ -284,14 +284,14 @@ public final class MachineNotes {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                "Sheet %d: fewer tabs than %d, but held: %s"
+                "Sheet %s: fewer tabs than %s, but held: %s"
                     .formatted(number, tabs.count(), listed(i, fewer))));
       }
       if (!sheet.loose().isEmpty()) {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                "CAUTION: sheet %d: tabs do not hold these; screw down or tape each one before it is cut: %s"
+                "CAUTION: sheet %s: tabs do not hold these; screw down or tape each one before it is cut: %s"
                     .formatted(number, listed(i, sheet.loose()))));
       }
     }

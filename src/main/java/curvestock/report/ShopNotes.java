@@ -75,7 +75,7 @@ final class ShopNotes {
     List<Pocket> above = sheet.machining().pockets(Operation.POCKET_TOP);
     List<Pocket> below = sheet.machining().pockets(Operation.POCKET_BOTTOM);
     String depth = MachineNotes.both(style, sheet.machining().pockets().get(0).depth());
-    return "%d from above, %d from below, %s deep%s."
+    return "%s from above, %s from below, %s deep%s."
         .formatted(
             above.size(),
             below.size(),

@@ -124,8 +124,8 @@ public final class ShoppingList {
     int least = cutting.leastPossible();
     String note =
         boards == least
-            ? "for %d %s; no fewer will do".formatted(cuts, what)
-            : "for %d %s; %d would be the fewest possible".formatted(cuts, what, least);
+            ? "for %s %s; no fewer will do".formatted(cuts, what)
+            : "for %s %s; %s would be the fewest possible".formatted(cuts, what, least);
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 

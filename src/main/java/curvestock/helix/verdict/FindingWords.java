@@ -45,7 +45,7 @@ final class FindingWords {
           "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
               .formatted(fact(v, Fact.HOLE), fact(v, Fact.SLOPE_SHARE), measured(v), needed(v));
       case HOLE_PATTERNS ->
-          "%d supports per turn on %d pieces per turn: the pieces need different holes"
+          "%s supports per turn on %s pieces per turn: the pieces need different holes"
               .formatted(
                   Figures.count(v.measured().orElseThrow()),
                   Figures.count(v.facts().get(Fact.ALL)));
@@ -184,9 +184,9 @@ final class FindingWords {
     long on = Figures.count(v.measured().orElseThrow());
     long all = Figures.count(v.facts().get(Fact.ALL));
     return (on < all
-            ? "%d of %d joints sit on a riser (all do if the supports per turn are a multiple of the"
+            ? "%s of %s joints sit on a riser (all do if the supports per turn are a multiple of the"
                 + " pieces per turn)"
-            : "%d of %d joints sit on a riser")
+            : "%s of %s joints sit on a riser")
         .formatted(on, all);
   }
 
