@@ -117,10 +117,14 @@ final class EdgeWeightBound {
 
   /**
    * At most so many pieces lie on the sheet; infinite if less than the known bound is not proven.
+   * Slivers, of a sweep of a few cells of directions, are not looked at.
    *
    * @param known a bound that is known: if this method cannot better it, it soon gives up
    */
   double most(int known) {
+    if (!sector.isRing() && sector.sweep().radians() / 2 < Math.PI / directions) {
+      return Double.POSITIVE_INFINITY;
+    }
     List<AxisProfile[]> looked = new ArrayList<>();
     for (int k = 0; k < directions; k += Math.max(1, directions / LOOKED_AT)) {
       look(k, looked);

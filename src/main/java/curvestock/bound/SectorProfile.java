@@ -79,7 +79,9 @@ final class SectorProfile {
     double inner = Math.max(0, radii[0] - gap);
     double outer = radii[1] + gap;
     double shorter = half - range;
-    double longer = Math.min(Math.PI, half + StrictMath.asin(Math.min(1, gap / radii[1]))) - range;
+    // Were it further, the outermost point would be nearest to the face's inner corner.
+    double beside = Math.min(gap, Math.sqrt(radii[1] * radii[1] - radii[0] * radii[0]));
+    double longer = Math.min(Math.PI, half + StrictMath.asin(beside / radii[1])) - range;
     return new SectorProfile(
         new double[][] {
           {outer, shorter, 1, 1},

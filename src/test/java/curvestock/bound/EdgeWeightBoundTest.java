@@ -6,6 +6,9 @@ import curvestock.packing.Control;
 import curvestock.packing.Effort;
 import curvestock.packing.Packer;
 import curvestock.packing.SearchSettings;
+import curvestock.packing.atlas.Atlas;
+import curvestock.packing.atlas.Chart;
+import curvestock.packing.atlas.Proportions;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
@@ -80,7 +83,7 @@ class EdgeWeightBoundTest {
     for (long seed = 1; seed <= 40; seed++) {
       Random random = new Random(seed);
       AnnularSector sector = anySector(random);
-      double gap = 8 * random.nextDouble();
+      double gap = (seed % 4 == 0 ? 300 : 8) * random.nextDouble();
       double half = sector.sweep().radians() / 2;
       double range = half * 0.2 * random.nextDouble() * random.nextInt(2);
       double direction = Math.PI / 2 * random.nextDouble();
@@ -104,7 +107,9 @@ class EdgeWeightBoundTest {
       double scatter = 4 * reach * reach * 4 * Math.sqrt(within + 10.0) / tries;
       assertThat(profile.area())
           .as("seed %d, %s turned %f", seed, sector, direction)
-          .isBetween(sampled - scatter - 4 * gap * gap - 0.02 * sampled, sampled + scatter);
+          .isBetween(
+              sampled - scatter - 4 * gap * gap - (gap > 8 ? 1 : 0.02) * sampled,
+              sampled + scatter);
     }
   }
 
@@ -280,6 +285,15 @@ class EdgeWeightBoundTest {
   }
 
   @Test
+  void byEdges_sliver_staysAsItWas() {
+    Piece sliver = Piece.of("S", "sliver", sector(90_000, 300, 0.2));
+    SheetStock sheet = rectangle(1000, 700);
+    Bound area = Bound.quick(sliver, sheet, USUAL);
+
+    assertThat(area.byEdges(sliver, sheet, USUAL, false)).isEqualTo(area);
+  }
+
+  @Test
   void byEdges_randomSectors_isNeverBelowALayoutFound() {
     int sharper = 0;
     int nearly = 0;
@@ -313,5 +327,30 @@ class EdgeWeightBoundTest {
     }
     assertThat(sharper).as("sharper than by area").isGreaterThan(8);
     assertThat(nearly).as("within two of what was found").isPositive();
+  }
+
+  /** Layouts found by searches of hours, each for the largest pieces that it was found to take. */
+  @Test
+  void byEdges_chartsOfTheAtlas_areAllAllowed() {
+    Cutting none = Cutting.leaving(Length.ZERO, Length.ZERO, Length.ZERO);
+    List<Chart> charts = Atlas.SHIPPED.charts();
+    int tight = 0;
+    for (int k = 0; k < charts.size(); k += 6) {
+      Proportions of = charts.get(k).proportions();
+      double outer = 1000 * of.outer();
+      double width = 1000 * of.width();
+      Piece piece =
+          Piece.of("S", "segment", sector(outer - width / 2, width, Math.toDegrees(of.sweep())));
+      SheetStock sheet = rectangle(1000 * of.aspect(), 1000);
+
+      Bound area = Bound.quick(piece, sheet, none);
+      int edges = area.byEdges(piece, sheet, none, false).count();
+
+      assertThat(edges)
+          .as("%s on %s", piece.shape(), of)
+          .isBetween(charts.get(k).count(), area.count());
+      tight += edges < area.count() ? 1 : 0;
+    }
+    assertThat(tight).as("sharper than by area").isPositive();
   }
 }
