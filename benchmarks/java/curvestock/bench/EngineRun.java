@@ -44,6 +44,7 @@ record EngineRun(
     Packed again =
         new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), count, Control.NONE);
     double toBest = secondsSince(start);
+    bound = bound.byEdges(c.piece(), c.sheet(), c.cutting(), false);
     bound = bound.byCases(c.piece(), c.sheet(), c.cutting(), count, PROOF_TESTS, Control.NONE);
     boolean same = again.layout().placements().size() == count;
     return new EngineRun(

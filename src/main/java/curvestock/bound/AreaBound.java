@@ -1,5 +1,6 @@
 package curvestock.bound;
 
+import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -22,10 +23,19 @@ final class AreaBound {
     double sure = 2 * InflatedArea.mostWidening(piece);
     Length spacing = Length.ofMillimetres(Math.min(sure, cutting.spacing().millimetres()));
     Cutting less = Cutting.leaving(spacing, Length.ZERO, cutting.margin());
-    double share = InflatedArea.ofSheet(sheet, less) / InflatedArea.ofPiece(piece, less);
+    double share = InflatedArea.ofSheet(sheet, less) / area(piece, less);
     int count = (int) Math.min(Integer.MAX_VALUE, Math.floor(share * (1 + ROUNDING)));
     return new Bound(
         count,
         "by area: the pieces, with half the gap around each, must fit in the area of the usable sheet");
+  }
+
+  /** A ring cannot lie in the hole of another of its own size, so it takes up a whole disc. */
+  private static double area(Piece piece, Cutting cutting) {
+    if (piece.shape().blank() instanceof AnnularSector sector && sector.isRing()) {
+      double radius = sector.outerRadius().millimetres() + cutting.spacing().millimetres() / 2;
+      return Math.PI * radius * radius;
+    }
+    return InflatedArea.ofPiece(piece, cutting);
   }
 }

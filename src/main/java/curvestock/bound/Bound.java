@@ -1,6 +1,7 @@
 package curvestock.bound;
 
 import curvestock.packing.Control;
+import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
@@ -17,6 +18,9 @@ public record Bound(int count, String proof) {
 
   /** Beyond this many pieces the cases are too many. */
   private static final int FEW_CASES = 5;
+
+  /** Beyond this many pieces the edges matter less than the rounding of the proof. */
+  private static final int MANY = 60;
 
   private static final int CELLS = 250_000;
   private static final int ROUNDS = 300;
@@ -42,6 +46,29 @@ public record Bound(int count, String proof) {
     return FractionalCoverBound.of(piece, sheet, cutting, CELLS, ROUNDS)
         .map(quick::or)
         .orElse(quick);
+  }
+
+  /**
+   * A sharper bound by edge waste, for sectors: the same as this bound if it is not lower.
+   *
+   * @param closely looks closer, for some seconds; else for some tenths of a second
+   */
+  public Bound byEdges(Piece piece, SheetStock sheet, Cutting cutting, boolean closely) {
+    if (count < 2
+        || count > MANY
+        || !sheet.isRectangle()
+        || !(piece.shape().blank() instanceof AnnularSector sector)) {
+      return this;
+    }
+    EdgeWeightBound.Grain grain =
+        closely ? EdgeWeightBound.Grain.FINE : EdgeWeightBound.Grain.COARSE;
+    double most = new EdgeWeightBound(sector, sheet, cutting, grain).most(count);
+    return most >= count
+        ? this
+        : new Bound(
+            (int) Math.floor(most),
+            "by edge waste: as by area, but wood along the edges and in the corners counts less,"
+                + " because curved pieces cannot fill it");
   }
 
   /**

@@ -140,6 +140,7 @@ final class Deciding {
     if (first.gap().equals(Money.ZERO) && !first.sheetCost().equals(Money.ZERO)) {
       return first;
     }
+    pool.slots().forEach(pool::sharpen);
     if (choosing.isWorthProving(first)) {
       pool.slots().forEach(pool::prove);
     }

@@ -139,6 +139,14 @@ final class LayoutPool {
     return found;
   }
 
+  /** A sharper limit by edge waste, where more of a piece are wanted than were found. */
+  void sharpen(Slot slot) {
+    if (slot.found() < slot.wanted() && !listener.stopped()) {
+      boolean closely = job.search().effort() == Effort.THOROUGH;
+      slot.prove(slot.bound().byEdges(slot.piece(), slot.sheet, job.cutting(), closely));
+    }
+  }
+
   /**
    * A sharper limit for few large pieces, which takes longer. A regular layout shows from which
    * count on a proof may be tried.
