@@ -110,11 +110,19 @@ public final class BuyingWords {
       String kind = figures.of(rows.at(i, "kind"), Measure.TEXT);
       String sheet = figures.of(rows.at(i, "sheet"), Measure.TEXT);
       long needed = ((Count) rows.at(i, "needed")).number();
+      long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
-      String all = needed == wanted(kind) ? "all " : "";
       lines.add(
-          "To spend less, one sheet of %s would have to hold %s%d of %s; the fullest layout found holds %d."
-              .formatted(sheet, all, needed, kind, found));
+          "To spend less, one sheet of %s would have to hold %s; the fullest layout found holds %d%s."
+              .formatted(
+                  sheet,
+                  together > needed
+                      ? "all %d pieces (%d of %s and %s)"
+                          .formatted(
+                              together, needed, kind, Figures.count(together - needed, "other"))
+                      : "%s%d of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  found,
+                  together > needed ? " of " + kind : ""));
     }
     return lines;
   }
