@@ -11,7 +11,6 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
-import curvestock.job.Job;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -47,19 +46,6 @@ public final class BenchWords {
     this.spec = plan.spec();
     this.figures = figures;
     this.style = figures.style();
-  }
-
-  /** What is done at half-laps once a piece is cut out; empty if there are none. */
-  public static String halfLaps(Job job) {
-    return job.structure()
-        .map(order -> order.plan().spec().construction())
-        .filter(Construction.HalfLap.class::isInstance)
-        .map(halved -> ((Construction.HalfLap) halved).lap())
-        .map(
-            lap ->
-                " Then cut its half-laps, %s long and half the measured thickness deep: from above at its upper end, from below at its lower end, as on its label."
-                    .formatted(job.style().formatGiven(lap)))
-        .orElse("");
   }
 
   /** Where the joints are and how they are made. */
@@ -194,9 +180,17 @@ public final class BenchWords {
                 .formatted(block.id(), exactly, figures.length(block.height())));
       }
     }
-    lines.add("Tilt the saw for a sloping end; blocks between turns slope alike at both ends.");
     lines.add(
-        "Glue each block to the turn below and to the roadbed above; drill pilot holes for screws.");
+        "One length for each block: set the saw's stop to it, along the block's longer side. Tilt the"
+            + " saw for a sloping end; blocks between turns slope alike at both ends.");
+    lines.add(
+        "Stand them with %s across the roadbed and %s along the track, those at the edges flush with the edge."
+            .formatted(figures.given(wood.width()), figures.given(wood.along())));
+    if (wood.stock().isEmpty()) {
+      lines.add(
+          "They come from the sheets as rectangles, longer by what the slope takes: saw their ends to"
+              + " the slope, down to the length in this table.");
+    }
     String slender =
         blocks.blocks().stream()
             .filter(block -> block.height().compareTo(wood.width().times(SLENDER)) > 0)
@@ -274,7 +268,8 @@ public final class BenchWords {
             cutting.stock().name(),
             figures.given(cutting.stock().length()),
             spec.supports().riser() instanceof Riser.WoodBlocks
-                ? "; lengths allow for the sloping end"
+                ? "; lengths are the long side, %s of each board is for squaring its end, every cut takes a kerf"
+                    .formatted(figures.given(cutting.squaring()))
                 : "");
   }
 

@@ -107,6 +107,7 @@ final class BuildTables {
         count("supports", "Supports", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
         length("underside", "Underside", SupportRow::underside),
+        length("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
         length("railTop", "Rail top", SupportRow::railTop),
         length(
             "gap",
@@ -242,14 +243,9 @@ final class BuildTables {
         text("block", "Block", BlockPlan.Block::id),
         count("count", "Count", BlockPlan.Block::count),
         length("height", "Height", BlockPlan.Block::height),
-        length("longSide", "Long side", BuildTables::longSide),
+        length("longSide", "Cut to (long side)", BlockPlan.Block::longSide),
         angle("sawTilt", "Saw tilt", block -> Angle.ofRadians(Math.atan(block.slope()))),
         text("where", "Where", BuildTables::where));
-  }
-
-  /** Of a block on the base, uphill; between turns the ends are parallel. */
-  private static Length longSide(BlockPlan.Block block) {
-    return block.onBase() ? block.height().plus(block.slopeCut().times(0.5)) : block.height();
   }
 
   private static String where(BlockPlan.Block block) {

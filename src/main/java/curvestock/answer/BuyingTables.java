@@ -167,6 +167,7 @@ final class BuyingTables {
         text("kind", "Kind", obstacle -> obstacle.piece().id()),
         text("sheet", "Sheet", obstacle -> obstacle.sheet().name()),
         count("needed", "Needed", Obstacle::needed),
+        count("together", "With others", Obstacle::together),
         count("found", "Found", Obstacle::found),
         count("plausible", "At best", Obstacle::plausible),
         text("searched", "Looked for", obstacle -> obstacle.searched() ? "yes" : "no"));

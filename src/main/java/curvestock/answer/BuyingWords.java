@@ -110,11 +110,19 @@ public final class BuyingWords {
       String kind = figures.of(rows.at(i, "kind"), Measure.TEXT);
       String sheet = figures.of(rows.at(i, "sheet"), Measure.TEXT);
       long needed = ((Count) rows.at(i, "needed")).number();
+      long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
-      String all = needed == wanted(kind) ? "all " : "";
       lines.add(
-          "To spend less, one sheet of %s would have to hold %s%s of %s; the fullest layout found holds %s."
-              .formatted(sheet, all, needed, kind, found));
+          "To spend less, one sheet of %s would have to hold %s; the fullest layout found holds %s%s."
+              .formatted(
+                  sheet,
+                  together > needed
+                      ? "all %s pieces (%s of %s and %s)"
+                          .formatted(
+                              together, needed, kind, Figures.count(together - needed, "other"))
+                      : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  found,
+                  together > needed ? " of " + kind : ""));
     }
     return lines;
   }

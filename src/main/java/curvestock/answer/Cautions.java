@@ -21,7 +21,11 @@ public enum Cautions {
           + " never leave it running alone. A laser needs fume extraction, a fire extinguisher at hand,"
           + " and plywood sold as safe for lasers."),
   LOOSE(
-      "A piece that comes loose can jam or fly: hold it by tabs, screws in the waste, or vacuum."),
+      "On a machine a piece that comes loose can jam or fly: hold each one down by vacuum, tape or"
+          + " screws inside its outline before it is cut free."),
+  TABS(
+      "On a machine a piece that comes loose can jam or fly: leave the tabs alone until the tool has"
+          + " stopped, then cut them by hand."),
   SHEETS("A full sheet takes two people to carry. Tie it down on the car."),
   RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
   LIFTING(
@@ -49,9 +53,15 @@ public enum Cautions {
   public static final String BUILDING_IN_A_LINE =
       "Caution: mock up a turn with your own trains first. Lift a helix with help and pad its edges.";
 
-  /** Those that go with a whole shop packet. */
-  public static List<String> all(boolean rods) {
-    return words(rods, values());
+  /**
+   * Those that go with a whole shop packet.
+   *
+   * @param rods whether there are threaded rods
+   * @param tabs whether the job's files for machines have tabs that hold pieces
+   */
+  public static List<String> all(boolean rods, boolean tabs) {
+    String other = (tabs ? LOOSE : TABS).words;
+    return words(rods, values()).stream().filter(words -> !words.equals(other)).toList();
   }
 
   /** For people who build and lift. */
@@ -67,9 +77,13 @@ public enum Cautions {
         .toList();
   }
 
-  /** For whoever runs a machine. */
-  public static List<String> ofMachines() {
-    return List.of(LOOSE.words, MACHINE.words, DUST.words, LICENSED.words);
+  /**
+   * For whoever runs a machine.
+   *
+   * @param tabs whether the job's files have tabs that hold pieces
+   */
+  public static List<String> ofMachines(boolean tabs) {
+    return List.of((tabs ? TABS : LOOSE).words, MACHINE.words, DUST.words, LICENSED.words);
   }
 
   /** For the first page of a packet. */

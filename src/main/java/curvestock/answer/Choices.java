@@ -103,7 +103,7 @@ public record Choices(
             Measure.COUNT,
             o -> Field.orNone(o.division().lower().map(run -> new Count(run.count())))),
         angle("upperAngle", "Upper angle", o -> o.division().segment()),
-        count("pieces", "Pieces", SegmentOption::pieces),
+        count("pieces", "Pieces", SegmentOption::cut),
         ofFill("perSheet", "Per sheet", SheetFill::count),
         ofFill("limit", "Limit", fill -> fill.bound().count()),
         text("limitProof", "Proof", o -> o.fill().map(fill -> fill.bound().proof()).orElse("")),

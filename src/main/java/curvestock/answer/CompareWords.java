@@ -95,6 +95,7 @@ public final class CompareWords {
             best -> {
               asTheJobIs().ifPresent(lines::add);
               assumption().ifPresent(lines::add);
+              plates().ifPresent(lines::add);
               lines.addAll(new SheetSizeWords(comparison, figures).lines());
               comparison.alone().ifPresent(alone -> lines.add(alone(alone)));
               lines.addAll(changes());
@@ -102,6 +103,15 @@ public final class CompareWords {
               comparison.ears().ifPresent(ears -> lines.add(ears(ears)));
             });
     return lines;
+  }
+
+  /** Why sheets here may be more than those of a plan. */
+  private Optional<String> plates() {
+    return comparison.options().stream().anyMatch(option -> option.assumedSheets() > 0)
+        ? Optional.of(
+            "Sheets and cost include splice plates, assumed under each joint since the job does not"
+                + " say how they are made; `plan` cuts no plates until you list them under `pieces:`.")
+        : Optional.empty();
   }
 
   private Optional<String> assumption() {

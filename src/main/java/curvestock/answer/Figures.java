@@ -71,6 +71,11 @@ public record Figures(LengthStyle style, String currency) {
     return style.formatMade(length);
   }
 
+  /** A length that must not be exceeded. */
+  public String atMost(Length length) {
+    return style.formatDown(length);
+  }
+
   /** A length that somebody measured or chose. */
   public String given(Length length) {
     return style.formatGiven(length);

@@ -20,20 +20,25 @@ import java.util.stream.Collectors;
  *
  * @param kept the offcut that remnants.yaml promises, in the sheet's frame
  * @param labels what is written on each piece, in the layout's order
+ * @param laps a sentence for each kind of piece that has half-laps
  */
-public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labels) {
+public record HandCuts(
+    CuttingOrder order, Optional<Box> kept, List<String> labels, List<String> laps) {
 
   public HandCuts {
+    laps = List.copyOf(laps);
     labels = List.copyOf(labels);
   }
 
   /** For each sheet or panel of the plan. */
   public static List<HandCuts> of(Plan plan) {
     List<HandCuts> all = new ArrayList<>();
+    HalfLapWords laps = new HalfLapWords(plan);
     for (int i = 0; i < plan.layouts().size(); i++) {
       Layout layout = plan.layouts().get(i);
       Optional<Box> kept = Remnant.of(layout).map(Remnant::where);
-      all.add(new HandCuts(CuttingOrder.of(layout, kept), kept, plan.labels().get(i)));
+      List<String> labels = plan.labels().get(i);
+      all.add(new HandCuts(CuttingOrder.of(layout, kept), kept, labels, laps.ofSheet(i + 1)));
     }
     return List.copyOf(all);
   }
@@ -83,12 +88,24 @@ public record HandCuts(CuttingOrder order, Optional<Box> kept, List<String> labe
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "Board %s: cut its pieces in the order %s, so that the rest stays in one board you can clamp."
-                .formatted(sides, names(board.pieces())));
+            "Board %s: cut its pieces in the order %s, so that the rest is easy to clamp%s."
+                .formatted(
+                    sides,
+                    names(board.pieces()),
+                    loses(board) ? "" : " and each trammel pivot keeps its wood"));
       }
     }
     single.forEach((sides, pieces) -> several.add(cutOut(sides, pieces)));
     return List.copyOf(several);
+  }
+
+  private boolean loses(Board board) {
+    return order.lost().stream().anyMatch(lost -> board.pieces().contains(lost.piece()));
+  }
+
+  /** What to do for pieces whose trammel pivot has lost its wood by then; a sentence each. */
+  public List<String> pivots(Figures figures) {
+    return PivotWords.lost(order.lost(), labels, figures);
   }
 
   private String cutOut(String sides, List<Integer> pieces) {

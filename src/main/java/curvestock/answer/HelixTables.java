@@ -6,10 +6,12 @@ import static curvestock.answer.Field.length;
 import static curvestock.answer.Field.text;
 import static curvestock.answer.Field.turns;
 
+import curvestock.geometry.Box;
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.PieceKind;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.verdict.Place;
@@ -19,7 +21,10 @@ import curvestock.units.Length;
 import curvestock.units.Mass;
 import curvestock.units.Share;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** The tables that tell whether a helix works and what it is like. */
@@ -64,8 +69,40 @@ final class HelixTables {
         length("freeHeight", "Clearance", p -> p.budgets().get(0).free()),
         length("across", "Diameter", p -> p.spec().ground().outerEdge().plus(beyond).times(2)),
         length("opening", "Inside", p -> p.spec().ground().innerEdge().minus(beyond).times(2)),
+        length("roomLength", "Length with leads", HelixTables::roomLength),
+        length("roomWidth", "Width with leads", HelixTables::roomWidth),
+        length("roomHeight", "Height to the rail top", HelixTables::roomHeight),
         Field.of("track", "Track to lay", Measure.RUN, HelixTables::track),
         Field.of("weight", "Weight", Measure.WEIGHT, p -> wood().plus(base()).plus(risers())));
+  }
+
+  /** What the roadbed covers, both leads and what stands beyond its edges included. */
+  private static Box room(HelixPlan plan) {
+    Map<String, PieceKind> kinds =
+        plan.roadbed().kinds().stream().collect(Collectors.toMap(PieceKind::id, kind -> kind));
+    return plan.roadbed().pieces().stream()
+        .map(piece -> kinds.get(piece.kindId()).at(piece.pose()).box())
+        .reduce(Box::union)
+        .orElseThrow();
+  }
+
+  private static Length roomLength(HelixPlan plan) {
+    Box room = room(plan);
+    return Length.ofMillimetres(Math.max(room.width(), room.height()))
+        .plus(plan.spec().beyondEdges().times(2));
+  }
+
+  private static Length roomWidth(HelixPlan plan) {
+    Box room = room(plan);
+    return Length.ofMillimetres(Math.min(room.width(), room.height()))
+        .plus(plan.spec().beyondEdges().times(2));
+  }
+
+  private static Length roomHeight(HelixPlan plan) {
+    return plan.supports().rows().stream()
+        .map(SupportRow::railTop)
+        .max(Comparator.naturalOrder())
+        .orElseThrow();
   }
 
   private static Length track(HelixPlan plan) {

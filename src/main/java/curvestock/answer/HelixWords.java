@@ -1,12 +1,10 @@
 package curvestock.answer;
 
-import curvestock.geometry.Point;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.course.Climb;
-import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
@@ -23,7 +21,6 @@ import curvestock.units.Mass;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -35,9 +32,6 @@ public final class HelixWords {
 
   /** So many assumed values are told in a sentence. */
   private static final int FEW_ASSUMED = 6;
-
-  /** Between two places at which the edge is looked at: a circle's edge is missed by 0.01 mm. */
-  private static final double SAMPLE = 5;
 
   /** A difference in height that a reader can see in the figures, in millimetres. */
   private static final double SEEN = 1;
@@ -247,33 +241,16 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Needs a space %s, or %s with the leads; %s clear inside"
+    return "Needs a space %s, or %s with the leads and %s high to the rail top; %s clear inside"
         .formatted(
             ground.isOval()
                 ? figures.sides(outer.plus(ground.straight()), outer)
                 : figures.length(outer) + " across",
-            withLeads(),
+            figures.sides(
+                (Length) helix.figures().at(0, "roomLength"),
+                (Length) helix.figures().at(0, "roomWidth")),
+            figures.length((Length) helix.figures().at(0, "roomHeight")),
             figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)));
-  }
-
-  /** Length and width of the wood seen from above, its leads included. */
-  private String withLeads() {
-    double half = spec.ground().width().times(0.5).plus(spec.beyondEdges()).millimetres();
-    double from = -spec.bottom().leadIn().millimetres();
-    double to = plan.climb().ringLength() + spec.top().leadIn().millimetres();
-    int steps = (int) Math.ceil((to - from) / SAMPLE);
-    List<Point> edge = new ArrayList<>();
-    for (int i = 0; i <= steps; i++) {
-      Waypoint here = plan.line().at(from + (to - from) * i / steps);
-      edge.add(here.toLeft(half));
-      edge.add(here.toLeft(-half));
-    }
-    DoubleSummaryStatistics x = edge.stream().mapToDouble(Point::x).summaryStatistics();
-    DoubleSummaryStatistics y = edge.stream().mapToDouble(Point::y).summaryStatistics();
-    double wide = x.getMax() - x.getMin();
-    double high = y.getMax() - y.getMin();
-    return figures.sides(
-        Length.ofMillimetres(Math.max(wide, high)), Length.ofMillimetres(Math.min(wide, high)));
   }
 
   private String weight() {

@@ -42,6 +42,12 @@ public record Comparison(
     reach = List.copyOf(reach);
   }
 
+  /** The option that divides the helix as the job does, if it was compared. */
+  public Optional<SegmentOption> own() {
+    Division own = Designs.of(job).own();
+    return options.stream().filter(option -> option.division().isLike(own)).findFirst();
+  }
+
   /** The option recommended. */
   public Optional<SegmentOption> best() {
     return recommendation.flatMap(

@@ -5,6 +5,8 @@ import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * A helix in one division, as packing sees it.
@@ -39,6 +41,15 @@ record Design(
   /** Pieces of roadbed, all kinds and layers. */
   int pieces() {
     return count(bed);
+  }
+
+  /** Pieces of roadbed that are cut: with their spares. */
+  int cut() {
+    Set<String> ids = bed.stream().map(each -> each.piece().id()).collect(Collectors.toSet());
+    return job.demands().stream()
+        .filter(demand -> ids.contains(demand.piece().id()))
+        .mapToInt(Demand::count)
+        .sum();
   }
 
   /** The rectangle of the piece that takes most room; of a plain segment across its ends. */

@@ -26,6 +26,12 @@ public record Division(Optional<SegmentRun> lower, Angle segment) {
     return lower.isPresent();
   }
 
+  /** Whether it is the same, to a millionth of a degree. */
+  boolean isLike(Division other) {
+    double off = segment.degrees() - other.segment.degrees();
+    return lower.equals(other.lower) && Math.abs(off) < 1e-6;
+  }
+
   /** The larger of its angles. */
   public Angle largest() {
     return lower

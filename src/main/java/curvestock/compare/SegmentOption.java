@@ -84,6 +84,11 @@ public record SegmentOption(
     return design.pieces();
   }
 
+  /** Pieces of the helix that are cut, with their spares: as many as a plan of them counts. */
+  public int cut() {
+    return design.cut();
+  }
+
   /** The whole segment that is counted per sheet. */
   public Piece segment() {
     return design.segment();
@@ -107,6 +112,16 @@ public record SegmentOption(
   /** What all sheets cost, those for small parts too, and what no layouts can go below. */
   public Cost cost() {
     return plan.cost().plus(small.extraCost());
+  }
+
+  /** Sheets bought for joint parts that nobody listed: a plan of the job has none of them. */
+  public int assumedSheets() {
+    return parts().assumed() ? small.extraSheets() : 0;
+  }
+
+  /** What is paid for them. */
+  public Money assumedCost() {
+    return parts().assumed() ? sheetCost().minus(plan.cost().paid()) : Money.ZERO;
   }
 
   /** What is paid for all sheets. */

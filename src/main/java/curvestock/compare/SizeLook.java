@@ -25,9 +25,9 @@ public record SizeLook(Design design, Layout pattern, int sheets, Money paid) {
     return division().largest();
   }
 
-  /** Pieces of the helix. */
+  /** Pieces of the helix that are cut, with their spares. */
   public int pieces() {
-    return design.pieces();
+    return design.cut();
   }
 
   public int joints() {

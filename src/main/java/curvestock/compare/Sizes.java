@@ -60,8 +60,7 @@ public final class Sizes {
 
   /** Whether the job is divided so, to a millionth of a degree. */
   public boolean isOwn(Division division) {
-    double off = division.segment().degrees() - own().segment().degrees();
-    return division.lower().equals(own().lower()) && Math.abs(off) < 1e-6;
+    return division.isLike(own());
   }
 
   /** What a joint counts for when sizes are weighed. */

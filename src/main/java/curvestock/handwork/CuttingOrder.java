@@ -13,12 +13,14 @@ import java.util.function.ToDoubleFunction;
  * An order to cut a sheet in by hand: first the straight cut that frees the offcut to keep, so that
  * no later one can run into it; then straight cuts from edge to edge that touch no piece, so that
  * handy boards result; then the pieces of each board one after the other from one end to the other,
- * so that what is left stays one board to clamp.
+ * so that what is left stays one board to clamp, and each while the wood under its trammel pivot is
+ * still there, where that is possible.
  *
  * @param rips straight cuts, each through what the ones before left whole
  * @param boards what results, each with its pieces in the order of cutting
+ * @param lost pivots on the sheet whose wood is not there when their piece is cut
  */
-public record CuttingOrder(List<Rip> rips, List<Board> boards) {
+public record CuttingOrder(List<Rip> rips, List<Board> boards, List<LostPivot> lost) {
 
   /**
    * A straight cut from edge to edge of a board.
@@ -52,12 +54,32 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
     }
   }
 
+  /**
+   * A pivot on the sheet that a trammel cannot be set on when its piece is cut.
+   *
+   * @param piece that is swung about it
+   * @param arc the first of the piece's arcs about it
+   */
+  public record LostPivot(int piece, ArcMark arc, Why why) {
+
+    /** Where its wood has gone. */
+    public enum Why {
+      /** The piece that it lies on was cut before. */
+      CUT_AWAY,
+      /** A straight cut parted it from the piece. */
+      OTHER_BOARD,
+      /** Nothing but pieces that were cut before, or a thin web, held it to the piece. */
+      LOOSE
+    }
+  }
+
   /** An offcut narrower than this is no board to put away. */
   private static final double LEAST_OFFCUT = 75;
 
   public CuttingOrder {
     rips = List.copyOf(rips);
     boards = List.copyOf(boards);
+    lost = List.copyOf(lost);
   }
 
   /**
@@ -67,7 +89,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
    *     all pieces or the full length above them
    */
   public static CuttingOrder of(Layout layout, Optional<Box> kept) {
-    return new Ripping(layout).order(kept);
+    return new Ripping(layout, kept).order(kept);
   }
 
   /** Splits boards as long as a cut goes through. */
@@ -78,8 +100,10 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
     private final Point home;
     private final List<Rip> rips = new ArrayList<>();
     private final List<Board> boards = new ArrayList<>();
+    private final PivotWood pivots;
 
-    Ripping(Layout layout) {
+    Ripping(Layout layout, Optional<Box> kept) {
+      pivots = new PivotWood(layout, kept);
       Box box = layout.sheet().outline().box();
       sheet = new Box(0, 0, box.width(), box.height());
       kerf = layout.cutting().kerf().millimetres();
@@ -94,7 +118,8 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
         all.add(i);
       }
       split(kept.map(box -> freed(box.moved(home), all)).orElse(sheet), all);
-      return new CuttingOrder(rips, boards);
+      List<LostPivot> lost = boards.stream().flatMap(board -> pivots.lost(board).stream()).toList();
+      return new CuttingOrder(rips, boards, lost);
     }
 
     /** Cuts the offcut off along its own edge; what is left. */
@@ -118,7 +143,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards) {
         best = better ? rip : best;
       }
       if (best == null) {
-        boards.add(new Board(board, inOrder(board, held)));
+        boards.add(pivots.ordered(board, inOrder(board, held)));
         return;
       }
       rips.add(best);

@@ -35,6 +35,22 @@ public record PieceMarks(
 
   private static final double SAME_POINT = 1e-3;
 
+  /** More pivots than this are no trammel work. */
+  private static final int MOST_PIVOTS = 3;
+
+  /** Whether it is drawn with a trammel rather than by its pattern. */
+  public boolean isSwung() {
+    return pivots().size() <= MOST_PIVOTS;
+  }
+
+  /** The letter of a corner: A to Z, then A2 and so on. */
+  public static String letter(int corner) {
+    String letter = Character.toString((char) ('A' + corner % LETTERS));
+    return corner < LETTERS ? letter : letter + (corner / LETTERS + 1);
+  }
+
+  private static final int LETTERS = 26;
+
   /** A distance between two corners, to measure twice by. */
   public record Check(int from, int to, double distance) {}
 

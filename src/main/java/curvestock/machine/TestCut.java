@@ -15,6 +15,7 @@ import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.util.ArrayList;
 import java.util.List;
@@ -163,41 +164,71 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     return new Layout(offcut, cutting, placements);
   }
 
-  private boolean hasLaps() {
+  /** Whether it is turned over for laps from below. */
+  public boolean hasLaps() {
     return laps.stream().anyMatch(each -> !each.isEmpty());
   }
 
-  /** What there is to do with it, a sentence or two each. */
-  public List<String> words(String lengthByWidth) {
+  /**
+   * What there is to do with it, in the order of doing it, a sentence or two each.
+   *
+   * @param style in whose unit everything is told; what is engraved on the squares stays
+   */
+  public List<String> words(LengthStyle style) {
     List<String> words = new ArrayList<>();
+    SheetStock offcut = layout.sheet();
     words.add(
-        "Cut it from an offcut of %s or larger, with the settings you will use for the sheets."
-            .formatted(lengthByWidth));
-    if (laps.stream().anyMatch(each -> !each.isEmpty())) {
-      words.add("Cut test-flip first, turn the offcut over, then cut test-cut.");
-    }
+        "Before cutting: in the machine's program "
+            + squares(style)
+            + " If not, the unit was misread: fix the import settings, not the file.");
     words.add(
-        "Before cutting: in your machine's program the two test squares must measure 100 mm and 4 in"
-            + " (101.6 mm). If not, the unit was misread: fix the import settings, not the file.");
+        "Cut it from an offcut of "
+            + exact(style, offcut.length())
+            + " x "
+            + exact(style, offcut.width())
+            + " or more, with the settings of the job"
+            + (hasLaps() ? ": test-flip first, then turn the offcut over and cut test-cut." : "."));
+    words.add("The numbers must read the right way round: mirrored letters mean a mirrored file.");
     words.add(
-        "After cutting, measure both squares with a caliper, both ways. If both are off by the same"
-            + " amount, the kerf is set wrong: for squares 0.2 mm (0.008 in) too small, set the kerf that"
-            + " much wider. If the larger is off by more, or one direction only, calibrate that axis of"
-            + " the machine.");
+        "After cutting, measure both squares with a caliper, both ways. Both too small or too large"
+            + " by the same amount: the kerf is set wrong; a piece too small by "
+            + (style.unit().isImperial()
+                ? "0.01 in was cut with a kerf 0.01 in"
+                : "0.2 mm was cut with a kerf 0.2 mm")
+            + " wider than set. Too small in proportion, or in one direction only: the machine's axis"
+            + " is off.");
     words.add(
-        "Measure the diagonals: 141.4 mm (5.568 in) and 143.7 mm (5.657 in). If the two of a square"
-            + " differ, the machine is out of square.");
-    words.add("The numbers must read the right way round: mirrored numbers mean a mirrored file.");
+        "Measure the diagonals: "
+            + diagonals(style)
+            + " Unlike diagonals: the machine is out of square.");
     if (hasLaps()) {
       words.add(
-          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces be flush. If"
-              + " there is a step, change the depth by half of it; measure the sheet again where it was"
-              + " cut.");
+          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces be flush. A"
+              + " step is twice the error of the depth; measure the sheet again where it was cut.");
     } else if (layout.placements().size() > 2) {
       words.add(
           "Butt END 1 against END 2: the edges must line up and the faces meet without a gap. Then try"
               + " the joint as you will build it, plate and screws included.");
     }
     return words;
+  }
+
+  /** 100 mm are 3.937 in, 4 in are 101.6 mm. */
+  private static String squares(LengthStyle style) {
+    return style.unit().isImperial()
+        ? "the square marked 4 IN must measure 4 in, the one marked 100 MM 3.937 in."
+        : "the square marked 100 MM must measure 100 mm, the one marked 4 IN 101.6 mm.";
+  }
+
+  private static String diagonals(LengthStyle style) {
+    return style.unit().isImperial()
+        ? "5.657 in on the square marked 4 IN, 5.568 in on the other."
+        : "141.4 mm on the square marked 100 MM, 143.7 mm on the other.";
+  }
+
+  private static String exact(LengthStyle style, Length length) {
+    return style.unit().isImperial()
+        ? LengthStyle.INCH_DECIMALS.format(length)
+        : LengthStyle.METRIC.format(length);
   }
 }

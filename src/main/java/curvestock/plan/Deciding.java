@@ -35,7 +35,7 @@ final class Deciding {
   }
 
   /** What a cheaper purchase needs of one slot. */
-  private record Need(Slot slot, int count) {
+  private record Need(Slot slot, int count, int together) {
     double gain() {
       return (double) count / Math.max(1, slot.found());
     }
@@ -46,7 +46,13 @@ final class Deciding {
 
     Obstacle obstacle() {
       return new Obstacle(
-          slot.piece(), slot.sheet, count, slot.found(), slot.plausible(), slot.isExhausted());
+          slot.piece(),
+          slot.sheet,
+          count,
+          slot.found(),
+          slot.plausible(),
+          together,
+          slot.isExhausted());
     }
   }
 
@@ -194,12 +200,15 @@ final class Deciding {
   private List<Need> needs(Cheaper cheaper, CuttingStockInstance instance) {
     List<Need> needs = new ArrayList<>();
     List<Panel> panels = instance.panels();
+    boolean one = cheaper.isOneSheet();
+    int all = instance.demands().stream().mapToInt(Demand::count).sum();
     for (int p = 0; p < panels.size(); p++) {
       for (int i = 0; i < instance.demands().size(); i++) {
         Demand demand = instance.demands().get(i);
         Optional<Slot> slot = pool.slot(demand, panels.get(p).stock());
         if (slot.isPresent() && demand.count() > 1) {
-          needs.add(new Need(slot.get(), cheaper.needed(i, p)));
+          int needed = cheaper.needed(i, p);
+          needs.add(new Need(slot.get(), needed, one ? all : needed));
         }
       }
     }

@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.answer.BenchWords;
+import curvestock.answer.HalfLapWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -186,12 +187,7 @@ final class BedTemplate {
       double lap = joint.lap().millimetres();
       piece.lower().ifPresent(at -> lap(at.at(), at.at() + lap / 2));
       piece.upper().ifPresent(at -> lap(at.at(), at.at() - lap / 2));
-      notes.add(
-          "At each joint, cut away half the thickness over "
-              + ruler.of(joint.lap())
-              + ", from the end to the dashed shoulder: from above at the upper end, from below at the"
-              + " lower end, on every piece, so that each lies on the one before. The dashed line in"
-              + " the middle of the lap is where the plan shows the joint.");
+      notes.add(HalfLapWords.onPattern(joint.lap(), plan.spec().plywood(), ruler.style()));
     } else if (plan.spec().construction() instanceof Construction.ButtWithPlate butt) {
       SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
       piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint, 1));

@@ -5,6 +5,7 @@ import curvestock.drawing.Paper.Anchor;
 import curvestock.geometry.Box;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
+import curvestock.handwork.PieceMarks;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,16 +38,16 @@ final class CornerLetters {
             .toList();
     for (int i = 0; i < count; i++) {
       paper.text(
-          SheetMap.letter(i), stand(outline, corners.get(i), box), SIZE, Anchor.MIDDLE, true);
+          PieceMarks.letter(i), stand(outline, corners.get(i), box), SIZE, Anchor.MIDDLE, true);
       for (int j = i + 1; j < count; j++) {
         boolean few = count <= MOST_MEASURED;
         // Of many corners those far from A, which show an error most.
         boolean wanted = few ? j == i + 1 || i == 0 : i == 0 && far.contains(j);
         if (corners.size() <= 4 || wanted) {
           measures.add(
-              SheetMap.letter(i)
+              PieceMarks.letter(i)
                   + " to "
-                  + SheetMap.letter(j)
+                  + PieceMarks.letter(j)
                   + "\u00A0"
                   + ruler.of(corners.get(i).distance(corners.get(j))));
         }

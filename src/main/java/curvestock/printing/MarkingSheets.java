@@ -2,7 +2,9 @@ package curvestock.printing;
 
 import curvestock.answer.BenchWords;
 import curvestock.answer.Figures;
+import curvestock.answer.HalfLapWords;
 import curvestock.answer.HandCuts;
+import curvestock.answer.PivotWords;
 import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
@@ -30,9 +32,6 @@ import java.util.stream.Collectors;
  * of corners and pivots from the sheet's lower left corner, and a way without pivots.
  */
 public final class MarkingSheets {
-
-  /** More pivots than this are no trammel work. */
-  private static final int MOST_PIVOTS = 3;
 
   /** Columns of corners in one table. */
   private static final int CORNERS_A_TABLE = 4;
@@ -131,23 +130,22 @@ public final class MarkingSheets {
     if (index == 0) {
       template();
     }
-    order(index, cuts);
+    order(index, marked);
   }
 
   /** How many pivots would leave a hole in wood that somebody wants, and what to do; or none. */
   private static String pivotsOnGoodWood(List<PieceMarks> marks) {
     List<ArcMark> swung =
-        marks.stream()
-            .map(PieceMarks::pivots)
-            .filter(pivots -> pivots.size() <= MOST_PIVOTS)
-            .flatMap(List::stream)
-            .toList();
+        marks.stream().filter(PieceMarks::isSwung).flatMap(mark -> mark.pivots().stream()).toList();
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
         ? "No pivot falls on a good piece."
-        : "%s of %s %s on good wood: never drive a nail into it. Tape a pad of scrap plywood over the mark and pivot on that, with the same scrap under the trammel's pencil end, or draw that piece around its template instead."
+        : "%s of %s %s on good wood. %s Or draw that piece around its template."
             .formatted(
-                marked, Figures.count(swung.size(), "pivot"), marked == 1 ? "falls" : "fall");
+                marked,
+                Figures.count(swung.size(), "pivot"),
+                marked == 1 ? "falls" : "fall",
+                PivotWords.ON_GOOD_WOOD);
   }
 
   private static String words(String unit) {
@@ -164,7 +162,7 @@ public final class MarkingSheets {
   private void places(Piece piece, List<PieceMarks> same, List<String> labels) {
     PieceMarks first = same.get(0);
     int corners = first.corners().size();
-    boolean swung = first.pivots().size() <= MOST_PIVOTS;
+    boolean swung = first.isSwung();
     flow.heading(piece.id() + ", " + piece.name());
     if (swung) {
       for (int p = 0; p < first.pivots().size(); p++) {
@@ -235,7 +233,7 @@ public final class MarkingSheets {
   private void corners(List<PieceMarks> same, List<String> labels, int from, int to) {
     List<String> head = new ArrayList<>(List.of("Piece"));
     for (int i = from; i < to; i++) {
-      head.add(SheetMap.letter(i) + " x (" + ruler.unit() + ")");
+      head.add(PieceMarks.letter(i) + " x (" + ruler.unit() + ")");
       head.add("y (" + ruler.unit() + ")");
     }
     boolean middle = to == same.get(0).corners().size() && !same.get(0).arcs().isEmpty();
@@ -304,7 +302,7 @@ public final class MarkingSheets {
     mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
     flow.paragraph(
         "Check with a tape, straight from corner to corner: " + String.join(", ", checks) + ".");
-    if (mark.pivots().size() > MOST_PIVOTS) {
+    if (!mark.isSwung()) {
       return;
     }
     for (ArcMark arc : mark.arcs()) {
@@ -313,15 +311,15 @@ public final class MarkingSheets {
   }
 
   private String distance(PieceMarks mark, int from, int to) {
-    return SheetMap.letter(from)
+    return PieceMarks.letter(from)
         + "\u2013"
-        + SheetMap.letter(to)
+        + PieceMarks.letter(to)
         + "\u00A0"
         + ruler.of(mark.corners().get(from).distance(mark.corners().get(to)));
   }
 
   private void chord(ArcMark arc) {
-    String ends = SheetMap.letter(arc.from()) + " to " + SheetMap.letter(arc.to());
+    String ends = PieceMarks.letter(arc.from()) + " to " + PieceMarks.letter(arc.to());
     if (arc.sweep() > Math.PI) {
       flow.paragraph(
           "Arc " + ends + ", R " + ruler.of(arc.radius()) + ": more than half a turn; swing it.");
@@ -363,12 +361,8 @@ public final class MarkingSheets {
 
   // Order.
 
-  private static boolean drilled(Layout layout) {
-    return layout.placements().stream()
-        .anyMatch(placement -> !placement.piece().shape().outline().holes().isEmpty());
-  }
-
-  private void order(int index, HandCuts cuts) {
+  private void order(int index, Marked marked) {
+    HandCuts cuts = marked.cuts();
     Figures figures = Figures.of(job);
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
@@ -378,12 +372,18 @@ public final class MarkingSheets {
             + " clamped guide. Curves: jigsaw, or router on a trammel in several shallow passes.");
     cuts.cuts(figures).forEach(flow::paragraph);
     cuts.boards(figures).forEach(flow::paragraph);
+    cuts.pivots(figures).forEach(flow::paragraph);
+    boolean drilled = marked.pieces().stream().anyMatch(mark -> !mark.holes().isEmpty());
     flow.paragraph(
         "On each piece, first write its number, 'up' and 'inner edge'. "
             + BenchWords.UP
-            + (drilled(plan.layouts().get(index)) ? " Drill its holes." : "")
+            + (drilled ? " Drill its holes." : "")
             + " Saw the inner edge while the board still holds it, then the outer edge, and the ends last,"
-            + " on the waste side of the line. Never hold a small piece by hand: clamp it."
-            + BenchWords.halfLaps(job));
+            + " on the waste side of the line. Never hold a small piece by hand: clamp it.");
+    if (!cuts.laps().isEmpty()) {
+      flow.heading("Sheet " + (index + 1) + ": half-laps");
+      cuts.laps().forEach(flow::paragraph);
+      HalfLapWords.BY_HAND.forEach(flow::paragraph);
+    }
   }
 }

@@ -17,7 +17,6 @@ import curvestock.handwork.CuttingOrder.Rip;
 import curvestock.handwork.PieceMarks;
 import curvestock.layout.Layout;
 import java.util.List;
-import java.util.Locale;
 
 /** A sheet made small: pieces with their numbers and lettered corners, pivots, straight cuts. */
 final class SheetMap {
@@ -98,7 +97,7 @@ final class SheetMap {
       Point inwards = centre.minus(corner);
       double step = Math.min(2.2 / factor, inwards.norm() / 3);
       Point stand = corner.plus(inwards.times(step / Math.max(1, inwards.norm())));
-      page.text(letter(i), place(stand), Legible.SMALLEST, Anchor.MIDDLE, false);
+      page.text(PieceMarks.letter(i), place(stand), Legible.SMALLEST, Anchor.MIDDLE, false);
     }
     for (ArcMark arc : marks.pivots()) {
       Point pivot = place(arc.pivot());
@@ -179,11 +178,5 @@ final class SheetMap {
   /** A point given from the sheet's corner. */
   private Point place(Point fromCorner) {
     return at(back(fromCorner));
-  }
-
-  /** A, B ... Z, then A2 and so on. */
-  static String letter(int index) {
-    String letter = Character.toString((char) ('A' + index % 26));
-    return index < 26 ? letter : String.format(Locale.ROOT, "%s%d", letter, index / 26 + 1);
   }
 }

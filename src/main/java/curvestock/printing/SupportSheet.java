@@ -5,13 +5,16 @@ import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Column;
 import curvestock.answer.Figures;
+import curvestock.answer.FixingWords;
 import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.drawing.PaperSize;
 import curvestock.drawing.SheetTitle;
-import curvestock.helix.build.Station;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Text;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** The support table to tick, post by post. */
 public final class SupportSheet {
@@ -37,18 +40,16 @@ public final class SupportSheet {
       flow.paragraph(SheetTitle.INVENTED_NOTE);
     }
     flow.paragraph(
-        "S1, S2 ... and E and X are the supports on the footprint and on the plan of the helix."
-            + " Heights are above the base, the surface that the supports stand on. Set one turn, measure up"
-            + " to the underside of the plywood at each support, and tick the box. Start the next turn"
-            + " when all are ticked.");
+        "S1, S2 ... and E and X are the supports on the footprint and on the plan of the helix. Heights"
+            + " are above the base, the surface that the lowest supports stand on. Build from the bottom"
+            + " up, one table after the other: set its supports, lay its pieces, measure up from the base"
+            + " to the top of the plywood at each support, put right what is off, and tick the box. Start"
+            + " the next table when all are ticked.");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
-          "Block heights are at the middle of the block; the upper end slopes with the track. 'Edges'"
+          "Block heights are at the middle of the block; the table of blocks says what to cut. 'Edges'"
               + " means two blocks, one under each edge; 'middle', 'inner edge' and 'outer edge' mean one"
               + " block there.");
-      BenchWords bench = new BenchWords(helix, figures);
-      bench.risers().forEach(words -> flow.paragraph(words + "."));
-      bench.blockRemarks().forEach(flow::paragraph);
     }
     boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
     if (rods) {
@@ -56,29 +57,29 @@ public final class SupportSheet {
       flow.heading(helix.rods().caption());
       flow.table(helix.rods(), figures);
     }
-    for (Station station : helix.plan().stations().all()) {
-      Table rows = helix.supports().where("station", station.name());
-      if (!rows.isEmpty()) {
-        flow.heading(
-            station.name() + ", bearing " + figures.of(rows.at(0, "bearing"), Measure.ANGLE));
-        flow.table(
-            rows.only(
-                    "turn",
-                    "under",
-                    "underside",
-                    "railTop",
-                    rods ? "lowerNut" : "gap",
-                    "slope",
-                    "block")
-                .with(CHECKED, new Text(PageTable.TICK_BOX)),
-            figures);
-      }
+    for (String turn : turns(helix.supports())) {
+      flow.heading(turn.matches("[0-9]+") ? "Turn " + turn : capital(turn));
+      flow.table(
+          helix
+              .supports()
+              .where("turn", turn)
+              .only(
+                  "station",
+                  "bearing",
+                  "under",
+                  "top",
+                  "underside",
+                  rods ? "lowerNut" : "gap",
+                  "block")
+              .with(CHECKED, new Text(PageTable.TICK_BOX)),
+          figures);
     }
+    BenchWords bench = new BenchWords(helix, figures);
     if (!helix.blocks().isEmpty()) {
       flow.heading(helix.blocks().caption());
       flow.table(helix.blocks(), figures);
+      bench.blockRemarks().forEach(words -> flow.paragraph("•  " + words));
     }
-    BenchWords bench = new BenchWords(helix, figures);
     if (!helix.bridges().isEmpty()) {
       flow.heading(helix.bridges().caption());
       flow.table(helix.bridges(), figures);
@@ -88,5 +89,19 @@ public final class SupportSheet {
       flow.heading(bench.boardsTitle());
       bench.boards().forEach(flow::paragraph);
     }
+    flow.heading("Drilling and fastening");
+    new FixingWords(helix, figures).all().forEach(flow::paragraph);
+  }
+
+  /** The leads and turns in the order in which they are built. */
+  private static List<String> turns(Table supports) {
+    return IntStream.range(0, supports.rows().size())
+        .mapToObj(row -> ((Text) supports.at(row, "turn")).words())
+        .distinct()
+        .toList();
+  }
+
+  private static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.PivotWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -128,10 +129,7 @@ public final class TrammelSheet {
     flow.paragraph(
         "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"
             + " scrap first and measure across a half circle: it must be twice the radius.");
-    flow.paragraph(
-        "Where a pivot is off the sheet, clamp a scrap board of the same thickness level with the sheet"
-            + " there. Where it falls on another piece, tape a pad of scrap plywood over the mark and pivot"
-            + " on that; never nail into the piece.");
+    flow.paragraph(PivotWords.OFF_THE_SHEET + " " + PivotWords.ON_GOOD_WOOD);
   }
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {

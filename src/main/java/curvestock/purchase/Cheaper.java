@@ -37,6 +37,16 @@ public final class Cheaper {
     return leaveRoom(inequalities);
   }
 
+  /** Whether it must be a single sheet, from which all pieces come: two would cost as much. */
+  public boolean isOneSheet() {
+    boolean whole =
+        instance.products().stream()
+            .flatMap(product -> product.breakdowns().stream())
+            .allMatch(way -> way.panels().size() == 1 && way.panels().get(0).perSheet() == 1);
+    long least = prices.stream().mapToLong(FewestCost.Price::least).min().orElse(0);
+    return whole && 2 * least >= cost;
+  }
+
   private boolean leaveRoom(List<DualFeasibleInequality> inequalities) {
     return new FewestCost(inequalities, prices).atLeast(cost) < cost;
   }

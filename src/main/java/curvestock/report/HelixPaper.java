@@ -5,6 +5,7 @@ import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
 import curvestock.answer.Figures;
+import curvestock.answer.FixingWords;
 import curvestock.answer.HelixWords;
 import curvestock.answer.RemedyWords;
 import curvestock.answer.Table;
@@ -126,6 +127,7 @@ public final class HelixPaper {
   }
 
   private void benchLists() {
+    parts.section("Drilling and fastening").bullets(new FixingWords(helix, answer.figures()).all());
     parts.say(bench.base());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
     parts.table(helix.rods());

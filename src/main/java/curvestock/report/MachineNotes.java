@@ -13,7 +13,6 @@ import curvestock.machine.Operation;
 import curvestock.machine.TestCut;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
-import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -72,7 +71,7 @@ public final class MachineNotes {
             .map(
                 within ->
                     " In them, arcs are made of short straight lines, off by at most %s."
-                        .formatted(both(job.style(), within)))
+                        .formatted(exact(job.style(), within)))
             .orElse("");
     return outlines(job) + lines;
   }
@@ -95,7 +94,7 @@ public final class MachineNotes {
     Length kerf = job.cutting().kerf();
     return job.machine().isOffset()
         ? "The machine files are not at finished size: their outlines are already offset by half the kerf, %s. Do not offset them again."
-            .formatted(both(job.style(), kerf.times(0.5)))
+            .formatted(exact(job.style(), kerf.times(0.5)))
         : "The machine files are at finished size too: your machine's program offsets the tool.";
   }
 
@@ -125,16 +124,19 @@ public final class MachineNotes {
     lines.addAll(
         TextPaper.wrapped(
             "- ",
-            "Cut the test cut first and measure it. Then run the first sheet with the tool in the air."));
-    Cautions.ofMachines().forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
+            "Make the test cut and measure it before you cut a sheet; run the first sheet once above"
+                + " the wood."));
+    Cautions.ofMachines(setup.tabs().isPresent())
+        .forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
   }
 
   private void testCut() {
-    lines.add("Cut this first: test-cut (SVG and DXF)");
-    SheetStock offcut = testCut.layout().sheet();
-    String size = both(style, offcut.length()) + " x " + both(style, offcut.width());
+    lines.add(
+        testCut.hasLaps()
+            ? "Do this first: the test cut (test-flip, then test-cut; SVG and DXF)"
+            : "Do this first: the test cut (test-cut; SVG and DXF)");
     int number = 0;
-    for (String words : testCut.words(size)) {
+    for (String words : testCut.words(style)) {
       number++;
       lines.addAll(TextPaper.wrapped(number + ". ", words));
     }
@@ -156,14 +158,14 @@ public final class MachineNotes {
         setup.linesWithin().isEmpty()
             ? "- Arcs are true arcs of at most 90° each."
             : "- Arcs are short straight lines with their ends on the arc; between these they run inside it by at most %s."
-                .formatted(both(style, setup.linesWithin().get())));
+                .formatted(exact(style, setup.linesWithin().get())));
   }
 
   private void outlines() {
     lines.add("");
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
-    lines.add("- Kerf of this job: " + both(style, job.cutting().kerf()) + ".");
+    lines.add("- Kerf of this job: " + exact(style, job.cutting().kerf()) + ".");
     if (!setup.isOffset() && job.cutting().shares()) {
       lines.addAll(
           TextPaper.wrapped(
@@ -212,8 +214,9 @@ public final class MachineNotes {
   private void order() {
     lines.add("");
     lines.add(
-        "Order: marks and letters first; then piece by piece, holes before the outside. Each");
-    lines.add("outline starts in the middle of a long side, away from the corners.");
+        "Order within each cut file: marks and letters first; then piece by piece, holes before");
+    lines.add(
+        "the outside. Every outline begins in the middle of a long side, away from the corners.");
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
       lines.addAll(TextPaper.wrapped("- ", "Sheet " + (i + 1) + ": " + ways(sheet)));
@@ -242,7 +245,7 @@ public final class MachineNotes {
 
   private String metres(double millimetres) {
     return style.unit().isImperial()
-        ? String.format(Locale.ROOT, "%.1f ft (%.1f m)", millimetres / 304.8, millimetres / 1000)
+        ? String.format(Locale.ROOT, "%.1f ft", millimetres / 304.8)
         : String.format(Locale.ROOT, "%.1f m", millimetres / 1000);
   }
 
@@ -259,8 +262,8 @@ public final class MachineNotes {
       lines.addAll(
           TextPaper.wrapped(
               "",
-              "Tabs: none. Hold the pieces by screws in the waste or by vacuum, or add tabs in your"
-                  + " machine's program."));
+              "Tabs: none. Hold every piece down itself before its outline is cut: by vacuum,"
+                  + " double-sided tape, or screws inside its outline where the tool does not go."));
       return;
     }
     Tabs tabs = setup.tabs().get();
@@ -271,7 +274,7 @@ public final class MachineNotes {
             "Tabs: %s to a piece, each %s of wood, on long sides with wood beyond the cut, never on a splice face; neighbours share one. %s"
                 .formatted(
                     tabs.count(),
-                    both(style, tabs.width()),
+                    exact(style, tabs.width()),
                     gaps
                         ? "The cut is interrupted there, over that width and one kerf more."
                         : "The outlines are whole; short marks beside them (tab) show where.")));
@@ -320,25 +323,24 @@ public final class MachineNotes {
                     piece.name(),
                     sharp
                         ? "a sharp inside corner"
-                        : "a hollow or hole of " + both(style, smallest.get()) + " radius",
-                    both(style, bit),
-                    both(style, radius),
+                        : "a hollow or hole of " + exact(style, smallest.get()) + " radius",
+                    exact(style, bit),
+                    exact(style, radius),
                     sharp ? "file it out if a part must fit." : "use a smaller tool or a drill."));
       }
     }
     if (warnings.isEmpty()) {
-      lines.add("Inside corners: a %s tool reaches them all.".formatted(both(style, bit)));
+      lines.add("Inside corners: a %s tool reaches them all.".formatted(exact(style, bit)));
     } else {
       lines.add("Inside corners");
       lines.addAll(warnings);
     }
   }
 
-  /** A length in the job's style, and in millimetres if that is another unit. */
-  static String both(LengthStyle style, Length length) {
-    String millimetres = String.format(Locale.ROOT, "%.3f mm", length.millimetres());
+  /** A length in the job's own unit, as finely as a machine is set. */
+  static String exact(LengthStyle style, Length length) {
     return style.unit().isImperial()
-        ? LengthStyle.INCH_DECIMALS.format(length) + " (" + millimetres + ")"
-        : millimetres;
+        ? LengthStyle.INCH_DECIMALS.format(length)
+        : String.format(Locale.ROOT, "%.3f mm", length.millimetres());
   }
 }

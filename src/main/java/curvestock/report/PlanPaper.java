@@ -5,6 +5,7 @@ import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
 import curvestock.answer.Cautions;
+import curvestock.answer.ChosenWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
@@ -77,6 +78,7 @@ public final class PlanPaper {
     boolean fails = helix.filter(built -> !built.works()).isPresent();
     parts.say(fails ? told : List.of());
     parts.say(headline);
+    parts.say(new ChosenWords(answer).sentence());
     parts.say(fails ? List.of() : told);
     parts.say(MachineNotes.overTheEdge(job));
     parts.say(words.loose());

@@ -74,7 +74,7 @@ final class ShopNotes {
   private static String depths(MachineSheet sheet, LengthStyle style) {
     List<Pocket> above = sheet.machining().pockets(Operation.POCKET_TOP);
     List<Pocket> below = sheet.machining().pockets(Operation.POCKET_BOTTOM);
-    String depth = MachineNotes.both(style, sheet.machining().pockets().get(0).depth());
+    String depth = MachineNotes.exact(style, sheet.machining().pockets().get(0).depth());
     return "%s from above, %s from below, %s deep%s."
         .formatted(
             above.size(),
@@ -88,20 +88,22 @@ final class ShopNotes {
     return turning.dowels().isEmpty()
         ? "turn it over about its %s middle line; the waste has no room for dowels, so set the same two edges of the wood against stops both times"
             .formatted(line)
-        : "turn it over about its %s middle line, with dowels %s thick at %s and %s mm"
+        : "turn it over about its %s middle line, with dowels %s thick at %s and %s %s"
             .formatted(
                 line,
-                MachineNotes.both(style, turning.diameter()),
-                place(turning, 0),
-                place(turning, 1));
+                MachineNotes.exact(style, turning.diameter()),
+                place(turning, 0, style),
+                place(turning, 1, style),
+                style.unit().symbol());
   }
 
-  private static String place(Turning turning, int index) {
+  private static String place(Turning turning, int index, LengthStyle style) {
+    double unit = Length.of(1, style.unit()).millimetres();
     return String.format(
         Locale.ROOT,
-        "(%.1f, %.1f)",
-        turning.dowels().get(index).x(),
-        turning.dowels().get(index).y());
+        style.unit().isImperial() ? "(%.3f, %.3f)" : "(%.1f, %.1f)",
+        turning.dowels().get(index).x() / unit,
+        turning.dowels().get(index).y() / unit);
   }
 
   /** Holes to drill, by diameter; nothing if there are none. */
@@ -122,7 +124,7 @@ final class ShopNotes {
             add(
                 lines,
                 "%s, %s in diameter"
-                    .formatted(Figures.count(count, "hole"), MachineNotes.both(style, diameter))));
+                    .formatted(Figures.count(count, "hole"), MachineNotes.exact(style, diameter))));
     add(
         lines,
         "Circles are drawn at the finished diameter, whatever the outlines are: drill at their centres"

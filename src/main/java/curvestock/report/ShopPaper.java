@@ -7,8 +7,11 @@ import curvestock.answer.Buying;
 import curvestock.answer.BuyingWords;
 import curvestock.answer.Cautions;
 import curvestock.answer.Choices;
+import curvestock.answer.ChosenWords;
 import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
+import curvestock.answer.FixingWords;
+import curvestock.answer.HalfLapWords;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Measure;
 import curvestock.answer.Table;
@@ -44,10 +47,8 @@ public final class ShopPaper {
     paper.cutList();
     paper.shopping();
     answer.building().ifPresent(paper::building);
-    paper
-        .parts
-        .chapter("Cautions")
-        .bullets(Cautions.all(answer.building().filter(Building::hasRods).isPresent()));
+    boolean rods = answer.building().filter(Building::hasRods).isPresent();
+    paper.parts.chapter("Cautions").bullets(Cautions.all(rods, job.machine().tabs().isPresent()));
     return paper.parts.done();
   }
 
@@ -61,6 +62,7 @@ public final class ShopPaper {
     parts.say(
         "%s to cut. %s".formatted(Figures.count(answer.bought().pieces(), "piece"), words.used()));
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
+    parts.say(new ChosenWords(answer).sentence());
     words.loose().forEach(parts::notice);
     PlanPaper.translated(job).forEach(parts::notice);
     words.reservations().forEach(parts::notice);
@@ -124,14 +126,24 @@ public final class ShopPaper {
                   .formatted(
                       name, words(cuts, i, "numbers"), words(cuts, i, "used"), offcut(cuts, i)))
           .bullets(buying.byHand().get(i).cuts(figures))
-          .bullets(buying.byHand().get(i).boards(figures));
+          .bullets(buying.byHand().get(i).boards(figures))
+          .bullets(buying.byHand().get(i).pivots(figures));
     }
+    halfLaps(buying);
     parts.table(buying.remnants());
     answer
         .machineTime()
         .ifPresent(
             time ->
                 parts.section("Time at the machine").say(time.words(figures)).table(time.sheets()));
+  }
+
+  private void halfLaps(Buying buying) {
+    List<String> laps =
+        buying.byHand().stream().flatMap(sheet -> sheet.laps().stream()).distinct().toList();
+    if (!laps.isEmpty()) {
+      parts.section("Half-laps").bullets(laps).say(HalfLapWords.BY_HAND);
+    }
   }
 
   /** Pictures that only a printed report has: on a screen the files for machines are at hand. */
@@ -178,6 +190,7 @@ public final class ShopPaper {
               + " you want it, change the job and plan again before you cut.");
     }
     parts
+        .say(new ChosenWords(answer).sentence())
         .say(words.decision())
         .say(words.reasons())
         .picture(
@@ -253,6 +266,8 @@ public final class ShopPaper {
         .chapter("Assembly schedule")
         .table(HelixPaper.brief(helix))
         .say("Bearings run counter-clockwise, seen from above; 0° points to the right of the plan.")
+        .section("Drilling and fastening")
+        .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")
         .table(
             helix

@@ -81,9 +81,18 @@ public record LengthStyle(LengthUnit unit, int denominator) {
    * saw, rule or rod can make more.
    */
   public String formatMade(Length length) {
-    boolean millimetres = unit == LengthUnit.MILLIMETRE;
-    return format(
-        millimetres ? Length.ofMillimetres(Math.round(length.millimetres() * 10) / 10.0) : length);
+    return format(roundMade(length));
+  }
+
+  /** The length that {@link #formatMade} prints. */
+  public Length roundMade(Length length) {
+    if (unit == LengthUnit.MILLIMETRE) {
+      return Length.ofMillimetres(Math.round(length.millimetres() * 10) / 10.0);
+    }
+    if (denominator == 0) {
+      return Length.of(Double.parseDouble(number(length)), unit);
+    }
+    return Length.of((double) Math.round(length.in(unit) * denominator) / denominator, unit);
   }
 
   /**

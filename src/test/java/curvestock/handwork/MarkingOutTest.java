@@ -348,6 +348,46 @@ class MarkingOutTest {
     }
   }
 
+  /** A strip at the far end, and a quarter that is swung about the strip's middle. */
+  @Test
+  void order_whereAPivotLiesOnAPiece_cutsThatPieceLater() {
+    Piece strip = Piece.of("S", "strip", new Strip(mm(300), mm(100)));
+    Placement under = new Placement(strip, new Pose(1000, 600, 0));
+    Placement swung = new Placement(SampleLayouts.QUARTER, new Pose(1000, 600, Math.PI));
+    Layout layout = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of(under, swung));
+
+    CuttingOrder order = CuttingOrder.of(joined(layout), Optional.empty());
+
+    List<Integer> pieces = order.boards().stream().flatMap(b -> b.pieces().stream()).toList();
+    assertThat(pieces.indexOf(1)).isLessThan(pieces.indexOf(0));
+    assertThat(order.lost()).isEmpty();
+  }
+
+  /** Two quarters, each swung about the middle of the other: one of the pivots must go. */
+  @Test
+  void order_ofTwoPiecesThatCarryEachOthersPivot_saysWhichIsLost() {
+    double radius = 31 * 25.4;
+    Placement one = new Placement(SampleLayouts.QUARTER, new Pose(1000, 600, Math.PI));
+    Placement other = new Placement(SampleLayouts.QUARTER, new Pose(1000 - radius, 600, 0));
+    Layout layout = new Layout(SampleLayouts.SHEET, SampleLayouts.CUTTING, List.of(one, other));
+
+    CuttingOrder order = CuttingOrder.of(joined(layout), Optional.empty());
+
+    assertThat(order.lost()).hasSize(1);
+    CuttingOrder.LostPivot lost = order.lost().get(0);
+    List<Integer> pieces = order.boards().get(0).pieces();
+    assertThat(lost.piece()).isEqualTo(pieces.get(pieces.size() - 1));
+    assertThat(lost.why()).isEqualTo(CuttingOrder.LostPivot.Why.CUT_AWAY);
+  }
+
+  /** Without the straight cuts that would part the pieces: a strip lies across them all. */
+  private static Layout joined(Layout layout) {
+    Piece bar = Piece.of("B", "bar", new Strip(mm(1500), mm(20)));
+    List<Placement> all = new ArrayList<>(layout.placements());
+    all.add(new Placement(bar, new Pose(900, 1180, 0)));
+    return new Layout(layout.sheet(), layout.cutting(), all);
+  }
+
   // Trammel.
 
   @Test

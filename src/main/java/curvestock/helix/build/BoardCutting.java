@@ -5,6 +5,7 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.UnaryOperator;
 
 /**
  * Lengths nested along boards of one kind, longest first, each where it leaves the least (best-fit
@@ -17,6 +18,8 @@ public final class BoardCutting {
 
   private final StockBoard stock;
   private final double kerf;
+  private final Length squaring;
+  private final UnaryOperator<Length> printed;
   private final List<List<Cut>> boards = new ArrayList<>();
   private final List<Double> left = new ArrayList<>();
 
@@ -46,16 +49,35 @@ public final class BoardCutting {
    * @throws IllegalArgumentException if a length is longer than a board
    */
   public BoardCutting(StockBoard stock, Length kerf, List<Cut> cuts) {
+    this(stock, kerf, Length.ZERO, UnaryOperator.identity(), cuts);
+  }
+
+  /**
+   * Nests the lengths.
+   *
+   * @param squaring what of each board is cut off to square its end
+   * @param printed the length that papers name for a length; where it is more than that, so much
+   *     room is kept, so that what is printed adds up
+   * @throws IllegalArgumentException if a length is longer than a board
+   */
+  public BoardCutting(
+      StockBoard stock,
+      Length kerf,
+      Length squaring,
+      UnaryOperator<Length> printed,
+      List<Cut> cuts) {
     this.stock = stock;
     this.kerf = kerf.millimetres();
+    this.squaring = squaring;
+    this.printed = printed;
     List<Cut> longestFirst = new ArrayList<>(cuts);
     longestFirst.sort(Comparator.comparing(Cut::length).reversed());
     longestFirst.forEach(this::place);
   }
 
   private void place(Cut cut) {
-    double need = cut.length().millimetres();
-    if (need > stock.length().millimetres() + ROUNDING) {
+    double need = Math.max(cut.length().millimetres(), printed.apply(cut.length()).millimetres());
+    if (cut.length().millimetres() > stock.length().millimetres() + ROUNDING) {
       throw new IllegalArgumentException(
           "every length cut from "
               + stock.name()
@@ -74,7 +96,8 @@ public final class BoardCutting {
     }
     if (best < 0) {
       boards.add(new ArrayList<>());
-      left.add(stock.length().millimetres());
+      // A length that takes a whole board leaves nothing to square it by.
+      left.add(Math.max(need, stock.length().minus(squaring).millimetres()));
       best = boards.size() - 1;
     }
     boards.get(best).add(cut);
@@ -88,6 +111,11 @@ public final class BoardCutting {
       all.add(new Board(boards.get(i), Length.ofMillimetres(Math.max(0, left.get(i)))));
     }
     return all;
+  }
+
+  /** What of each board is cut off to square its end. */
+  public Length squaring() {
+    return squaring;
   }
 
   public StockBoard stock() {

@@ -90,10 +90,15 @@ public final class ShoppingList {
       List<BoardCutting.Cut> cuts = new ArrayList<>(new BlockPlan(wood, supports).cuts());
       battens.forEach(bridge -> addBattens(cuts, bridge));
       String what = cuts.stream().allMatch(ShoppingList::isBlock) ? "" : " and battens";
-      addStock(new BoardCutting(wood.stock().get(), wood.kerf(), cuts), "riser blocks" + what);
+      Length squaring = style.unit().isImperial() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
+      addStock(
+          new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundMade, cuts),
+          "riser blocks" + what);
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
-      addStock(new BoardCutting(rods.stock(), rods.kerf(), plan.cuts()), "rods");
+      addStock(
+          new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundMade, plan.cuts()),
+          "rods");
       add(
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),

@@ -11,13 +11,58 @@ import curvestock.units.Share;
 import curvestock.units.Text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
+import java.util.stream.Stream;
 
-/** Quantities as they stand in sentences about a helix. */
-record Figures(LengthStyle style) {
+/**
+ * Quantities as they stand in sentences about a helix.
+ *
+ * @param fine whether with more decimals than usual
+ */
+record Figures(LengthStyle style, boolean fine) {
 
-  /** Made or measured: to a tenth of a millimetre, or the style's fraction. */
+  Figures(LengthStyle style) {
+    this(style, false);
+  }
+
+  /**
+   * As fine as it takes to tell what was measured from what it is judged by: where a rule is not
+   * met, both would otherwise print alike, and the numbers would contradict the verdict. Rounding
+   * half up keeps the order of any two numbers, so where a rule is met nothing can.
+   */
+  Figures telling(Verdict v) {
+    boolean alike =
+        v.state() != Verdict.State.OK
+            && v.measured().isPresent()
+            && Stream.concat(
+                    v.needed().stream(), Stream.ofNullable(v.facts().get(Fact.COMFORTABLE)))
+                .anyMatch(limit -> isPrintedAlike(v.measured().get(), limit));
+    return alike ? new Figures(style, true) : this;
+  }
+
+  private boolean isPrintedAlike(Quantity measured, Quantity limit) {
+    return !measured.equals(limit)
+        && printed(measured).isPresent()
+        && printed(measured).equals(printed(limit));
+  }
+
+  /** As a finding prints it; empty for what is no measure. */
+  Optional<String> printed(Quantity quantity) {
+    if (quantity instanceof Length length) {
+      return Optional.of(length(length));
+    }
+    if (quantity instanceof Share) {
+      return Optional.of(percent(quantity));
+    }
+    return quantity instanceof Angle ? Optional.of(turns(quantity)) : Optional.empty();
+  }
+
+  /**
+   * Made or measured: to a tenth of a millimetre, or the style's fraction; if fine, to a thousandth
+   * of an inch or a hundredth of a millimetre.
+   */
   String length(Length length) {
-    return style.formatMade(length);
+    return fine ? new LengthStyle(style.unit(), 0).format(length) : style.formatMade(length);
   }
 
   /** What is needed at least: rounded up. */
@@ -36,15 +81,19 @@ record Figures(LengthStyle style) {
     return words.startsWith("0 ") ? "less than " + atLeast(Length.ofMillimetres(1e-3)) : words;
   }
 
-  /** Percent with at most two decimals. */
+  /** Percent with at most two decimals, if fine four. */
   String percent(Quantity share) {
-    return new Grade(((Share) share).part()).toString();
+    Grade grade = new Grade(((Share) share).part());
+    return fine ? decimal(grade.percent(), 4) + " %" : grade.toString();
   }
 
-  /** Turns with at most two decimals. */
+  /** Turns with at most two decimals, if fine four. */
   String turns(Quantity turns) {
-    BigDecimal number =
-        BigDecimal.valueOf(((Angle) turns).degrees() / 360).setScale(2, RoundingMode.HALF_UP);
+    return decimal(((Angle) turns).degrees() / 360, fine ? 4 : 2);
+  }
+
+  private static String decimal(double value, int places) {
+    BigDecimal number = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
     return number.signum() == 0 ? "0" : number.stripTrailingZeros().toPlainString();
   }
 

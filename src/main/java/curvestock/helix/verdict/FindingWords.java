@@ -12,7 +12,12 @@ final class FindingWords {
     this.figures = figures;
   }
 
+  /** The sentence, its numbers as fine as it takes not to contradict the verdict. */
   String of(Verdict v) {
+    return new FindingWords(figures.telling(v)).words(v);
+  }
+
+  private String words(Verdict v) {
     return switch (v.rule()) {
       case GRADE -> grade(v);
       case FREE_HEIGHT -> height(v);
@@ -211,13 +216,14 @@ final class FindingWords {
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return "rests on %s, %s (rule of thumb for plywood this thick: up to %s)"
+    return "rests on %s, %s (rule of thumb for plywood this thick: %sabout %s, and a twentieth more will do)"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
                 ? "longest span " + fact(v, Fact.SPAN)
                 : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
-            needed(v));
+            between ? "" : "half of ",
+            fact(v, Fact.CAREFUL));
   }
 
   private static String approach(Verdict v) {

@@ -63,10 +63,12 @@ final class LeadRule {
             ", ",
             (outerEnd < 0 ? stations.entry() : stations.exit())
                 .stream().map(Station::name).toList());
-    boolean ok = span <= allowed.millimetres() * ABOUT;
+    Length most = allowed.times(ABOUT);
+    boolean ok = span <= most.millimetres();
     return Verdict.of(Rule.LEAD_SUPPORTS, ok ? State.OK : State.MARGINAL)
         .measuring(Length.ofMillimetres(span))
-        .against(allowed)
+        .against(most)
+        .with(Fact.CAREFUL, allowed)
         .with(Fact.SUPPORTS, new Text(names))
         .with(Fact.SPAN, Length.ofMillimetres(widest))
         .with(Fact.BEYOND, Length.ofMillimetres(nearest));

@@ -1,0 +1,137 @@
+package curvestock.answer;
+
+import curvestock.geometry.Arc;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Point;
+import curvestock.handwork.PieceMarks;
+import curvestock.helix.build.Lap;
+import curvestock.helix.build.LapEnd;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import curvestock.piece.Piece;
+import curvestock.plan.MarkedPieces;
+import curvestock.plan.Plan;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The half-laps that are cut by hand: where, how long, how deep, from which face, in sentences. */
+public final class HalfLapWords {
+
+  private final Plan plan;
+  private final Figures figures;
+
+  HalfLapWords(Plan plan) {
+    this.plan = plan;
+    this.figures = Figures.of(plan.job());
+  }
+
+  /** How deep laps are in wood so thick. */
+  static Length depth(Length thickness) {
+    return thickness.times(0.5);
+  }
+
+  /**
+   * A sentence for each kind of piece on a sheet that has laps, its corners lettered as on every
+   * drawing; none if there are no laps.
+   *
+   * @param sheet from 1
+   */
+  List<String> ofSheet(int sheet) {
+    Layout layout = plan.layouts().get(sheet - 1);
+    List<List<Lap>> laps = MarkedPieces.laps(plan, sheet);
+    Map<Piece, List<Lap>> kinds = new LinkedHashMap<>();
+    for (int i = 0; i < laps.size(); i++) {
+      Placement placement = layout.placements().get(i);
+      if (!laps.get(i).isEmpty()) {
+        kinds.putIfAbsent(placement.piece(), laps.get(i));
+      }
+    }
+    String depth = figures.given(depth(layout.sheet().thickness()));
+    return kinds.entrySet().stream()
+        .map(kind -> kind.getKey().id() + ": " + places(kind.getKey(), kind.getValue(), depth))
+        .toList();
+  }
+
+  private String places(Piece piece, List<Lap> laps, String depth) {
+    return laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining("; "))
+        + ". Each "
+        + size(laps.get(0))
+        + ", "
+        + depth
+        + " deep.";
+  }
+
+  private static String place(Piece piece, Lap lap) {
+    boolean upper = lap.end() == LapEnd.UPPER;
+    return "at "
+        + face(piece, lap)
+        + (upper ? " (upper end) from the top" : " (lower end) from the underside");
+  }
+
+  /** The face at the end of the wood, by the letters of its corners. */
+  private static String face(Piece piece, Lap lap) {
+    Point end = lap.course().get(lap.course().size() - 1).end();
+    List<Edge> edges = piece.shape().outline().outer().edges();
+    int nearest = 0;
+    for (int i = 1; i < edges.size(); i++) {
+      if (edges.get(i).distanceTo(end) < edges.get(nearest).distanceTo(end)) {
+        nearest = i;
+      }
+    }
+    return PieceMarks.letter(nearest) + "–" + PieceMarks.letter((nearest + 1) % edges.size());
+  }
+
+  /** Its length in the middle, and at both edges where these differ. */
+  private String size(Lap lap) {
+    double middle = length(lap, 0);
+    double half = lap.width().millimetres() / 2;
+    double one = length(lap, half);
+    double other = length(lap, -half);
+    String along = figures.given(Length.ofMillimetres(middle)) + " long";
+    return Math.abs(one - other) < 0.1
+        ? along
+        : along
+            + " on the centre line ("
+            + figures.marked(Length.ofMillimetres(Math.max(one, other)))
+            + " at the outer edge, "
+            + figures.marked(Length.ofMillimetres(Math.min(one, other)))
+            + " at the inner)";
+  }
+
+  private static double length(Lap lap, double outwards) {
+    return lap.course().stream().mapToDouble(edge -> length(edge, outwards)).sum();
+  }
+
+  private static double length(Edge edge, double outwards) {
+    return edge instanceof Arc arc
+        ? Math.abs(arc.sweep()) * (arc.radius() + outwards)
+        : edge.length();
+  }
+
+  /** How laps are cut by hand, and when. */
+  public static final List<String> BY_HAND =
+      List.of(
+          "Half-laps come last, on the finished piece: clamp it flat over scrap, the face to be cut"
+              + " up. Use a straight, flat-bottomed router bit along a fence clamped over the shoulder"
+              + " line, in two passes or more; or a saw set to the depth, cut beside cut, then a"
+              + " chisel.",
+          "Depth is half of what the sheet measures. Set it on two scraps of the same sheet until their"
+              + " laps close flush on both faces, then leave it alone. The upper end of every piece"
+              + " loses its top half, the lower end its bottom half, so each piece lies on the one"
+              + " before.");
+
+  /** What a pattern says of its laps. */
+  public static String onPattern(Length lap, Length thickness, LengthStyle style) {
+    return "At each joint half the thickness ("
+        + style.formatGiven(depth(thickness))
+        + ") is cut away over "
+        + style.formatGiven(lap)
+        + ", from the end to the dashed shoulder: from the top at the upper end, from the underside at"
+        + " the lower one, on every piece, so that each is laid on the one before. The dashed line in"
+        + " the middle of the lap is the joint's place on the plan.";
+  }
+}

@@ -1,0 +1,63 @@
+package curvestock.answer;
+
+import curvestock.handwork.CuttingOrder.LostPivot;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** How a trammel's pivot is held, by what lies under it: the one rule of every paper. */
+public final class PivotWords {
+
+  /** On wood that somebody wants. */
+  public static final String ON_GOOD_WOOD =
+      "Never drive a pin into wood to keep: where a pivot lies on a piece or on the offcut to keep,"
+          + " stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the"
+          + " pad.";
+
+  /** Beside the sheet. */
+  public static final String OFF_THE_SHEET =
+      "Where a pivot is off the sheet, clamp a scrap board of the same thickness there, level with"
+          + " the sheet.";
+
+  private PivotWords() {}
+
+  /**
+   * What to do where the wood under a pivot is gone when its piece is cut; a line for each case.
+   */
+  static List<String> lost(List<LostPivot> lost, List<String> labels, Figures figures) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    for (LostPivot pivot : lost) {
+      String radius = figures.marked(Length.ofMillimetres(pivot.arc().radius()));
+      alike
+          .computeIfAbsent(gone(pivot.why()) + again(radius), words -> new ArrayList<>())
+          .add(labels.get(pivot.piece()));
+    }
+    return alike.entrySet().stream()
+        .map(
+            entry ->
+                "To rout "
+                    + (entry.getValue().size() == 1 ? "piece " : "pieces ")
+                    + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
+                    + " on a trammel: the wood under the pivot "
+                    + entry.getKey())
+        .toList();
+  }
+
+  private static String gone(LostPivot.Why why) {
+    return switch (why) {
+      case CUT_AWAY -> "has been cut out by then.";
+      case OTHER_BOARD -> "is on another board by then.";
+      case LOOSE -> "is loose by then.";
+    };
+  }
+
+  private static String again(String radius) {
+    return " Clamp a scrap board of the same thickness in its place and find the pivot again: swing "
+        + radius
+        + " from both ends of the arc of that radius; the pivot is where the two cross. Or saw to the"
+        + " line with the jigsaw.";
+  }
+}

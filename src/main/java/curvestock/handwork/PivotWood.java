@@ -1,0 +1,209 @@
+package curvestock.handwork;
+
+import curvestock.geometry.Box;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.geometry.Pose;
+import curvestock.handwork.CuttingOrder.Board;
+import curvestock.handwork.CuttingOrder.LostPivot;
+import curvestock.handwork.CuttingOrder.LostPivot.Why;
+import curvestock.handwork.PivotPlace.OffSheet;
+import curvestock.layout.Layout;
+import curvestock.layout.Placement;
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The wood under trammel pivots while a sheet is cut. A pivot serves as long as its wood is still
+ * held to the wood that is cut; so a piece is cut before the piece that its pivot lies on, where
+ * that is possible, and the pivots that lose their wood all the same are listed.
+ */
+final class PivotWood {
+
+  /**
+   * Wood narrower than this holds no pivot still; also the step at which the sheet is looked at.
+   */
+  private static final double HOLDING = 10;
+
+  private final List<List<ArcMark>> pivots = new ArrayList<>();
+  private final Grid grid;
+
+  /**
+   * For a sheet; places are from its lower left corner.
+   *
+   * @param kept the offcut promised for the next job, in the sheet's frame
+   */
+  PivotWood(Layout layout, Optional<Box> kept) {
+    for (PieceMarks mark : MarkingOut.of(layout, kept)) {
+      pivots.add(mark.isSwung() ? mark.pivots() : List.of());
+    }
+    grid = new Grid(layout);
+  }
+
+  /**
+   * The pieces of a board in the order given, but each before the piece that its pivot lies on;
+   * backwards if fewer pivots lose their wood that way.
+   */
+  Board ordered(Box box, List<Integer> pieces) {
+    Board best = null;
+    int fewest = Integer.MAX_VALUE;
+    List<Integer> backwards = new ArrayList<>(pieces);
+    Collections.reverse(backwards);
+    for (List<Integer> base : List.of(pieces, backwards)) {
+      for (List<Integer> order : List.of(base, pivotsFirst(base))) {
+        Board board = new Board(box, order);
+        int lost = lost(board).size();
+        if (lost < fewest) {
+          best = board;
+          fewest = lost;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** The first of those left that no other one's pivot lies on, or the first of all. */
+  private List<Integer> pivotsFirst(List<Integer> base) {
+    List<Integer> left = new ArrayList<>(base);
+    List<Integer> order = new ArrayList<>();
+    while (!left.isEmpty()) {
+      int next =
+          left.stream().filter(piece -> !carries(piece, left)).findFirst().orElse(left.get(0));
+      order.add(next);
+      left.remove(Integer.valueOf(next));
+    }
+    return order;
+  }
+
+  private boolean carries(int piece, List<Integer> others) {
+    return others.stream()
+        .filter(other -> other != piece)
+        .flatMap(other -> pivots.get(other).stream())
+        .anyMatch(arc -> arc.place().equals(new PivotPlace.OnPiece(piece)));
+  }
+
+  /** The pivots whose wood is gone or loose when their piece is to be cut. */
+  List<LostPivot> lost(Board board) {
+    List<LostPivot> lost = new ArrayList<>();
+    BitSet wood = grid.within(board.box());
+    BitSet gone = new BitSet();
+    for (int piece : board.pieces()) {
+      for (ArcMark arc : pivots.get(piece)) {
+        if (!(arc.place() instanceof OffSheet)) {
+          why(arc, piece, board, wood, gone).ifPresent(w -> lost.add(new LostPivot(piece, arc, w)));
+        }
+      }
+      gone.set(piece);
+      wood.andNot(grid.of(piece));
+    }
+    return lost;
+  }
+
+  private Optional<Why> why(ArcMark arc, int piece, Board board, BitSet wood, BitSet gone) {
+    if (!holds(board.box(), arc.pivot())) {
+      return Optional.of(Why.OTHER_BOARD);
+    }
+    if (arc.place() instanceof PivotPlace.OnPiece on && gone.get(on.index())) {
+      return Optional.of(Why.CUT_AWAY);
+    }
+    return grid.held(arc.pivot(), piece, wood) ? Optional.empty() : Optional.of(Why.LOOSE);
+  }
+
+  private static boolean holds(Box box, Point point) {
+    return box.distance(Box.of(point, point)) == 0;
+  }
+
+  /** The sheet in squares. */
+  private static final class Grid {
+    private final int columns;
+    private final int rows;
+    private final BitSet sheet = new BitSet();
+    private final List<BitSet> pieces = new ArrayList<>();
+
+    Grid(Layout layout) {
+      Box box = layout.sheet().outline().box();
+      Pose home = new Pose(-box.minX(), -box.minY(), 0);
+      columns = (int) (box.width() / HOLDING) + 1;
+      rows = (int) (box.height() / HOLDING) + 1;
+      fill(layout.sheet().outline().at(home), sheet);
+      for (Placement placement : layout.placements()) {
+        BitSet cells = new BitSet();
+        fill(placement.outline().at(home), cells);
+        pieces.add(cells);
+      }
+    }
+
+    private void fill(Outline outline, BitSet cells) {
+      Box box = outline.box();
+      for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
+        for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
+          if (outline.contains(middle(x, y))) {
+            cells.set(y * columns + x);
+          }
+        }
+      }
+    }
+
+    private int column(double x) {
+      return Math.max(0, Math.min(columns - 1, (int) Math.floor(x / HOLDING)));
+    }
+
+    private int row(double y) {
+      return Math.max(0, Math.min(rows - 1, (int) Math.floor(y / HOLDING)));
+    }
+
+    private static Point middle(int x, int y) {
+      return new Point((x + 0.5) * HOLDING, (y + 0.5) * HOLDING);
+    }
+
+    BitSet of(int piece) {
+      return pieces.get(piece);
+    }
+
+    BitSet within(Box box) {
+      BitSet cells = new BitSet();
+      sheet.stream()
+          .filter(cell -> holds(box, middle(cell % columns, cell / columns)))
+          .forEach(cells::set);
+      return cells;
+    }
+
+    /** Whether wood that is left reaches from the pivot to the piece. */
+    boolean held(Point pivot, int piece, BitSet wood) {
+      BitSet reached = new BitSet();
+      List<Integer> front = new ArrayList<>();
+      int x = column(pivot.x());
+      int y = row(pivot.y());
+      for (int dx = -1; dx <= 1; dx++) {
+        for (int dy = -1; dy <= 1; dy++) {
+          reach(x + dx, y + dy, wood, reached, front);
+        }
+      }
+      while (!front.isEmpty()) {
+        int cell = front.remove(front.size() - 1);
+        if (pieces.get(piece).get(cell)) {
+          return true;
+        }
+        int cx = cell % columns;
+        int cy = cell / columns;
+        reach(cx - 1, cy, wood, reached, front);
+        reach(cx + 1, cy, wood, reached, front);
+        reach(cx, cy - 1, wood, reached, front);
+        reach(cx, cy + 1, wood, reached, front);
+      }
+      return false;
+    }
+
+    private void reach(int x, int y, BitSet wood, BitSet reached, List<Integer> front) {
+      int cell = y * columns + x;
+      boolean onSheet = x >= 0 && x < columns && y >= 0 && y < rows;
+      if (onSheet && wood.get(cell) && !reached.get(cell)) {
+        reached.set(cell);
+        front.add(cell);
+      }
+    }
+  }
+}

@@ -1,0 +1,74 @@
+package curvestock.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curvestock.geometry.Box;
+import curvestock.geometry.Outline;
+import curvestock.geometry.Point;
+import curvestock.handwork.ArcMark;
+import curvestock.handwork.CuttingOrder.Board;
+import curvestock.handwork.MarkingOut;
+import curvestock.handwork.PieceMarks;
+import curvestock.layout.Layout;
+import curvestock.plan.Plan;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Every demo job's sheets cut piece by piece, with an eye on what the trammel's nail stands in. */
+class PivotsOfDemoJobsTest {
+
+  static List<Path> jobs() {
+    return DemoPlans.files();
+  }
+
+  @ParameterizedTest
+  @MethodSource("jobs")
+  void pivots_inTheOrderOfCutting_standInWoodOrAreSaidToBeGone(Path file) {
+    cut(DemoPlans.plan(file));
+  }
+
+  /** With a search, whose layouts are less regular. */
+  @ParameterizedTest
+  @ValueSource(strings = {"default", "first-helix-quarter", "spare-room"})
+  void pivots_ofASearchedLayout_standInWoodOrAreSaidToBeGone(String name) {
+    cut(DemoPlans.searched(Path.of("demo-data", name + ".yaml")));
+  }
+
+  private static void cut(Plan plan) {
+    List<HandCuts> sheets = HandCuts.of(plan);
+    for (int i = 0; i < sheets.size(); i++) {
+      cut(plan, plan.layouts().get(i), sheets.get(i));
+    }
+  }
+
+  private static void cut(Plan plan, Layout layout, HandCuts hand) {
+    Box sheet = layout.sheet().outline().box();
+    List<PieceMarks> marks = MarkingOut.of(layout, hand.kept());
+    String said = String.join("\n", hand.pivots(Figures.of(plan.job())));
+    for (Board board : hand.order().boards()) {
+      List<Outline> gone = new ArrayList<>();
+      for (int piece : board.pieces()) {
+        PieceMarks mark = marks.get(piece);
+        for (ArcMark arc : mark.isSwung() ? mark.pivots() : List.<ArcMark>of()) {
+          Point nail = arc.pivot().plus(new Point(sheet.minX(), sheet.minY()));
+          boolean here = board.box().distance(Box.of(arc.pivot(), arc.pivot())) < 1e-6;
+          boolean off = !layout.sheet().outline().contains(nail);
+          boolean cutOut = gone.stream().anyMatch(outline -> outline.contains(nail));
+          if (!off && (!here || cutOut)) {
+            assertThat(said).containsPattern("To rout pieces? .*\\b" + hand.labels().get(piece));
+          }
+          boolean onPiece =
+              layout.placements().stream().anyMatch(each -> each.outline().contains(nail));
+          if (onPiece) {
+            assertThat(arc.place().isOnWoodToKeep()).isTrue();
+          }
+        }
+        gone.add(layout.placements().get(piece).outline());
+      }
+    }
+  }
+}
