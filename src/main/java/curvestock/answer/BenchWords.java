@@ -11,6 +11,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.StockBoard;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -282,12 +283,16 @@ public final class BenchWords {
         + cutting.boards().size()
         + " of "
         + cutting.stock().name()
-        + ", "
-        + figures.given(cutting.stock().length())
-        + " each"
+        + each(cutting.stock())
         + (spec.supports().riser() instanceof Riser.WoodBlocks
             ? "; lengths include what the slope takes"
             : "");
+  }
+
+  /** Assumed stock has its length in its name. */
+  private String each(StockBoard stock) {
+    String length = figures.given(stock.length());
+    return stock.name().endsWith(length) ? "" : ", " + length + " each";
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {
