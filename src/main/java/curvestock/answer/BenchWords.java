@@ -11,6 +11,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.StockBoard;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -262,15 +263,21 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: %s of %s, %s each%s"
+    return "Cutting list: %s of %s%s%s"
         .formatted(
             cutting.boards().size(),
             cutting.stock().name(),
-            figures.given(cutting.stock().length()),
+            each(cutting.stock()),
             spec.supports().riser() instanceof Riser.WoodBlocks
                 ? "; lengths are the long side, %s of each board is for squaring its end, every cut takes a kerf"
                     .formatted(figures.given(cutting.squaring()))
                 : "");
+  }
+
+  /** Assumed stock has its length in its name. */
+  private String each(StockBoard stock) {
+    String length = figures.given(stock.length());
+    return stock.name().endsWith(length) ? "" : ", " + length + " each";
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {
