@@ -11,6 +11,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.StockBoard;
 import curvestock.job.Job;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -268,14 +269,20 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: %d of %s, %s each%s"
+    return "Cutting list: %d of %s%s%s"
         .formatted(
             cutting.boards().size(),
             cutting.stock().name(),
-            figures.given(cutting.stock().length()),
+            each(cutting.stock()),
             spec.supports().riser() instanceof Riser.WoodBlocks
                 ? "; lengths allow for the sloping end"
                 : "");
+  }
+
+  /** Assumed stock has its length in its name. */
+  private String each(StockBoard stock) {
+    String length = figures.given(stock.length());
+    return stock.name().endsWith(length) ? "" : ", " + length + " each";
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {

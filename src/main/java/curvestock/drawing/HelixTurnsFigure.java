@@ -40,13 +40,14 @@ final class HelixTurnsFigure {
     double ringWide = ground.outerEdge().times(2).millimetres();
     double wide = ringWide + (alongX() ? ground.straight().millimetres() : 0);
     double high = ringWide + (alongX() ? 0 : ground.straight().millimetres());
-    double factor = (width - 9 * size) / Math.max(wide, high);
+    double factor = (width - 6.5 * size) / Math.max(wide, high);
     double cell = high * factor + 7 * size;
     for (int turn = 1; turn <= count; turn++) {
       int column = (turn - 1) % COLUMNS;
       int row = (turn - 1) / COLUMNS;
-      Point middle = new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell);
-      turn(turn, factor, middle);
+      Point middle =
+          new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell + 0.8 * size);
+      turn(turn, factor, middle, high * factor / 2);
     }
   }
 
@@ -55,7 +56,7 @@ final class HelixTurnsFigure {
     return Math.abs(Math.sin(ground.entry().radians())) > Math.sqrt(0.5);
   }
 
-  private void turn(int turn, double factor, Point middle) {
+  private void turn(int turn, double factor, Point middle, double down) {
     double straight = ground.straight().millimetres();
     // An oval's middle lies half a straight away from the middle of its first half turn.
     Waypoint half = plan.line().at(plan.climb().runPerTurn().millimetres() / 2 - straight);
@@ -72,10 +73,11 @@ final class HelixTurnsFigure {
     for (ScheduleRow row : rows) {
       number(figure, row);
     }
-    paper.text("turn " + turn, middle.plus(new Point(0, 0.8 * size)), size, Anchor.MIDDLE, true);
     String rail =
-        rows.isEmpty() ? "" : "rail top " + title.style().formatMade(rows.get(0).railFrom());
-    paper.text(rail, middle.plus(new Point(0, -0.8 * size)), 0.7 * size, Anchor.MIDDLE, false);
+        rows.isEmpty() ? "" : ", rail top " + title.style().formatMade(rows.get(0).railFrom());
+    // Below the ring, where no number stands in its way however small the ring is.
+    Point below = middle.minus(new Point(0, down + 2.3 * size));
+    paper.text("turn " + turn + rail, below, 0.75 * size, Anchor.MIDDLE, true);
   }
 
   private void number(PlanFigure figure, ScheduleRow row) {
@@ -93,7 +95,7 @@ final class HelixTurnsFigure {
           0.8 * size,
           true);
     } else {
-      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
+      paper.text(piece.number(), stand, 0.9 * size, Anchor.MIDDLE, true);
     }
     if (!layers || piece.layer() == 1) {
       Point out = figure.beside(piece.from(), half);

@@ -52,4 +52,50 @@ public record PieceMarks(
     }
     return checks;
   }
+
+  /**
+   * Two corners from which a hole is struck with arcs.
+   *
+   * @param from numbers of the corners
+   */
+  public record Struck(int from, int and) {}
+
+  /** The two of these corners whose arcs cross most squarely at the point. */
+  public Struck struck(Point at, List<Integer> among) {
+    Struck best = new Struck(among.get(0), among.get(1));
+    double squarest = -1;
+    for (int i : among) {
+      for (int j : among) {
+        Point a = corners.get(i).minus(at);
+        Point b = corners.get(j).minus(at);
+        double square = Math.abs(a.cross(b)) / (a.norm() * b.norm());
+        if (i < j && square > squarest + SAME_POINT) {
+          squarest = square;
+          best = new Struck(i, j);
+        }
+      }
+    }
+    return best;
+  }
+
+  /** So many corners, far from each other, that place the piece; all if it has no more. */
+  public List<Integer> placing(int most) {
+    List<Integer> chosen = new ArrayList<>(List.of(0));
+    while (chosen.size() < Math.min(most, corners.size())) {
+      int farthest = -1;
+      double far = -1;
+      for (int i = 0; i < corners.size(); i++) {
+        Point corner = corners.get(i);
+        double near =
+            chosen.stream().mapToDouble(c -> corners.get(c).distance(corner)).min().orElseThrow();
+        if (near > far + SAME_POINT) {
+          far = near;
+          farthest = i;
+        }
+      }
+      chosen.add(farthest);
+    }
+    chosen.sort(null);
+    return chosen;
+  }
 }

@@ -34,6 +34,9 @@ public final class MarkingSheets {
   /** More pivots than this are no trammel work. */
   private static final int MOST_PIVOTS = 3;
 
+  /** Of more corners only some are given by their places, the others by distances from those. */
+  private static final int MOST_CORNERS = 8;
+
   /** Columns of corners in one table. */
   private static final int CORNERS_A_TABLE = 4;
 
@@ -176,10 +179,17 @@ public final class MarkingSheets {
               + first.pivots().size()
               + " different centres: use its full-size pattern.");
     }
-    for (int from = 0; from < corners; from += CORNERS_A_TABLE) {
-      corners(same, labels, from, Math.min(corners, from + CORNERS_A_TABLE));
+    boolean many = corners > MOST_CORNERS;
+    List<Integer> placing = first.placing(many ? CORNERS_A_TABLE : corners);
+    for (int from = 0; from < placing.size(); from += CORNERS_A_TABLE) {
+      int to = Math.min(placing.size(), from + CORNERS_A_TABLE);
+      corners(same, labels, placing.subList(from, to), to == placing.size());
     }
-    holes(same, labels);
+    HoleMarks marks = new HoleMarks(flow, ruler);
+    if (many) {
+      marks.otherCorners(first, placing);
+    }
+    marks.write(same, labels);
   }
 
   private void pivots(List<PieceMarks> same, List<String> labels, int which, int of) {
@@ -232,13 +242,14 @@ public final class MarkingSheets {
     return "on waste";
   }
 
-  private void corners(List<PieceMarks> same, List<String> labels, int from, int to) {
+  private void corners(
+      List<PieceMarks> same, List<String> labels, List<Integer> which, boolean last) {
     List<String> head = new ArrayList<>(List.of("Piece"));
-    for (int i = from; i < to; i++) {
+    for (int i : which) {
       head.add(SheetMap.letter(i) + " x (" + ruler.unit() + ")");
       head.add("y (" + ruler.unit() + ")");
     }
-    boolean middle = to == same.get(0).corners().size() && !same.get(0).arcs().isEmpty();
+    boolean middle = last && !same.get(0).arcs().isEmpty();
     if (middle) {
       head.add("M x (" + ruler.unit() + ")");
       head.add("y (" + ruler.unit() + ")");
@@ -246,7 +257,7 @@ public final class MarkingSheets {
     List<List<String>> rows = new ArrayList<>();
     for (PieceMarks mark : same) {
       List<String> row = new ArrayList<>(List.of(labels.get(mark.index())));
-      for (int i = from; i < to; i++) {
+      for (int i : which) {
         add(row, mark.corners().get(i));
       }
       if (middle) {
@@ -267,25 +278,6 @@ public final class MarkingSheets {
     row.add(ruler.number(point.y()));
   }
 
-  private void holes(List<PieceMarks> same, List<String> labels) {
-    int count = same.get(0).holes().size();
-    for (int from = 0; from < count; from += CORNERS_A_TABLE) {
-      int to = Math.min(count, from + CORNERS_A_TABLE);
-      List<String> head = new ArrayList<>(List.of("Piece"));
-      for (int i = from; i < to; i++) {
-        head.add("hole " + (i + 1) + " x (" + ruler.unit() + ")");
-        head.add("y (" + ruler.unit() + ")");
-      }
-      List<List<String>> rows = new ArrayList<>();
-      for (PieceMarks mark : same) {
-        List<String> row = new ArrayList<>(List.of(labels.get(mark.index())));
-        mark.holes().subList(from, to).forEach(hole -> add(row, hole));
-        rows.add(row);
-      }
-      flow.grid(head, rows);
-    }
-  }
-
   // Shapes.
 
   private void shape(Piece piece, PieceMarks mark, int sheet) {
@@ -301,15 +293,20 @@ public final class MarkingSheets {
       int next = (i + 1) % corners;
       checks.add(distance(mark, i, next));
     }
-    mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
+    if (corners <= MOST_CORNERS) {
+      mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
+    }
     flow.paragraph(
         "Check with a tape, straight from corner to corner: " + String.join(", ", checks) + ".");
     if (mark.pivots().size() > MOST_PIVOTS) {
       return;
     }
+    Map<String, List<ArcMark>> alike = new LinkedHashMap<>();
     for (ArcMark arc : mark.arcs()) {
-      chord(arc);
+      String size = ruler.of(arc.radius()) + " " + ruler.of(arc.radius() * arc.sweep());
+      alike.computeIfAbsent(size, s -> new ArrayList<>()).add(arc);
     }
+    alike.values().forEach(this::chord);
   }
 
   private String distance(PieceMarks mark, int from, int to) {
@@ -320,24 +317,33 @@ public final class MarkingSheets {
         + ruler.of(mark.corners().get(from).distance(mark.corners().get(to)));
   }
 
-  private void chord(ArcMark arc) {
-    String ends = SheetMap.letter(arc.from()) + " to " + SheetMap.letter(arc.to());
+  /** Arcs of one size. */
+  private void chord(List<ArcMark> arcs) {
+    ArcMark arc = arcs.get(0);
+    String ends =
+        arcs.stream()
+            .map(each -> SheetMap.letter(each.from()) + " to " + SheetMap.letter(each.to()))
+            .collect(Collectors.joining(", "));
+    String what =
+        (arcs.size() == 1 ? "Arc " : "Arcs ") + ends + ", R " + ruler.of(arc.radius()) + ": ";
     if (arc.sweep() > Math.PI) {
-      flow.paragraph(
-          "Arc " + ends + ", R " + ruler.of(arc.radius()) + ": more than half a turn; swing it.");
+      flow.paragraph(what + "more than half a turn; swing it.");
       return;
     }
     Length spacing = job.style().unit().isImperial() ? SPACING_INCHES : SPACING_METRIC;
     ChordOffsets chord = ChordOffsets.of(arc.radius(), arc.sweep(), spacing.millimetres());
-    flow.lead(
-        "Arc "
-            + ends
-            + ", R "
-            + ruler.of(arc.radius())
-            + ": chord "
+    String found =
+        what
+            + "chord "
             + ruler.of(chord.chord())
             + ", height at its middle "
-            + ruler.of(chord.midHeight())
+            + ruler.of(chord.midHeight());
+    if (chord.offsets().isEmpty()) {
+      flow.paragraph(found + ".");
+      return;
+    }
+    flow.lead(
+        found
             + ". Height of the arc above the chord, at these distances either side of the middle:");
     List<ChordOffsets.Offset> offsets = chord.offsets();
     for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {

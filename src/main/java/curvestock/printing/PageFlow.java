@@ -195,6 +195,18 @@ final class PageFlow {
     write(text, TEXT, false, 0.6);
   }
 
+  /** Paragraphs that stay on one page if they are no more than half a page. */
+  void paragraphs(List<String> texts) {
+    double whole =
+        texts.stream()
+            .mapToDouble(t -> lines(t, TEXT, false).size() * leading(TEXT) + 0.6 * TEXT * air)
+            .sum();
+    if (whole <= KEPT_WHOLE * textHeight()) {
+      need(whole);
+    }
+    texts.forEach(this::paragraph);
+  }
+
   private void write(String text, double size, boolean bold, double after) {
     List<String> lines = lines(text, size, bold);
     // Short paragraphs stay whole; of longer ones two lines at least stay together.

@@ -15,6 +15,8 @@ public final class ReportPdf {
   private final Figures figures;
   private final Map<String, Illustration> pictures;
 
+  private String chapter = "";
+
   private ReportPdf(PageFlow flow, Figures figures, Map<String, Illustration> pictures) {
     this.flow = flow;
     this.figures = figures;
@@ -42,25 +44,40 @@ public final class ReportPdf {
           flow -> {
             flow.title(title);
             ReportPdf pdf = new ReportPdf(flow, heading.figures(), pictures);
-            parts.forEach(pdf::write);
+            for (int i = 0; i < parts.size(); i++) {
+              boolean leads =
+                  i + 1 < parts.size() && parts.get(i + 1) instanceof ReportPart.Figures;
+              pdf.write(parts.get(i), leads);
+            }
           });
       return book.bytes();
     }
   }
 
-  private void write(ReportPart part) {
+  /**
+   * Writes a part.
+   *
+   * @param leads whether a table follows, from which a paragraph must not be parted
+   */
+  private void write(ReportPart part, boolean leads) {
     if (part instanceof ReportPart.Chapter chapter) {
       flow.heading(chapter.text());
+      this.chapter = chapter.text();
     } else if (part instanceof ReportPart.Section section) {
       flow.subheading(section.text());
+    } else if (part instanceof ReportPart.Paragraph paragraph && leads) {
+      flow.lead(paragraph.text());
     } else if (part instanceof ReportPart.Paragraph paragraph) {
       flow.paragraph(paragraph.text());
     } else if (part instanceof ReportPart.Notice notice) {
       flow.notice(notice.text());
     } else if (part instanceof ReportPart.Bullets bullets) {
-      bullets.items().forEach(item -> flow.paragraph("•  " + item));
+      flow.paragraphs(bullets.items().stream().map(item -> "•  " + item).toList());
     } else if (part instanceof ReportPart.Figures shown) {
-      flow.subheading(shown.table().caption());
+      // A chapter of one table need not say its name twice.
+      if (!shown.table().caption().equals(chapter)) {
+        flow.subheading(shown.table().caption());
+      }
       flow.table(shown.table(), figures);
     } else if (part instanceof ReportPart.Picture picture) {
       Optional.ofNullable(pictures.get(picture.file()))

@@ -62,14 +62,9 @@ public final class SupportSheet {
         flow.heading(
             station.name() + ", bearing " + figures.of(rows.at(0, "bearing"), Measure.ANGLE));
         flow.table(
-            rows.only(
-                    "turn",
-                    "under",
-                    "underside",
-                    "railTop",
-                    rods ? "lowerNut" : "gap",
-                    "slope",
-                    "block")
+            (rods
+                    ? rows.only("turn", "under", "underside", "railTop", "lowerNut", "slope")
+                    : rows.only("turn", "under", "underside", "railTop", "gap", "slope", "block"))
                 .with(CHECKED, new Text(PageTable.TICK_BOX)),
             figures);
       }

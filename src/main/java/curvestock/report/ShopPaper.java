@@ -254,22 +254,22 @@ public final class ShopPaper {
         .table(HelixPaper.brief(helix))
         .say("Bearings run counter-clockwise, seen from above; 0° points to the right of the plan.")
         .chapter("Support heights")
-        .table(
-            helix
-                .supports()
-                .only(
-                    "station",
-                    "turn",
-                    "bearing",
-                    "supports",
-                    "underside",
-                    "railTop",
-                    "gap",
-                    "block"))
+        .table(supports())
         .table(helix.blocks())
-        .table(helix.rods());
+        .table(helix.rods())
+        .table(helix.bridges());
     if (!helix.cuttingList().isEmpty()) {
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }
+  }
+
+  /** What is set at each station: to blocks, or by nuts on rods. */
+  private Table supports() {
+    Table all = answer.building().orElseThrow().supports();
+    String[] blocks = {
+      "station", "turn", "bearing", "supports", "underside", "railTop", "gap", "block"
+    };
+    String[] rods = {"station", "turn", "bearing", "supports", "underside", "railTop", "lowerNut"};
+    return all.only(answer.building().get().blocks().isEmpty() ? rods : blocks);
   }
 }
