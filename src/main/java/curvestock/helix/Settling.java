@@ -54,7 +54,7 @@ final class Settling {
     for (int round = 0; round < MOST_ROUNDS && improved(); round++) {
       // Each round moves one value.
     }
-    return new HelixOrder(plan, assumed, base);
+    return new HelixOrder(plan.whole(), assumed, base);
   }
 
   private boolean improved() {
@@ -73,7 +73,7 @@ final class Settling {
 
   private boolean isBetter(Move move) {
     try {
-      HelixPlan moved = HelixPlan.of(move.spec(), plan.style());
+      HelixPlan moved = HelixPlan.trial(move.spec(), plan.style());
       long fails = count(plan, State.FAIL) - count(moved, State.FAIL);
       long marginal = count(plan, State.MARGINAL) - count(moved, State.MARGINAL);
       if (fails > 0 || (fails == 0 && marginal > 0)) {
