@@ -92,7 +92,7 @@ class AssumedValuesTest {
 
   private static HelixOrder least(
       String scale, String units, String size, String ply, String numbers) {
-    String[] each = numbers.split(" ");
+    String[] each = numbers.split(" ", -1);
     String trains = scale.equals("G") ? ", trains: {tallest: 200}" : "";
     String job =
         LEAST.formatted(units, size, ply, scale, each[0], each[1], each[2], each[3], trains);
