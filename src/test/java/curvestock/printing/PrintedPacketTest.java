@@ -331,7 +331,7 @@ class PrintedPacketTest {
         int at = text.indexOf("Does the helix work? ");
         if (at >= 0) {
           found++;
-          assertThat(text.substring(at)).contains("Rule Finding");
+          assertThat(text.substring(at)).contains("What is checked Finding");
           assertThat(text.indexOf("Does the helix work? ", at + 1)).isNegative();
         }
       }
