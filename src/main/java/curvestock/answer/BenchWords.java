@@ -189,8 +189,8 @@ public final class BenchWords {
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
     if (wood.stock().isEmpty()) {
       lines.add(
-          "They come from the sheets as rectangles, longer by what the slope takes: saw their ends to"
-              + " the slope, down to the length in this table.");
+          "They come from the sheets as rectangles, with extra length for the sloping end: saw the"
+              + " slope, down to the length in this table.");
     }
     String slender =
         blocks.blocks().stream()

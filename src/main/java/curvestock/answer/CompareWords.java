@@ -109,8 +109,8 @@ public final class CompareWords {
   private Optional<String> plates() {
     return comparison.options().stream().anyMatch(option -> option.assumedSheets() > 0)
         ? Optional.of(
-            "Sheets and cost include splice plates, assumed under each joint since the job does not"
-                + " say how they are made; `plan` cuts no plates until you list them under `pieces:`.")
+            "Sheets and cost include splice plates, assumed under each joint because the job does not"
+                + " describe them; `plan` cuts no plates until you list them under `pieces:`.")
         : Optional.empty();
   }
 

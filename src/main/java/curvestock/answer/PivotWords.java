@@ -13,7 +13,7 @@ public final class PivotWords {
 
   /** On wood that somebody wants. */
   public static final String ON_GOOD_WOOD =
-      "Never drive a pin into wood to keep: where a pivot lies on a piece or on the offcut to keep,"
+      "Never drive a pin into a piece or an offcut you keep: where a pivot lies on one,"
           + " stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the"
           + " pad.";
 

@@ -103,11 +103,12 @@ final class Advice {
         return Optional.empty();
       }
       try {
-        HelixPlan revised = HelixPlan.of(Revision.of(plan.spec(), changes), plan.style());
+        HelixPlan revised = HelixPlan.trial(Revision.of(plan.spec(), changes), plan.style());
         List<Verdict> worse =
             revised.verdicts().stream().filter(after -> isWorse(after, verdict.state())).toList();
         if (worse.isEmpty()) {
-          return isMet(verdict, revised) ? Optional.of(new Remedy(changes)) : Optional.empty();
+          boolean met = isMet(verdict, revised.whole());
+          return met ? Optional.of(new Remedy(changes)) : Optional.empty();
         }
         List<Change> more = new ArrayList<>(changes);
         for (Verdict each : worse) {

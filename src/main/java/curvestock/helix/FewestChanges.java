@@ -190,7 +190,7 @@ final class FewestChanges {
       return Optional.empty();
     }
     try {
-      HelixPlan plan = HelixPlan.of(Revision.of(start.spec(), changes), start.style());
+      HelixPlan plan = HelixPlan.trial(Revision.of(start.spec(), changes), start.style());
       return Optional.of(new Trial(List.copyOf(changes), plan));
     } catch (IllegalArgumentException cannotBePlanned) {
       return Optional.empty();

@@ -2,6 +2,7 @@ package curvestock.helix;
 
 import curvestock.helix.build.BaseFrame;
 import curvestock.piece.Demand;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,10 +21,13 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
 
   /**
    * The helix with what the job left open set so that the rules hold, as far as these values can.
+   *
+   * @param rounding how values that are set are rounded; not by the units that are printed, which
+   *     change no piece
    */
   public static HelixOrder settled(
-      HelixPlan plan, List<Assumption> assumed, Optional<BaseFrame> base) {
-    return new Settling(plan, assumed).settled(base);
+      HelixPlan plan, List<Assumption> assumed, Optional<BaseFrame> base, LengthStyle rounding) {
+    return new Settling(plan, assumed, rounding).settled(base);
   }
 
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */

@@ -53,14 +53,15 @@ public final class HelixPlan {
   private final HeightProfile profile;
   private final Joints joints;
   private final Stations stations;
-  private final Roadbed roadbed;
-  private final SupportTable supports;
-  private final AssemblySchedule schedule;
-  private final ShoppingList shopping;
   private final List<Verdict> verdicts;
+  private final AtomicReference<Optional<Parts>> parts = new AtomicReference<>(Optional.empty());
   private final AtomicReference<Optional<List<Verdict>>> advice =
       new AtomicReference<>(Optional.empty());
   private final List<HeightBudget> budgets;
+
+  /** What is cut, set up and bought: not needed to judge the helix. */
+  private record Parts(
+      Roadbed roadbed, SupportTable supports, AssemblySchedule schedule, ShoppingList shopping) {}
 
   private HelixPlan(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
@@ -70,10 +71,6 @@ public final class HelixPlan {
     profile = new HeightProfile(climb, spec.bottom(), spec.top());
     joints = new Joints(spec, climb);
     stations = new Stations(spec, climb, line, joints);
-    roadbed = new Roadbed(spec, climb, line, joints, stations, style);
-    supports = new SupportTable(spec, climb, line, profile, stations);
-    schedule = new AssemblySchedule(spec, line, profile, roadbed);
-    shopping = new ShoppingList(spec, joints, roadbed, supports, stations.bridges(), style);
     Verdicts rules = new Verdicts(spec, climb, line, profile, joints, stations);
     verdicts = rules.all(style);
     budgets = rules.budgets();
@@ -95,7 +92,47 @@ public final class HelixPlan {
    * @throws IllegalArgumentException as {@link #of(HelixSpec)}
    */
   public static HelixPlan of(HelixSpec spec, LengthStyle style) {
-    return new HelixPlan(spec, style);
+    HelixPlan plan = new HelixPlan(spec, style);
+    plan.parts();
+    return plan;
+  }
+
+  /**
+   * The same for trying a helix out: the pieces of one that fails are worked out only if they are
+   * asked for.
+   *
+   * @throws IllegalArgumentException as {@link #of(HelixSpec)}, but for pieces that cannot be cut
+   *     or lengths that are longer than their boards only if the helix works
+   */
+  static HelixPlan trial(HelixSpec spec, LengthStyle style) {
+    HelixPlan plan = new HelixPlan(spec, style);
+    return plan.works() ? plan.whole() : plan;
+  }
+
+  /**
+   * This, with all its pieces.
+   *
+   * @throws IllegalArgumentException if they cannot be cut
+   */
+  HelixPlan whole() {
+    parts();
+    return this;
+  }
+
+  private Parts parts() {
+    return parts
+        .updateAndGet(known -> known.isPresent() ? known : Optional.of(workedOut()))
+        .orElseThrow();
+  }
+
+  private Parts workedOut() {
+    Roadbed roadbed = new Roadbed(spec, climb, line, joints, stations, style);
+    SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
+    return new Parts(
+        roadbed,
+        supports,
+        new AssemblySchedule(spec, line, profile, roadbed),
+        new ShoppingList(spec, joints, roadbed, supports, stations.bridges(), style));
   }
 
   public HelixSpec spec() {
@@ -142,7 +179,7 @@ public final class HelixPlan {
 
   /** Every piece of roadbed in its place, and the kinds to cut. */
   public Roadbed roadbed() {
-    return roadbed;
+    return parts().roadbed();
   }
 
   /** What is drawn on the pieces of roadbed before they leave the sheet. */
@@ -156,15 +193,15 @@ public final class HelixPlan {
   }
 
   public SupportTable supports() {
-    return supports;
+    return parts().supports();
   }
 
   public AssemblySchedule schedule() {
-    return schedule;
+    return parts().schedule();
   }
 
   public ShoppingList shopping() {
-    return shopping;
+    return parts().shopping();
   }
 
   /** One verdict for each rule; remedies in round figures of this plan's style. */
@@ -221,8 +258,8 @@ public final class HelixPlan {
   /** Everything to be cut from the roadbed's sheets, holes included. */
   public List<Demand> demands() {
     List<Demand> demands =
-        new ArrayList<>(roadbed.kinds().stream().map(PieceKind::demand).toList());
-    demands.addAll(new SmallParts(spec, joints, supports, style).demands());
+        new ArrayList<>(roadbed().kinds().stream().map(PieceKind::demand).toList());
+    demands.addAll(new SmallParts(spec, joints, supports(), style).demands());
     return demands;
   }
 
@@ -257,7 +294,7 @@ public final class HelixPlan {
 
   /** Plates and blocks that are cut from the roadbed's sheets. */
   public List<Demand> smallParts() {
-    return new SmallParts(spec, joints, supports, style).demands();
+    return new SmallParts(spec, joints, supports(), style).demands();
   }
 
   /**
@@ -277,7 +314,7 @@ public final class HelixPlan {
 
   /** How many of a piece's ends are halved. */
   private int lapEnds(Piece piece) {
-    return roadbed.pieces().stream()
+    return roadbed().pieces().stream()
         .filter(bed -> bed.kindId().equals(piece.id()))
         .findFirst()
         .map(bed -> (bed.lower().isPresent() ? 1 : 0) + (bed.upper().isPresent() ? 1 : 0))
@@ -299,14 +336,14 @@ public final class HelixPlan {
   public double riserWeight() {
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.ThreadedRods rods) {
-      return new RodPlan(spec, rods, supports).weight();
+      return new RodPlan(spec, rods, supports()).weight();
     }
     Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
     if (blocks.stock().isEmpty()) {
       return 0;
     }
     Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
-    return new BlockPlan(blocks, supports)
+    return new BlockPlan(blocks, supports())
         .cuts().stream()
             .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
             .map(area -> softwood.ofWood(area, blocks.width()))

@@ -104,7 +104,7 @@ public final class Remedies {
       if (mended.isEmpty()) {
         return List.of();
       }
-      HelixPlan plan = HelixPlan.of(mended.get(), style);
+      HelixPlan plan = HelixPlan.trial(mended.get(), style);
       return plan.works() ? List.of(plan) : new Remedies(plan).find();
     } catch (IllegalArgumentException cannotBePlanned) {
       return List.of();
@@ -114,7 +114,7 @@ public final class Remedies {
   /** One thing changed by itself: what the failing rules ask for, the joint, the supports. */
   private List<HelixPlan> small() {
     List<HelixPlan> found = new ArrayList<>();
-    List<Change> asked = Advice.together(HelixPlan.of(spec, style));
+    List<Change> asked = Advice.together(HelixPlan.trial(spec, style));
     boolean few =
         !asked.isEmpty()
             && asked.size() <= FEW
@@ -162,13 +162,13 @@ public final class Remedies {
   /** What the failing rules ask for, again and again until none fails. */
   private Optional<HelixPlan> together(HelixSpec start) {
     try {
-      HelixPlan plan = HelixPlan.of(start, style);
+      HelixPlan plan = HelixPlan.trial(start, style);
       for (int round = 0; round < MOST_ROUNDS && !plan.works(); round++) {
         List<Change> changes = Advice.together(plan);
         if (changes.isEmpty() || changes.stream().anyMatch(Advice::isAbsurd)) {
           return Optional.empty();
         }
-        plan = HelixPlan.of(Revision.of(plan.spec(), changes), style);
+        plan = HelixPlan.trial(Revision.of(plan.spec(), changes), style);
       }
       return Optional.of(plan).filter(HelixPlan::works);
     } catch (IllegalArgumentException cannotBePlanned) {
@@ -178,7 +178,7 @@ public final class Remedies {
 
   private Optional<HelixPlan> attempt(HelixSpec other) {
     try {
-      return Optional.of(HelixPlan.of(other, style)).filter(HelixPlan::works);
+      return Optional.of(HelixPlan.trial(other, style)).filter(HelixPlan::works);
     } catch (IllegalArgumentException cannotBePlanned) {
       return Optional.empty();
     }
@@ -287,7 +287,7 @@ public final class Remedies {
   /** The helix with these changes, if it can be planned and works. */
   private Optional<HelixPlan> attempt(double otherTurns, int radiusSteps, int marginSteps) {
     try {
-      HelixPlan plan = HelixPlan.of(changed(otherTurns, radiusSteps, marginSteps), style);
+      HelixPlan plan = HelixPlan.trial(changed(otherTurns, radiusSteps, marginSteps), style);
       return plan.works() ? Optional.of(plan) : Optional.empty();
     } catch (IllegalArgumentException cannotBePlanned) {
       return Optional.empty();

@@ -14,6 +14,7 @@ import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Count;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -39,11 +40,16 @@ final class Settling {
   /** A narrower block splits at the screw: our own choice. */
   private static final Length NARROWEST_BLOCK = Length.ofInches(0.5);
 
+  private final LengthStyle shown;
   private HelixPlan plan;
   private List<Assumption> assumed;
 
-  Settling(HelixPlan plan, List<Assumption> assumed) {
-    this.plan = plan;
+  /**
+   * @param rounding how values that are set are rounded
+   */
+  Settling(HelixPlan plan, List<Assumption> assumed, LengthStyle rounding) {
+    this.shown = plan.style();
+    this.plan = HelixPlan.of(plan.spec(), rounding);
     this.assumed = List.copyOf(assumed);
   }
 
@@ -54,7 +60,7 @@ final class Settling {
     for (int round = 0; round < MOST_ROUNDS && improved(); round++) {
       // Each round moves one value.
     }
-    return new HelixOrder(plan, assumed, base);
+    return new HelixOrder(plan.whole(), assumed, base);
   }
 
   private boolean improved() {
@@ -73,7 +79,7 @@ final class Settling {
 
   private boolean isBetter(Move move) {
     try {
-      HelixPlan moved = HelixPlan.of(move.spec(), plan.style());
+      HelixPlan moved = HelixPlan.trial(move.spec(), plan.style());
       long fails = count(plan, State.FAIL) - count(moved, State.FAIL);
       long marginal = count(plan, State.MARGINAL) - count(moved, State.MARGINAL);
       if (fails > 0 || (fails == 0 && marginal > 0)) {
@@ -147,7 +153,7 @@ final class Settling {
     now.add(
         new Assumption(
             Setting.FIRST_SUPPORT.key(),
-            plan.style().formatGiven(first),
+            shown.formatGiven(first),
             "so that a support stands at the ring's end, where the straight begins"));
     return Optional.of(
         new Move(spec.with(spec.supports().startingAt(Optional.of(first))), List.copyOf(now)));
@@ -184,7 +190,7 @@ final class Settling {
     for (Assumption each : from.assumed()) {
       if (each.field().equals("joint")) {
         now.add(new Assumption("joint", "half-lap", "a plate below would take height trains need"));
-        now.add(new Assumption("joint.half-lap", plan.style().formatGiven(LAP), "rule of thumb"));
+        now.add(new Assumption("joint.half-lap", shown.formatGiven(LAP), "rule of thumb"));
       } else if (!each.field().startsWith("joint.")) {
         now.add(each);
       }
@@ -234,7 +240,7 @@ final class Settling {
   }
 
   private List<Assumption> replaced(String field, Length value, String reason) {
-    return replaced(field, plan.style().formatGiven(value), reason);
+    return replaced(field, shown.formatGiven(value), reason);
   }
 
   private List<Assumption> replaced(String field, String value, String reason) {
@@ -245,10 +251,10 @@ final class Settling {
   }
 
   private List<Assumption> replaced(List<Assumption> list, String field, Length value) {
-    String shown = plan.style().formatGiven(value);
+    String words = shown.formatGiven(value);
     return list.stream()
         .map(
-            each -> each.field().equals(field) ? new Assumption(field, shown, each.reason()) : each)
+            each -> each.field().equals(field) ? new Assumption(field, words, each.reason()) : each)
         .toList();
   }
 

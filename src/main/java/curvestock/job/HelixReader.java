@@ -47,9 +47,15 @@ final class HelixReader {
    *
    * @param sheets the job's sheets, whose thickness the heights depend on; empty if unreadable
    * @param cutting empty if unreadable
+   * @param style of what is printed
+   * @param rounding of what is assumed, by the units of the job's own numbers
    */
   static Optional<Asked> read(
-      Field field, List<SheetStock> sheets, Optional<Cutting> cutting, LengthStyle style) {
+      Field field,
+      List<SheetStock> sheets,
+      Optional<Cutting> cutting,
+      LengthStyle style,
+      LengthStyle rounding) {
     List<String> keys = new ArrayList<>(PLAIN);
     keys.addAll(StructureReader.KEYS);
     return field
@@ -57,17 +63,21 @@ final class HelixReader {
         .flatMap(
             block ->
                 StructureReader.KEYS.stream().anyMatch(key -> block.find(key).isPresent())
-                    ? whole(block, sheets, cutting, style)
+                    ? whole(block, sheets, cutting, style, rounding)
                     : plan(block).map(ring -> new Asked(Optional.of(ring), Optional.empty())));
   }
 
   private static Optional<Asked> whole(
-      Block block, List<SheetStock> sheets, Optional<Cutting> cutting, LengthStyle style) {
+      Block block,
+      List<SheetStock> sheets,
+      Optional<Cutting> cutting,
+      LengthStyle style,
+      LengthStyle rounding) {
     // Where sheets or cutting are wrong, that is noted already; any figure lets reading go on.
     Length plywood =
         sheets.stream().findFirst().map(SheetStock::thickness).orElse(Length.ofInches(0.5));
     Length kerf = cutting.map(Cutting::kerf).orElse(Length.ZERO);
-    return new StructureReader(block, plywood, sheets, kerf, style)
+    return new StructureReader(block, plywood, sheets, kerf, style, rounding)
         .read()
         .map(order -> new Asked(ring(order.plan()), Optional.of(order)));
   }

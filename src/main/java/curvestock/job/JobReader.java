@@ -137,7 +137,8 @@ public final class JobReader {
                         field,
                         sheets.orElse(List.of()),
                         cutting,
-                        style.orElse(LengthStyle.METRIC)));
+                        style.orElse(LengthStyle.METRIC),
+                        PrintReader.read(Optional.empty(), unit).orElseThrow()));
     Optional<List<Demand>> pieces =
         top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));

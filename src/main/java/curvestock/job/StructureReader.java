@@ -86,20 +86,29 @@ final class StructureReader {
   private final List<SheetStock> sheets;
   private final Length kerf;
   private final LengthStyle style;
+  private final LengthStyle rounding;
   private final Assumed assumed;
 
   /**
    * @param plywood thickness of the roadbed
    * @param sheets the job's sheets; empty if unreadable
    * @param kerf of the saw that cuts them
+   * @param style of what is printed
+   * @param rounding of what is assumed, by the units of the job's own numbers
    */
   StructureReader(
-      Block helix, Length plywood, List<SheetStock> sheets, Length kerf, LengthStyle style) {
+      Block helix,
+      Length plywood,
+      List<SheetStock> sheets,
+      Length kerf,
+      LengthStyle style,
+      LengthStyle rounding) {
     this.helix = helix;
     this.sheets = List.copyOf(sheets);
     this.plywood = plywood;
     this.kerf = kerf;
     this.style = style;
+    this.rounding = rounding;
     this.assumed = new Assumed(style);
   }
 
@@ -139,7 +148,7 @@ final class StructureReader {
                       prices,
                       density),
                   style);
-          return HelixOrder.settled(plan, assumed.all(), base);
+          return HelixOrder.settled(plan, assumed.all(), base, rounding);
         });
   }
 

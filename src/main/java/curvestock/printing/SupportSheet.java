@@ -19,6 +19,14 @@ import java.util.stream.IntStream;
 /** The support table to tick, post by post. */
 public final class SupportSheet {
 
+  private static final String[] RODS = {
+    "station", "bearing", "under", "top", "underside", "lowerNut"
+  };
+
+  private static final String[] BLOCKS = {
+    "station", "bearing", "under", "top", "underside", "gap", "block"
+  };
+
   private static final Column CHECKED = new Column("checked", "Checked", Measure.TEXT);
 
   private SupportSheet() {}
@@ -63,14 +71,7 @@ public final class SupportSheet {
           helix
               .supports()
               .where("turn", turn)
-              .only(
-                  "station",
-                  "bearing",
-                  "under",
-                  "top",
-                  "underside",
-                  rods ? "lowerNut" : "gap",
-                  "block")
+              .only(rods ? RODS : BLOCKS)
               .with(CHECKED, new Text(PageTable.TICK_BOX)),
           figures);
     }

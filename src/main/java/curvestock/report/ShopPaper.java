@@ -190,7 +190,6 @@ public final class ShopPaper {
               + " you want it, change the job and plan again before you cut.");
     }
     parts
-        .say(new ChosenWords(answer).sentence())
         .say(words.decision())
         .say(words.reasons())
         .picture(

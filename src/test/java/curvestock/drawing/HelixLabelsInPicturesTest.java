@@ -32,7 +32,7 @@ class HelixLabelsInPicturesTest {
   void jointsOfManyTurns_shareAShortLabel() {
     String svg = HelixPlanDrawing.svg(manyTurns(), TITLE);
 
-    assertThat(svg).contains("J1-1 J1-5 to J1-33").doesNotContain("J1-1 J1-5 J1-9");
+    assertThat(svg).contains("J1-1 J1-5 ... J1-33").doesNotContain("J1-1 J1-5 J1-9");
   }
 
   /** Above a turn only the upper layer is seen from the side; both layers' numbers overlapped. */

@@ -423,4 +423,32 @@ class MarkingOutTest {
     assertThat(mark.pivots().get(0).place()).isEqualTo(new OnWaste());
     assertThat(mark.placement().outline().outer().edges().get(0)).isInstanceOf(Arc.class);
   }
+
+  /**
+   * Two distances from corners fix a point on the side where the piece lies: the circles' crossing
+   * is worked out here by Heron's height over the line of the corners.
+   */
+  @Test
+  void pointStruckFromTwoCorners_isWhereTheArcsCross() {
+    PieceMarks mark = MarkingOut.of(SampleLayouts.stack(), Optional.empty()).get(0);
+    Point hole = mark.corners().get(0).plus(mark.corners().get(2)).times(0.5);
+    List<Integer> all = List.of(0, 1, 2, 3);
+
+    PieceMarks.Struck struck = mark.struck(hole, all);
+
+    Point a = mark.corners().get(struck.from());
+    Point b = mark.corners().get(struck.and());
+    double base = a.distance(b);
+    double da = a.distance(hole);
+    double db = b.distance(hole);
+    double along = (da * da - db * db + base * base) / (2 * base);
+    double high = Math.sqrt(da * da - along * along);
+    Point ahead = b.minus(a).times(1 / base);
+    Point foot = a.plus(ahead.times(along));
+    Point aside = new Point(-ahead.y(), ahead.x()).times(high);
+    assertThat(Math.min(foot.plus(aside).distance(hole), foot.minus(aside).distance(hole)))
+        .isLessThan(1e-6);
+    assertThat(mark.placing(4)).isEqualTo(all);
+    assertThat(mark.placing(2)).hasSize(2).contains(0);
+  }
 }

@@ -303,6 +303,63 @@ class PrintedPacketTest {
     assertThat(words(pdf)).doesNotContain("must measure 100 mm").contains("turn 1", "S12", "J20");
   }
 
+  /**
+   * Far over 14 pages when every corner of every ear and every hole was told for each piece by
+   * itself.
+   */
+  @Test
+  void markingOut_ofManyAlikePiecesWithEars_isShort() throws IOException {
+    byte[] pdf = papers(LAYERS).get("marking-out.pdf");
+
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(14);
+    }
+    assertThat(words(pdf)).contains("Holes, alike on all").contains("The other corners, alike on");
+  }
+
+  /** The chapter's name stands once, on the page of the sentence and the table that follow it. */
+  @ParameterizedTest
+  @ValueSource(strings = {DEFAULT, PLATES, RODS, LAYERS})
+  void checks_inTheReport_standUnderTheirHeading(String demo) throws IOException {
+    try (PDDocument document = Loader.loadPDF(papers(demo).get("report.pdf"))) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      int found = 0;
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        String text = stripper.getText(document).replace('\u00A0', ' ').replaceAll("\\s+", " ");
+        int at = text.indexOf("Does the helix work? ");
+        if (at >= 0) {
+          found++;
+          assertThat(text.substring(at)).contains("What is checked Finding");
+          assertThat(text.indexOf("Does the helix work? ", at + 1)).isNegative();
+        }
+      }
+      assertThat(found).isEqualTo(1);
+    }
+  }
+
+  /** Small rings once had their turn's name upon the numbers of their pieces. */
+  @ParameterizedTest
+  @ValueSource(strings = {DEFAULT, PLATES, RODS})
+  void namesOfTurns_standBelowTheirRings(String demo) throws IOException {
+    List<Word> words = PdfWords.of(papers(demo).get("report.pdf"));
+    List<Word> turns =
+        words.stream().filter(word -> word.text().matches("turn \\d+, rail top .*")).toList();
+
+    assertThat(turns).isNotEmpty();
+    for (Word turn : turns) {
+      assertThat(words)
+          .filteredOn(word -> !word.equals(turn) && word.page() == turn.page())
+          .noneMatch(
+              word ->
+                  word.left() < turn.right()
+                      && word.right() > turn.left()
+                      && word.low() < turn.low() + 0.7 * turn.size() / 72 * INCH
+                      && word.low() + 0.7 * word.size() / 72 * INCH > turn.low());
+    }
+  }
+
   @Test
   void labels_ofTwoLayers_sayWhichAndExplainUp() throws IOException {
     String words = words(papers(LAYERS).get("labels.pdf"));

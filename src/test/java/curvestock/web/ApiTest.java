@@ -244,7 +244,8 @@ class ApiTest {
     List<WorkEvents.Event> events =
         client.events(client.work("large", job), name -> name.equals("refused"));
 
-    assertThat(last(events, "refused").get("sentences").toString()).contains("shorter segments");
+    assertThat(last(events, "refused").get("sentences").toString())
+        .contains("segments-per-turn: 5");
   }
 
   @Test

@@ -31,7 +31,7 @@ class PageTest extends PageInBrowser {
     assertThat(browser.text("#proof")).isEmpty();
     browser.press("#tab-figures");
     assertThat(browser.text("#proof")).containsAnyOf("No purchase under", "Proven cheapest");
-    assertThat(browser.text("#verdict-line")).contains("check");
+    browser.until("its checks", () -> browser.text("#verdict-line").contains("check"));
     assertThat(browser.all("#sheets .piece")).hasSize(21);
     assertThat(browser.all("#plan-view .bed")).hasSize(21);
     browser.press("#view-side");

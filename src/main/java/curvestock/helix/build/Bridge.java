@@ -38,7 +38,7 @@ public record Bridge(
     /** A straight batten, glued and screwed to the underside: it hangs over the turn below. */
     BATTEN("batten under the roadbed"),
     /** A thin strip bent round the edge, flush below: it stands up beside the track. */
-    STRIP("strip on edge");
+    STRIP("edge strip");
 
     private final String words;
 

@@ -69,7 +69,7 @@ final class ApproachRule {
 
   private String bridged() {
     return stations.bridges().stream()
-        .map(bridge -> "a " + bridge.form().words() + " over " + bridge.over())
+        .map(bridge -> bridge.form().words() + " over " + bridge.over())
         .distinct()
         .collect(Collectors.joining(", "));
   }

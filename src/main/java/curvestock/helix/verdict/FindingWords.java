@@ -234,7 +234,7 @@ final class FindingWords {
     if (v.state() == State.OK) {
       return "none is in the way of trains or the lead-in"
           + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; the roadbed is carried by " + bridged);
+          + (bridged.isEmpty() ? "" : "; in their place: " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "in the way of trains: " + blocking;
     String wood = touching.isEmpty() ? "" : "through the plywood of the lead-in: " + touching;
