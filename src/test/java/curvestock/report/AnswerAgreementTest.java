@@ -342,9 +342,11 @@ class AnswerAgreementTest {
     return List.of(job.helix().orElseThrow().segment());
   }
 
+  /** A spare, assumed plates, metric, and the plainest; all demo jobs would take minutes. */
   static List<Path> helices() {
     return DemoPlans.files().stream()
-        .filter(file -> DemoPlans.job(file).helix().filter(h -> h.lower().isEmpty()).isPresent())
+        .filter(
+            file -> file.toString().matches(".*(closet-spiral|porch.*|spare-room|default).yaml"))
         .toList();
   }
 
