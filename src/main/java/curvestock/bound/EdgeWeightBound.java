@@ -69,20 +69,20 @@ final class EdgeWeightBound {
   private final CoveringProgram program;
   private final double[] costs;
 
-  /**
-   * How closely is looked, at what price.
-   *
-   * @param bins along half the short side of the sheet
-   * @param loss one part in so many of a quarter turn may be lost by the splitting of directions;
-   *     time and memory grow with it
-   */
+  /** How closely is looked, at what price. */
   enum Grain {
     /** Some tenths of a second. */
     COARSE(18, 250),
     /** Some seconds. */
     FINE(22, 800);
 
+    /** Along half the short side of the sheet. */
     private final int bins;
+
+    /**
+     * One part in so many of a quarter turn may be lost by the splitting of directions; time and
+     * memory grow with it.
+     */
     private final int loss;
 
     Grain(int bins, int loss) {
