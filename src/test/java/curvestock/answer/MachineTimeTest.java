@@ -50,7 +50,7 @@ class MachineTimeTest {
                     + time.total().lifted().millimetres())
                 / 1000,
             within(1e-6));
-    assertThat(String.join(" ", time.words(answer.figures()))).contains("marks and letters");
+    assertThat(String.join(" ", time.words(answer.figures()))).contains("m of marking");
   }
 
   /**

@@ -173,7 +173,7 @@ class PaperTemplatePdfTest {
   void pages_ofAPattern_areOfThePaperAndNamedAsOnTheMap() throws IOException {
     try (PDDocument document =
         Loader.loadPDF(PaperTemplates.pdf(template(), JOB, PaperSize.A4, SpareFonts.NONE))) {
-      String map = text(document, 1);
+      String map = text(document, 1).replaceAll("\\s+", " ");
       // 2 x 32.5 in x sin 45° = 45.962 in, 2 x 27.5 in x sin 45° = 38.891 in.
       assertThat(map).contains("Print at 100 %", "A to B 45 31/32 in", "C to D 38 57/64 in");
       for (int i = 1; i < document.getNumberOfPages(); i++) {
