@@ -49,7 +49,7 @@ final class Settling {
    */
   Settling(HelixPlan plan, List<Assumption> assumed, LengthStyle rounding) {
     this.shown = plan.style();
-    this.plan = HelixPlan.of(plan.spec(), rounding);
+    this.plan = told(plan, rounding);
     this.assumed = List.copyOf(assumed);
   }
 
@@ -60,7 +60,12 @@ final class Settling {
     for (int round = 0; round < MOST_ROUNDS && improved(); round++) {
       // Each round moves one value.
     }
-    return new HelixOrder(plan.whole(), assumed, base);
+    return new HelixOrder(told(plan, shown).whole(), assumed, base);
+  }
+
+  /** The plan with its advice in round figures of that style. */
+  private static HelixPlan told(HelixPlan plan, LengthStyle style) {
+    return plan.style().equals(style) ? plan : HelixPlan.trial(plan.spec(), style);
   }
 
   private boolean improved() {

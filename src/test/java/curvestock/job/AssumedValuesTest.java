@@ -40,6 +40,19 @@ class AssumedValuesTest {
     assertThat(joint.plate().length().millimetres()).isBetween(100.0, 250.0);
   }
 
+  /** Values that are set by the rules are rounded by the job's units, and told in those printed. */
+  @Test
+  void unitOfPrint_isThatOfTheWords_andMovesNeitherEnd() {
+    HelixPlan metric = JobReader.read(GARDEN, "g.yaml").structure().orElseThrow().plan();
+    Job inches =
+        JobReader.read(GARDEN.replace("units: mm", "units: mm\nprint: {unit: in}"), "g.yaml");
+
+    HelixPlan plan = inches.structure().orElseThrow().plan();
+    assertThat(plan.style()).isEqualTo(inches.style());
+    assertThat(plan.spec().bottom()).isEqualTo(metric.spec().bottom());
+    assertThat(plan.spec().top()).isEqualTo(metric.spec().top());
+  }
+
   /** A straight of 1180 mm made thirds too large for the sheet; nobody had asked for it. */
   @Test
   void leadInAssumed_isNoLongerThanTwoFeet() {
