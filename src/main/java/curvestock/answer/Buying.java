@@ -47,7 +47,7 @@ public record Buying(
     Table kinds,
     Table perSheet,
     Table cuts,
-    List<HandCuts> byHand,
+    CutsByHand byHand,
     Optional<SheetRoom> room,
     Table remnants,
     List<Rip> rips,
@@ -79,7 +79,6 @@ public record Buying(
   public record Loose(int sheet, List<String> pieces) {}
 
   public Buying {
-    byHand = List.copyOf(byHand);
     loose = List.copyOf(loose);
     rips = List.copyOf(rips);
     unused = List.copyOf(unused);
@@ -103,7 +102,7 @@ public record Buying(
         tables.kinds(),
         tables.perSheet(),
         tables.cuts(),
-        HandCuts.of(plan),
+        new CutsByHand(plan),
         SheetRoom.of(plan),
         tables.remnants(),
         rips(plan, forBed),

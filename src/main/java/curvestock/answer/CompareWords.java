@@ -2,7 +2,6 @@ package curvestock.answer;
 
 import curvestock.compare.AngleScan;
 import curvestock.compare.Comparison;
-import curvestock.compare.Division;
 import curvestock.compare.Ears;
 import curvestock.compare.JointPrice;
 import curvestock.compare.LonePiece;
@@ -78,11 +77,9 @@ public final class CompareWords {
   /** What the job cuts, if that is another size than the one advised. */
   public Optional<String> asTheJobIs() {
     Optional<SegmentOption> best = comparison.best();
-    return comparison.options().stream()
-        .filter(option -> job.helix().isPresent())
-        .filter(option -> option.division().equals(Division.of(job.helix().get().segment())))
-        .filter(option -> best.stream().noneMatch(option::equals))
-        .findFirst()
+    return comparison
+        .own()
+        .filter(own -> best.stream().noneMatch(own::equals))
         .map(option -> "Your job cuts %s.".formatted(takes(option)));
   }
 

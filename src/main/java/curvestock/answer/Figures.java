@@ -176,6 +176,11 @@ public record Figures(LengthStyle style, String currency) {
         : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
   }
 
+  /** Words that begin a sentence or a line. */
+  public static String capital(String words) {
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   /** {@code 1 sheet}, {@code 2 sheets}. */
   public static String count(long number, String one, String more) {
     return number + " " + (number == 1 ? one : more);

@@ -22,7 +22,6 @@ import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -115,7 +114,7 @@ public final class HelixWords {
     lines.add(
         "%s fails: %s%s"
             .formatted(
-                upper(VerdictWords.title(worst)),
+                Figures.capital(VerdictWords.title(worst)),
                 words.finding(worst),
                 also.isEmpty() ? "" : "; also " + also));
     boolean figuresGiven = group.stream().anyMatch(verdict -> verdict.remedy().isPresent());
@@ -126,10 +125,6 @@ public final class HelixWords {
         .distinct()
         .forEach(fix -> lines.add("Fix: " + fix));
     return lines;
-  }
-
-  private static String upper(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /** What is left over what is needed; below zero where it is not enough. */

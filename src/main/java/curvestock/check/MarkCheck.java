@@ -200,7 +200,7 @@ final class MarkCheck {
             (Set.of("label", "word").contains(seen.mark().group()) ? "a number or word" : "a mark")
                 + " near "
                 + Shown.place(seen.points().get(0))
-                + " lies on no piece: move it back, or write the file anew");
+                + " lies on no piece: move it back, or write the file again");
       }
     }
   }

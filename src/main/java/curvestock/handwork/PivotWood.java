@@ -1,6 +1,7 @@
 package curvestock.handwork;
 
 import curvestock.geometry.Box;
+import curvestock.geometry.FlatOutline;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
@@ -48,18 +49,18 @@ final class PivotWood {
    * backwards if fewer pivots lose their wood that way.
    */
   Board ordered(Box box, List<Integer> pieces) {
-    Board best = null;
-    int fewest = Integer.MAX_VALUE;
     List<Integer> backwards = new ArrayList<>(pieces);
     Collections.reverse(backwards);
-    for (List<Integer> base : List.of(pieces, backwards)) {
-      for (List<Integer> order : List.of(base, pivotsFirst(base))) {
-        Board board = new Board(box, order);
-        int lost = lost(board).size();
-        if (lost < fewest) {
-          best = board;
-          fewest = lost;
-        }
+    List<List<Integer>> orders =
+        List.of(pieces, pivotsFirst(pieces), backwards, pivotsFirst(backwards));
+    Board best = null;
+    int fewest = Integer.MAX_VALUE;
+    for (int i = 0; i < orders.size() && fewest > 0; i++) {
+      Board board = new Board(box, orders.get(i));
+      int lost = lost(board).size();
+      if (lost < fewest) {
+        best = board;
+        fewest = lost;
       }
     }
     return best;
@@ -138,9 +139,10 @@ final class PivotWood {
 
     private void fill(Outline outline, BitSet cells) {
       Box box = outline.box();
+      FlatOutline flat = new FlatOutline(outline);
       for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
         for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
-          if (outline.contains(middle(x, y))) {
+          if (flat.contains((x + 0.5) * HOLDING, (y + 0.5) * HOLDING)) {
             cells.set(y * columns + x);
           }
         }

@@ -13,7 +13,6 @@ import curvestock.drawing.SheetTitle;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Text;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 
 /** The support table to tick, post by post. */
@@ -66,7 +65,7 @@ public final class SupportSheet {
       flow.table(helix.rods(), figures);
     }
     for (String turn : turns(helix.supports())) {
-      flow.heading(turn.matches("[0-9]+") ? "Turn " + turn : capital(turn));
+      flow.heading(turn.matches("[0-9]+") ? "Turn " + turn : Figures.capital(turn));
       flow.table(
           helix
               .supports()
@@ -100,9 +99,5 @@ public final class SupportSheet {
         .mapToObj(row -> ((Text) supports.at(row, "turn")).words())
         .distinct()
         .toList();
-  }
-
-  private static String capital(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

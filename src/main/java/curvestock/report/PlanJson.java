@@ -94,7 +94,7 @@ public final class PlanJson {
     for (int i = 0; i < plan.layouts().size(); i++) {
       ObjectNode node = sheets.addObject();
       sheet(node, i + 1, plan.layouts().get(i), labels.get(i));
-      byHand(node.putArray("straightCutsByHand"), buying.byHand().get(i), labels.get(i));
+      byHand(node.putArray("straightCutsByHand"), buying.byHand().list().get(i), labels.get(i));
       node.put("cutFile", SheetFiles.clean(i + 1, plan.job().machine()));
       node.put("dxfFile", SheetFiles.dxf(i + 1, plan.job().machine()));
     }

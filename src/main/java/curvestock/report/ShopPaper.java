@@ -19,7 +19,6 @@ import curvestock.drawing.SheetTitle;
 import curvestock.job.Job;
 import curvestock.units.Text;
 import java.util.List;
-import java.util.Locale;
 
 /** All that a shop needs to read, pictures first. */
 public final class ShopPaper {
@@ -125,9 +124,9 @@ public final class ShopPaper {
               "%s: pieces %s. %s used; %s."
                   .formatted(
                       name, words(cuts, i, "numbers"), words(cuts, i, "used"), offcut(cuts, i)))
-          .bullets(buying.byHand().get(i).cuts(figures))
-          .bullets(buying.byHand().get(i).boards(figures))
-          .bullets(buying.byHand().get(i).pivots(figures));
+          .bullets(buying.byHand().list().get(i).cuts(figures))
+          .bullets(buying.byHand().list().get(i).boards(figures))
+          .bullets(buying.byHand().list().get(i).pivots(figures));
     }
     halfLaps(buying);
     parts.table(buying.remnants());
@@ -140,7 +139,7 @@ public final class ShopPaper {
 
   private void halfLaps(Buying buying) {
     List<String> laps =
-        buying.byHand().stream().flatMap(sheet -> sheet.laps().stream()).distinct().toList();
+        buying.byHand().list().stream().flatMap(sheet -> sheet.laps().stream()).distinct().toList();
     if (!laps.isEmpty()) {
       parts.section("Half-laps").bullets(laps).say(HalfLapWords.BY_HAND);
     }
@@ -243,10 +242,6 @@ public final class ShopPaper {
                 .formatted(HelixWords.total(answer)));
   }
 
-  private static String sentence(String words) {
-    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
-  }
-
   private void building(Building helix) {
     parts
         .chapter("Does the helix work?")
@@ -255,7 +250,7 @@ public final class ShopPaper {
     BenchWords bench = new BenchWords(helix, figures);
     parts
         .chapter("Joints and supports")
-        .say(sentence(helix.plan().spec().construction().title()))
+        .say(Figures.capital(helix.plan().spec().construction().title()) + ".")
         .bullets(bench.joints())
         .bullets(bench.risers())
         .say(bench.base())
