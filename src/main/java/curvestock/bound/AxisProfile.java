@@ -77,17 +77,33 @@ final class AxisProfile {
 
   /** The weight covered at a place; weights of half the bins, mirrored. */
   double covered(int place, double[] weights, int offset) {
-    int from = 0;
-    int to = bins;
-    if (place < steps) {
-      from = Math.max(0, (place + first) / STEPS);
-      to = Math.min(bins, (place + first + left.length) / STEPS + 1);
-    }
+    return covered(place, mirrored(weights, offset));
+  }
+
+  private double[] mirrored(double[] weights, int offset) {
+    double[] ofBins = new double[bins];
+    Arrays.setAll(ofBins, b -> weights[offset + Math.min(b, bins - 1 - b)]);
+    return ofBins;
+  }
+
+  /** First border that the piece may reach, at a place before the last. */
+  private int from(int place) {
+    return Math.max(0, (place + first) / STEPS);
+  }
+
+  /** Last border that the piece may reach, at a place before the last. */
+  private int to(int place) {
+    return Math.min(bins, (place + first + left.length) / STEPS + 1);
+  }
+
+  private double covered(int place, double[] ofBins) {
+    int from = place < steps ? from(place) : 0;
+    int to = place < steps ? to(place) : bins;
     double sum = 0;
     double before = from < to ? leftOf(from, place) : 0;
     for (int b = from; b < to; b++) {
       double after = leftOf(b + 1, place);
-      sum += (after - before) * weights[offset + Math.min(b, bins - 1 - b)];
+      sum += (after - before) * ofBins[b];
       before = after;
     }
     return sum;
@@ -95,10 +111,11 @@ final class AxisProfile {
 
   /** The place where least is covered. */
   int worst(double[] weights, int offset) {
+    double[] ofBins = mirrored(weights, offset);
     int worst = 0;
     double least = Double.POSITIVE_INFINITY;
     for (int place = 0; place <= steps; place++) {
-      double covered = covered(place, weights, offset);
+      double covered = covered(place, ofBins);
       if (covered < least) {
         least = covered;
         worst = place;
@@ -114,19 +131,15 @@ final class AxisProfile {
    * varies by at most q = Σ |J|·v, and the weight sinks below both ends' by at most q·s/4.
    */
   double least(double[] weights, int offset) {
+    double[] ofBins = mirrored(weights, offset);
     double[] jumps = new double[bins + 1];
-    Arrays.setAll(
-        jumps,
-        b ->
-            Math.abs(
-                (b < bins ? weights[offset + Math.min(b, bins - 1 - b)] : 0)
-                    - (b > 0 ? weights[offset + Math.min(b - 1, bins - b)] : 0)));
-    double least = covered(0, weights, offset);
+    Arrays.setAll(jumps, b -> Math.abs((b < bins ? ofBins[b] : 0) - (b > 0 ? ofBins[b - 1] : 0)));
+    double least = covered(0, ofBins);
     double before = least;
     for (int place = 0; place < steps; place++) {
-      double after = covered(place + 1, weights, offset);
+      double after = covered(place + 1, ofBins);
       double rate = 0;
-      for (int b = 0; b <= bins; b++) {
+      for (int b = from(place); b <= to(place); b++) {
         int k = b * STEPS - place - first;
         if (k >= 0 && k < variation.length) {
           rate += jumps[b] * variation[k];

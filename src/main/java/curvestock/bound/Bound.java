@@ -62,7 +62,10 @@ public record Bound(int count, String proof) {
     }
     EdgeWeightBound.Grain grain =
         closely ? EdgeWeightBound.Grain.FINE : EdgeWeightBound.Grain.COARSE;
-    double most = new EdgeWeightBound(sector, sheet, cutting, grain).most(count);
+    double most =
+        KnownLimits.of(
+            new KnownLimits.Asked(sector, sheet.length(), sheet.width(), cutting, grain, count),
+            asked -> new EdgeWeightBound(sector, sheet, cutting, grain).most(count));
     return most >= count
         ? this
         : new Bound(

@@ -134,7 +134,9 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
               ? each(sizes.fractions, CompareCommand::part)
               : each(sizes.angles, Angle::parse);
       OptionalInt onHand = sheets == null ? OptionalInt.empty() : OptionalInt.of(sheets);
-      return new Question(angles, scan, onHand);
+      Question question = new Question(angles, scan, onHand);
+      // What a summary has no room for takes a sixth of the time.
+      return options.details() || options.out().isPresent() ? question : question.withoutChanges();
     } catch (IllegalArgumentException e) {
       throw new ParameterException(spec.commandLine(), e.getMessage(), e);
     }

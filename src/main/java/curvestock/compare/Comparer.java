@@ -74,6 +74,9 @@ public final class Comparer {
     if (!question.scan()) {
       stages.remove(Stages.Stage.SCAN);
     }
+    if (!question.changes()) {
+      stages.remove(Stages.Stage.CHANGES);
+    }
     if (job.search().effort() == Effort.QUICK) {
       stages.remove(Stages.Stage.DEEPER);
     }
@@ -324,7 +327,7 @@ public final class Comparer {
   }
 
   private Optional<Sensitivity> sensitivity(SegmentOption best) {
-    if (listener.stopped() || best.perSheet() == 0) {
+    if (!question.changes() || listener.stopped() || best.perSheet() == 0) {
       return Optional.empty();
     }
     listener.stage(Stages.Stage.CHANGES, "segments of " + best.angle() + ": trying small changes");

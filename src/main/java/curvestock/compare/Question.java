@@ -14,8 +14,10 @@ import java.util.stream.Stream;
  * @param sheetsOnHand how many sheets the user has, if he asks how far they reach, the remnants
  *     that the job lists as on hand besides; may be 0 then
  * @param mixed whether to try plans of large and small segments together
+ * @param changes whether to try what small changes of the size recommended would do
  */
-public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand, boolean mixed) {
+public record Question(
+    List<Angle> angles, boolean scan, OptionalInt sheetsOnHand, boolean mixed, boolean changes) {
 
   /** Halves, thirds, quarters, fifths, sixths and eighths of a turn. */
   public static final List<Angle> USUAL =
@@ -48,8 +50,18 @@ public record Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHan
     }
   }
 
-  /** The same, mixed plans tried too. */
+  /** Small changes are tried too. */
+  public Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand, boolean mixed) {
+    this(angles, scan, sheetsOnHand, mixed, true);
+  }
+
+  /** Mixed plans and small changes are tried too. */
   public Question(List<Angle> angles, boolean scan, OptionalInt sheetsOnHand) {
     this(angles, scan, sheetsOnHand, true);
+  }
+
+  /** The same, for an answer that has no room for what small changes would do. */
+  public Question withoutChanges() {
+    return new Question(angles, scan, sheetsOnHand, mixed, false);
   }
 }

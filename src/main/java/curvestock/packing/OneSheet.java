@@ -22,7 +22,11 @@ import java.util.SplittableRandom;
 final class OneSheet {
 
   private static final int ATTEMPTS = 3;
-  private static final int ROUNDS = 6;
+
+  /** The known number is found anew with this part of the budget, until so often in vain. */
+  private static final int ANEW = 16;
+
+  private static final int VAIN_ANEW = 2;
   private static final int PUSH_STEPS = 300;
 
   final Arena arena;
@@ -75,40 +79,48 @@ final class OneSheet {
     return poses;
   }
 
-  /** As the other, in the first round. */
-  Optional<Layout> solve(
-      List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
-    return solve(pieces, frozen, known, budget, 0, control);
-  }
+  /**
+   * Pieces to be laid.
+   *
+   * @param frozen which of them stay where {@code known} has them
+   * @param known where searches begin: poses of the first pieces, in order, the best layout first
+   */
+  private record Set(List<Piece> pieces, boolean[] frozen, List<double[]> known) {}
 
   /**
    * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
    *
    * @param frozen which of them stay where {@code known} has them
    * @param known where searches begin: poses of the first pieces, in order, the best layout first
-   * @param round makes a search for the same pieces take another way
    */
   Optional<Layout> solve(
-      List<Piece> pieces,
-      boolean[] frozen,
-      List<double[]> known,
-      long budget,
-      int round,
-      Control control) {
-    List<Body> set = bodies(pieces);
-    StartingPoses starts = new StartingPoses(arena, set, frozen, known);
+      List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
+    return solve(new Set(pieces, frozen, known), budget, 0, new Rounds(), control);
+  }
+
+  /**
+   * As the other.
+   *
+   * @param round makes a search for the same pieces take another way
+   * @param rounds is told how near it came, if in vain
+   */
+  private Optional<Layout> solve(Set set, long budget, int round, Rounds rounds, Control control) {
+    List<Body> bodies = bodies(set.pieces);
+    StartingPoses starts = new StartingPoses(arena, bodies, set.frozen, set.known);
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      long seed = mixed(pieces.size(), attempt + ATTEMPTS * round);
-      Optional<double[]> found =
-          new Search(arena, set, frozen, starts, seed).solve(budget, control);
+      long seed = mixed(set.pieces.size(), attempt + ATTEMPTS * round);
+      Search search = new Search(arena, bodies, set.frozen, starts, seed);
+      Optional<double[]> found = search.solve(budget, control);
       if (found.isEmpty()) {
+        rounds.vain(search.nearest());
         return Optional.empty();
       }
-      Layout layout = layout(pieces, found.get());
+      Layout layout = layout(set.pieces, found.get());
       if (TrueGaps.hold(layout)) {
         return Optional.of(layout);
       }
     }
+    rounds.vain(0);
     return Optional.empty();
   }
 
@@ -165,14 +177,17 @@ final class OneSheet {
   Optional<Layout> oneMore(
       Piece piece, int count, List<double[]> known, long budget, Control control) {
     List<Piece> more = Collections.nCopies(count + 1, piece);
-    for (int round = 0; round < ROUNDS && !control.stopped(); round++) {
-      if (round > 0 && count > 0) {
+    Rounds rounds = new Rounds();
+    Rounds anew = new Rounds();
+    for (int round = 0; rounds.goOn() && !control.stopped(); round++) {
+      if (round > 0 && count > 0 && anew.inVain() < VAIN_ANEW) {
         List<double[]> smaller = known.stream().filter(poses -> poses.length < 3 * count).toList();
-        solve(more.subList(0, count), new boolean[count], smaller, budget / 16, round, control)
+        Set same = new Set(more.subList(0, count), new boolean[count], smaller);
+        solve(same, budget / ANEW, round, anew, control)
             .ifPresent(again -> known.add(0, poses(again)));
       }
-      Optional<Layout> found =
-          solve(more, new boolean[count + 1], known, budget / ROUNDS, round, control);
+      Set set = new Set(more, new boolean[count + 1], known);
+      Optional<Layout> found = solve(set, budget / Rounds.USUAL, round, rounds, control);
       if (found.isPresent()) {
         return found;
       }

@@ -26,6 +26,7 @@ final class Search {
   private final boolean[] frozen;
   private final StartingPoses starts;
   private final SplittableRandom seeds;
+  private double nearest = Double.POSITIVE_INFINITY;
 
   Search(Arena arena, List<Body> bodies, boolean[] frozen, StartingPoses starts, long seed) {
     this.arena = arena;
@@ -79,6 +80,7 @@ final class Search {
     while (work < budget && !control.stopped()) {
       advanceAll(runners);
       for (LaneRunner runner : runners) {
+        nearest = Math.min(nearest, runner.lane.bestEnergy());
         if (runner.lane.solved()) {
           return Optional.of(runner.lane.best());
         }
@@ -87,6 +89,11 @@ final class Search {
       control.worked(work, budget);
     }
     return Optional.empty();
+  }
+
+  /** The least overlap at any meeting of the lanes: how near they came. */
+  double nearest() {
+    return nearest;
   }
 
   /** The calling thread works too, so that two lanes run on two cores. */
