@@ -4,19 +4,20 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.stream.IntStream;
 
 /**
  * Looks for valid poses of a fixed set of pieces with several {@link Lane lanes} side by side.
  *
- * <p>All lanes go on by the same number of moves between two meetings; the first meeting at which
- * one has solved ends the search, and the lowest such lane wins. So the result depends on the seed
- * and the budget alone, never on the number of cores or their speed.
+ * <p>Each lane's work is counted in stretches of the same number of moves. The first stretch in
+ * which one lane has solved ends the search, and the lowest such lane wins; so does the first at
+ * whose end all lanes together have used the budget. So the result depends on the seed and the
+ * budget alone, never on the number of cores or their speed. No lane waits for another: {@link
+ * Stretches} says which one goes on.
  */
 final class Search {
 
   private static final int LANES = 4;
-  private static final int MOVES_PER_MEETING = 8;
+  private static final int MOVES_PER_STRETCH = 8;
 
   /** A lane that has not bettered itself in this many moves starts afresh. */
   private static final int PATIENCE = 160;
@@ -37,7 +38,7 @@ final class Search {
   }
 
   /** One lane with its own source of starts. */
-  private final class LaneRunner {
+  private final class LaneRunner implements Stretches.Runner {
     private final int number;
     private final SplittableRandom random;
     private final Lane lane;
@@ -50,8 +51,9 @@ final class Search {
       this.lane = new Lane(overlap, arena, frozen, random.split(), samples());
     }
 
-    void advance() {
-      for (int move = 0; move < MOVES_PER_MEETING && !lane.solved(); move++) {
+    @Override
+    public void advance() {
+      for (int move = 0; move < MOVES_PER_STRETCH && !lane.solved(); move++) {
         if (restarts == 0 || lane.failures() > PATIENCE) {
           lane.start(starts.next(number + LANES * restarts, random));
           restarts++;
@@ -59,6 +61,21 @@ final class Search {
           lane.step();
         }
       }
+    }
+
+    @Override
+    public boolean solved() {
+      return lane.solved();
+    }
+
+    @Override
+    public double energy() {
+      return lane.bestEnergy();
+    }
+
+    @Override
+    public long work() {
+      return lane.work();
     }
   }
 
@@ -69,35 +86,23 @@ final class Search {
   /**
    * Valid poses, if found before the lanes have tested {@code budget} pairs together.
    *
-   * @param control asked between meetings whether to stop
+   * @param control asked between stretches whether to stop
    */
   Optional<double[]> solve(long budget, Control control) {
     List<LaneRunner> runners = new ArrayList<>();
     for (int number = 0; number < LANES; number++) {
       runners.add(new LaneRunner(number, seeds.split()));
     }
-    long work = 0;
-    while (work < budget && !control.stopped()) {
-      advanceAll(runners);
-      for (LaneRunner runner : runners) {
-        nearest = Math.min(nearest, runner.lane.bestEnergy());
-        if (runner.lane.solved()) {
-          return Optional.of(runner.lane.best());
-        }
-      }
-      work = runners.stream().mapToLong(runner -> runner.lane.work()).sum();
-      control.worked(work, budget);
-    }
-    return Optional.empty();
+    Stretches stretches = new Stretches(runners, budget, control);
+    stretches.run();
+    nearest = stretches.nearest();
+    return stretches.winner().stream()
+        .mapToObj(number -> runners.get(number).lane.best())
+        .findFirst();
   }
 
-  /** The least overlap at any meeting of the lanes: how near they came. */
+  /** The least overlap at the end of any stretch: how near the lanes came. */
   double nearest() {
     return nearest;
-  }
-
-  /** The calling thread works too, so that two lanes run on two cores. */
-  private static void advanceAll(List<LaneRunner> runners) {
-    IntStream.range(0, runners.size()).parallel().forEach(k -> runners.get(k).advance());
   }
 }
