@@ -23,7 +23,7 @@ class DocumentationTest {
   private static final Path GUIDE = Path.of("src/site/guide");
   private static final int ONE_SCREENFUL = 150;
 
-  private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)\\)");
+  private static final Pattern LINK = Pattern.compile("\\]\\(([^)#:]+)(?:#[^)]*)?\\)");
   private static final Pattern COMMAND = Pattern.compile("^(?: {4})?curvestock ([a-z][^#>`]*)");
 
   static Stream<Path> pages() throws IOException {
