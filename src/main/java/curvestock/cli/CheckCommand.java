@@ -30,9 +30,9 @@ import picocli.CommandLine.Spec;
     name = "check",
     mixinStandardHelpOptions = true,
     description = {
-      "Checks finished drawings against the job: shapes, gaps, margin, defects, grain, marks, and no"
-          + " piece missing or extra.",
-      "Layout drawings, SVG cut files and DXF cut files are three separate sets; each must be"
+      "Checks finished drawings against the job: shapes, gaps, margin, defects, grain and marks, and that no"
+          + " piece is missing or extra.",
+      "Layout drawings, SVG cut files and DXF cut files are three separate sets. Each set must be"
           + " complete. The test cut is checked separately."
     })
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
@@ -50,13 +50,14 @@ final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
       names = "--job",
       paramLabel = "JOB",
       description =
-          "The job file. For several jobs planned together, repeat it in the same order. Default: the"
-              + " job in the plan.json beside the drawings.")
+          "The job file. For several jobs planned together, repeat --job for each, in the same order."
+              + " Default: the job saved in the plan.json beside the drawings.")
   private List<Path> jobFiles = List.of();
 
   @Option(
       names = "--partial",
-      description = "Check only some of the sheets: pieces may be missing.")
+      description =
+          "Check only the drawings you name, and do not report pieces that are missing from them.")
   private boolean partial;
 
   @Mixin private DebugOption debug;

@@ -35,9 +35,9 @@ import picocli.CommandLine.Spec;
     name = "compare",
     mixinStandardHelpOptions = true,
     description = {
-      "Which segment size? Compares several by sheets, cost and joints, and recommends one.",
-      "Several job files are compared together: their pieces share sheets.",
-      "Without a job file it compares the built-in example (its figures are invented)."
+      "Compares segment sizes by sheets, cost and joints, and recommends one.",
+      "Give several job files to cut them from the same sheets.",
+      "Without a job file, it compares sizes for the built-in example. (Its figures are invented.)"
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -78,7 +78,8 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(
       names = "--with-sheets",
       paramLabel = "N",
-      description = "Also say how many turns you get from N sheets.")
+      description =
+          "Also say how many turns you get from N sheets plus the sheets you have on hand.")
   private Integer sheets;
 
   @Override

@@ -7,7 +7,7 @@ final class DebugOption {
 
   @Option(
       names = "--debug",
-      description = "Print where in the program a bug happened, for a report.")
+      description = "If Curvestock has a bug, print where it happened, for your report.")
   private boolean debug;
 
   boolean isGiven() {

@@ -20,10 +20,10 @@ import picocli.CommandLine.Spec;
     name = "helix",
     mixinStandardHelpOptions = true,
     description = {
-      "Checks a whole helix before you cut: grade, clearance, joints, supports, schedule and shopping"
-          + " list.",
-      "Exits with 0 if the helix works and 1 if a check fails.",
-      "Without a job file it checks the built-in example (its figures are invented)."
+      "Checks a whole helix before you cut: grade, clearance, joints and supports. Prints the"
+          + " shopping list.",
+      "The exit code is 0 if the helix works and 1 if a check fails.",
+      "Without a job file, it checks the built-in example. (Its figures are invented.)"
     })
 final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -33,7 +33,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--no-sheets",
-      description = "Leave the sheets out of the shopping list: quicker.")
+      description = "Leave the sheets out of the shopping list, which is quicker.")
   private boolean noSheets;
 
   @Override

@@ -41,7 +41,7 @@ final class JobOptions {
   @Option(
       names = "--out",
       paramLabel = "DIR",
-      description = "Folder to write to; without it the answer is only printed.")
+      description = "Folder to write to. Without it, the answer is only printed on the screen.")
   @SuppressWarnings("UnusedMethod") // picocli calls it
   private void out(Path folder) {
     out = Folders.named(folder, mixee.commandLine());
@@ -51,10 +51,11 @@ final class JobOptions {
 
   @Option(
       names = "--anyway",
-      description = "Exit with 0 even if the helix fails; every paper still says that it fails.")
+      description =
+          "Exit with 0 even if the helix fails. The report and the drawings still say that it fails.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR, if Curvestock wrote it.")
+  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
   @Option(names = "--details", description = "Print everything, not only what you need to decide.")
@@ -71,7 +72,7 @@ final class JobOptions {
       names = "--seed",
       paramLabel = "N",
       description =
-          "Starting number of the search: another one may find another layout. Default: the job's own setting.")
+          "Starting number for the search. A different number may find a different layout. Default: the job's own setting.")
   @SuppressWarnings("UnusedMethod") // picocli calls it
   private void seed(String number) {
     if (!number.matches("\\d{1,18}")) {
@@ -83,7 +84,7 @@ final class JobOptions {
 
   private Long seed;
 
-  @Option(names = "--quiet", description = "Print no progress, only the answer.")
+  @Option(names = "--quiet", description = "Print only the answer, no progress.")
   private boolean quiet;
 
   @Option(

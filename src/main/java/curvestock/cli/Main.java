@@ -30,15 +30,15 @@ import picocli.CommandLine.TypeConversionException;
       CompletionCommand.class
     },
     description =
-        "Decides how to cut curved model-railway roadbed from plywood: how many sheets, which layouts,"
-            + " at what cost.",
+        "Works out how to cut curved model-railway roadbed from plywood: how many sheets to buy, what"
+            + " they cost, and how to lay out the pieces.",
     footerHeading = "%nTo start:%n",
     footer = {
       "  curvestock schema --example > my-helix.yaml   a job file to start from",
       "  curvestock helix my-helix.yaml                does it work?",
       "  curvestock compare my-helix.yaml              which segment size?",
-      "  curvestock plan my-helix.yaml --out my-helix  which sheets, cut how?",
-      "  curvestock serve                              all of it in your browser",
+      "  curvestock plan my-helix.yaml --out my-helix  what to buy, and how to cut it",
+      "  curvestock serve                              do all of this in your browser",
       "",
       "Help on one command: curvestock plan --help"
     },
@@ -46,7 +46,7 @@ import picocli.CommandLine.TypeConversionException;
     exitCodeList = {
       "0:done",
       "1:the answer is no: the job cannot be cut, a check fails, or a drawing is wrong",
-      "2:the input is wrong; the message says where and what to write instead",
+      "2:the input is wrong; the message says where, and what to write instead",
       "3:Curvestock has a bug, or there is too little memory"
     })
 public final class Main {
@@ -56,8 +56,8 @@ public final class Main {
   static final int OUR_FAULT = 3;
 
   private static final String TOO_LITTLE_MEMORY =
-      "There is too little memory for this job; nothing was written. Give more, for example by"
-          + " `java -Xmx4g -jar curvestock.jar ...`, or make several smaller jobs of it.";
+      "There is too little memory for this job, so nothing was written. Give Java more memory, for"
+          + " example with `java -Xmx4g -jar curvestock.jar ...`, or split the job into smaller ones.";
 
   /** Counts of a library's runs, of which it complains where several run; held, or it is lost. */
   private static final class Counts {

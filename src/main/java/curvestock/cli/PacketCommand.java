@@ -31,8 +31,8 @@ import picocli.CommandLine.Spec;
       "Writes the cutting packet, one folder for the shop: report, layouts, patterns, tables, and a"
           + " README that says which file is for what. "
           + Workshop.ARCHIVE
-          + " holds the same files.",
-      "Without a job file it plans the built-in example (its figures are invented)."
+          + " has the same files.",
+      "Without a job file, it plans the built-in example. (Its figures are invented.)"
     })
 final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
@@ -41,7 +41,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Parameters(arity = "0..1", paramLabel = "JOB", description = "The job file (YAML).")
   private Path jobFile;
 
-  @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write.")
+  @Option(names = "--out", paramLabel = "DIR", required = true, description = "Folder to write to.")
   @SuppressWarnings("UnusedMethod") // picocli calls it
   private void out(Path folder) {
     out = Folders.named(folder, spec.commandLine());
@@ -51,10 +51,11 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--anyway",
-      description = "Exit with 0 even if the helix fails; every paper still says that it fails.")
+      description =
+          "Exit with 0 even if the helix fails. The report and the drawings still say that it fails.")
   private boolean anyway;
 
-  @Option(names = "--force", description = "Replace DIR, if Curvestock wrote it.")
+  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
   @Option(
@@ -68,12 +69,12 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       names = "--paper",
       paramLabel = "PAPER",
       description =
-          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll. Default: the job's own setting.")
+          "Paper for full-size patterns: A4, Letter, A3, Tabloid or roll (24 in wide). Default: the job's own setting.")
   private PaperSize paper;
 
   @Option(
       names = "--no-compare",
-      description = "Leave out the comparison of segment sizes (a quick search).")
+      description = "Skip the comparison of segment sizes. (It is only a quick search.)")
   private boolean noCompare;
 
   @Option(names = "--quiet", description = "Print no progress.")

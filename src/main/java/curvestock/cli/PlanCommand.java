@@ -19,9 +19,9 @@ import picocli.CommandLine.Mixin;
     name = "plan",
     mixinStandardHelpOptions = true,
     description = {
-      "Lays out the pieces of a job on sheets, says what to buy, and writes checked cut layouts.",
-      "Several job files are planned together: their pieces share sheets.",
-      "Without a job file it plans the built-in example (its figures are invented)."
+      "Tells you what to buy, lays out every piece on the sheets, and writes checked cut layouts.",
+      "Give several job files to cut them from the same sheets.",
+      "Without a job file, it plans the built-in example. (Its figures are invented.)"
     })
 final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
 

@@ -20,8 +20,8 @@ import picocli.CommandLine.Spec;
     name = "serve",
     mixinStandardHelpOptions = true,
     description = {
-      "Opens a page in your browser: change a number, and sheets, cost and pictures change with it.",
-      "Only this computer can open it, and it needs no network. To stop: Ctrl-C, or 'Quit Curvestock'"
+      "Opens a page in your browser. Change a number there, and the sheets, the cost and the pictures change with it.",
+      "Only this computer can open the page, and it needs no network. To stop, press Ctrl-C or use 'Quit Curvestock'"
           + " on the page."
     })
 final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
@@ -30,18 +30,21 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Spec private CommandSpec spec;
 
-  @Option(names = "--port", paramLabel = "N", description = "Port to use. Default: any free one.")
+  @Option(
+      names = "--port",
+      paramLabel = "N",
+      description = "Port number of the page. Default: any free one.")
   private int port;
 
-  @Option(names = "--no-browser", description = "Print the address, but open no browser.")
+  @Option(names = "--no-browser", description = "Print the address, but do not open a browser.")
   private boolean noBrowser;
 
   @Option(
       names = "--bind",
       paramLabel = "ADDRESS",
       description = {
-        "Let other computers use the page too, at this address of this computer (0.0.0.0: all its"
-            + " addresses). Anyone with the printed address and its access token can use it. Nothing is"
+        "Let other computers open the page. ADDRESS is this computer's address on your network, or 0.0.0.0 for all"
+            + " of its addresses. Anyone with the printed address and its access token can use the page. Nothing is"
             + " encrypted: use it only on a network you trust."
       })
   private String address = Binding.LOOPBACK;

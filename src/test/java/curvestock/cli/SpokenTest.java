@@ -86,7 +86,7 @@ class SpokenTest {
   @Test
   void compare_saysTheDecisionOnOneScreen() throws IOException {
     String out = folder.resolve("out").toString();
-    String brief = run("compare", "--effort", "quick", "--quiet", "--out", out);
+    String brief = run("compare", "--quiet", "--out", out);
 
     requireSame("compare", brief);
     requireSame(
