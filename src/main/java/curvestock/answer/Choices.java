@@ -184,7 +184,7 @@ public record Choices(
   }
 
   private static Money jointsCost(SegmentOption option) {
-    return option.work().eachJoint().times(option.joints()).plus(option.work().parts());
+    return option.work().eachJoint().times(option.joints());
   }
 
   private static String fall(JointFall fall) {

@@ -188,18 +188,17 @@ public record SegmentOption(
     return plan.job().search().effort();
   }
 
-  /** Sheets, cutting, joints and bought parts together, less what offcuts are worth. */
+  /** Sheets, cutting and joints together, less what offcuts are worth. */
   public Money total() {
     return sheetCost()
         .plus(work.cutting())
-        .plus(work.parts())
         .plus(work.eachJoint().times(joints()))
         .minus(offcutsWorth());
   }
 
   /** What the recommendation weighs. */
   Standing standing() {
-    Money other = work.cutting().plus(work.parts()).minus(offcutsWorth());
+    Money other = work.cutting().minus(offcutsWorth());
     return new Standing(
         division(),
         carried(),

@@ -24,7 +24,6 @@ public final class ShoppingList {
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
   private int screws;
-  private Money jointPrice = Money.ZERO;
   private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
@@ -46,7 +45,8 @@ public final class ShoppingList {
     this.supports = supports;
     addRisers(bridges.stream().filter(bridge -> bridge.form() == Bridge.Form.BATTEN).toList());
     bridges.forEach(this::addBridge);
-    addJointParts();
+    addPlatesAndScrews();
+    addGlue();
   }
 
   /** Battens come from the boards of the blocks, where there are any. */
@@ -134,13 +134,6 @@ public final class ShoppingList {
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 
-  private void addJointParts() {
-    int first = items.size();
-    addPlatesAndScrews();
-    addGlue();
-    jointPrice = known(items.subList(first, items.size()));
-  }
-
   private void addPlatesAndScrews() {
     int count = joints.all().size();
     HardwarePrices prices = spec.prices();
@@ -223,9 +216,19 @@ public final class ShoppingList {
     return GluedArea.grams(gluedArea(spec.construction(), count, width));
   }
 
-  /** Known prices of what the joints take: plates that are bought, screws, glue. */
-  public Money jointPrice() {
-    return jointPrice;
+  /** Known price of the plates and screws that are bought for one joint. */
+  public Money boughtPerJoint() {
+    Money plate = spec.prices().plate().orElse(Money.ZERO);
+    if (spec.construction() instanceof Construction.ButtWithPlate butt) {
+      Money screw = spec.prices().screw().orElse(Money.ZERO);
+      return screw
+          .times(2L * butt.plate().screwsEachSide())
+          .plus(butt.plate().fromRoadbedSheets() ? Money.ZERO : plate);
+    }
+    return spec.construction() instanceof Construction.PlatesBeside beside
+            && !beside.fromRoadbedSheets()
+        ? plate.times(2)
+        : Money.ZERO;
   }
 
   /** Sum of the known prices. */
