@@ -58,9 +58,15 @@ public final class CompareWords {
           case LARGEST_PIECES ->
               "Others cost the same and have as many joints; this one has the largest pieces.";
           case NOT_CARRIED ->
-              "But no size compared fits the opening that the job states: try shorter segments.";
+              comparison.options().stream().anyMatch(CompareWords::isForLeadsAlone)
+                  ? "But its end pieces, with their leads, do not fit the opening that the job states: shorten `lead-in:` and join the rest on."
+                  : "But no size compared fits the opening that the job states: try shorter segments.";
         };
     return "Cut %s. %s".formatted(takes(best), why);
+  }
+
+  private static boolean isForLeadsAlone(SegmentOption option) {
+    return option.tooLargeFor().stream().allMatch(option::isForLeadAlone);
   }
 
   private String takes(SegmentOption option) {
@@ -290,7 +296,12 @@ public final class CompareWords {
       String too =
           comparison.options().stream()
               .filter(option -> option.tooLargeFor().contains(opening))
-              .map(option -> SegmentName.brief(option.division()))
+              .map(
+                  option ->
+                      SegmentName.brief(option.division())
+                          + (option.isForLeadAlone(opening)
+                              ? " (only the end pieces, with their leads)"
+                              : ""))
               .collect(Collectors.joining(", "));
       if (!too.isEmpty()) {
         lines.add(

@@ -128,12 +128,14 @@ final class Options {
   }
 
   private static boolean passes(Design design, Rates.Opening opening) {
+    return design.bed().stream().map(Demand::piece).allMatch(piece -> passes(piece, opening));
+  }
+
+  static boolean passes(Piece piece, Rates.Opening opening) {
     SheetStock frame =
         SheetStock.rectangle(
             "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);
-    return design.bed().stream()
-        .map(Demand::piece)
-        .noneMatch(piece -> Fit.isImpossible(piece, frame, NO_CUT));
+    return !Fit.isImpossible(piece, frame, NO_CUT);
   }
 
   /** Segments of the division's angle on what is on hand besides the main sheet. */

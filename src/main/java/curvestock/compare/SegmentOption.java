@@ -166,6 +166,21 @@ public record SegmentOption(
     return design.largest();
   }
 
+  /** Whether that piece is an end piece with its straight lead in one. */
+  public boolean isLargestWithLead() {
+    return design.isLargestWithLead();
+  }
+
+  /** The rectangle of a whole segment without any lead, across its ends. */
+  public EnclosingRectangle whole() {
+    return EnclosingRectangle.of(segment());
+  }
+
+  /** Whether only end pieces with their leads do not pass it: segments without a lead do. */
+  public boolean isForLeadAlone(Rates.Opening opening) {
+    return tooLargeFor.contains(opening) && Options.passes(segment(), opening);
+  }
+
   /** Longer side of the largest piece's rectangle; of a plain segment across its ends. */
   public Length chord() {
     return largest().length();
