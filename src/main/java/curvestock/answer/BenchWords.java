@@ -160,10 +160,30 @@ public final class BenchWords {
     }
     if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
       remarks.add(
-          "Bend each strip round the edge in two thin layers, glued, flush with the underside: it"
-              + " stands up beside the track and takes no height from the turn below.");
+          "Edge strips: two layers, each %s thick, of plywood or hardboard. Each runs %s past the middle of the support at both ends%s. Bend the first layer round the edge with its bottom flush with the roadbed's underside, glue and clamp it along its whole length, and glue the second onto it when it is dry; no screws. The strip stands up beside the track and takes no height from the turn below."
+              .formatted(
+                  figures.given(layer(bridges)),
+                  figures.given(
+                      style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
+                  meet(bridges) ? "; where two meet, trim both to the middle of the support" : ""));
     }
     return remarks;
+  }
+
+  private Length layer(List<Bridge> bridges) {
+    return bridges.stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .findFirst()
+        .orElseThrow()
+        .cut(style)
+        .breadth()
+        .times(0.5);
+  }
+
+  private static boolean meet(List<Bridge> bridges) {
+    return bridges.stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .anyMatch(one -> bridges.stream().anyMatch(other -> other.follows(one)));
   }
 
   /** What to mind when blocks are sawn. */

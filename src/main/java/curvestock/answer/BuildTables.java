@@ -23,6 +23,7 @@ import curvestock.plan.Plan;
 import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
 import java.util.ArrayList;
@@ -40,14 +41,17 @@ final class BuildTables {
   private static final int PLACES = 12;
 
   private final HelixPlan plan;
+  private final LengthStyle style;
   private final Map<String, Integer> sheets;
   private final Optional<BlockPlan> blockPlan;
   private final Optional<RodPlan> rodPlan;
 
   /**
+   * @param style in which sizes of wood that is bought are rounded
    * @param cut how the pieces are cut; their sheets are left blank if that is not known
    */
-  BuildTables(HelixOrder order, Optional<Plan> cut) {
+  BuildTables(HelixOrder order, Optional<Plan> cut, LengthStyle style) {
+    this.style = style;
     this.plan = order.plan();
     this.sheets = cut.map(Plan::sheetOfLabel).orElse(Map.of());
     this.blockPlan =
@@ -145,9 +149,9 @@ final class BuildTables {
         text("between", "From and to", Bridge::between),
         text("form", "What", bridge -> bridge.form().words()),
         count("count", "Count", Bridge::count),
-        length("length", "Length", Bridge::length),
-        length("breadth", "Width", Bridge::breadth),
-        length("depth", "Height", Bridge::depth));
+        length("length", "Length", bridge -> bridge.cut(style).length()),
+        length("breadth", "Thickness", bridge -> bridge.cut(style).breadth()),
+        length("depth", "Height", bridge -> bridge.cut(style).depth()));
   }
 
   /** The turn's number, or which lead. */

@@ -54,7 +54,7 @@ public record Building(
     List<Verdict> verdicts = order.plan().advice();
     Figures figures = Heading.of(job).figures();
     HelixTables tables = new HelixTables(order, figures);
-    BuildTables build = new BuildTables(order, cut);
+    BuildTables build = new BuildTables(order, cut, job.style());
     return new Building(
         order,
         List.copyOf(verdicts),

@@ -1,0 +1,133 @@
+package curvestock.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curvestock.app.Workshop;
+import curvestock.helix.build.Bridge;
+import curvestock.job.DefaultJob;
+import curvestock.job.Job;
+import curvestock.job.JobReader;
+import curvestock.units.Count;
+import curvestock.units.Length;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** What one table says of a thing, another table and the sentences say too. */
+class PapersAgreeTest {
+
+  private static Answer answer(Job job) {
+    return Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), false);
+  }
+
+  private static Answer pantry() throws Exception {
+    return answer(Workshop.readJob(Optional.empty()));
+  }
+
+  private static String row(
+      Table table, String column, String words, String wanted, Answer answer) {
+    return IntStream.range(0, table.rows().size())
+        .filter(i -> cell(table, i, column, answer).contains(words))
+        .mapToObj(i -> cell(table, i, wanted, answer))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static String cell(Table table, int row, String column, Answer answer) {
+    Measure measure =
+        table.columns().stream()
+            .filter(each -> each.key().equals(column))
+            .findFirst()
+            .orElseThrow()
+            .measure();
+    return answer.figures().of(table.at(row, column), measure);
+  }
+
+  /** Outer radius 28 1/4 in, 60° from S11 to S1: 29.584 in of arc, and an inch past each end. */
+  @Test
+  void edgeStrip_hasOneSizeOnEveryPaper_andReachesPastItsSupports() throws Exception {
+    Answer answer = pantry();
+    Building helix = answer.building().orElseThrow();
+    Bridge strip = helix.plan().stations().bridges().get(0);
+    double arc = 28.25 * Math.PI / 3;
+    double cut = ((Length) helix.bridges().at(0, "length")).inches();
+
+    assertThat(cut).isBetween(arc + 2, arc + 2 + 1.0 / 16);
+    assertThat(strip.form()).isEqualTo(Bridge.Form.STRIP);
+    String item =
+        "edge strips %s × %s × %s"
+            .formatted(
+                answer.figures().length((Length) helix.bridges().at(0, "length")),
+                answer.figures().length((Length) helix.bridges().at(0, "depth")),
+                answer.figures().length((Length) helix.bridges().at(0, "breadth")));
+    assertThat(row(answer.shopping(), "item", "edge strips", "item", answer)).isEqualTo(item);
+    assertThat(row(answer.shopping(), "item", "edge strips", "note", answer))
+        .contains("1/8 in thick");
+    assertThat(String.join(" ", new BenchWords(helix, answer.figures()).bridgeRemarks()))
+        .contains("each 1/8 in thick")
+        .contains("1 in past the middle of the support");
+  }
+
+  /** One down into each of the blocks, one at an angle for each that stands on the base. */
+  @Test
+  void screwsOfBlocks_areOnTheShoppingList() throws Exception {
+    Answer answer = pantry();
+    Building helix = answer.building().orElseThrow();
+    long all = 0;
+    long lowest = 0;
+    for (int i = 0; i < helix.blocks().rows().size(); i++) {
+      long count = ((Count) helix.blocks().at(i, "count")).number();
+      all += count;
+      lowest +=
+          answer.figures().of(helix.blocks().at(i, "where"), Measure.TEXT).startsWith("on the base")
+              ? count
+              : 0;
+    }
+
+    assertThat(row(answer.shopping(), "item", "No. 8 × 1 1/2 in", "quantity", answer))
+        .isEqualTo(Long.toString(all + lowest));
+    assertThat(row(answer.shopping(), "item", "No. 8", "price", answer))
+        .isEqualTo("no price given");
+    // Strips and screws.
+    assertThat(answer.unpriced()).isEqualTo(2);
+    assertThat(String.join(" ", new FixingWords(helix, answer.figures()).all()))
+        .contains("No. 8 × 1 1/2 in");
+  }
+
+  /** Every joint of the pantry helix sits on a riser: its screw is longer than the lap is thick. */
+  @Test
+  void screwOfABlock_goesThroughTheLap_andNothingElseIsSaid() throws Exception {
+    Answer answer = pantry();
+    String fixing =
+        String.join(" ", new FixingWords(answer.building().orElseThrow(), answer.figures()).all());
+
+    assertThat(fixing).contains("goes down through both halves of the lap");
+    assertThat(fixing).doesNotContain("11/32");
+  }
+
+  @Test
+  void lapWithNoBlockUnderIt_takesAShortScrew() throws Exception {
+    Job job =
+        JobReader.read(
+            DefaultJob.text()
+                .replace("    foot-height: 2\n", "    foot-height: 2\n    first-at: 15\n"),
+            "job");
+    Answer answer = answer(job);
+
+    assertThat(
+            String.join(
+                " ", new FixingWords(answer.building().orElseThrow(), answer.figures()).all()))
+        .contains("shorter than 11/32 in")
+        .doesNotContain("both halves");
+  }
+
+  @Test
+  void jointsThatLineUp_areSaidToDoNoHarm_withTheReason() throws Exception {
+    Answer answer = pantry();
+    Building helix = answer.building().orElseThrow();
+
+    assertThat(row(helix.checks(), "title", "joints, turn to turn", "finding", answer))
+        .contains("line up")
+        .contains("each sits on a riser");
+  }
+}
