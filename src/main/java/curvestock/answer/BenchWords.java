@@ -32,6 +32,9 @@ public final class BenchWords {
       "'Up' is the side that the track goes on. Every drawing shows its pieces from above, with"
           + " that side facing you.";
 
+  /** Blocks to stack to see whether the saw's stop is right. */
+  private static final int STACK = 10;
+
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
 
@@ -194,11 +197,15 @@ public final class BenchWords {
     BlockPlan blocks = new BlockPlan(wood, plan.supports());
     List<String> lines = new ArrayList<>();
     for (BlockPlan.Block block : blocks.blocks()) {
-      String exactly = exactly(block.height());
-      if (!block.onBase() && !exactly.isEmpty()) {
+      int stack = Math.min(STACK, block.count());
+      if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s is really %s, printed as %s. The difference adds up turn by turn: cut a few, stack them, set the saw's stop so that the stack is right, and check the heights as you build."
-                .formatted(block.id(), exactly, figures.length(block.height())));
+            "%s: set the saw's stop to %s. An error here adds up turn by turn, so cut %s and stack them: they must measure %s. Move the stop until they do."
+                .formatted(
+                    block.id(),
+                    figures.sawn(block.longSide()),
+                    stack,
+                    figures.sawn(block.longSide().times(stack))));
       }
     }
     lines.add(
@@ -228,13 +235,6 @@ public final class BenchWords {
                     "No block at %s: the roadbed rests on what is below."
                         .formatted(BuildTables.place(row))));
     return lines;
-  }
-
-  /** The length in decimals, if the fraction that is printed is not all of it. */
-  private String exactly(Length length) {
-    double steps = length.in(style.unit()) * style.denominator();
-    boolean rounded = style.denominator() > 0 && Math.abs(steps - Math.rint(steps)) > 0.1;
-    return rounded ? new LengthStyle(style.unit(), 0).format(length) : "";
   }
 
   /** The base to cut, if there is one. */
@@ -303,7 +303,7 @@ public final class BenchWords {
   private String cuts(List<BoardCutting.Cut> alike) {
     BoardCutting.Cut first = alike.get(0);
     String count = alike.size() == 1 ? "" : alike.size() + " x ";
-    return count + first.part() + " " + figures.length(first.length());
+    return count + first.part() + " " + figures.sawn(first.length());
   }
 
   private String bearing(double at) {

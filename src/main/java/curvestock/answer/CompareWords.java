@@ -319,8 +319,8 @@ public final class CompareWords {
             .formatted(GluedArea.words(job.style())));
     if (!job.rates().costSomething()) {
       lines.add(
-          "Only sheets are priced; add a `rates:` block to the job to price cutting, joints and your"
-              + " time.");
+          "Sizes are compared by the price of sheets and joints; add a `rates:` block to the job to"
+              + " count cutting and your own time.");
     }
     comparison
         .refused()

@@ -1,6 +1,7 @@
 package curvestock.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.app.Workshop;
 import curvestock.helix.build.Bridge;
@@ -119,6 +120,52 @@ class PapersAgreeTest {
                 " ", new FixingWords(answer.building().orElseThrow(), answer.figures()).all()))
         .contains("shorter than 11/32 in")
         .doesNotContain("both halves");
+  }
+
+  /** Set to a sixty-fourth, five blocks on each other are off by less than a pencil line. */
+  @Test
+  void blocksBetweenTurns_arePrintedIn64ths_andCheckedByAStack() throws Exception {
+    Answer answer = pantry();
+    Building helix = answer.building().orElseThrow();
+    int last = helix.blocks().rows().size() - 1;
+    double exact = ((Length) helix.blocks().at(last, "longSide")).inches();
+    String printed = cell(helix.blocks(), last, "longSide", answer);
+
+    // 4.054 in of rise on the grade, less 0.476 in of plywood.
+    assertThat(exact).isCloseTo(3.578, within(5e-4));
+    assertThat(printed).isEqualTo("3 37/64 in");
+    assertThat(Math.abs(5 * (3 + 37.0 / 64 - exact))).isLessThan(1.0 / 64);
+    assertThat(String.join(" ", new BenchWords(helix, answer.figures()).blockRemarks()))
+        .contains("set the saw's stop to 3 37/64 in")
+        .contains("cut 10 and stack them: they must measure 35 25/32 in")
+        .doesNotContain("really");
+    assertThat(row(helix.supports(), "turn", "5", "gap", answer)).isEqualTo(printed);
+  }
+
+  /** S5 has the outer and the inner block on the base, and two on each of four turns above. */
+  @Test
+  void blocksOfASupport_areAddedUp_andPostsOfLeadsHaveTheirDistance() throws Exception {
+    Answer answer = pantry();
+    Building helix = answer.building().orElseThrow();
+    long all = 0;
+    for (int i = 0; i < helix.blocks().rows().size(); i++) {
+      all += ((Count) helix.blocks().at(i, "count")).number();
+    }
+    long bySupport = 0;
+    for (int i = 0; i < helix.bySupport().rows().size(); i++) {
+      bySupport += ((Count) helix.bySupport().at(i, "count")).number();
+    }
+
+    assertThat(bySupport).isEqualTo(all);
+    assertThat(row(helix.bySupport(), "station", "S5", "blocks", answer))
+        .isEqualTo("2 x block-8, 8 x block-19");
+    assertThat(row(helix.supports(), "station", "S5", "pieces", answer)).isNotBlank();
+    double first = ((Length) helix.supports().at(0, "along")).inches();
+    double second = ((Length) helix.supports().at(1, "along")).inches();
+    assertThat(first).isGreaterThan(second).isLessThanOrEqualTo(32);
+    assertThat(row(helix.supports(), "turn", "entry lead", "bearing", answer)).isEmpty();
+    assertThat(row(helix.supports(), "turn", "exit lead", "along", answer)).isNotEmpty();
+    assertThat(row(helix.supports(), "station", "S1", "along", answer)).isEmpty();
   }
 
   @Test
