@@ -70,9 +70,11 @@ public final class BenchWords {
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "Each half-lap is %s long and half the plywood's thickness deep, %s as stated: measure yours. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
+          "Each half-lap is %s long and %s deep for plywood of %s as the job says: make it half of what your own sheet measures. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
               .formatted(
-                  figures.given(halved.lap()), figures.given(spec.stack().plywood().times(0.5))));
+                  figures.given(halved.lap()),
+                  HalfLapWords.depthWords(spec.stack().plywood(), figures),
+                  figures.given(spec.stack().plywood())));
       lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {

@@ -4,12 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import curvestock.app.Workshop;
+import curvestock.handwork.Trammel;
 import curvestock.helix.build.Bridge;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.machine.TestCut;
 import curvestock.units.Count;
 import curvestock.units.Length;
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -166,6 +170,53 @@ class PapersAgreeTest {
     assertThat(row(helix.supports(), "turn", "entry lead", "bearing", answer)).isEmpty();
     assertThat(row(helix.supports(), "turn", "exit lead", "along", answer)).isNotEmpty();
     assertThat(row(helix.supports(), "station", "S1", "along", answer)).isEmpty();
+  }
+
+  /** 0.476 / 2 = 0.238 in, which is 15.2 sixty-fourths. */
+  @Test
+  void depthOfAHalfLap_hasItsFraction_andIsHalfOfTheSheetAtHand() throws Exception {
+    Answer answer = pantry();
+    String joints =
+        String.join(
+            " ", new BenchWords(answer.building().orElseThrow(), answer.figures()).joints());
+
+    assertThat(joints)
+        .contains("about 15/64 in (0.238 in) deep for plywood of 0.476 in")
+        .contains("half of what your own sheet measures");
+  }
+
+  /** The bit's middle runs half of 1/8 in outside the outer edge of 28 1/4 in. */
+  @Test
+  void trammel_reachesPastTheMiddleOfTheBit() {
+    Trammel trammel =
+        new Trammel(
+            "ring",
+            List.of(
+                new Trammel.Hole("inner edge", Length.ofInches(23.75), Trammel.Keep.OUTSIDE),
+                new Trammel.Hole("outer edge", Length.ofInches(28.25), Trammel.Keep.INSIDE)));
+
+    assertThat(trammel.reach(Length.ofInches(0.125))).isEqualTo(Length.ofInches(28.3125));
+  }
+
+  @Test
+  void testCut_isAskedFromAScrapThatATapeMeasures() throws Exception {
+    for (Path file : DemoPlans.files()) {
+      Job job = DemoPlans.job(file);
+      TestCut cut =
+          TestCut.of(
+              job.sheets().get(0),
+              job.cutting(),
+              new TestCut.Joint(Optional.empty(), Optional.empty(), Optional.empty()),
+              job.machine());
+      String words = String.join(" ", cut.words(job.style()));
+
+      assertThat(words).contains("from a scrap").doesNotContain("offcut");
+      assertThat(words)
+          .containsPattern(
+              job.style().unit().isImperial()
+                  ? "plywood, [0-9]+( 1/2)? in x [0-9]+( 1/2)? in"
+                  : "plywood, [0-9]+0 mm x [0-9]+0 mm");
+    }
   }
 
   @Test
