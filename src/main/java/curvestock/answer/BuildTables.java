@@ -37,7 +37,10 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The tables to build a helix from: heights above the base, bearings counter-clockwise. */
+/**
+ * The tables to build a helix from: heights above the base, in 64ths so that differences between
+ * them come out right, bearings counter-clockwise.
+ */
 final class BuildTables {
 
   /** More places than this are told by their number. */
@@ -82,10 +85,10 @@ final class BuildTables {
         count("turn", "Turn", ScheduleRow::turn),
         angle("bearingFrom", "Bearing from", ScheduleRow::bearingFrom),
         angle("bearingTo", "Bearing to", ScheduleRow::bearingTo),
-        length("undersideFrom", "Underside from", ScheduleRow::undersideFrom),
-        length("undersideTo", "Underside to", ScheduleRow::undersideTo),
-        length("railFrom", "Rail top from", ScheduleRow::railFrom),
-        length("railTo", "Rail top to", ScheduleRow::railTo),
+        sawn("undersideFrom", "Underside from", ScheduleRow::undersideFrom),
+        sawn("undersideTo", "Underside to", ScheduleRow::undersideTo),
+        sawn("railFrom", "Rail top from", ScheduleRow::railFrom),
+        sawn("railTo", "Rail top to", ScheduleRow::railTo),
         text("lowerJoint", "Lower joint", row -> joint(row.piece().lower(), "entry")),
         text("upperJoint", "Upper joint", row -> joint(row.piece().upper(), "exit")),
         text("stations", "Stations", row -> stations(row.piece())));
@@ -117,15 +120,15 @@ final class BuildTables {
         Field.of("along", "Along the lead", Measure.LENGTH, this::along),
         count("supports", "Supports", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
-        length("underside", "Underside", SupportRow::underside),
-        length("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
-        length("railTop", "Rail top", SupportRow::railTop),
+        sawn("underside", "Underside", SupportRow::underside),
+        sawn("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
+        sawn("railTop", "Rail top", SupportRow::railTop),
         Field.of(
             "gap",
             blockPlan.isPresent() ? "Block height" : "Gap below",
-            blockPlan.isPresent() ? Measure.SAWN : Measure.LENGTH,
+            Measure.SAWN,
             row -> row.gap().minus(cross)),
-        Field.of("lowerNut", "Under the lower nut", Measure.LENGTH, this::lowerNut),
+        Field.of("lowerNut", "Under the lower nut", Measure.SAWN, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
         text("block", "Block", this::block),
         text("pieces", "Pieces on it", this::pieces));
@@ -204,7 +207,7 @@ final class BuildTables {
         rodPlan.map(RodPlan::rods).orElse(List.of()),
         text("station", "Station", each -> each.station().name()),
         count("count", "Rods", RodPlan.Rods::count),
-        length("length", "Length of each", RodPlan.Rods::length),
+        sawn("length", "Length of each", RodPlan.Rods::length),
         count("turns", "Turns", RodPlan.Rods::turns),
         count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach));
   }
@@ -268,7 +271,7 @@ final class BuildTables {
     return Field.of(
         key,
         title,
-        Measure.LENGTH,
+        Measure.SAWN,
         rows -> Field.orNone(rows.stream().filter(wanted).findFirst().map(SupportRow::underside)));
   }
 
@@ -289,7 +292,7 @@ final class BuildTables {
         count("layer", "Layer", Joint::layer),
         count("turn", "Turn", joint -> above.get(joint).turn()),
         angle("bearing", "Bearing", joint -> above.get(joint).bearingFrom()),
-        length("underside", "Underside", joint -> above.get(joint).undersideFrom()),
+        sawn("underside", "Underside", joint -> above.get(joint).undersideFrom()),
         text("lowerPiece", "Lower piece", joint -> below.get(joint).piece().number()),
         text("upperPiece", "Upper piece", joint -> above.get(joint).piece().number()),
         count("plates", "Plates", joint -> plates(construction)),

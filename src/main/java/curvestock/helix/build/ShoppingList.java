@@ -95,12 +95,12 @@ public final class ShoppingList {
       String what = cuts.stream().allMatch(ShoppingList::isBlock) ? "" : " and battens";
       Length squaring = style.unit().isImperial() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
       addStock(
-          new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundMade, cuts),
+          new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundSawn, cuts),
           "riser blocks" + what);
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(
-          new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundMade, plan.cuts()),
+          new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundSawn, plan.cuts()),
           "rods");
       add(
           "coupling nuts " + rods.thread().name(),
