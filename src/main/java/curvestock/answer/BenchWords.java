@@ -32,6 +32,9 @@ public final class BenchWords {
       "'Up' is the side that the track goes on. Every drawing shows its pieces from above, with"
           + " that side facing you.";
 
+  /** Blocks to stack to see whether the saw's stop is right. */
+  private static final int STACK = 10;
+
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
 
@@ -67,9 +70,11 @@ public final class BenchWords {
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "Each half-lap is %s long and half the plywood's thickness deep, %s as stated: measure yours. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
+          "Each half-lap is %s long and %s deep for plywood of %s as the job says: make it half of what your own sheet measures. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
               .formatted(
-                  figures.given(halved.lap()), figures.given(spec.stack().plywood().times(0.5))));
+                  figures.given(halved.lap()),
+                  HalfLapWords.depthWords(spec.stack().plywood(), figures),
+                  figures.given(spec.stack().plywood())));
       lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -160,10 +165,30 @@ public final class BenchWords {
     }
     if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
       remarks.add(
-          "Bend each strip round the edge in two thin layers, glued, flush with the underside: it"
-              + " stands up beside the track and takes no height from the turn below.");
+          "Edge strips: two layers, each %s thick, of plywood or hardboard. Each runs %s past the middle of the support at both ends%s. Bend the first layer round the edge with its bottom flush with the roadbed's underside, glue and clamp it along its whole length, and glue the second onto it when it is dry; no screws. The strip stands up beside the track and takes no height from the turn below."
+              .formatted(
+                  figures.given(layer(bridges)),
+                  figures.given(
+                      style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
+                  meet(bridges) ? "; where two meet, trim both to the middle of the support" : ""));
     }
     return remarks;
+  }
+
+  private Length layer(List<Bridge> bridges) {
+    return bridges.stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .findFirst()
+        .orElseThrow()
+        .cut(style)
+        .breadth()
+        .times(0.5);
+  }
+
+  private static boolean meet(List<Bridge> bridges) {
+    return bridges.stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .anyMatch(one -> bridges.stream().anyMatch(other -> other.follows(one)));
   }
 
   /** What to mind when blocks are sawn. */
@@ -174,11 +199,15 @@ public final class BenchWords {
     BlockPlan blocks = new BlockPlan(wood, plan.supports());
     List<String> lines = new ArrayList<>();
     for (BlockPlan.Block block : blocks.blocks()) {
-      String exactly = exactly(block.height());
-      if (!block.onBase() && !exactly.isEmpty()) {
+      int stack = Math.min(STACK, block.count());
+      if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s is really %s, printed as %s. The difference adds up turn by turn: cut a few, stack them, set the saw's stop so that the stack is right, and check the heights as you build."
-                .formatted(block.id(), exactly, figures.length(block.height())));
+            "%s: set the saw's stop to %s. An error here adds up turn by turn, so cut %s and stack them: they must measure %s. Move the stop until they do."
+                .formatted(
+                    block.id(),
+                    figures.sawn(block.longSide()),
+                    stack,
+                    figures.sawn(block.longSide().times(stack))));
       }
     }
     lines.add(
@@ -208,13 +237,6 @@ public final class BenchWords {
                     "No block at %s: the roadbed rests on what is below."
                         .formatted(BuildTables.place(row))));
     return lines;
-  }
-
-  /** The length in decimals, if the fraction that is printed is not all of it. */
-  private String exactly(Length length) {
-    double steps = length.in(style.unit()) * style.denominator();
-    boolean rounded = style.denominator() > 0 && Math.abs(steps - Math.rint(steps)) > 0.1;
-    return rounded ? new LengthStyle(style.unit(), 0).format(length) : "";
   }
 
   /** The base to cut, if there is one. */
@@ -283,7 +305,7 @@ public final class BenchWords {
   private String cuts(List<BoardCutting.Cut> alike) {
     BoardCutting.Cut first = alike.get(0);
     String count = alike.size() == 1 ? "" : alike.size() + " x ";
-    return count + first.part() + " " + figures.length(first.length());
+    return count + first.part() + " " + figures.sawn(first.length());
   }
 
   private String bearing(double at) {

@@ -3,6 +3,7 @@ package curvestock.answer;
 import static curvestock.answer.Field.angle;
 import static curvestock.answer.Field.count;
 import static curvestock.answer.Field.length;
+import static curvestock.answer.Field.sawn;
 import static curvestock.answer.Field.text;
 
 import curvestock.helix.HelixOrder;
@@ -23,31 +24,43 @@ import curvestock.plan.Plan;
 import curvestock.units.Angle;
 import curvestock.units.Count;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
-/** The tables to build a helix from: heights above the base, bearings counter-clockwise. */
+/**
+ * The tables to build a helix from: heights above the base, in 64ths so that differences between
+ * them come out right, bearings counter-clockwise.
+ */
 final class BuildTables {
 
   /** More places than this are told by their number. */
   private static final int PLACES = 12;
 
+  /** Rounding, in millimetres. */
+  private static final double SAME_PLACE = 1e-6;
+
   private final HelixPlan plan;
+  private final LengthStyle style;
   private final Map<String, Integer> sheets;
   private final Optional<BlockPlan> blockPlan;
   private final Optional<RodPlan> rodPlan;
 
   /**
+   * @param style in which sizes of wood that is bought are rounded
    * @param cut how the pieces are cut; their sheets are left blank if that is not known
    */
-  BuildTables(HelixOrder order, Optional<Plan> cut) {
+  BuildTables(HelixOrder order, Optional<Plan> cut, LengthStyle style) {
+    this.style = style;
     this.plan = order.plan();
     this.sheets = cut.map(Plan::sheetOfLabel).orElse(Map.of());
     this.blockPlan =
@@ -72,10 +85,10 @@ final class BuildTables {
         count("turn", "Turn", ScheduleRow::turn),
         angle("bearingFrom", "Bearing from", ScheduleRow::bearingFrom),
         angle("bearingTo", "Bearing to", ScheduleRow::bearingTo),
-        length("undersideFrom", "Underside from", ScheduleRow::undersideFrom),
-        length("undersideTo", "Underside to", ScheduleRow::undersideTo),
-        length("railFrom", "Rail top from", ScheduleRow::railFrom),
-        length("railTo", "Rail top to", ScheduleRow::railTo),
+        sawn("undersideFrom", "Underside from", ScheduleRow::undersideFrom),
+        sawn("undersideTo", "Underside to", ScheduleRow::undersideTo),
+        sawn("railFrom", "Rail top from", ScheduleRow::railFrom),
+        sawn("railTo", "Rail top to", ScheduleRow::railTo),
         text("lowerJoint", "Lower joint", row -> joint(row.piece().lower(), "entry")),
         text("upperJoint", "Upper joint", row -> joint(row.piece().upper(), "exit")),
         text("stations", "Stations", row -> stations(row.piece())));
@@ -103,19 +116,84 @@ final class BuildTables {
         plan.supports().rows(),
         text("station", "Station", row -> row.station().name()),
         text("turn", "Turn", BuildTables::turn),
-        angle("bearing", "Bearing", SupportRow::bearing),
+        Field.of("bearing", "Bearing", Measure.ANGLE, BuildTables::bearing),
+        Field.of("along", "Along the lead", Measure.LENGTH, this::along),
         count("supports", "Supports", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
-        length("underside", "Underside", SupportRow::underside),
-        length("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
-        length("railTop", "Rail top", SupportRow::railTop),
-        length(
+        sawn("underside", "Underside", SupportRow::underside),
+        sawn("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
+        sawn("railTop", "Rail top", SupportRow::railTop),
+        Field.of(
             "gap",
             blockPlan.isPresent() ? "Block height" : "Gap below",
+            Measure.SAWN,
             row -> row.gap().minus(cross)),
-        Field.of("lowerNut", "Under the lower nut", Measure.LENGTH, this::lowerNut),
+        Field.of("lowerNut", "Under the lower nut", Measure.SAWN, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
-        text("block", "Block", this::block));
+        text("block", "Block", this::block),
+        text("pieces", "Pieces on it", this::pieces));
+  }
+
+  /** Posts of a straight lead share one bearing, which places none of them. */
+  private static Quantity bearing(SupportRow row) {
+    return row.part() == Part.RING ? row.bearing() : Text.NONE;
+  }
+
+  /** From the end of the ring. */
+  private Quantity along(SupportRow row) {
+    return switch (row.part()) {
+      case ENTRY -> Length.ofMillimetres(-row.at());
+      case EXIT -> Length.ofMillimetres(row.at() - plan.climb().ringLength());
+      case RING -> Text.NONE;
+    };
+  }
+
+  /** At a joint two. */
+  private String pieces(SupportRow row) {
+    return plan.schedule().rows().stream()
+        .map(ScheduleRow::piece)
+        .filter(piece -> piece.layer() == 1)
+        .filter(
+            piece ->
+                piece.stations().stream()
+                    .anyMatch(
+                        place ->
+                            place.station().name().equals(row.station().name())
+                                && Math.abs(place.at() - row.at()) < SAME_PLACE))
+        .map(BedPiece::number)
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What each support takes in all, from the base up. */
+  Table bySupport() {
+    Map<String, List<SupportRow>> stations = new LinkedHashMap<>();
+    for (SupportRow row : plan.supports().rows()) {
+      stations.computeIfAbsent(row.station().name(), name -> new ArrayList<>()).add(row);
+    }
+    return Table.of(
+        "bySupport",
+        "Blocks for each support, all turns",
+        blockPlan.isPresent() ? List.copyOf(stations.values()) : List.<List<SupportRow>>of(),
+        text("station", "Station", rows -> rows.get(0).station().name()),
+        count("count", "Blocks", rows -> blocks(rows).values().stream().mapToInt(n -> n).sum()),
+        text("blocks", "Which", BuildTables.this::which));
+  }
+
+  private Map<String, Integer> blocks(List<SupportRow> rows) {
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    rows.forEach(
+        row ->
+            blockPlan
+                .flatMap(blocks -> blocks.blockUnder(row))
+                .ifPresent(
+                    block -> counts.merge(block.id(), row.edges().supports(), Integer::sum)));
+    return counts;
+  }
+
+  private String which(List<SupportRow> rows) {
+    return blocks(rows).entrySet().stream()
+        .map(each -> each.getValue() + " x " + each.getKey())
+        .collect(Collectors.joining(", "));
   }
 
   private Quantity lowerNut(SupportRow row) {
@@ -129,7 +207,7 @@ final class BuildTables {
         rodPlan.map(RodPlan::rods).orElse(List.of()),
         text("station", "Station", each -> each.station().name()),
         count("count", "Rods", RodPlan.Rods::count),
-        length("length", "Length of each", RodPlan.Rods::length),
+        sawn("length", "Length of each", RodPlan.Rods::length),
         count("turns", "Turns", RodPlan.Rods::turns),
         count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach));
   }
@@ -145,9 +223,9 @@ final class BuildTables {
         text("between", "From and to", Bridge::between),
         text("form", "What", bridge -> bridge.form().words()),
         count("count", "Count", Bridge::count),
-        length("length", "Length", Bridge::length),
-        length("breadth", "Width", Bridge::breadth),
-        length("depth", "Height", Bridge::depth));
+        length("length", "Length", bridge -> bridge.cut(style).length()),
+        length("breadth", "Thickness", bridge -> bridge.cut(style).breadth()),
+        length("depth", "Height", bridge -> bridge.cut(style).depth()));
   }
 
   /** The turn's number, or which lead. */
@@ -193,7 +271,7 @@ final class BuildTables {
     return Field.of(
         key,
         title,
-        Measure.LENGTH,
+        Measure.SAWN,
         rows -> Field.orNone(rows.stream().filter(wanted).findFirst().map(SupportRow::underside)));
   }
 
@@ -214,7 +292,7 @@ final class BuildTables {
         count("layer", "Layer", Joint::layer),
         count("turn", "Turn", joint -> above.get(joint).turn()),
         angle("bearing", "Bearing", joint -> above.get(joint).bearingFrom()),
-        length("underside", "Underside", joint -> above.get(joint).undersideFrom()),
+        sawn("underside", "Underside", joint -> above.get(joint).undersideFrom()),
         text("lowerPiece", "Lower piece", joint -> below.get(joint).piece().number()),
         text("upperPiece", "Upper piece", joint -> above.get(joint).piece().number()),
         count("plates", "Plates", joint -> plates(construction)),
@@ -242,8 +320,8 @@ final class BuildTables {
         blockPlan.map(BlockPlan::blocks).orElse(List.of()),
         text("block", "Block", BlockPlan.Block::id),
         count("count", "Count", BlockPlan.Block::count),
-        length("height", "Height", BlockPlan.Block::height),
-        length("longSide", "Cut to (long side)", BlockPlan.Block::longSide),
+        sawn("height", "Height", BlockPlan.Block::height),
+        sawn("longSide", "Cut to (long side)", BlockPlan.Block::longSide),
         angle("sawTilt", "Saw tilt", block -> Angle.ofRadians(Math.atan(block.slope()))),
         text("where", "Where", BuildTables::where));
   }
@@ -277,7 +355,7 @@ final class BuildTables {
         count("board", "Board", Sawn::board),
         text("stock", "Stock", Sawn::stock),
         text("part", "Part", sawn -> sawn.cut().part()),
-        length("length", "Length", sawn -> sawn.cut().length()));
+        Field.of("length", "Length", Measure.SAWN, sawn -> sawn.cut().length()));
   }
 
   private static void add(List<Sawn> cuts, BoardCutting cutting) {

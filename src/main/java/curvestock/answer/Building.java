@@ -44,6 +44,7 @@ public record Building(
     Table heights,
     Table joints,
     Table blocks,
+    Table bySupport,
     Table rods,
     Table bridges,
     Table cuttingList,
@@ -54,7 +55,7 @@ public record Building(
     List<Verdict> verdicts = order.plan().advice();
     Figures figures = Heading.of(job).figures();
     HelixTables tables = new HelixTables(order, figures);
-    BuildTables build = new BuildTables(order, cut);
+    BuildTables build = new BuildTables(order, cut, job.style());
     return new Building(
         order,
         List.copyOf(verdicts),
@@ -68,6 +69,7 @@ public record Building(
         build.heights(),
         build.joints(),
         build.blocks(),
+        build.bySupport(),
         build.rods(),
         build.bridges(),
         build.cuttingList(),

@@ -53,6 +53,7 @@ final class BuyingTables {
         given("length", "Length", line -> line.product().stock().length()),
         given("width", "Width", line -> line.product().stock().width()),
         given("thickness", "Thickness", line -> line.product().stock().nominalThickness()),
+        given("measured", "Measures", line -> line.product().stock().thickness()),
         count("bought", "Buy", PurchaseLine::bought),
         count("used", "Use", PurchaseLine::used),
         Field.of("each", "Each", Measure.MONEY, line -> orFree(line.each(), Text.NONE)),

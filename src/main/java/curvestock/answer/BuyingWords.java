@@ -17,10 +17,12 @@ public final class BuyingWords {
 
   private final Buying buying;
   private final Figures figures;
+  private final Answer answer;
   private final boolean ofHelix;
 
   public BuyingWords(Answer answer) {
     this.ofHelix = answer.building().isPresent();
+    this.answer = answer;
     this.buying = answer.bought();
     this.figures = answer.figures();
   }
@@ -35,6 +37,17 @@ public final class BuyingWords {
               Figures.count(buying.pieces(), "piece"));
     }
     return "Buy %s: %s.".formatted(toBuy(), money());
+  }
+
+  /** That there is more to buy than sheets, where all of it stands, and what it comes to. */
+  public Optional<String> everythingElse() {
+    int sheets = buying.purchase().rows().size();
+    int more = answer.shopping().rows().size() - sheets;
+    return more <= 0
+        ? Optional.empty()
+        : Optional.of(
+            "%s to buy besides the sheets: see 'Shopping list and cost'. %s."
+                .formatted(Figures.count(more, "more item"), HelixWords.total(answer)));
   }
 
   private String toBuy() {

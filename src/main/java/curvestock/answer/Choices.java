@@ -119,7 +119,20 @@ public record Choices(
         text("search", "Search", o -> words(o.effort())),
         length("largestLength", "Largest piece", o -> o.largest().length()),
         length("largestWidth", "by", o -> o.largest().width()),
+        text("largestIs", "Largest is", o -> o.isLargestWithLead() ? "with its lead" : "a segment"),
+        length("wholeLength", "Without a lead", o -> o.whole().length()),
+        length("wholeWidth", "by", o -> o.whole().width()),
         text("tooLargeFor", "Too large for", Choices::tooLarge));
+  }
+
+  /** What the largest piece of a size is called above its column, as all or some have a lead. */
+  public String largestTitle() {
+    List<SegmentOption> all = comparison.options();
+    return all.stream().noneMatch(SegmentOption::isLargestWithLead)
+        ? "Largest piece"
+        : all.stream().allMatch(SegmentOption::isLargestWithLead)
+            ? "Largest piece, with its lead"
+            : "Largest piece, lead included";
   }
 
   private static Quantity turns(SegmentOption option) {
@@ -184,7 +197,7 @@ public record Choices(
   }
 
   private static Money jointsCost(SegmentOption option) {
-    return option.work().eachJoint().times(option.joints()).plus(option.work().parts());
+    return option.work().eachJoint().times(option.joints());
   }
 
   private static String fall(JointFall fall) {

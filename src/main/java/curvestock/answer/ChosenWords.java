@@ -49,7 +49,7 @@ public final class ChosenWords {
             + " would ";
     Money paid = buying.cost().paid().plus(own.assumedCost());
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
-    String counted = ", counting plywood and joints (" + figures.money(joint.each()) + " a joint).";
+    String counted = ", counting " + CompareWords.counted(comparison.job(), joint) + ".";
     return planned
         + other
         + (saved > 0 ? "save " + figures.money(new Money(saved)) : "save nothing")
@@ -70,7 +70,6 @@ public final class ChosenWords {
   private static long all(SegmentOption option, Money sheets, JointPrice joint) {
     return sheets
             .plus(option.work().cutting())
-            .plus(option.work().parts())
             .plus(joint.each().times(option.joints()))
             .minorUnits()
         - option.offcutsWorth().minorUnits();

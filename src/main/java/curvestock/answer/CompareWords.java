@@ -49,9 +49,7 @@ public final class CompareWords {
     String why =
         switch (reason) {
           case ONLY_CHOICE -> "It is the only size compared that can be used.";
-          case CHEAPEST ->
-              "Cheapest, counting plywood and joints (%s a joint)."
-                  .formatted(figures.money(joint.each()));
+          case CHEAPEST -> "Cheapest, counting %s.".formatted(counted(job, joint));
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
               "Others cost the same and have as many joints; this one needs the fewest sheets.";
@@ -60,9 +58,15 @@ public final class CompareWords {
           case LARGEST_PIECES ->
               "Others cost the same and have as many joints; this one has the largest pieces.";
           case NOT_CARRIED ->
-              "But no size compared fits the opening that the job states: try shorter segments.";
+              comparison.options().stream().anyMatch(CompareWords::isForLeadsAlone)
+                  ? "But its end pieces, with their leads, do not fit the opening that the job states: shorten `lead-in:` and join the rest on."
+                  : "But no size compared fits the opening that the job states: try shorter segments.";
         };
     return "Cut %s. %s".formatted(takes(best), why);
+  }
+
+  private static boolean isForLeadsAlone(SegmentOption option) {
+    return option.tooLargeFor().stream().allMatch(option::isForLeadAlone);
   }
 
   private String takes(SegmentOption option) {
@@ -111,12 +115,29 @@ public final class CompareWords {
         : Optional.empty();
   }
 
+  /** All that {@link SegmentOption#total} adds up, with the price of a joint. */
+  static String counted(Job job, JointPrice joint) {
+    Rates rates = job.rates();
+    boolean cutting =
+        rates.feedPerMinute().isPresent()
+            && rates.machinePerHour().plus(rates.ownTimePerHour()).compareTo(Money.ZERO) > 0;
+    return (cutting ? "plywood, cutting and joints" : "plywood and joints")
+        + " (%s a joint)".formatted(Figures.of(job).money(joint.each()))
+        + (rates.offcutsWorth() > 0 ? ", less what the offcuts are worth" : "");
+  }
+
   private Optional<String> assumption() {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of a sheet); set your own with `rates:`."
-                .formatted(figures.money(joint.each()), JointPrice.JOINTS_PER_SHEET))
+            "Each joint is assumed to cost %s (1/%s of a sheet%s); set your own with `rates:`."
+                .formatted(
+                    figures.money(joint.each()),
+                    JointPrice.JOINTS_PER_SHEET,
+                    joint.parts().equals(Money.ZERO)
+                        ? ""
+                        : ", and %s for its plate and screws"
+                            .formatted(figures.money(joint.parts()))))
         : Optional.empty();
   }
 
@@ -173,12 +194,18 @@ public final class CompareWords {
                     .formatted(
                         Figures.count(more.sheets(), "more sheet"),
                         figures.money(more.sheetCost()));
-    return "One more turn of %s: %s and %s; %s in all, joints and cutting included."
+    Money eachJoint = comparison.recommendation().orElseThrow().joint().each();
+    Money apart = more.sheetCost().plus(eachJoint.times(more.joints()));
+    String sum = figures.money(more.all());
+    return "One more turn of %s: %s and %s at %s; %s."
         .formatted(
             SegmentName.plural(best.division()),
             sheets,
             Figures.count(more.joints(), "more joint"),
-            figures.money(more.all()));
+            figures.money(eachJoint),
+            more.all().equals(apart)
+                ? sum + " in all"
+                : sum + " in all, counting cutting and offcuts too");
   }
 
   private String ears(Ears ears) {
@@ -269,7 +296,12 @@ public final class CompareWords {
       String too =
           comparison.options().stream()
               .filter(option -> option.tooLargeFor().contains(opening))
-              .map(option -> SegmentName.brief(option.division()))
+              .map(
+                  option ->
+                      SegmentName.brief(option.division())
+                          + (option.isForLeadAlone(opening)
+                              ? " (only the end pieces, with their leads)"
+                              : ""))
               .collect(Collectors.joining(", "));
       if (!too.isEmpty()) {
         lines.add(
@@ -287,8 +319,8 @@ public final class CompareWords {
             .formatted(GluedArea.words(job.style())));
     if (!job.rates().costSomething()) {
       lines.add(
-          "Only sheets are priced; add a `rates:` block to the job to price cutting, joints and your"
-              + " time.");
+          "Sizes are compared by the price of sheets and joints; add a `rates:` block to the job to"
+              + " count cutting and your own time.");
     }
     comparison
         .refused()

@@ -35,6 +35,10 @@ record Field<R>(Column column, Function<R, Quantity> figure) {
     return of(key, title, Measure.LENGTH, length::apply);
   }
 
+  static <R> Field<R> sawn(String key, String title, Function<R, Length> length) {
+    return of(key, title, Measure.SAWN, length::apply);
+  }
+
   static <R> Field<R> given(String key, String title, Function<R, Length> length) {
     return of(key, title, Measure.GIVEN_LENGTH, length::apply);
   }

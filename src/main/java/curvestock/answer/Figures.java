@@ -45,6 +45,7 @@ public record Figures(LengthStyle style, String currency) {
     if (figure instanceof Length length) {
       return switch (measure) {
         case GIVEN_LENGTH -> given(length);
+        case SAWN -> sawn(length);
         case OFFCUT -> style.formatDown(length);
         case RUN -> run(length);
         default -> length(length);
@@ -69,6 +70,13 @@ public record Figures(LengthStyle style, String currency) {
   /** A length that was worked out. */
   public String length(Length length) {
     return style.formatMade(length);
+  }
+
+  /** A length that many parts are sawn to: fractions go down to 64ths. */
+  public String sawn(Length length) {
+    return style.denominator() > 0
+        ? LengthStyle.INCH_FRACTIONS.format(length)
+        : style.formatMade(length);
   }
 
   /** A length that must not be exceeded. */

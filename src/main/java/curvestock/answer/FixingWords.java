@@ -1,5 +1,7 @@
 package curvestock.answer;
 
+import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
@@ -10,9 +12,6 @@ import java.util.List;
 
 /** Where to drill, and how joints and supports are fastened, in sentences. */
 public final class FixingWords {
-
-  /** What the thread of a screw must not come out of; our own choice. */
-  private static final Length SKIN = Length.ofMillimetres(3);
 
   private final Building helix;
   private final HelixSpec spec;
@@ -61,29 +60,65 @@ public final class FixingWords {
   private String blocks(Riser.WoodBlocks wood) {
     boolean inches = figures.isImperial();
     return "Blocks: glue both ends, and drive one "
-        + (inches ? "No. 8 × 1 1/2 in" : "4 × 40 mm")
+        + BlockScrews.name(inches)
         + " screw down through the roadbed into each. Drill "
         + (inches ? "3/16 in" : "4.5 mm")
         + " through the roadbed, "
         + figures.length(wood.width().times(0.5))
         + " in from its edge on the line of the support, and "
         + (inches ? "3/32 in" : "2.5 mm")
-        + " into the block; countersink, so that the head is below the surface. Screw the lowest"
-        + " blocks to the base at an angle, or to a cleat. (Rule of thumb; your job names no screws.)";
+        + " into the block; countersink, so that the head is below the surface. Drive one more"
+        + " at an angle through each of the lowest blocks into the base."
+        + shortBlocks(wood, BlockScrews.length(inches))
+        + " (Rule of thumb; your job names no screws.)";
+  }
+
+  /** A block so low that its screw would come out below needs a shorter one. */
+  private String shortBlocks(Riser.WoodBlocks wood, Length screw) {
+    Length into = screw.minus(spec.plywood()).plus(BlockScrews.SKIN);
+    boolean some =
+        new BlockPlan(wood, helix.plan().supports())
+            .blocks().stream().anyMatch(block -> block.height().compareTo(into) < 0);
+    return some
+        ? " Blocks lower than "
+            + figures.style().formatUp(into)
+            + " take a shorter screw, or glue alone."
+        : "";
+  }
+
+  /** Joints whose lap a block's screw goes through. */
+  private int onBlocks() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks
+            && spec.construction() instanceof Construction.HalfLap half
+        ? helix
+            .plan()
+            .stations()
+            .jointsOnStations(helix.plan().joints(), half.lap().millimetres() / 2)
+            .size()
+        : 0;
   }
 
   private String joints() {
     Construction construction = spec.construction();
     if (construction instanceof Construction.HalfLap) {
-      return "Half-laps: glue and clamp until dry. If you screw them as well, use screws shorter than "
-          + figures.atMost(spec.plywood().minus(SKIN))
-          + " so that none comes through. (Rule of thumb.)";
+      String shorter = figures.atMost(spec.plywood().minus(BlockScrews.SKIN));
+      return "Half-laps: glue and clamp until dry."
+          + (onBlocks() > 0
+              ? " Where a joint sits on a block, the block's screw goes down through both halves of"
+                  + " the lap into the block; the lap needs no other screw."
+              : "")
+          + (onBlocks() < helix.plan().joints().all().size()
+              ? " If you screw a lap with no block under it, use screws shorter than "
+                  + shorter
+                  + " so that none comes through."
+              : "")
+          + " (Rule of thumb.)";
     }
     if (construction instanceof Construction.ButtWithPlate butt) {
       return "Joints: glue the plate under both pieces and drive "
           + Figures.count(butt.plate().screwsEachSide(), "screw")
           + " into each, shorter than "
-          + figures.atMost(spec.plywood().plus(butt.plate().thickness()).minus(SKIN))
+          + figures.atMost(spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN))
           + " so that none comes through. Holes of "
           + figures.given(butt.plate().screwHole())
           + ".";

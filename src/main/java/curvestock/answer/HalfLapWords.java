@@ -34,6 +34,14 @@ public final class HalfLapWords {
     return thickness.times(0.5);
   }
 
+  /** Half the thickness, in 64ths and decimals where both are of use. */
+  static String depthWords(Length thickness, Figures figures) {
+    Length depth = depth(thickness);
+    String given = figures.given(depth);
+    String fraction = figures.sawn(depth);
+    return fraction.equals(given) ? given : "about " + fraction + " (" + given + ")";
+  }
+
   /**
    * A sentence for each kind of piece on a sheet that has laps, its corners lettered as on every
    * drawing; none if there are no laps.
@@ -50,7 +58,7 @@ public final class HalfLapWords {
         kinds.putIfAbsent(placement.piece(), laps.get(i));
       }
     }
-    String depth = figures.given(depth(layout.sheet().thickness()));
+    String depth = depthWords(layout.sheet().thickness(), figures);
     return kinds.entrySet().stream()
         .map(kind -> kind.getKey().id() + ": " + places(kind.getKey(), kind.getValue(), depth))
         .toList();
@@ -62,7 +70,7 @@ public final class HalfLapWords {
         + size(laps.get(0))
         + ", "
         + depth
-        + " deep.";
+        + " deep, half of what your own sheet measures.";
   }
 
   private static String place(Piece piece, Lap lap) {
@@ -127,7 +135,7 @@ public final class HalfLapWords {
   /** What a pattern says of its laps. */
   public static String onPattern(Length lap, Length thickness, LengthStyle style) {
     return "At each joint half the thickness ("
-        + style.formatGiven(depth(thickness))
+        + depthWords(thickness, new Figures(style, ""))
         + ") is cut away over "
         + style.formatGiven(lap)
         + ", from the end to the dashed shoulder: from the top at the upper end, from the underside at"

@@ -236,7 +236,15 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Needs a space %s, or %s with the leads and %s high to the rail top; %s clear inside"
+    String train =
+        spec.traffic()
+            .tallest()
+            .map(
+                tallest ->
+                    ", %s to the roof of the tallest train on the top turn"
+                        .formatted(figures.length(height().plus(tallest))))
+            .orElse(", and the height of your tallest train above that");
+    return "Needs a space %s, or %s with the leads and %s high to the rail top%s; %s clear inside; allow standing room around it"
         .formatted(
             ground.isOval()
                 ? figures.sides(outer.plus(ground.straight()), outer)
@@ -244,8 +252,13 @@ public final class HelixWords {
             figures.sides(
                 (Length) helix.figures().at(0, "roomLength"),
                 (Length) helix.figures().at(0, "roomWidth")),
-            figures.length((Length) helix.figures().at(0, "roomHeight")),
+            figures.length(height()),
+            train,
             figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)));
+  }
+
+  private Length height() {
+    return (Length) helix.figures().at(0, "roomHeight");
   }
 
   private String weight() {

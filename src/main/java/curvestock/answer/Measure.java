@@ -8,6 +8,10 @@ public enum Measure {
   COUNT(true),
   /** A length that was worked out: shown as finely as anybody can cut. */
   LENGTH(true),
+  /**
+   * A length that many parts are sawn to: in 64ths, since its rounding adds up from part to part.
+   */
+  SAWN(true),
   /** A length that somebody measured or chose, which rounding would falsify. */
   GIVEN_LENGTH(true),
   /** Wood that is left over: rounded down. */

@@ -46,6 +46,15 @@ public final class PivotWords {
         .toList();
   }
 
+  /** In a table that says where pivots lie while arcs are drawn. */
+  public static String toRout(LostPivot.Why why) {
+    return switch (why) {
+      case CUT_AWAY -> "cut out by the time you rout: scrap board";
+      case OTHER_BOARD -> "on another board by the time you rout: scrap board";
+      case LOOSE -> "loose by the time you rout: scrap board";
+    };
+  }
+
   private static String gone(LostPivot.Why why) {
     return switch (why) {
       case CUT_AWAY -> "has been cut out by then.";

@@ -13,6 +13,7 @@ import curvestock.compare.BatchComparison;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
+import curvestock.compare.OwnPlan;
 import curvestock.compare.Question;
 import curvestock.drawing.HelixEndsDrawing;
 import curvestock.drawing.HelixPlanDrawing;
@@ -34,6 +35,7 @@ import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
 import curvestock.layout.LaidSheet;
 import curvestock.layout.Layout;
+import curvestock.packing.Effort;
 import curvestock.packing.PackedStore;
 import curvestock.packing.Packers;
 import curvestock.piece.Demand;
@@ -454,14 +456,34 @@ public final class Workshop {
     return compare(job, question, listener, Packers.FORGETFUL);
   }
 
-  /** The same, with packers that may remember what was packed before. */
+  /**
+   * The same, with packers that may remember what was packed before. The job's own size is planned
+   * as {@link #plan} does, so that the comparison and a plan agree about it.
+   */
   public static Comparison compare(
       Job job, Question question, CompareListener listener, Packers packers) throws Infeasible {
+    return compare(job, question, listener, packers, heard -> plan(job, heard, packers));
+  }
+
+  /**
+   * Compares other sizes quickly with a plan that is made already.
+   *
+   * @throws Infeasible if no segment compared can be cut from the job's sheets
+   */
+  public static Comparison compare(Plan plan, Question question, CompareListener listener)
+      throws Infeasible {
+    Job hasty = plan.job().with(plan.job().search().at(Effort.QUICK));
+    return compare(hasty, question, listener, Packers.FORGETFUL, heard -> plan);
+  }
+
+  private static Comparison compare(
+      Job job, Question question, CompareListener listener, Packers packers, OwnPlan own)
+      throws Infeasible {
     if (job.helix().isEmpty() && job.structure().isEmpty()) {
       throw new Infeasible(
           List.of("This job has no `helix:` block, so there are no segment sizes to compare."));
     }
-    return new Comparer(job, question, listener, packers).compare();
+    return new Comparer(job, question, listener, packers, Optional.of(own)).compare();
   }
 
   /**

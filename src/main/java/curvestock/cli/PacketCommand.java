@@ -102,7 +102,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     Answer answer;
     try (Terminal terminal = new Terminal(quiet)) {
       plan = Workshop.plan(job, terminal);
-      answer = Answer.of(plan, comparison(job, terminal));
+      answer = Answer.of(plan, comparison(plan, terminal));
       Workshop.archived(Workshop.packet(plan, answer, terminal)).publish(out, force);
     }
     print(plan, answer);
@@ -111,13 +111,12 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   /** A packet without a comparison is still a packet; none is begun once it is stopped. */
-  private Optional<Comparison> comparison(Job job, Terminal terminal) {
-    if (noCompare || job.helix().isEmpty() || terminal.stopped()) {
+  private Optional<Comparison> comparison(Plan plan, Terminal terminal) {
+    if (noCompare || plan.job().helix().isEmpty() || terminal.stopped()) {
       return Optional.empty();
     }
-    Job hasty = job.with(job.search().at(Effort.QUICK));
     try {
-      return Optional.of(Workshop.compare(hasty, Question.PLAIN, new Steps(terminal)));
+      return Optional.of(Workshop.compare(plan, Question.PLAIN, new Steps(terminal)));
     } catch (Infeasible e) {
       terminal.step("no comparison of sizes: " + e.getMessage());
       return Optional.empty();

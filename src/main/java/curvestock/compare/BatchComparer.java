@@ -64,7 +64,7 @@ public final class BatchComparer {
           List.of(
               "None of these jobs has a `helix:` block, so there are no segment sizes to compare."));
     }
-    JointPrice joint = JointPrice.of(job().rates(), main(job()));
+    JointPrice joint = joint(apart);
     List<BatchRow> rows = rows(apart);
     int best =
         IntStream.range(0, rows.size())
@@ -74,6 +74,12 @@ public final class BatchComparer {
                     .thenComparing(i -> rows.get(i).joints()))
             .orElseThrow();
     return new BatchComparison(batch, apart, sheets, cost, rows, best, joint, listener.stopped());
+  }
+
+  /** As the first helix has it. */
+  private JointPrice joint(List<Optional<Comparison>> apart) {
+    Job first = apart.stream().flatMap(Optional::stream).findFirst().orElseThrow().job();
+    return JointPrice.of(Designs.of(first).on(job()));
   }
 
   private Optional<Comparison> alone(Job job) throws Infeasible {

@@ -46,6 +46,7 @@ public final class Comparer {
   private final SheetStock main;
   private final JointPrice joint;
   private final Options maker;
+  private final Optional<OwnPlan> ownPlan;
   private final List<SizeLook> looks = new ArrayList<>();
   private final List<SegmentOption> options = new ArrayList<>();
   private final List<Refusal> refused = new ArrayList<>();
@@ -59,13 +60,29 @@ public final class Comparer {
 
   /** A comparer that may find packings in a store. */
   public Comparer(Job job, Question question, CompareListener listener, Packers packers) {
+    this(job, question, listener, packers, Optional.empty());
+  }
+
+  /**
+   * The same beside a plan of the job.
+   *
+   * @param ownPlan the plan that the row of the job's own size shows; empty: that size is planned
+   *     as quickly as the others
+   */
+  public Comparer(
+      Job job,
+      Question question,
+      CompareListener listener,
+      Packers packers,
+      Optional<OwnPlan> ownPlan) {
+    this.ownPlan = ownPlan;
     this.designs = Designs.of(job);
     this.job = job;
     this.question = question;
     this.packers = packers;
     this.listener = new Stages(listener, stages());
     this.main = designs.mainSheet();
-    this.joint = JointPrice.of(job.rates(), main);
+    this.joint = JointPrice.of(designs);
     this.maker = new Options(designs, packers, this.listener);
   }
 
@@ -278,7 +295,11 @@ public final class Comparer {
   private Outcome outcome(Division division, String place) {
     try {
       String name = "segments of " + division.largest() + " (" + place + ")";
-      return new Outcome(Optional.of(maker.option(division, name, Effort.QUICK)), Optional.empty());
+      SegmentOption option =
+          ownPlan.isPresent() && division.isLike(designs.own())
+              ? maker.own(ownPlan.get().plan(new Named(name, listener)))
+              : maker.option(division, name, Effort.QUICK);
+      return new Outcome(Optional.of(option), Optional.empty());
     } catch (Infeasible e) {
       return new Outcome(
           Optional.empty(), Optional.of(new Refusal(division.largest(), e.getMessage())));
@@ -292,7 +313,10 @@ public final class Comparer {
     }
     listener.stage(Stages.Stage.DEEPER, "searching longer where one sheet fewer is near");
     List<SegmentOption> plain =
-        options.stream().filter(option -> !option.division().isMixed()).toList();
+        options.stream()
+            .filter(option -> !option.division().isMixed())
+            .filter(option -> option.effort() != effort)
+            .toList();
     for (SegmentOption option : Deepening.worthwhile(plain, joint.each(), DEEPENED)) {
       if (!listener.stopped()) {
         String name = "segments of " + option.angle() + ", longer";

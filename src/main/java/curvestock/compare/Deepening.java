@@ -17,6 +17,9 @@ final class Deepening {
 
   static List<SegmentOption> worthwhile(List<SegmentOption> options, Money eachJoint, int most) {
     Comparator<Standing> order = Recommendation.order(eachJoint);
+    if (options.isEmpty()) {
+      return List.of();
+    }
     Standing best = options.stream().map(SegmentOption::standing).min(order).orElseThrow();
     return options.stream()
         .filter(option -> option.sheets() > option.cost().leastSheets())

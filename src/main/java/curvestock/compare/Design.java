@@ -1,6 +1,7 @@
 package curvestock.compare;
 
 import curvestock.job.Job;
+import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import java.util.Comparator;
@@ -54,10 +55,18 @@ record Design(
 
   /** The rectangle of the piece that takes most room; of a plain segment across its ends. */
   EnclosingRectangle largest() {
+    return EnclosingRectangle.of(largestPiece());
+  }
+
+  /** Whether the piece that takes most room is an end piece with its straight lead in one. */
+  boolean isLargestWithLead() {
+    return !(largestPiece().shape().blank() instanceof AnnularSector);
+  }
+
+  private Piece largestPiece() {
     return bed.stream()
         .map(Demand::piece)
-        .map(EnclosingRectangle::of)
-        .max(Comparator.comparingDouble(EnclosingRectangle::area))
+        .max(Comparator.comparingDouble(piece -> EnclosingRectangle.of(piece).area()))
         .orElseThrow();
   }
 

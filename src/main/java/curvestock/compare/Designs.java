@@ -5,6 +5,7 @@ import curvestock.piece.Piece;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.Money;
 import java.util.Optional;
 
 /** The helix of a job in any division: a plain ring, or a whole helix with all that hangs on it. */
@@ -40,6 +41,9 @@ interface Designs {
 
   /** Layers of plywood on each other. */
   int layers();
+
+  /** Known price of the plates and screws that are bought for one joint. */
+  Money boughtPerJoint();
 
   /**
    * The helix so divided.

@@ -17,6 +17,7 @@ import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.Money;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -66,6 +67,11 @@ final class HelixDesigns implements Designs {
   @Override
   public int layers() {
     return spec.construction().layers();
+  }
+
+  @Override
+  public Money boughtPerJoint() {
+    return plan.shopping().boughtPerJoint();
   }
 
   @Override
@@ -141,12 +147,7 @@ final class HelixDesigns implements Designs {
             ? 1
             : construction instanceof Construction.PlatesBeside ? 2 : 0;
     return new JointParts(
-        joints,
-        each * joints,
-        divided.shopping().screws(),
-        divided.shopping().glueGrams(),
-        divided.shopping().jointPrice(),
-        false);
+        joints, each * joints, divided.shopping().screws(), divided.shopping().glueGrams(), false);
   }
 
   private static JointFall fall(HelixPlan divided, Division division) {

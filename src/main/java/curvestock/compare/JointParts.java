@@ -1,7 +1,5 @@
 package curvestock.compare;
 
-import curvestock.units.Money;
-
 /**
  * What the joints of a helix take.
  *
@@ -9,8 +7,6 @@ import curvestock.units.Money;
  * @param plates splice or side plates
  * @param screws for the plates
  * @param glueGrams for plates, laps, or two layers on each other
- * @param known known prices of those that are bought, from the job
  * @param assumed whether the job says nothing of its joints, so that the trade's usual is taken
  */
-public record JointParts(
-    int joints, int plates, int screws, double glueGrams, Money known, boolean assumed) {}
+public record JointParts(int joints, int plates, int screws, double glueGrams, boolean assumed) {}

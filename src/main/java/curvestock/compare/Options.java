@@ -59,8 +59,42 @@ final class Options {
         fill,
         small,
         tooLargeFor(job.rates(), design),
-        WorkCost.of(job.rates(), design),
+        WorkCost.of(job.rates(), design, JointPrice.of(designs)),
         Optional.empty());
+  }
+
+  /** The option of the size that the job itself cuts, from the plan that is printed. */
+  SegmentOption own(Plan plan) throws Infeasible {
+    Design design = design(designs, designs.own());
+    Optional<SheetFill> fill =
+        design.division().isMixed() ? Optional.empty() : Optional.of(ownFill(plan, design));
+    // Parts that nobody listed are in no plan.
+    SmallFit small =
+        design.parts().assumed()
+            ? new Nesting(packers, main).fit(plan, design.small())
+            : SmallFit.planned(Design.count(design.small()), plan.layouts());
+    return new SegmentOption(
+        design,
+        plan,
+        fill,
+        small,
+        tooLargeFor(job.rates(), design),
+        WorkCost.of(job.rates(), design, JointPrice.of(designs)),
+        Optional.empty());
+  }
+
+  /** What the plan found; where it needed no fuller sheet, as for any other size. */
+  private SheetFill ownFill(Plan plan, Design design) {
+    Piece segment = design.segment();
+    SearchSettings quick = job.search().at(Effort.QUICK);
+    Layout pattern = packers.of(main, job.cutting(), quick).structured(segment).layout();
+    SheetFill known = SheetFill.known(plan, segment, pattern);
+    int wanted =
+        design.bed().stream()
+            .filter(demand -> demand.piece().equals(segment))
+            .mapToInt(Demand::count)
+            .sum();
+    return known.count() < wanted ? known : fill(plan, segment);
   }
 
   static Design design(Designs designs, Division division) throws Infeasible {
@@ -94,12 +128,14 @@ final class Options {
   }
 
   private static boolean passes(Design design, Rates.Opening opening) {
+    return design.bed().stream().map(Demand::piece).allMatch(piece -> passes(piece, opening));
+  }
+
+  static boolean passes(Piece piece, Rates.Opening opening) {
     SheetStock frame =
         SheetStock.rectangle(
             "opening", opening.length(), opening.width(), Length.ofMillimetres(1), Money.ZERO);
-    return design.bed().stream()
-        .map(Demand::piece)
-        .noneMatch(piece -> Fit.isImpossible(piece, frame, NO_CUT));
+    return !Fit.isImpossible(piece, frame, NO_CUT);
   }
 
   /** Segments of the division's angle on what is on hand besides the main sheet. */

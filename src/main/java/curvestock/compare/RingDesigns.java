@@ -47,6 +47,11 @@ record RingDesigns(Job job, SegmentPlan ring) implements Designs {
   }
 
   @Override
+  public Money boughtPerJoint() {
+    return Money.ZERO;
+  }
+
+  @Override
   public Design in(Division division) {
     SegmentPlan plan =
         new SegmentPlan(
@@ -68,7 +73,6 @@ record RingDesigns(Job job, SegmentPlan ring) implements Designs {
             Design.count(small),
             SCREWS_A_JOINT * Design.count(small),
             GluedArea.grams(glue),
-            Money.ZERO,
             true),
         JointFall.of(joints(bed), division.largest().degrees()),
         Design.perimeter(cut),

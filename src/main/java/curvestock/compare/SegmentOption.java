@@ -166,6 +166,21 @@ public record SegmentOption(
     return design.largest();
   }
 
+  /** Whether that piece is an end piece with its straight lead in one. */
+  public boolean isLargestWithLead() {
+    return design.isLargestWithLead();
+  }
+
+  /** The rectangle of a whole segment without any lead, across its ends. */
+  public EnclosingRectangle whole() {
+    return EnclosingRectangle.of(segment());
+  }
+
+  /** Whether only end pieces with their leads do not pass it: segments without a lead do. */
+  public boolean isForLeadAlone(Rates.Opening opening) {
+    return tooLargeFor.contains(opening) && Options.passes(segment(), opening);
+  }
+
   /** Longer side of the largest piece's rectangle; of a plain segment across its ends. */
   public Length chord() {
     return largest().length();
@@ -188,18 +203,17 @@ public record SegmentOption(
     return plan.job().search().effort();
   }
 
-  /** Sheets, cutting, joints and bought parts together, less what offcuts are worth. */
+  /** Sheets, cutting and joints together, less what offcuts are worth. */
   public Money total() {
     return sheetCost()
         .plus(work.cutting())
-        .plus(work.parts())
         .plus(work.eachJoint().times(joints()))
         .minus(offcutsWorth());
   }
 
   /** What the recommendation weighs. */
   Standing standing() {
-    Money other = work.cutting().plus(work.parts()).minus(offcutsWorth());
+    Money other = work.cutting().minus(offcutsWorth());
     return new Standing(
         division(),
         carried(),

@@ -31,7 +31,7 @@ public final class Sizes {
     this.job = job;
     this.designs = Designs.of(job);
     this.packers = packers;
-    this.joint = JointPrice.of(job.rates(), designs.mainSheet());
+    this.joint = JointPrice.of(designs);
   }
 
   /**
@@ -129,9 +129,9 @@ public final class Sizes {
         division.isMixed()
             ? Optional.empty()
             : Optional.of(SheetFill.known(plan, design.segment(), pattern(design))),
-        new SmallFit(small, small, 0, Money.ZERO, 0, 0, true, plan.layouts()),
+        SmallFit.planned(small, plan.layouts()),
         Options.tooLargeFor(job.rates(), design),
-        WorkCost.of(job.rates(), design),
+        WorkCost.of(job.rates(), design, joint),
         Optional.empty());
   }
 
@@ -149,13 +149,13 @@ public final class Sizes {
 
   private Standing standing(SizeLook look) {
     Design design = look.design();
-    WorkCost work = WorkCost.of(job.rates(), design);
+    WorkCost work = WorkCost.of(job.rates(), design, joint);
     return new Standing(
         look.division(),
         Options.tooLargeFor(job.rates(), design).isEmpty(),
         true,
         look.paid(),
-        work.cutting().plus(work.parts()),
+        work.cutting(),
         look.joints(),
         look.sheets(),
         0);

@@ -30,6 +30,11 @@ public record SmallFit(
     layouts = List.copyOf(layouts);
   }
 
+  /** Small parts that a plan has laid with the others. */
+  static SmallFit planned(int wanted, List<Layout> layouts) {
+    return new SmallFit(wanted, wanted, 0, Money.ZERO, 0, 0, true, layouts);
+  }
+
   /** Nothing to nest. */
   static SmallFit none(List<Layout> layouts) {
     return new SmallFit(0, 0, 0, Money.ZERO, 0, 0, true, layouts);

@@ -8,34 +8,30 @@ import java.math.RoundingMode;
 import java.util.OptionalDouble;
 
 /**
- * What cutting and joining cost at the user's own rates. A rate that he does not give costs nothing
- * here, and the report says that it was left out.
+ * What cutting and joining cost at the user's own rates. Cutting without a rate costs nothing here,
+ * and the report says that it was left out.
  *
  * @param cutMinutes time to cut all pieces; empty without a feed
  * @param cutting price of that time: machine and his own
- * @param eachJoint price of one joint: parts and his own time
- * @param parts known prices of plates, screws and glue that are bought, where the rates say nothing
- *     of them
+ * @param eachJoint price of one joint, as {@link JointPrice} has it
  */
-public record WorkCost(OptionalDouble cutMinutes, Money cutting, Money eachJoint, Money parts) {
+public record WorkCost(OptionalDouble cutMinutes, Money cutting, Money eachJoint) {
 
   private static final int MINUTES_PER_HOUR = 60;
 
-  static WorkCost of(Rates rates, Design design) {
+  static WorkCost of(Rates rates, Design design, JointPrice joint) {
     Length cutLength = Length.ofMillimetres(design.cutMillimetres());
-    Money knownParts = design.parts().known();
     OptionalDouble minutes =
         rates.feedPerMinute().isPresent()
             ? OptionalDouble.of(cutLength.millimetres() / rates.feedPerMinute().get().millimetres())
             : OptionalDouble.empty();
-    Money parts = rates.partsPerJoint().equals(Money.ZERO) ? knownParts : Money.ZERO;
     Money hour = rates.machinePerHour().plus(rates.ownTimePerHour());
-    return new WorkCost(minutes, price(hour, minutes), eachJoint(rates), parts);
+    return new WorkCost(minutes, price(hour, minutes), joint.each());
   }
 
-  /** Price of one joint. */
-  static Money eachJoint(Rates rates) {
-    return rates.partsPerJoint().plus(price(rates.ownTimePerHour(), rates.minutesPerJoint()));
+  /** Price of the time that one joint takes. */
+  static Money timeOfJoint(Rates rates) {
+    return price(rates.ownTimePerHour(), rates.minutesPerJoint());
   }
 
   private static Money price(Money hour, OptionalDouble minutes) {

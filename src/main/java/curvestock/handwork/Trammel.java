@@ -60,6 +60,13 @@ public record Trammel(String name, List<Hole> holes) {
     holes = List.copyOf(sorted);
   }
 
+  /** From the pivot to the farthest that a bit's middle or a pencil is on the stick. */
+  public Length reach(Length bit) {
+    return holes.stream()
+        .map(hole -> hole.bitMiddle(bit))
+        .reduce(reach(), (a, b) -> a.compareTo(b) > 0 ? a : b);
+  }
+
   /** From the pivot to the farthest hole. */
   public Length reach() {
     return holes.get(holes.size() - 1).radius();

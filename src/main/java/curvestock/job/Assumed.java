@@ -19,10 +19,16 @@ final class Assumed {
   private static final double FEET_POUNDS = 0.062427961;
 
   private final LengthStyle style;
+  private final boolean imperial;
   private final List<Assumption> all = new ArrayList<>();
 
-  Assumed(LengthStyle style) {
+  /**
+   * @param style how what is assumed is printed
+   * @param imperial whether the job's own numbers are inches, whatever is printed
+   */
+  Assumed(LengthStyle style, boolean imperial) {
     this.style = style;
+    this.imperial = imperial;
   }
 
   List<Assumption> all() {
@@ -67,13 +73,13 @@ final class Assumed {
 
   /** Kilograms in a cubic metre, as the job weighs. */
   String shownDensity(double density) {
-    return imperial()
+    return style.unit().isImperial()
         ? String.format(Locale.ROOT, "%.1f lb/ft³", density * FEET_POUNDS)
         : Math.round(density) + " kg/m³";
   }
 
-  /** Whether the job thinks in inches. */
+  /** Whether the job thinks in inches: what is assumed must not change with what is printed. */
   boolean imperial() {
-    return style.unit().isImperial();
+    return imperial;
   }
 }

@@ -138,7 +138,7 @@ public record Batch(List<Member> members) {
     Map<String, SheetTerms> sheets = new TreeMap<>();
     members.forEach(member -> sheets.putAll(member.job().terms().sheets()));
     Terms first = members.get(0).job().terms();
-    return new Terms(sheets, first.storeCuts(), first.tax());
+    return new Terms(sheets, first.storeCuts(), first.tax(), first.unit());
   }
 
   private static void requireSameTerms(Member first, Member other) {

@@ -117,6 +117,19 @@ public final class JobReader {
     return job(top, unit);
   }
 
+  /** Of a job that gives every number its own unit: that in which its first sheet is made. */
+  private static LengthUnit unitOf(List<SheetStock> sheets) {
+    boolean inches =
+        !sheets.isEmpty()
+            && isWhole(sheets.get(0).length().inches())
+            && isWhole(sheets.get(0).width().inches());
+    return inches ? LengthUnit.INCH : LengthUnit.MILLIMETRE;
+  }
+
+  private static boolean isWhole(double value) {
+    return Math.abs(value - Math.rint(value)) < 1e-6;
+  }
+
   private Optional<Job> job(Block top, Optional<LengthUnit> unit) {
     Optional<String> title = top.find("title").flatMap(field -> field.line(LONGEST_TITLE));
     Optional<String> note = top.find("note").flatMap(field -> field.text(LONGEST_NOTE));
@@ -126,6 +139,7 @@ public final class JobReader {
     Optional<List<SheetReader.Offer>> offers = offers(top);
     Optional<List<SheetStock>> sheets =
         offers.map(list -> list.stream().flatMap(offer -> offer.stocks().stream()).toList());
+    Optional<LengthUnit> own = unit.or(() -> sheets.map(JobReader::unitOf));
     CuttingReader cuttingReader = new CuttingReader(format == FIRST_FORMAT);
     Optional<Cutting> cutting =
         top.need("cutting", "cutting: {kerf: 1/8 in}").flatMap(cuttingReader::read);
@@ -138,7 +152,7 @@ public final class JobReader {
                         sheets.orElse(List.of()),
                         cutting,
                         style.orElse(LengthStyle.METRIC),
-                        PrintReader.read(Optional.empty(), unit).orElseThrow()));
+                        PrintReader.read(Optional.empty(), own).orElseThrow()));
     Optional<List<Demand>> pieces =
         top.find("pieces")
             .flatMap(field -> PieceReader.readAll(field, sheets.orElse(List.of()), style));
@@ -169,7 +183,7 @@ public final class JobReader {
                     pieces.orElse(List.of()),
                     search.orElse(SearchSettings.DEFAULT),
                     rates.orElse(Rates.NONE),
-                    new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE)),
+                    new Terms(terms(offers.orElseThrow()), cuts, tax.orElse(TaxRate.NONE), own),
                     Spares.NONE,
                     machine.orElse(MachineSetup.DEFAULT),
                     paper.orElse(PaperSize.usual(style.orElseThrow())),

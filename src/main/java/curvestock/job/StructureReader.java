@@ -109,7 +109,7 @@ final class StructureReader {
     this.kerf = kerf;
     this.style = style;
     this.rounding = rounding;
-    this.assumed = new Assumed(style);
+    this.assumed = new Assumed(style, rounding.unit().isImperial());
   }
 
   Optional<HelixOrder> read() {

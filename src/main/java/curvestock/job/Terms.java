@@ -9,6 +9,7 @@ import curvestock.sheet.SheetStock;
 import curvestock.sheet.SizeTolerance;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import curvestock.units.Money;
 import curvestock.units.TaxRate;
 import java.util.ArrayList;
@@ -22,11 +23,18 @@ import java.util.Optional;
  * @param sheets by the sheet's name; a sheet not named is sold one by one at one price
  * @param storeCuts how the store rips sheets that cannot be carried; empty if any can be
  * @param tax on sheets and cuts
+ * @param unit of the job's own numbers, which says to which standard its sheets are made; empty:
+ *     that of what is printed
  */
-public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCuts, TaxRate tax) {
+public record Terms(
+    Map<String, SheetTerms> sheets,
+    Optional<StoreCuts> storeCuts,
+    TaxRate tax,
+    Optional<LengthUnit> unit) {
 
   /** One by one, carried whole, no tax. */
-  public static final Terms NONE = new Terms(Map.of(), Optional.empty(), TaxRate.NONE);
+  public static final Terms NONE =
+      new Terms(Map.of(), Optional.empty(), TaxRate.NONE, Optional.empty());
 
   public Terms {
     sheets = Map.copyOf(sheets);
@@ -46,7 +54,8 @@ public record Terms(Map<String, SheetTerms> sheets, Optional<StoreCuts> storeCut
    * allows a sheet that is bought, and nothing for wood at home, which was measured.
    */
   SizeTolerance tolerance(SheetStock sheet, LengthStyle style) {
-    SizeTolerance usual = style.unit().isImperial() ? SizeTolerance.INCHES : SizeTolerance.METRIC;
+    SizeTolerance usual =
+        unit.orElse(style.unit()).isImperial() ? SizeTolerance.INCHES : SizeTolerance.METRIC;
     return of(sheet)
         .tolerance()
         .map(given -> new SizeTolerance(given, "as the job says"))

@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A small file to cut first from an offcut: a square of 100 mm, a square of 4 in, and one joint at
+ * A small file to cut first from a scrap: a square of 100 mm, a square of 4 in, and one joint at
  * full size: two short ends of the roadbed with their half-laps, or with the splice plate if the
  * job has one. It fits the machine's bed; if the bed is too small for all of it, the plate is left
  * out first, then the joint.
@@ -182,12 +182,12 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + squares(style)
             + " If not, the unit was misread: fix the import settings, not the file.");
     words.add(
-        "Cut it from an offcut of "
-            + exact(style, offcut.length())
+        "Cut it from a scrap of the same plywood, "
+            + atLeast(style, offcut.length())
             + " x "
-            + exact(style, offcut.width())
+            + atLeast(style, offcut.width())
             + " or more, with the settings of the job"
-            + (hasLaps() ? ": test-flip first, then turn the offcut over and cut test-cut." : "."));
+            + (hasLaps() ? ": test-flip first, then turn the scrap over and cut test-cut." : "."));
     words.add("The numbers must read the right way round: mirrored letters mean a mirrored file.");
     words.add(
         "After cutting, measure both squares with a caliper, both ways. Both too small or too large"
@@ -226,9 +226,10 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
         : "141.4 mm on the square marked 100 MM, 143.7 mm on the other.";
   }
 
-  private static String exact(LengthStyle style, Length length) {
+  /** What a carpenter measures: the next half inch or 10 mm. */
+  private static String atLeast(LengthStyle style, Length length) {
     return style.unit().isImperial()
-        ? LengthStyle.INCH_DECIMALS.format(length)
-        : LengthStyle.METRIC.format(length);
+        ? LengthStyle.INCH_FRACTIONS.format(length.up(Length.ofInches(0.5)))
+        : LengthStyle.METRIC.format(length.up(Length.ofMillimetres(10)));
   }
 }

@@ -9,6 +9,7 @@ import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
 import curvestock.handwork.ChordOffsets;
+import curvestock.handwork.CuttingOrder.LostPivot;
 import curvestock.handwork.MarkingOut;
 import curvestock.handwork.PieceMarks;
 import curvestock.handwork.PivotPlace;
@@ -127,7 +128,8 @@ public final class MarkingSheets {
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
-    kinds.forEach((piece, same) -> places(piece, same, labels));
+    List<LostPivot> lost = cuts.order().lost();
+    kinds.forEach((piece, same) -> places(piece, same, labels, lost));
     flow.heading("Sheet " + (index + 1) + ": check measurements, and drawing arcs without a pivot");
     kinds.forEach((piece, same) -> shape(piece, same.get(0), index + 1));
     if (index == 0) {
@@ -162,14 +164,15 @@ public final class MarkingSheets {
 
   // Places.
 
-  private void places(Piece piece, List<PieceMarks> same, List<String> labels) {
+  private void places(
+      Piece piece, List<PieceMarks> same, List<String> labels, List<LostPivot> lost) {
     PieceMarks first = same.get(0);
     int corners = first.corners().size();
     boolean swung = first.isSwung();
     flow.heading(piece.id() + ", " + piece.name());
     if (swung) {
       for (int p = 0; p < first.pivots().size(); p++) {
-        pivots(same, labels, p, first.pivots().size());
+        pivots(same, labels, p, lost);
       }
     } else {
       flow.lead(
@@ -190,7 +193,8 @@ public final class MarkingSheets {
     marks.write(same, labels);
   }
 
-  private void pivots(List<PieceMarks> same, List<String> labels, int which, int of) {
+  private void pivots(List<PieceMarks> same, List<String> labels, int which, List<LostPivot> lost) {
+    int of = same.get(0).pivots().size();
     List<String> head =
         List.of(
             "Piece",
@@ -213,9 +217,19 @@ public final class MarkingSheets {
               ruler.number(arc.pivot().x()),
               ruler.number(arc.pivot().y()),
               radii,
-              place(mark, arc.place(), labels)));
+              place(mark, arc.place(), labels) + routed(mark, arc, lost)));
     }
     flow.grid(head, rows);
+  }
+
+  /** What is otherwise when the piece is routed instead of drawn: {@link PivotWords#toRout}. */
+  private static String routed(PieceMarks mark, ArcMark arc, List<LostPivot> lost) {
+    return lost.stream()
+        .filter(each -> each.piece() == mark.index())
+        .filter(each -> each.arc().pivot().distance(arc.pivot()) < 1e-3)
+        .findFirst()
+        .map(each -> "; " + PivotWords.toRout(each.why()))
+        .orElse("");
   }
 
   private String place(PieceMarks mark, PivotPlace place, List<String> labels) {

@@ -14,16 +14,17 @@ import curvestock.helix.spec.Riser;
 import curvestock.units.Text;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** The support table to tick, post by post. */
 public final class SupportSheet {
 
   private static final String[] RODS = {
-    "station", "bearing", "under", "top", "underside", "lowerNut"
+    "station", "bearing", "under", "top", "underside", "lowerNut", "pieces"
   };
 
   private static final String[] BLOCKS = {
-    "station", "bearing", "under", "top", "underside", "gap", "block"
+    "station", "bearing", "under", "top", "underside", "gap", "block", "pieces"
   };
 
   private static final Column CHECKED = new Column("checked", "Checked", Measure.TEXT);
@@ -65,12 +66,12 @@ public final class SupportSheet {
       flow.table(helix.rods(), figures);
     }
     for (String turn : turns(helix.supports())) {
-      flow.heading(turn.matches("[0-9]+") ? "Turn " + turn : Figures.capital(turn));
+      flow.heading(isRing(turn) ? "Turn " + turn : Figures.capital(turn));
       flow.table(
           helix
               .supports()
               .where("turn", turn)
-              .only(rods ? RODS : BLOCKS)
+              .only(columns(rods ? RODS : BLOCKS, turn))
               .with(CHECKED, new Text(PageTable.TICK_BOX)),
           figures);
     }
@@ -79,6 +80,8 @@ public final class SupportSheet {
       flow.heading(helix.blocks().caption());
       flow.table(helix.blocks(), figures);
       bench.blockRemarks().forEach(words -> flow.paragraph("•  " + words));
+      flow.heading(helix.bySupport().caption());
+      flow.table(helix.bySupport(), figures);
     }
     if (!helix.bridges().isEmpty()) {
       flow.heading(helix.bridges().caption());
@@ -91,6 +94,17 @@ public final class SupportSheet {
     }
     flow.heading("Drilling and fastening");
     new FixingWords(helix, figures).all().forEach(flow::paragraph);
+  }
+
+  /** Posts of a lead are found by their distance along it, those of the ring by their bearing. */
+  private static String[] columns(String[] all, String turn) {
+    return Stream.of(all)
+        .map(key -> key.equals("bearing") && !isRing(turn) ? "along" : key)
+        .toArray(String[]::new);
+  }
+
+  private static boolean isRing(String turn) {
+    return turn.matches("[0-9]+");
   }
 
   /** The leads and turns in the order in which they are built. */

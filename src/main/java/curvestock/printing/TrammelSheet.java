@@ -120,8 +120,8 @@ public final class TrammelSheet {
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "The stick must be longer than %s. It needs that much free space around the pivot: swing it empty before you drill."
-              .formatted(ruler.of(trammel.reach())));
+          "The stick must reach past %s, where the middle of the router bit is, by half of the router's base or more. It needs that much free space around the pivot: swing it empty before you drill."
+              .formatted(ruler.of(trammel.reach(bit))));
     }
     flow.paragraph(
         "The router column is for a bit of %s, the kerf of this job: half the bit outside an outer edge, half inside an inner edge. For another bit, add or take away half of its diameter; one wider than the kerf cuts into the neighbouring pieces. Take several shallow passes over a scrap board, never climb-cut, and hold the pivot down so that it cannot lift."

@@ -57,7 +57,7 @@ public final class ComparePaper {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
     parts.table(decisive(choices, "best", "used", "search"));
-    parts.table(joints(choices.options()));
+    parts.table(joints(choices));
     parts.table(work(choices));
     parts.bullets(words.remarks());
     words.mixed().forEach(plan -> listed(parts, plan));
@@ -104,22 +104,28 @@ public final class ComparePaper {
   static Table sides(Choices choices, Table table) {
     Figures figures = choices.heading().figures();
     return table
-        .sides("largestLength", "largestWidth", "Largest piece", figures)
+        .sides("largestLength", "largestWidth", choices.largestTitle(), figures)
+        .sides("wholeLength", "wholeWidth", "Without a lead", figures)
         .sides("offcutLength", "offcutWidth", "Offcut", figures);
   }
 
-  private static Table joints(Table options) {
-    return options
-        .only(
-            "segment",
-            "limit",
-            "couldStillSave",
-            "turnsPerSheet",
-            "jointsPerTurn",
-            "jointsFall",
-            "smallParts",
-            "smallPartsInOffcuts",
-            "extraSheets")
+  private static Table joints(Choices choices) {
+    return sides(
+            choices,
+            choices
+                .options()
+                .only(
+                    "segment",
+                    "limit",
+                    "wholeLength",
+                    "wholeWidth",
+                    "couldStillSave",
+                    "turnsPerSheet",
+                    "jointsPerTurn",
+                    "jointsFall",
+                    "smallParts",
+                    "smallPartsInOffcuts",
+                    "extraSheets"))
         .captioned("Limits, joints, and plates cut from offcuts");
   }
 

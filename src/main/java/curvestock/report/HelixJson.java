@@ -39,6 +39,7 @@ public final class HelixJson {
             helix.schedule(),
             helix.supports(),
             helix.blocks(),
+            helix.bySupport(),
             helix.bridges(),
             helix.cuttingList(),
             answer.shopping(),

@@ -130,6 +130,7 @@ public final class HelixPaper {
     parts.section("Drilling and fastening").bullets(new FixingWords(helix, answer.figures()).all());
     parts.say(bench.base());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
+    parts.table(helix.bySupport());
     parts.table(helix.rods());
     parts.table(helix.bridges()).bullets(bench.bridgeRemarks());
     if (!helix.cuttingList().isEmpty()) {

@@ -10,8 +10,10 @@ import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
 import curvestock.job.Job;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The summary of a plan: the decision, then its figures. */
 public final class PlanPaper {
@@ -97,8 +99,15 @@ public final class PlanPaper {
 
   /** What is bought, without columns for what nobody asked. */
   static Table purchase(Buying buying) {
-    return buying
-        .purchase()
-        .only("sheet", "length", "width", "thickness", "bought", "used", "each", "cost");
+    List<String> keys = new ArrayList<>(List.of("sheet", "length", "width", "thickness"));
+    Table all = buying.purchase();
+    boolean asSold =
+        IntStream.range(0, all.rows().size())
+            .allMatch(row -> all.at(row, "thickness").equals(all.at(row, "measured")));
+    if (!asSold) {
+      keys.add("measured");
+    }
+    keys.addAll(List.of("bought", "used", "each", "cost"));
+    return all.only(keys.toArray(String[]::new));
   }
 }

@@ -58,6 +58,7 @@ public final class ShopPaper {
       parts.notice(SheetTitle.INVENTED_NOTE);
     }
     parts.say(words.decision() + " " + words.proof());
+    answer.building().ifPresent(helix -> parts.say(words.everythingElse()));
     parts.say(
         "%s to cut. %s".formatted(Figures.count(answer.bought().pieces(), "piece"), words.used()));
     answer.building().ifPresent(helix -> parts.say(new HelixWords(helix, figures).warnings()));
@@ -265,6 +266,7 @@ public final class ShopPaper {
         .chapter("Support heights")
         .table(supports())
         .table(helix.blocks())
+        .table(helix.bySupport())
         .table(helix.rods())
         .table(helix.bridges());
     if (!helix.cuttingList().isEmpty()) {
@@ -276,9 +278,28 @@ public final class ShopPaper {
   private Table supports() {
     Table all = answer.building().orElseThrow().supports();
     String[] blocks = {
-      "station", "turn", "bearing", "supports", "underside", "railTop", "gap", "block"
+      "station",
+      "turn",
+      "bearing",
+      "along",
+      "supports",
+      "underside",
+      "railTop",
+      "gap",
+      "block",
+      "pieces"
     };
-    String[] rods = {"station", "turn", "bearing", "supports", "underside", "railTop", "lowerNut"};
+    String[] rods = {
+      "station",
+      "turn",
+      "bearing",
+      "along",
+      "supports",
+      "underside",
+      "railTop",
+      "lowerNut",
+      "pieces"
+    };
     return all.only(answer.building().get().blocks().isEmpty() ? rods : blocks);
   }
 }

@@ -58,7 +58,7 @@ public final class TableCsv {
   private String title(Column column) {
     String unit =
         switch (column.measure()) {
-          case LENGTH, GIVEN_LENGTH, OFFCUT, RUN -> figures.style().unit().symbol();
+          case LENGTH, SAWN, GIVEN_LENGTH, OFFCUT, RUN -> figures.style().unit().symbol();
           case ANGLE -> "deg";
           case SHARE -> "%";
           case WEIGHT -> figures.isImperial() ? "lb" : "kg";

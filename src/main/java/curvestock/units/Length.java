@@ -8,6 +8,9 @@ import java.util.Optional;
  */
 public record Length(double millimetres) implements Quantity, Comparable<Length> {
 
+  /** Rounding of a conversion to millimetres and back, in steps. */
+  private static final double WHOLE_STEP = 1e-6;
+
   /** No length. */
   public static final Length ZERO = new Length(0);
 
@@ -142,5 +145,15 @@ public record Length(double millimetres) implements Quantity, Comparable<Length>
   @Override
   public String toString() {
     return LengthStyle.METRIC.format(this) + " (" + LengthStyle.INCH_DECIMALS.format(this) + ")";
+  }
+
+  /** The next whole number of steps that is not less, rounding of conversions aside. */
+  public Length up(Length step) {
+    return step.times(Math.ceil(millimetres() / step.millimetres() - WHOLE_STEP));
+  }
+
+  /** The whole number of steps that is not more, rounding of conversions aside. */
+  public Length down(Length step) {
+    return step.times(Math.floor(millimetres() / step.millimetres() + WHOLE_STEP));
   }
 }

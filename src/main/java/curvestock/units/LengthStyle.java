@@ -95,6 +95,11 @@ public record LengthStyle(LengthUnit unit, int denominator) {
     return Length.of((double) Math.round(length.in(unit) * denominator) / denominator, unit);
   }
 
+  /** As {@link #roundMade}, but fractions go down to 64ths: for what many parts are sawn to. */
+  public Length roundSawn(Length length) {
+    return denominator > 0 ? INCH_FRACTIONS.roundMade(length) : roundMade(length);
+  }
+
   /**
    * As {@link #formatMade}, but never less than stated: rounded up to the style's fraction, or to a
    * hundredth of an inch or a tenth of a millimetre. For what is needed at least.

@@ -13,7 +13,7 @@ class HelixSpaceTest {
   /**
    * The built-in job (invented): outer edge at 28 1/4 in. It enters at 0° through a lead of 32 in
    * that comes from below, and leaves at 90° through one of 32 in to the left: 28 1/4 + 32 in both
-   * ways.
+   * ways. The tallest train, 2.78 in, stands on the top turn: 24.958 + 2.78 = 27.738 in.
    */
   @Test
   void size_ofTheBuiltInJob_countsBothLeads() throws Exception {
@@ -26,6 +26,8 @@ class HelixSpaceTest {
                 assertThat(line)
                     .isEqualTo(
                         "Needs a space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads and"
-                            + " 24 31/32 in high to the rail top; 47 1/2 in clear inside"));
+                            + " 24 31/32 in high to the rail top, 27 3/4 in to the roof of the tallest"
+                            + " train on the top turn; 47 1/2 in clear inside; allow standing room"
+                            + " around it"));
   }
 }

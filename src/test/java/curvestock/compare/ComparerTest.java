@@ -350,6 +350,6 @@ class ComparerTest {
     Comparison comparison = compare(TestJobs.small(), asking(QUARTER));
 
     assertThat(comparison.recommendation().orElseThrow().joint())
-        .isEqualTo(new JointPrice(new Money(200), true));
+        .isEqualTo(new JointPrice(new Money(200), Money.ZERO, true));
   }
 }

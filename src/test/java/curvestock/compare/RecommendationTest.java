@@ -39,7 +39,8 @@ class RecommendationTest {
   }
 
   private static Recommendation among(String text, long eachJoint) {
-    return Recommendation.among(choices(text), new JointPrice(new Money(eachJoint), false));
+    return Recommendation.among(
+        choices(text), new JointPrice(new Money(eachJoint), Money.ZERO, false));
   }
 
   @ParameterizedTest

@@ -77,11 +77,11 @@ class CompareReportTest {
   }
 
   @Test
-  void text_withoutRates_saysThatOnlySheetsArePriced_andWhatAJointIsTakenAt() {
+  void text_withoutRates_saysWhatIsCompared_andWhatAJointIsTakenAt() {
     String text = String.join("\n", ComparePaper.text(Choices.of(comparison)));
 
     assertThat(text)
-        .contains("Only sheets are priced")
+        .contains("compared by the price of sheets and joints")
         .contains("Each joint is assumed to cost $2.00");
     assertThat(text).doesNotContain("Time to");
     assertThat(text).contains("With 2 sheets of panel");

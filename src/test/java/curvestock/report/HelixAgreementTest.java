@@ -296,7 +296,7 @@ class HelixAgreementTest {
             .mapToLong(row -> Long.parseLong(row.get("screws")))
             .sum();
 
-    assertThat(quantity(helix, "screws")).isEqualTo(screws);
+    assertThat(quantity(helix, "screws for plates")).isEqualTo(screws);
   }
 
   /** The data say what the tables say. */

@@ -1,6 +1,7 @@
 package curvestock.helix.build;
 
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,7 +15,8 @@ import java.util.List;
  * @param to distance of the support behind
  * @param between the names of these two, for example {@code S11 and S13}
  * @param form how it is built
- * @param length of the wood
+ * @param length of the wood at least, of a batten at most; a strip's with {@link #OVERLAP} at both
+ *     ends
  * @param breadth across the track
  * @param depth upright
  * @param outwards of a batten's ends: from the centre line to its middle
@@ -30,6 +32,9 @@ public record Bridge(
     Length breadth,
     Length depth,
     double outwards) {
+
+  /** How far a strip runs on past the middle of the support at each end: our own choice. */
+  public static final Length OVERLAP = Length.ofInches(1);
 
   private static final double ROUNDING = 1e-6;
 
@@ -53,6 +58,22 @@ public record Bridge(
 
   public Bridge {
     stations = List.copyOf(stations);
+  }
+
+  /** What to cut: the same on the shopping list, in tables and in data. */
+  public record Cut(Length length, Length depth, Length breadth) {}
+
+  /**
+   * In sixteenths and eighths of an inch or whole millimetres: a strip not shorter, a batten, which
+   * ends just short of its supports, not longer.
+   */
+  public Cut cut(LengthStyle style) {
+    boolean inches = style.unit().isImperial();
+    Length step = inches ? Length.ofInches(1.0 / 16) : Length.ofMillimetres(1);
+    Length eighth = inches ? Length.ofInches(1.0 / 8) : Length.ofMillimetres(1);
+    return form == Form.STRIP
+        ? new Cut(length.up(step), depth.up(eighth), breadth.up(eighth))
+        : new Cut(length.down(step), depth.up(step), breadth.up(step));
   }
 
   /** One for each turn that passes. */
@@ -91,6 +112,11 @@ public record Bridge(
     return outer == other.outer
         && Math.abs(from - other.from) < ROUNDING
         && Math.abs(to - other.to) < ROUNDING;
+  }
+
+  /** Whether it is a strip that begins where that one ends, at the same edge. */
+  public boolean follows(Bridge before) {
+    return form == Form.STRIP && outer == before.outer && beginsAt(before.to);
   }
 
   /** The same over these stations too. */

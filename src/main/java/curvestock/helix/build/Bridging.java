@@ -131,7 +131,7 @@ public final class Bridging {
         gap.to(),
         gap.between(),
         Form.STRIP,
-        Length.ofMillimetres(length),
+        Length.ofMillimetres(length).plus(Bridge.OVERLAP.times(2)),
         Length.ofMillimetres(STRIP),
         Length.ofMillimetres(5 * Math.ceil(wide / STRIP_SHARE / 5)),
         side);

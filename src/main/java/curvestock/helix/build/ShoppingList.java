@@ -17,6 +17,9 @@ import java.util.Optional;
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
 public final class ShoppingList {
 
+  /** Along a batten. */
+  private static final double SCREWED_INCHES = 4;
+
   private final HelixSpec spec;
   private final LengthStyle style;
   private final Roadbed roadbed;
@@ -24,7 +27,6 @@ public final class ShoppingList {
   private final SupportTable supports;
   private final List<ShoppingItem> items = new ArrayList<>();
   private int screws;
-  private Money jointPrice = Money.ZERO;
   private Optional<BoardCutting> riserCutting = Optional.empty();
 
   /**
@@ -46,7 +48,10 @@ public final class ShoppingList {
     this.supports = supports;
     addRisers(bridges.stream().filter(bridge -> bridge.form() == Bridge.Form.BATTEN).toList());
     bridges.forEach(this::addBridge);
-    addJointParts();
+    addBlockScrews();
+    addBattenScrews(bridges);
+    addPlatesAndScrews();
+    addGlue();
   }
 
   /** Battens come from the boards of the blocks, where there are any. */
@@ -55,23 +60,21 @@ public final class ShoppingList {
     if (batten && riserCutting.isPresent() && spec.supports().riser() instanceof Riser.WoodBlocks) {
       return;
     }
+    Bridge.Cut cut = bridge.cut(style);
     String edge = bridge.outer() ? "outer" : "inner";
     add(
-        (batten ? "battens " : "edge strips ")
-            + size(style.roundUp(bridge.length()), whole(bridge.depth()), whole(bridge.breadth())),
+        (batten ? "battens " : "edge strips ") + size(cut.length(), cut.depth(), cut.breadth()),
         bridge.count(),
         Optional.empty(),
         (batten
                 ? "glued and screwed under the %s edge past %s; one per turn"
-                : "each from two layers of thin plywood or hardboard, glued up around the %s edge past %s; one per turn, flush with the underside")
-            .formatted(edge, bridge.over()));
-  }
-
-  /** In inches the next eighth, as wood is cut. */
-  private Length whole(Length length) {
-    return style.unit().isImperial()
-        ? Length.ofInches(Math.ceil(length.inches() * 8 - 1e-9) / 8)
-        : length;
+                : "each from two layers, %s thick, of plywood or hardboard, bent and glued round the %s edge past %s; one per turn")
+            .formatted(
+                batten
+                    ? new Object[] {edge, bridge.over()}
+                    : new Object[] {
+                      style.formatGiven(cut.breadth().times(0.5)), edge, bridge.over()
+                    }));
   }
 
   private static boolean isBlock(BoardCutting.Cut cut) {
@@ -92,12 +95,12 @@ public final class ShoppingList {
       String what = cuts.stream().allMatch(ShoppingList::isBlock) ? "" : " and battens";
       Length squaring = style.unit().isImperial() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
       addStock(
-          new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundMade, cuts),
+          new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundSawn, cuts),
           "riser blocks" + what);
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(
-          new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundMade, plan.cuts()),
+          new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundSawn, plan.cuts()),
           "rods");
       add(
           "coupling nuts " + rods.thread().name(),
@@ -134,11 +137,39 @@ public final class ShoppingList {
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
 
-  private void addJointParts() {
-    int first = items.size();
-    addPlatesAndScrews();
-    addGlue();
-    jointPrice = known(items.subList(first, items.size()));
+  /** As the blocks are fastened: {@link BlockScrews}. */
+  private void addBlockScrews() {
+    if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
+      BlockPlan blocks = new BlockPlan(wood, supports);
+      long lowest =
+          blocks.blocks().stream()
+              .filter(BlockPlan.Block::onBase)
+              .mapToLong(BlockPlan.Block::count)
+              .sum();
+      add(
+          "screws " + BlockScrews.name(style.unit().isImperial()),
+          blocks.count() + lowest,
+          spec.prices().screw(),
+          "one down into each of %s blocks, and one at an angle into the base for each of the %s lowest"
+              .formatted(blocks.count(), lowest));
+    }
+  }
+
+  private void addBattenScrews(List<Bridge> bridges) {
+    long count =
+        bridges.stream()
+            .filter(bridge -> bridge.form() == Bridge.Form.BATTEN)
+            .mapToLong(
+                bridge ->
+                    bridge.count()
+                        * (1L + (long) Math.floor(bridge.length().inches() / SCREWED_INCHES)))
+            .sum();
+    add("screws for battens", count, spec.prices().screw(), "one every " + every());
+  }
+
+  private String every() {
+    return style.formatGiven(
+        style.unit().isImperial() ? Length.ofInches(SCREWED_INCHES) : Length.ofMillimetres(100));
   }
 
   private void addPlatesAndScrews() {
@@ -151,9 +182,12 @@ public final class ShoppingList {
         String size = size(plate.length(), plates.width(), plate.thickness());
         add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
-      String note = plate.screwsEachSide() + " into each piece at each joint";
+      Length longest = spec.plywood().plus(plate.thickness()).minus(BlockScrews.SKIN);
+      String note =
+          "%s into each piece at each joint; shorter than %s"
+              .formatted(plate.screwsEachSide(), style.formatDown(longest));
       screws = plates.screws();
-      add("screws", screws, prices.screw(), note);
+      add("screws for plates", screws, prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
       String size = size(beside.length(), beside.height(), beside.thickness());
@@ -223,9 +257,19 @@ public final class ShoppingList {
     return GluedArea.grams(gluedArea(spec.construction(), count, width));
   }
 
-  /** Known prices of what the joints take: plates that are bought, screws, glue. */
-  public Money jointPrice() {
-    return jointPrice;
+  /** Known price of the plates and screws that are bought for one joint. */
+  public Money boughtPerJoint() {
+    Money plate = spec.prices().plate().orElse(Money.ZERO);
+    if (spec.construction() instanceof Construction.ButtWithPlate butt) {
+      Money screw = spec.prices().screw().orElse(Money.ZERO);
+      return screw
+          .times(2L * butt.plate().screwsEachSide())
+          .plus(butt.plate().fromRoadbedSheets() ? Money.ZERO : plate);
+    }
+    return spec.construction() instanceof Construction.PlatesBeside beside
+            && !beside.fromRoadbedSheets()
+        ? plate.times(2)
+        : Money.ZERO;
   }
 
   /** Sum of the known prices. */

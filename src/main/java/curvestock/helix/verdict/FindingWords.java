@@ -200,7 +200,10 @@ final class FindingWords {
       return "no joint sits above another";
     }
     return v.length().millimetres() == 0
-        ? "joints sit one above the other from turn to turn"
+        ? "joints line up from turn to turn; no harm, since "
+            + (v.facts().containsKey(Fact.ALL)
+                ? "each sits on a riser"
+                : "every turn has supports of its own")
         : "joints shift by at least %s from turn to turn".formatted(measured(v));
   }
 

@@ -177,7 +177,15 @@ final class SupportRule {
   private Verdict stagger() {
     double stagger = joints.stagger();
     Verdict verdict = Verdict.ok(Rule.JOINT_STAGGER);
-    return Double.isInfinite(stagger) ? verdict : verdict.measuring(Length.ofMillimetres(stagger));
+    if (Double.isInfinite(stagger)) {
+      return verdict;
+    }
+    Verdict measured = verdict.measuring(Length.ofMillimetres(stagger));
+    int all = joints.all().size();
+    boolean held =
+        spec.supports().riser() instanceof Riser.WoodBlocks
+            && stations.jointsOnStations(joints, 1).size() == all;
+    return held ? measured.with(Fact.ALL, new Count(all)) : measured;
   }
 
   private Verdict plate(SplicePlates plates) {
