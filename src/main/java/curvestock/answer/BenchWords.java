@@ -35,6 +35,9 @@ public final class BenchWords {
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
 
+  /** So many blocks are measured as one, to find a small error of the saw's stop. */
+  private static final int STACK = 10;
+
   private final Building helix;
   private final HelixPlan plan;
   private final HelixSpec spec;
@@ -67,9 +70,11 @@ public final class BenchWords {
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "Each half-lap is %s long and half the plywood's thickness deep, %s as stated: measure yours. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
+          "Each half-lap is %s long and half the plywood's thickness deep. Your job gives the plywood as %s thick, which makes %s; measure yours. Cut the lap from above at a piece's upper end and from below at its lower end, so that each piece rests on the one before. Glue and clamp."
               .formatted(
-                  figures.given(halved.lap()), figures.given(spec.stack().plywood().times(0.5))));
+                  figures.given(halved.lap()),
+                  figures.given(spec.stack().plywood()),
+                  HalfLapWords.deep(spec.stack().plywood(), figures)));
       lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -159,11 +164,20 @@ public final class BenchWords {
               + " the checks count that.");
     }
     if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
-      remarks.add(
-          "Bend each strip round the edge in two thin layers, glued, flush with the underside: it"
-              + " stands up beside the track and takes no height from the turn below.");
+      remarks.add(strips(bridges));
     }
     return remarks;
+  }
+
+  private String strips(List<Bridge> bridges) {
+    Length layer =
+        bridges.stream()
+            .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+            .map(bridge -> bridge.breadth().times(0.5))
+            .findFirst()
+            .orElseThrow();
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick, glued to each other and to the edge. Bend them along the edge from the first support in the table to the second, flush with the underside of the roadbed, and clamp until dry. The strip rises beside the track and takes no clearance from the turn below."
+        .formatted(figures.length(layer));
   }
 
   /** What to mind when blocks are sawn. */
@@ -177,20 +191,26 @@ public final class BenchWords {
       String exactly = exactly(block.height());
       if (!block.onBase() && !exactly.isEmpty()) {
         lines.add(
-            "%s is really %s, printed as %s. The difference adds up turn by turn: cut a few, stack them, set the saw's stop so that the stack is right, and check the heights as you build."
-                .formatted(block.id(), exactly, figures.length(block.height())));
+            "Cut %s to %s, not to the rounded %s: the difference adds up turn by turn. %s of them in a stack must measure %s; adjust the saw's stop until they do."
+                .formatted(
+                    block.id(),
+                    exactly,
+                    figures.length(block.height()),
+                    Math.min(STACK, block.count()),
+                    figures.length(block.height().times(Math.min(STACK, block.count())))));
       }
     }
     lines.add(
-        "One length for each block: set the saw's stop to it, along the block's longer side. Tilt the"
-            + " saw for a sloping end; blocks between turns slope alike at both ends.");
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Tilt the blade for a"
+            + " sloping end. Blocks between turns have both ends sloped the same way, so their ends are"
+            + " parallel.");
     lines.add(
-        "Stand them with %s across the roadbed and %s along the track, those at the edges flush with the edge."
+        "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
     if (wood.stock().isEmpty()) {
       lines.add(
-          "They come from the sheets as rectangles, with extra length for the sloping end: saw the"
-              + " slope, down to the length in this table.");
+          "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"
+              + " to the length in the table.");
     }
     String slender =
         blocks.blocks().stream()
@@ -198,14 +218,14 @@ public final class BenchWords {
             .map(BlockPlan.Block::id)
             .collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
-      lines.add("Tall and thin, so brace them sideways: " + slender + ".");
+      lines.add("Brace these sideways, as they are tall and thin: " + slender + ".");
     }
     blocks
         .withoutRoom()
         .forEach(
             row ->
                 lines.add(
-                    "No block at %s: the roadbed rests on what is below."
+                    "No block at %s: the roadbed rests on the wood below."
                         .formatted(BuildTables.place(row))));
     return lines;
   }
@@ -242,6 +262,11 @@ public final class BenchWords {
 
   private List<String> boards(BoardCutting cutting) {
     List<String> lines = new ArrayList<>();
+    if (isWood()) {
+      lines.add(
+          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
+              .formatted(figures.given(cutting.squaring())));
+    }
     int number = 0;
     for (BoardCutting.Board board : cutting.boards()) {
       number++;
@@ -263,21 +288,24 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: %s of %s%s%s"
+    int count = cutting.boards().size();
+    return "Cut list: %s of %s%s"
         .formatted(
-            cutting.boards().size(),
+            isWood() ? Figures.count(count, "board") : Figures.count(count, "rod"),
             cutting.stock().name(),
-            each(cutting.stock()),
-            spec.supports().riser() instanceof Riser.WoodBlocks
-                ? "; lengths are the long side, %s of each board is for squaring its end, every cut takes a kerf"
-                    .formatted(figures.given(cutting.squaring()))
-                : "");
+            each(cutting.stock()));
   }
 
-  /** Assumed stock has its length in its name. */
+  private boolean isWood() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks;
+  }
+
+  /** Many names have the length in them, perhaps in feet. */
   private String each(StockBoard stock) {
     String length = figures.given(stock.length());
-    return stock.name().endsWith(length) ? "" : ", " + length + " each";
+    String feet = Math.round(stock.length().inches() / 12) + " ft";
+    boolean named = stock.name().endsWith(length) || stock.name().endsWith(feet);
+    return named ? "" : ", " + length + " each";
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {

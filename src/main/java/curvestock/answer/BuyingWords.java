@@ -15,6 +15,13 @@ import java.util.stream.IntStream;
 /** What to buy, in sentences. */
 public final class BuyingWords {
 
+  private static final String NO_LAYOUT = "No layout holds more than the limit";
+
+  /** In the words of whoever divides one area by the other. */
+  private static final String BY_AREA =
+      NO_LAYOUT
+          + ": the usable area of the sheet, divided by that of a piece with half the gap around it.";
+
   private final Buying buying;
   private final Figures figures;
   private final boolean ofHelix;
@@ -67,7 +74,7 @@ public final class BuyingWords {
     }
     List<String> obstacles = obstacles();
     return obstacles.isEmpty()
-        ? List.of("%s (%s)".formatted(decision(), proof()))
+        ? List.of("%s %s".formatted(decision(), proof()))
         : List.of(decision(), obstacles.get(0));
   }
 
@@ -76,7 +83,8 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "No purchase under %s is possible.".formatted(figures.money(cost.leastPaid()));
+        : "Whatever the layout, the sheets cost at least %s."
+            .formatted(figures.money(cost.leastPaid()));
   }
 
   /** What is proven of the number of sheets; empty if only that it takes one. */
@@ -97,8 +105,9 @@ public final class BuyingWords {
     Table per = buying.perSheet();
     return per.rows().stream()
         .map(row -> figures.of(row.get(per.columns().size() - 2), Measure.TEXT))
+        .map(
+            proof -> proof.startsWith("by area:") ? BY_AREA : NO_LAYOUT + ", proven " + proof + ".")
         .distinct()
-        .map("Limits are proven %s."::formatted)
         .toList();
   }
 
@@ -163,7 +172,7 @@ public final class BuyingWords {
         return Optional.of(
             (ofHelix
                     ? "Sheet %s holds only one piece, %s; `curvestock compare` looks for a small"
-                        + " change that saves that sheet."
+                        + " change that does without that sheet."
                     : "Sheet %s holds only one piece, %s.")
                 .formatted(i + 1, piece));
       }

@@ -48,9 +48,9 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     String why =
         switch (reason) {
-          case ONLY_CHOICE -> "It is the only size compared that can be used.";
+          case ONLY_CHOICE -> "No other size compared can be used.";
           case CHEAPEST ->
-              "Cheapest, counting plywood and joints (%s a joint)."
+              "No size compared is cheaper, counting plywood and %s a joint."
                   .formatted(figures.money(joint.each()));
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
@@ -60,15 +60,25 @@ public final class CompareWords {
           case LARGEST_PIECES ->
               "Others cost the same and have as many joints; this one has the largest pieces.";
           case NOT_CARRIED ->
-              "But no size compared fits the opening that the job states: try shorter segments.";
+              "But no size compared fits through the opening in your job: try shorter segments.";
         };
-    return "Cut %s. %s".formatted(takes(best), why);
+    return (isAnother(best) ? "%s come out best: %s. %s" : "Cut %s: %s. %s")
+        .formatted(
+            isAnother(best)
+                ? DecisionWords.card(best.division())
+                : SegmentName.plural(best.division()),
+            needs(best),
+            why);
   }
 
-  private String takes(SegmentOption option) {
-    return "%s: %s, %s, %s"
+  /** Whether the job cuts another size than this. */
+  private boolean isAnother(SegmentOption best) {
+    return comparison.own().filter(own -> !own.equals(best)).isPresent();
+  }
+
+  private String needs(SegmentOption option) {
+    return "%s, %s, %s"
         .formatted(
-            SegmentName.plural(option.division()),
             Figures.count(option.sheets(), "sheet"),
             figures.money(option.sheetCost()),
             Figures.count(option.joints(), "joint"));
@@ -80,7 +90,10 @@ public final class CompareWords {
     return comparison
         .own()
         .filter(own -> best.stream().noneMatch(own::equals))
-        .map(option -> "Your job cuts %s.".formatted(takes(option)));
+        .map(
+            option ->
+                "Your job cuts %s: %s."
+                    .formatted(SegmentName.plural(option.division()), needs(option)));
   }
 
   /** Why, and what would change it. */
@@ -168,17 +181,18 @@ public final class CompareWords {
         more.sheetCost().compareTo(Money.ZERO) <= 0
             ? "no more sheets"
             : more.sheets() <= 0
-                ? "up to %s more for sheets".formatted(figures.money(more.sheetCost()))
-                : "up to %s (%s)"
+                ? "%s more for sheets".formatted(figures.money(more.sheetCost()))
+                : "%s (%s)"
                     .formatted(
                         Figures.count(more.sheets(), "more sheet"),
                         figures.money(more.sheetCost()));
-    return "One more turn of %s: %s and %s; %s in all, joints and cutting included."
+    return "One more turn of %s would cost at most %s: %s and %s%s."
         .formatted(
             SegmentName.plural(best.division()),
+            figures.money(more.all()),
             sheets,
             Figures.count(more.joints(), "more joint"),
-            figures.money(more.all()));
+            job.rates().costSomething() ? ", with their cutting" : "");
   }
 
   private String ears(Ears ears) {
@@ -200,10 +214,11 @@ public final class CompareWords {
                 .map(
                     saving ->
                         SensitivityWords.advice(saving.dimension(), saving.change(), job.style())
-                            + "you save that sheet: %s in all (tried)."
+                            + "you can do without that sheet: %s in all (tried)."
                                 .formatted(Figures.count(saving.sheets(), "sheet")))
-                .orElse("No small change of margin, kerf, width or radius that was tried saves it.")
-            : "A remnant, or another kind of sheet for it, may save that sheet.";
+                .orElse(
+                    "Small changes of margin, kerf, width and radius were tried; none does without it.")
+            : "Look for a remnant that is large enough for it.";
     return "Sheet %s holds only one piece (%s). %s".formatted(alone.sheet(), alone.piece(), advice);
   }
 
@@ -250,7 +265,7 @@ public final class CompareWords {
                 remnants ? " and the sheets on hand" : ""));
     for (Reach reach : comparison.reach()) {
       lines.add(
-          "%s turns in %s (%s%s)"
+          "%s turns of %s (%s%s)"
               .formatted(
                   Figures.decimal(reach.turns(), 2),
                   SegmentName.plural(reach.division()),
@@ -282,9 +297,6 @@ public final class CompareWords {
           "The job does not say how pieces are joined. Assumed under each joint: a splice plate %s long, %s narrower than the roadbed, with 6 screws, cut from the same sheets."
               .formatted(figures.given(Length.ofInches(5)), figures.given(Length.ofInches(0.5))));
     }
-    lines.add(
-        "Length of cut: every edge once, plates, blocks and holes included. Glue: %s."
-            .formatted(GluedArea.words(job.style())));
     if (!job.rates().costSomething()) {
       lines.add(
           "Only sheets are priced; add a `rates:` block to the job to price cutting, joints and your"
@@ -300,6 +312,12 @@ public final class CompareWords {
                             SegmentName.brief(refusal.angle()),
                             refusal.reason().lines().findFirst().orElse(""))));
     return lines;
+  }
+
+  /** How cuts and glue are counted, for whoever is shown them. */
+  public String counted() {
+    return "The length of cut counts every edge once, with plates, blocks and holes. Glue is counted at %s."
+        .formatted(GluedArea.words(job.style()));
   }
 
   /** Each mixed plan: where which pieces go, and how to have it planned. */

@@ -32,17 +32,7 @@ public final class FixingWords {
       lines.add(blocks(wood));
     }
     lines.add(joints());
-    lines.add(plates());
     return lines;
-  }
-
-  private String plates() {
-    if (spec.construction() instanceof Construction.ButtWithPlate) {
-      return "Splice plates: one under each joint.";
-    }
-    return spec.construction() instanceof Construction.PlatesBeside
-        ? "Splice plates: two at each joint, one beside each edge; none below."
-        : "No splice plates in this job.";
   }
 
   private String holes() {
@@ -68,16 +58,22 @@ public final class FixingWords {
         + figures.length(wood.width().times(0.5))
         + " in from its edge on the line of the support, and "
         + (inches ? "3/32 in" : "2.5 mm")
-        + " into the block; countersink, so that the head is below the surface. Screw the lowest"
-        + " blocks to the base at an angle, or to a cleat. (Rule of thumb; your job names no screws.)";
+        + " into the block. Countersink it, so that the head is below the surface. Fasten the lowest"
+        + " blocks to the base with screws driven at an angle, or with a cleat. (Rule of thumb; your"
+        + " job names no screws.)";
   }
 
   private String joints() {
     Construction construction = spec.construction();
     if (construction instanceof Construction.HalfLap) {
-      return "Half-laps: glue and clamp until dry. If you screw them as well, use screws shorter than "
+      return "Half-laps: glue and clamp until dry. If you screw them together as well, use screws"
+          + " shorter than "
           + figures.atMost(spec.plywood().minus(SKIN))
-          + " so that none comes through. (Rule of thumb.)";
+          + " so that none comes through. (Rule of thumb.)"
+          + (spec.supports().riser() instanceof Riser.WoodBlocks
+              ? " Where a lap sits on blocks, the screws into the blocks go through it once the glue is"
+                  + " dry."
+              : "");
     }
     if (construction instanceof Construction.ButtWithPlate butt) {
       return "Joints: glue the plate under both pieces and drive "

@@ -34,6 +34,15 @@ public final class HalfLapWords {
     return thickness.times(0.5);
   }
 
+  /** The same in words; in inches to the nearest 64th as well, as rules are marked. */
+  static String deep(Length thickness, Figures figures) {
+    Length depth = depth(thickness);
+    String given = figures.given(depth);
+    return figures.isImperial() && given.contains(".")
+        ? "%s (%s)".formatted(given, LengthStyle.INCH_FRACTIONS.format(depth))
+        : given;
+  }
+
   /**
    * A sentence for each kind of piece on a sheet that has laps, its corners lettered as on every
    * drawing; none if there are no laps.
@@ -50,7 +59,7 @@ public final class HalfLapWords {
         kinds.putIfAbsent(placement.piece(), laps.get(i));
       }
     }
-    String depth = figures.given(depth(layout.sheet().thickness()));
+    String depth = deep(layout.sheet().thickness(), figures);
     return kinds.entrySet().stream()
         .map(kind -> kind.getKey().id() + ": " + places(kind.getKey(), kind.getValue(), depth))
         .toList();
@@ -115,23 +124,23 @@ public final class HalfLapWords {
   /** How laps are cut by hand, and when. */
   public static final List<String> BY_HAND =
       List.of(
-          "Half-laps come last, on the finished piece: clamp it flat over scrap, the face to be cut"
-              + " up. Use a straight, flat-bottomed router bit along a fence clamped over the shoulder"
-              + " line, in two passes or more; or a saw set to the depth, cut beside cut, then a"
-              + " chisel.",
-          "Depth is half of what the sheet measures. Set it on two scraps of the same sheet until their"
-              + " laps close flush on both faces, then leave it alone. The upper end of every piece"
-              + " loses its top half, the lower end its bottom half, so each piece lies on the one"
-              + " before.");
+          "Cut the half-laps last, on the finished piece. Clamp it flat on scrap with the face you are"
+              + " cutting facing up. Run a straight, flat-bottomed router bit along a fence clamped for"
+              + " the shoulder line, in two passes or more; or saw a row of kerfs to depth and chisel"
+              + " out the waste.",
+          "The depth is half of what your sheet measures. Set it on two scraps of the same sheet until"
+              + " their laps close flush on both faces, then do not change it. The upper end of every"
+              + " piece loses its top half and the lower end its bottom half, so each piece rests on"
+              + " the one before.");
 
   /** What a pattern says of its laps. */
   public static String onPattern(Length lap, Length thickness, LengthStyle style) {
-    return "At each joint half the thickness ("
+    return "Half-laps: cut away half the thickness ("
         + style.formatGiven(depth(thickness))
-        + ") is cut away over "
+        + ") over the last "
         + style.formatGiven(lap)
-        + ", from the end to the dashed shoulder: from the top at the upper end, from the underside at"
-        + " the lower one, on every piece, so that each is laid on the one before. The dashed line in"
-        + " the middle of the lap is the joint's place on the plan.";
+        + ", from the end to the dashed shoulder line: from the top at the upper end, from the"
+        + " underside at the lower end. Each piece then rests on the one before. The dashed line in the"
+        + " middle of the lap is where the plan shows the joint.";
   }
 }

@@ -196,7 +196,7 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s over %s turns %s, %s per turn%s; track enters at %s and leaves at %s"
+        "Climbs %s over %s turns %s: %s in a turn%s; track enters at %s and leaves at %s"
             .formatted(
                 figures.length(climb.climb()),
                 Figures.decimal(climb.turns(), 3),
@@ -204,7 +204,7 @@ public final class HelixWords {
                     ? "clockwise"
                     : "counter-clockwise",
                 figures.length(climb.risePerTurn()),
-                leadsClimb(climb) ? " and the rest in the leads" : "",
+                inLeads(climb),
                 bearing(-spec.bottom().leadIn().millimetres()),
                 bearing(climb.ringLength() + spec.top().leadIn().millimetres())));
     lines.addAll(tracks());
@@ -212,9 +212,13 @@ public final class HelixWords {
     return lines;
   }
 
-  private static boolean leadsClimb(Climb climb) {
+  /** What the leads add to the climb of the turns. */
+  private String inLeads(Climb climb) {
     double ring = climb.risePerTurn().millimetres() * climb.turns();
-    return climb.climb().millimetres() - ring > SEEN;
+    double rest = climb.climb().millimetres() - ring;
+    return rest > SEEN
+        ? ", and %s more in the leads".formatted(figures.length(Length.ofMillimetres(rest)))
+        : "";
   }
 
   /** A sentence for each track. */
@@ -236,7 +240,7 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Needs a space %s, or %s with the leads and %s high to the rail top; %s clear inside"
+    return "Floor space %s, or %s with the leads; %s clear inside. Height to the top rail %s: add room for the trains"
         .formatted(
             ground.isOval()
                 ? figures.sides(outer.plus(ground.straight()), outer)
@@ -244,8 +248,8 @@ public final class HelixWords {
             figures.sides(
                 (Length) helix.figures().at(0, "roomLength"),
                 (Length) helix.figures().at(0, "roomWidth")),
-            figures.length((Length) helix.figures().at(0, "roomHeight")),
-            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)));
+            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)),
+            figures.length((Length) helix.figures().at(0, "roomHeight")));
   }
 
   private String weight() {
@@ -283,13 +287,13 @@ public final class HelixWords {
       String place = end == End.BOTTOM ? "Entry" : "Exit";
       lines.add(
           clearance.applies()
-              ? "%s: the straight runs %s the ring for %s, with at least %s clear there and nothing hanging below"
+              ? "%s: the straight runs %s the ring for %s, with at least %s clear there; nothing hangs below"
                   .formatted(
                       place,
                       end == End.BOTTOM ? "under" : "over",
                       figures.length(clearance.overlapLength()),
                       figures.length(clearance.free(Length.ZERO)))
-              : place + ": no turn lies over another here");
+              : place + ": no turn passes over another here");
     }
     return lines;
   }

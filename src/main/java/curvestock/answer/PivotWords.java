@@ -19,8 +19,8 @@ public final class PivotWords {
 
   /** Beside the sheet. */
   public static final String OFF_THE_SHEET =
-      "Where a pivot is off the sheet, clamp a scrap board of the same thickness there, level with"
-          + " the sheet.";
+      "Where a pivot is off the sheet, clamp a scrap of the same thickness there, level with the"
+          + " sheet.";
 
   private PivotWords() {}
 
@@ -48,16 +48,17 @@ public final class PivotWords {
 
   private static String gone(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "has been cut out by then.";
-      case OTHER_BOARD -> "is on another board by then.";
-      case LOOSE -> "is loose by then.";
+      case CUT_AWAY -> "has been cut out since you drew the arcs.";
+      case OTHER_BOARD -> "is on another part of the sheet by then.";
+      case LOOSE -> "has come loose by then.";
     };
   }
 
   private static String again(String radius) {
-    return " Clamp a scrap board of the same thickness in its place and find the pivot again: swing "
+    return " Clamp a scrap of the same thickness in its place and find the pivot again: set the"
+        + " trammel to "
         + radius
-        + " from both ends of the arc of that radius; the pivot is where the two cross. Or saw to the"
-        + " line with the jigsaw.";
+        + " and swing a mark from each end of the arc with that radius. The pivot is where the two"
+        + " marks cross. Or saw to the line with the jigsaw.";
   }
 }

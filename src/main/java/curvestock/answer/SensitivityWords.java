@@ -45,8 +45,8 @@ final class SensitivityWords {
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
             : found.byPattern()
-                ? "Each was tried with a quick count. Smaller changes make no difference."
-                : "Each was tried with a quick search. Smaller changes make no difference.");
+                ? "The changes were tried with a quick count; smaller ones make no difference."
+                : "The changes were tried with a quick search; smaller ones make no difference.");
     return sentences;
   }
 
@@ -54,8 +54,11 @@ final class SensitivityWords {
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
     String facts =
-        "The layout with %s to a sheet has %s to spare along the sheet and %s across it"
-            .formatted(base, spare(fill.spareAlong()), spare(fill.spareAcross()));
+        "The layout of %s, %s to a sheet, %s"
+            .formatted(
+                SegmentName.plural(found.option().division()),
+                base,
+                room(spare(fill.spareAlong()), spare(fill.spareAcross())));
     return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
   }
 
@@ -146,6 +149,13 @@ final class SensitivityWords {
 
   private String by(Sensitivity.Step step) {
     return job.style().formatGiven(step.change().times(step.change().millimetres() < 0 ? -1 : 1));
+  }
+
+  private static String room(String along, String across) {
+    boolean tight = along.startsWith("0 ") || along.startsWith("0\u00A0");
+    return tight && across.equals(along)
+        ? "is a tight fit, with nothing to spare either way"
+        : "has %s to spare along the sheet and %s across it".formatted(along, across);
   }
 
   /** Rounded down, so that no more is promised than there is. */

@@ -311,7 +311,7 @@ public final class Comparer {
         new Mixing(designs, packers, listener).candidates(options, joint);
     for (Mixing.Candidate candidate : candidates.subList(0, Math.min(MIXED, candidates.size()))) {
       SegmentRun lower = candidate.division().lower().orElseThrow();
-      String name = lower.count() + " of " + lower.segment() + " and smaller segments";
+      String name = lower.count() + " segments of " + lower.segment() + ", the rest smaller";
       try {
         SegmentOption option = maker.option(candidate.division(), name, Effort.QUICK);
         if (!option.plan().stopped() && option.sheets() < candidate.plain().sheets()) {
@@ -358,7 +358,7 @@ public final class Comparer {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.MORE, "trying to save the sheet that holds one piece");
+    listener.stage(Stages.Stage.MORE, "trying to do without the sheet that holds only one piece");
     return LonePiece.of(designs, best, packers, listener);
   }
 
