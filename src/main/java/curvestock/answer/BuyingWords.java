@@ -87,6 +87,16 @@ public final class BuyingWords {
             .formatted(figures.money(cost.leastPaid()));
   }
 
+  /** The decision, and whether any other could be cheaper. */
+  public String decided() {
+    return buying.cost().isProvenLeast() ? decision() + " " + proof() : decision();
+  }
+
+  /** What the sheets cost at least, if that is less than what is paid. */
+  public Optional<String> least() {
+    return buying.cost().isProvenLeast() ? Optional.empty() : Optional.of(proof());
+  }
+
   /** What is proven of the number of sheets; empty if only that it takes one. */
   public String sheetsProof() {
     int least = buying.cost().leastSheets();

@@ -6,6 +6,8 @@ import curvestock.geometry.Point;
 import curvestock.handwork.PieceMarks;
 import curvestock.helix.build.Lap;
 import curvestock.helix.build.LapEnd;
+import curvestock.helix.spec.Construction;
+import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Piece;
@@ -16,6 +18,7 @@ import curvestock.units.LengthStyle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The half-laps that are cut by hand: where, how long, how deep, from which face, in sentences. */
@@ -27,6 +30,15 @@ public final class HalfLapWords {
   HalfLapWords(Plan plan) {
     this.plan = plan;
     this.figures = Figures.of(plan.job());
+  }
+
+  /** Why angles of pieces are larger than the segment size; empty if they are not. */
+  public static Optional<String> added(Job job) {
+    return job.structure()
+        .filter(order -> order.plan().spec().construction() instanceof Construction.HalfLap)
+        .map(
+            order ->
+                "Angles of pieces include the half-laps, so they are larger than the segment size.");
   }
 
   /** How deep laps are in wood so thick. */
