@@ -115,7 +115,7 @@ public final class BenchWords {
     if (riser instanceof Riser.WoodBlocks wood) {
       BlockPlan blocks = new BlockPlan(wood, plan.supports());
       return List.of(
-          "%s, %s across and %s along the track, in %s"
+          "The roadbed rests on %s, %s across and %s along the track, in %s."
               .formatted(
                   Figures.count(blocks.count(), "riser block"),
                   figures.given(wood.width()),
@@ -127,7 +127,7 @@ public final class BenchWords {
     TreeSet<Length> lengths = new TreeSet<>();
     rodPlan.rods().forEach(each -> lengths.add(each.length()));
     return List.of(
-        "%s rods %s, %s to %s long, %s nuts and %s washers"
+        "The roadbed rests on %s rods (%s), %s to %s long, with %s nuts and %s washers."
             .formatted(
                 rodPlan.count(),
                 rods.thread().name(),
@@ -180,6 +180,15 @@ public final class BenchWords {
         .formatted(figures.length(layer));
   }
 
+  /** Why heights differ by a little more or less than they should; empty if they do not. */
+  public Optional<String> rounding() {
+    return style.denominator() == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Each height is rounded to 1/%s in by itself, so the difference between two can be off by that much."
+                .formatted(style.denominator()));
+  }
+
   /** What to mind when blocks are sawn. */
   public List<String> blockRemarks() {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {
@@ -191,7 +200,7 @@ public final class BenchWords {
       String exactly = exactly(block.height());
       if (!block.onBase() && !exactly.isEmpty()) {
         lines.add(
-            "Cut %s to %s, not to the rounded %s: the difference adds up turn by turn. %s of them in a stack must measure %s; adjust the saw's stop until they do."
+            "Cut %s to %s, not to the rounded %s: the difference adds up turn by turn. A stack of %s must measure %s; adjust the saw's stop until it does."
                 .formatted(
                     block.id(),
                     exactly,

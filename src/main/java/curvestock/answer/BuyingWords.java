@@ -15,12 +15,13 @@ import java.util.stream.IntStream;
 /** What to buy, in sentences. */
 public final class BuyingWords {
 
-  private static final String NO_LAYOUT = "No layout holds more than the limit";
+  private static final String NO_LAYOUT = "No layout can hold more than the limit";
 
   /** In the words of whoever divides one area by the other. */
   private static final String BY_AREA =
       NO_LAYOUT
-          + ": the usable area of the sheet, divided by that of a piece with half the gap around it.";
+          + ", which is the usable area of the sheet divided by that of one piece with half the gap"
+          + " around it.";
 
   private final Buying buying;
   private final Figures figures;

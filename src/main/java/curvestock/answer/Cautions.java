@@ -51,7 +51,7 @@ public enum Cautions {
 
   /** The same of a helix. */
   public static final String BUILDING_IN_A_LINE =
-      "Caution: run your trains round a mock-up of the curve first. Lift a helix with help; pad its edges.";
+      "Caution: run your trains round a mock-up first. Lift a helix with help and pad its edges.";
 
   /**
    * Those that go with a whole shop packet.

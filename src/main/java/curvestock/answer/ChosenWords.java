@@ -44,7 +44,7 @@ public final class ChosenWords {
     }
     Money paid = buying.cost().paid().plus(own.assumedCost());
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
-    return "%s %s would take %s and %s, which saves %s, counting %s a joint."
+    return "%s %s would need %s and %s, and save %s at %s a joint."
         .formatted(
             planned,
             DecisionWords.card(best.division()),

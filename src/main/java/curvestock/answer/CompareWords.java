@@ -128,7 +128,7 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of a sheet); set your own with `rates:`."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet); set your own with `rates:`."
                 .formatted(figures.money(joint.each()), JointPrice.JOINTS_PER_SHEET))
         : Optional.empty();
   }

@@ -56,7 +56,7 @@ public final class FixingWords {
         + (inches ? "3/16 in" : "4.5 mm")
         + " through the roadbed, "
         + figures.length(wood.width().times(0.5))
-        + " in from its edge on the line of the support, and "
+        + " from its edge on the line of the support, and "
         + (inches ? "3/32 in" : "2.5 mm")
         + " into the block. Countersink it, so that the head is below the surface. Fasten the lowest"
         + " blocks to the base with screws driven at an angle, or with a cleat. (Rule of thumb; your"

@@ -78,8 +78,10 @@ public final class HalfLapWords {
   }
 
   private String places(Piece piece, List<Lap> laps, String depth) {
-    return laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining("; "))
-        + ". Each "
+    return "cut the half-lap"
+        + (laps.size() == 1 ? " " : "s ")
+        + laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))
+        + (laps.size() == 1 ? ". It is " : ". Each is ")
         + size(laps.get(0))
         + ", "
         + depth

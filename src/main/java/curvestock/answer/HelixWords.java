@@ -196,7 +196,7 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s over %s turns %s: %s in a turn%s; track enters at %s and leaves at %s"
+        "Climbs %s over %s turns %s: %s a turn%s; track enters at %s and leaves at %s"
             .formatted(
                 figures.length(climb.climb()),
                 Figures.decimal(climb.turns(), 3),
@@ -240,7 +240,7 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Floor space %s, or %s with the leads; %s clear inside. Height to the top rail %s: add room for the trains"
+    return "Floor space %s, or %s with the leads; %s clear inside. The highest rail is %s above the base: add room for the trains"
         .formatted(
             ground.isOval()
                 ? figures.sides(outer.plus(ground.straight()), outer)

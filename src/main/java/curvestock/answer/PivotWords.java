@@ -11,11 +11,13 @@ import java.util.stream.Collectors;
 /** How a trammel's pivot is held, by what lies under it: the one rule of every paper. */
 public final class PivotWords {
 
+  /** How a pivot is set without a hole. */
+  public static final String PAD =
+      "stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the pad.";
+
   /** On wood that somebody wants. */
   public static final String ON_GOOD_WOOD =
-      "Never drive a pin into a piece or an offcut you keep: where a pivot lies on one,"
-          + " stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the"
-          + " pad.";
+      "Never drive a pin into a piece or an offcut you keep: where a pivot is on one, " + PAD;
 
   /** Beside the sheet. */
   public static final String OFF_THE_SHEET =
@@ -38,10 +40,10 @@ public final class PivotWords {
     return alike.entrySet().stream()
         .map(
             entry ->
-                "To rout "
+                "If you rout "
                     + (entry.getValue().size() == 1 ? "piece " : "pieces ")
                     + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
-                    + " on a trammel: the wood under the pivot "
+                    + " with a trammel, the wood under the pivot "
                     + entry.getKey())
         .toList();
   }
@@ -50,7 +52,7 @@ public final class PivotWords {
     return switch (why) {
       case CUT_AWAY -> "has been cut out since you drew the arcs.";
       case OTHER_BOARD -> "is on another part of the sheet by then.";
-      case LOOSE -> "has come loose by then.";
+      case LOOSE -> "is no longer held by then.";
     };
   }
 

@@ -33,12 +33,12 @@ final class SensitivityWords {
       if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
         sentences.add(sentence(step));
       } else {
-        minor.add("%s: %s".formatted(briefly(step), step.perSheet()));
+        minor.add("%s (%s)".formatted(briefly(step), step.perSheet()));
       }
     }
     if (!minor.isEmpty()) {
       sentences.add(
-          "These change the pieces per sheet (now %s), not the number of sheets: %s."
+          "These changes alter the pieces per sheet (now %s) but not the number of sheets: %s."
               .formatted(base, String.join("; ", minor)));
     }
     sentences.add(

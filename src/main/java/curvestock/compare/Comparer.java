@@ -176,7 +176,7 @@ public final class Comparer {
   }
 
   private void firstLook() {
-    listener.stage(Stages.Stage.PATTERNS, "quick count");
+    listener.stage(Stages.Stage.PATTERNS, "making a quick count");
     Sizes sizes = Sizes.of(job, packers);
     for (Division division : asked()) {
       try {
@@ -249,7 +249,7 @@ public final class Comparer {
 
   /** All divisions, as many at a time as there are cores; by lattices alone once stopped. */
   private void plan(List<Division> divisions) {
-    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " choices");
+    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " segment sizes");
     AtomicInteger done = new AtomicInteger();
     // Libraries look for their parts by it, and the pool's threads have another.
     ClassLoader loader = Thread.currentThread().getContextClassLoader();
@@ -336,7 +336,7 @@ public final class Comparer {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.MORE, "one more turn");
+    listener.stage(Stages.Stage.MORE, "planning one more turn");
     try {
       SegmentOption longer =
           new Options(designs.longerBy(1), packers, listener)

@@ -109,11 +109,13 @@ public final class MarkingSheets {
             + " lower edge, y up along the left edge. First check that corner with the 3-4-5 rule. Lengths"
             + " are in "
             + words(ruler.unit())
-            + ", rounded to the nearest "
+            + ", each rounded to the nearest "
             + ruler.nearest()
-            + ". On the map, numbers are pieces, and A, B, C ... are their corners. Small crosses are"
-            + " pivots, each with its piece's number. Dashed lines are straight cuts, numbered in"
-            + " order."
+            + ", so sums can be off by that much. On the map, numbers are pieces, and A, B, C ... are their corners. Small crosses are"
+            + " pivots, each with its piece's number."
+            + (cuts.order().rips().isEmpty()
+                ? ""
+                : " Dashed lines are straight cuts, numbered in order.")
             + (longNames(labels) ? " Small pieces show only the end of their name." : ""));
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
@@ -144,8 +146,8 @@ public final class MarkingSheets {
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
         ? "No pivot lands on wood you keep."
-        : "%s on wood you keep. %s Or draw that piece around its template."
-            .formatted(lands(marked, swung.size()), PivotWords.ON_GOOD_WOOD);
+        : "%s on a piece or an offcut you keep. Do not drive a pin there: %s Or draw that piece around its template instead."
+            .formatted(lands(marked, swung.size()), PivotWords.PAD);
   }
 
   private static String lands(long marked, int all) {
@@ -290,7 +292,8 @@ public final class MarkingSheets {
   private void shape(Piece piece, PieceMarks mark, int sheet) {
     int first = shown.computeIfAbsent(piece, p -> sheet);
     if (first < sheet) {
-      flow.paragraph(piece.id() + ", " + piece.name() + ": as on sheet " + first + ".");
+      flow.paragraph(
+          piece.id() + ", " + piece.name() + ": use the measurements under sheet " + first + ".");
       return;
     }
     flow.heading(piece.id() + ", " + piece.name());
@@ -352,13 +355,13 @@ public final class MarkingSheets {
     flow.lead(
         found
             + ". Draw the chord straight from corner to corner. At these distances either side of its"
-            + " middle, measure up to the arc:");
+            + " middle, measure square out to the arc:");
     List<ChordOffsets.Offset> offsets = chord.offsets();
     for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
       List<ChordOffsets.Offset> some =
           offsets.subList(from, Math.min(offsets.size(), from + STATIONS_A_TABLE));
       List<String> head = new ArrayList<>(List.of("along the chord (" + ruler.unit() + ")"));
-      List<String> row = new ArrayList<>(List.of("up to the arc (" + ruler.unit() + ")"));
+      List<String> row = new ArrayList<>(List.of("out to the arc (" + ruler.unit() + ")"));
       for (ChordOffsets.Offset offset : some) {
         head.add(ruler.number(offset.station()));
         row.add(ruler.number(offset.height()));

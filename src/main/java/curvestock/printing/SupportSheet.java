@@ -54,6 +54,7 @@ public final class SupportSheet {
             + " lowest supports stand on. Build from the bottom up, in the order of the tables: set the"
             + " supports that carry the next piece, lay the piece, measure up from the base to the top of"
             + " the plywood at each support, correct what is off, and tick the box.");
+    new BenchWords(helix, figures).rounding().ifPresent(flow::paragraph);
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
           "Block heights are measured at the middle of the block; cut the blocks by the table of riser"

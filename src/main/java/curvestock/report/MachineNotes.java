@@ -96,9 +96,9 @@ public final class MachineNotes {
   private static String outlines(Job job) {
     Length kerf = job.cutting().kerf();
     return job.machine().isOffset()
-        ? "The machine files are not at finished size: their outlines are already offset by half the kerf, %s. Do not offset them again."
+        ? "Outlines in the machine files are not at finished size: they are already offset by half the kerf, %s. Do not offset them again."
             .formatted(exact(job.style(), kerf.times(0.5)))
-        : "The machine files are at finished size too: your machine's program offsets the tool.";
+        : "Outlines in the machine files are at finished size: let your machine's program offset the tool.";
   }
 
   private List<String> write() {
@@ -125,10 +125,7 @@ public final class MachineNotes {
   private void cautions() {
     lines.add("Cautions");
     lines.addAll(
-        TextPaper.wrapped(
-            "- ",
-            "Make the test cut and measure it before you cut a sheet. Run the first sheet once with"
-                + " the tool raised above the wood."));
+        TextPaper.wrapped("- ", "Make the test cut and measure it before you cut a sheet."));
     Cautions.ofMachines(setup.tabs().isPresent())
         .forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
   }
@@ -168,7 +165,7 @@ public final class MachineNotes {
     lines.add("");
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
-    lines.add("- Kerf of this job: " + exact(style, job.cutting().kerf()) + ".");
+    lines.add("- The kerf of this job is " + exact(style, job.cutting().kerf()) + ".");
     if (!setup.isOffset() && job.cutting().shares()) {
       lines.addAll(
           TextPaper.wrapped(

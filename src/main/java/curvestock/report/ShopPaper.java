@@ -252,7 +252,7 @@ public final class ShopPaper {
     BenchWords bench = new BenchWords(helix, figures);
     parts
         .chapter("Joints and supports")
-        .say(Figures.capital(helix.plan().spec().construction().title()) + ".")
+        .say("The pieces are joined by " + helix.plan().spec().construction().title() + ".")
         .bullets(bench.joints())
         .bullets(bench.risers())
         .say(bench.base())
@@ -265,6 +265,7 @@ public final class ShopPaper {
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")
+        .say(bench.rounding())
         .table(supports())
         .table(helix.blocks())
         .table(helix.rods())

@@ -25,7 +25,8 @@ class HelixSpaceTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "Needs a space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads and"
-                            + " 24 31/32 in high to the rail top; 47 1/2 in clear inside"));
+                        "Floor space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads; 47 1/2 in"
+                            + " clear inside. Height to the top rail 24 31/32 in: add room for the"
+                            + " trains"));
   }
 }

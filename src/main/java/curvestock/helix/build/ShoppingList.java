@@ -63,7 +63,7 @@ public final class ShoppingList {
         Optional.empty(),
         (batten
                 ? "glued and screwed under the %s edge past %s; one per turn"
-                : "each from two layers of thin plywood or hardboard, glued up around the %s edge past %s; one per turn, flush with the underside")
+                : "two layers of thin plywood or hardboard each, bent and glued along the %s edge past %s; one per turn")
             .formatted(edge, bridge.over()));
   }
 
@@ -129,7 +129,7 @@ public final class ShoppingList {
     int least = cutting.leastPossible();
     String note =
         boards == least
-            ? "for %s %s; no fewer will do".formatted(cuts, what)
+            ? "for %s %s; fewer are not enough".formatted(cuts, what)
             : "for %s %s; %s would be the fewest possible".formatted(cuts, what, least);
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }

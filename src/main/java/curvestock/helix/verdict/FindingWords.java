@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s of track leads up to the helix; at up to %s it can take out about %s of height error"
+          "%s of approach track; at up to %s it can take out about %s of height error"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
@@ -145,7 +145,7 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; it cuts the sharp corner by %s at most (%s is usual: the longest car, or %s in HO, for each 1 %%; rule of thumb)"
+    return "%s long for a %s change of grade; it cuts the sharp corner by %s at most (%s is usual: for each 1 %%, the longest car or, in HO, %s; rule of thumb)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
@@ -190,9 +190,9 @@ final class FindingWords {
     long on = Figures.count(v.measured().orElseThrow());
     long all = Figures.count(v.facts().get(Fact.ALL));
     return (on < all
-            ? "%s of %s joints sit on a riser (all do if the supports per turn are a multiple of the"
+            ? "%s of %s joints sit on a support (all do if the supports per turn are a multiple of the"
                 + " pieces per turn)"
-            : "%s of %s joints sit on a riser")
+            : "%s of %s joints sit on a support")
         .formatted(on, all);
   }
 
@@ -234,9 +234,9 @@ final class FindingWords {
     String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "none fouls trains or the lead-in"
+      return "no support fouls trains or the lead-in"
           + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; in their place: " + bridged);
+          + (bridged.isEmpty() ? "" : "; built instead: " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
     String wood = touching.isEmpty() ? "" : "the lead-in's plywood is in the way of " + touching;
