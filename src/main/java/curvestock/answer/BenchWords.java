@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is taken to the bench, in sentences: joints, supports, blocks, boards, the base. */
 public final class BenchWords {
@@ -300,7 +301,7 @@ public final class BenchWords {
     int count = cutting.boards().size();
     return "Cut list: %s of %s%s"
         .formatted(
-            isWood() ? Figures.count(count, "board") : Figures.count(count, "rod"),
+            Figures.count(count, isWood() ? "board" : "length"),
             cutting.stock().name(),
             each(cutting.stock()));
   }
@@ -313,7 +314,8 @@ public final class BenchWords {
   private String each(StockBoard stock) {
     String length = figures.given(stock.length());
     String feet = Math.round(stock.length().inches() / 12) + " ft";
-    boolean named = stock.name().endsWith(length) || stock.name().endsWith(feet);
+    String metres = Math.round(stock.length().millimetres() / 1000) + " m";
+    boolean named = Stream.of(length, feet, metres).anyMatch(words -> stock.name().endsWith(words));
     return named ? "" : ", " + length + " each";
   }
 

@@ -235,10 +235,11 @@ public final class BuyingWords {
   private String carried(Buying.CarriedWhole whole) {
     Money dearer = buying.cost().paid().minus(whole.cost().paid());
     String without =
-        "%s, %s would do, for %s"
+        "%s, %s %s enough, for %s"
             .formatted(
-                whole.forBed() ? "On a machine that takes whole sheets" : "Carried whole",
+                whole.forBed() ? "On a machine that takes whole sheets" : "Carried home whole",
                 Figures.count(whole.sheets(), "sheet"),
+                whole.sheets() == 1 ? "is" : "are",
                 figures.money(whole.cost().paid()));
     if (whole.moreSheets() <= 0 && dearer.compareTo(Money.ZERO) <= 0) {
       return without + ", so ripping costs nothing extra.";

@@ -240,14 +240,18 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    return "Floor space %s, or %s with the leads; %s clear inside. The highest rail is %s above the base: add room for the trains"
+    String ring =
+        ground.isOval()
+            ? figures.sides(outer.plus(ground.straight()), outer)
+            : figures.length(outer) + " across";
+    String room =
+        figures.sides(
+            (Length) helix.figures().at(0, "roomLength"),
+            (Length) helix.figures().at(0, "roomWidth"));
+    return "Floor space %s%s; %s clear inside. The highest rail is %s above the base: add room for the trains"
         .formatted(
-            ground.isOval()
-                ? figures.sides(outer.plus(ground.straight()), outer)
-                : figures.length(outer) + " across",
-            figures.sides(
-                (Length) helix.figures().at(0, "roomLength"),
-                (Length) helix.figures().at(0, "roomWidth")),
+            ring,
+            room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
             figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)),
             figures.length((Length) helix.figures().at(0, "roomHeight")));
   }

@@ -26,7 +26,7 @@ class HelixSpaceTest {
                 assertThat(line)
                     .isEqualTo(
                         "Floor space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads; 47 1/2 in"
-                            + " clear inside. Height to the top rail 24 31/32 in: add room for the"
-                            + " trains"));
+                            + " clear inside. The highest rail is 24 31/32 in above the base: add"
+                            + " room for the trains"));
   }
 }

@@ -163,7 +163,7 @@ class PacketSubstanceTest {
           .isEqualTo(plates);
     }
     Length high = (Length) answer.building().orElseThrow().figures().at(0, "roomHeight");
-    assertThat(report).contains("Height to the top rail " + answer.figures().length(high));
+    assertThat(report).contains("highest rail is " + answer.figures().length(high));
   }
 
   @ParameterizedTest

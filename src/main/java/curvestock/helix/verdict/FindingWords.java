@@ -85,7 +85,9 @@ final class FindingWords {
 
   private String height(Verdict v) {
     String needs =
-        "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
+        needed(v).equals(fact(v, Fact.COMFORTABLE))
+            ? needed(v) + " is needed"
+            : "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
     if (!v.facts().containsKey(Fact.OVERLAP)) {
       return "%s (%s: %s)".formatted(measured(v), needs, source(v));
     }
@@ -98,7 +100,7 @@ final class FindingWords {
     if (v.state() == State.OK) {
       return v.measured().isPresent()
           ? measured(v) + " at the shorter end"
-          : "not needed: the track has straights, or the radius is more than 60 times the gauge";
+          : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
         ? "none, and the radius is less than 60 times the gauge; %s asks for %s"
