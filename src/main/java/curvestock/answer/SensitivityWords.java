@@ -13,7 +13,8 @@ import java.util.Optional;
 /** How far an answer holds, a sentence for each step that was found. */
 final class SensitivityWords {
 
-  private static final int DECIMALS = 1000;
+  /** Less than a rule shows. */
+  private static final String NOTHING = "nothing";
 
   private final Job job;
   private final Sensitivity found;
@@ -152,8 +153,7 @@ final class SensitivityWords {
   }
 
   private static String room(String along, String across) {
-    boolean tight = along.startsWith("0 ") || along.startsWith("0\u00A0");
-    return tight && across.equals(along)
+    return along.equals(NOTHING) && across.equals(NOTHING)
         ? "is a tight fit, with nothing to spare either way"
         : "has %s to spare along the sheet and %s across it".formatted(along, across);
   }
@@ -161,9 +161,9 @@ final class SensitivityWords {
   /** Rounded down, so that no more is promised than there is. */
   private String spare(Length length) {
     boolean imperial = job.style().unit().isImperial();
-    LengthStyle style = imperial ? LengthStyle.INCH_DECIMALS : LengthStyle.METRIC;
-    double value = length.in(style.unit());
-    double down = Math.floor(value * DECIMALS + 1e-6) / DECIMALS;
-    return style.format(Length.of(imperial ? down : Math.floor(value * 100) / 100, style.unit()));
+    LengthStyle style = imperial ? LengthStyle.INCH_FRACTIONS : LengthStyle.METRIC;
+    double steps = imperial ? 64 : 10;
+    double down = Math.floor(length.in(style.unit()) * steps + 1e-6) / steps;
+    return down <= 0 ? NOTHING : style.format(Length.of(down, style.unit()));
   }
 }
