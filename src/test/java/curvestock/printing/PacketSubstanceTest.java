@@ -93,7 +93,11 @@ class PacketSubstanceTest {
     BlockPlan blocks = new BlockPlan(wood, helix.plan().supports());
     blocks.blocks().forEach(block -> once.put(block.id(), figures.length(block.longSide())));
 
-    for (String line : new BenchWords(helix, figures).boards()) {
+    List<String> boards =
+        new BenchWords(helix, figures)
+            .boards().stream().filter(line -> line.startsWith("No. ")).toList();
+    assertThat(boards).hasSameSizeAs(cutting.boards());
+    for (String line : boards) {
       double sum = 0;
       Matcher sawn = SAWN.matcher(line);
       while (sawn.find()) {
@@ -139,7 +143,7 @@ class PacketSubstanceTest {
 
     List<Integer> places = new ArrayList<>();
     for (int turn = 1; turn <= last; turn++) {
-      places.add(text.indexOf("Turn " + turn + " Station"));
+      places.add(text.indexOf("Turn " + turn + " Support"));
     }
     assertThat(places).doesNotContain(-1).isSorted();
     assertThat(text).contains("Top of plywood").doesNotContainIgnoringCase("rail");
@@ -182,8 +186,8 @@ class PacketSubstanceTest {
     if (laps) {
       String deep =
           Figures.of(plan.job()).given(plan.layouts().get(0).sheet().thickness().times(0.5));
-      assertThat(text).contains(deep + " deep", "from the top", "from the underside");
-      assertThat(report(plan)).contains(deep + " deep", "Half-laps come last");
+      assertThat(text).contains(deep, " deep.", "from the top", "from the underside");
+      assertThat(report(plan)).contains(deep, " deep.", "Cut the half-laps last");
     }
   }
 
@@ -198,7 +202,7 @@ class PacketSubstanceTest {
             pdf -> {
               assertThat(text(pdf)).contains(PivotWords.ON_GOOD_WOOD).doesNotContain("drive the");
               if (marking.contains("pad it")) {
-                assertThat(marking).contains(PivotWords.ON_GOOD_WOOD);
+                assertThat(marking).contains(PivotWords.PAD);
               }
             });
   }
