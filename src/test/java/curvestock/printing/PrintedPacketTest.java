@@ -314,7 +314,9 @@ class PrintedPacketTest {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(14);
     }
-    assertThat(words(pdf)).contains("Holes, alike on all").contains("The other corners, alike on");
+    assertThat(words(pdf))
+        .contains("The holes are the same on all")
+        .contains("The other corners are the same on all");
   }
 
   /** The chapter's name stands once, on the page of the sentence and the table that follow it. */
