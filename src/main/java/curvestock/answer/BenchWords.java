@@ -23,6 +23,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is taken to the bench, in sentences: joints, supports, blocks, boards, the base. */
 public final class BenchWords {
@@ -70,11 +71,11 @@ public final class BenchWords {
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "Each half-lap is %s long and %s deep for plywood of %s as the job says: make it half of what your own sheet measures. Cut it from above at a piece's upper end and from below at its lower end, so that each piece lies on the one before. Glue and clamp."
+          "Each half-lap is %s long and half the plywood's thickness deep. Your job gives the plywood as %s thick, which makes %s: measure your own sheet. Cut the lap from above at a piece's upper end and from below at its lower end, so that each piece rests on the one before. Glue and clamp."
               .formatted(
                   figures.given(halved.lap()),
-                  HalfLapWords.depthWords(spec.stack().plywood(), figures),
-                  figures.given(spec.stack().plywood())));
+                  figures.given(spec.stack().plywood()),
+                  HalfLapWords.depthWords(spec.stack().plywood(), figures)));
       lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -115,7 +116,7 @@ public final class BenchWords {
     if (riser instanceof Riser.WoodBlocks wood) {
       BlockPlan blocks = new BlockPlan(wood, plan.supports());
       return List.of(
-          "%s, %s across and %s along the track, in %s"
+          "The roadbed rests on %s, %s across and %s along the track, in %s."
               .formatted(
                   Figures.count(blocks.count(), "riser block"),
                   figures.given(wood.width()),
@@ -127,7 +128,7 @@ public final class BenchWords {
     TreeSet<Length> lengths = new TreeSet<>();
     rodPlan.rods().forEach(each -> lengths.add(each.length()));
     return List.of(
-        "%s rods %s, %s to %s long, %s nuts and %s washers"
+        "The roadbed rests on %s rods (%s), %s to %s long, with %s nuts and %s washers."
             .formatted(
                 rodPlan.count(),
                 rods.thread().name(),
@@ -164,15 +165,17 @@ public final class BenchWords {
               + " the checks count that.");
     }
     if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
-      remarks.add(
-          "Edge strips: two layers, each %s thick, of plywood or hardboard. Each runs %s past the middle of the support at both ends%s. Bend the first layer round the edge with its bottom flush with the roadbed's underside, glue and clamp it along its whole length, and glue the second onto it when it is dry; no screws. The strip stands up beside the track and takes no height from the turn below."
-              .formatted(
-                  figures.given(layer(bridges)),
-                  figures.given(
-                      style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
-                  meet(bridges) ? "; where two meet, trim both to the middle of the support" : ""));
+      remarks.add(strips(bridges));
     }
     return remarks;
+  }
+
+  private String strips(List<Bridge> bridges) {
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It runs %s past the middle of the support at both ends%s. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip rises beside the track and takes no clearance from the turn below."
+        .formatted(
+            figures.given(layer(bridges)),
+            figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
+            meet(bridges) ? "; where two meet, trim both to the middle of the support" : "");
   }
 
   private Length layer(List<Bridge> bridges) {
@@ -191,6 +194,15 @@ public final class BenchWords {
         .anyMatch(one -> bridges.stream().anyMatch(other -> other.follows(one)));
   }
 
+  /** Why heights differ by a little more or less than they should; empty if they do not. */
+  public Optional<String> rounding() {
+    return style.denominator() == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Each height is rounded to 1/%s in by itself, so the difference between two can be off by that much."
+                .formatted(style.denominator()));
+  }
+
   /** What to mind when blocks are sawn. */
   public List<String> blockRemarks() {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {
@@ -202,7 +214,7 @@ public final class BenchWords {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s: set the saw's stop to %s. An error here adds up turn by turn, so cut %s and stack them: they must measure %s. Move the stop until they do."
+            "%s: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them: the stack must measure %s. Adjust the stop until it does."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -211,15 +223,16 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "One length for each block: set the saw's stop to it, along the block's longer side. Tilt the"
-            + " saw for a sloping end; blocks between turns slope alike at both ends.");
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Tilt the blade for a"
+            + " sloping end. Blocks between turns have both ends sloped the same way, so their ends are"
+            + " parallel.");
     lines.add(
-        "Stand them with %s across the roadbed and %s along the track, those at the edges flush with the edge."
+        "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
     if (wood.stock().isEmpty()) {
       lines.add(
-          "They come from the sheets as rectangles, with extra length for the sloping end: saw the"
-              + " slope, down to the length in this table.");
+          "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"
+              + " to the length in the table.");
     }
     String slender =
         blocks.blocks().stream()
@@ -227,14 +240,14 @@ public final class BenchWords {
             .map(BlockPlan.Block::id)
             .collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
-      lines.add("Tall and thin, so brace them sideways: " + slender + ".");
+      lines.add("Brace these sideways, as they are tall and thin: " + slender + ".");
     }
     blocks
         .withoutRoom()
         .forEach(
             row ->
                 lines.add(
-                    "No block at %s: the roadbed rests on what is below."
+                    "No block at %s: the roadbed rests on the wood below."
                         .formatted(BuildTables.place(row))));
     return lines;
   }
@@ -264,6 +277,11 @@ public final class BenchWords {
 
   private List<String> boards(BoardCutting cutting) {
     List<String> lines = new ArrayList<>();
+    if (isWood()) {
+      lines.add(
+          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
+              .formatted(figures.given(cutting.squaring())));
+    }
     int number = 0;
     for (BoardCutting.Board board : cutting.boards()) {
       number++;
@@ -285,21 +303,25 @@ public final class BenchWords {
   /** What the boards are. */
   public String boardsTitle() {
     BoardCutting cutting = plan.shopping().riserCutting().orElseThrow();
-    return "Cutting list: %s of %s%s%s"
+    int count = cutting.boards().size();
+    return "Cut list: %s of %s%s"
         .formatted(
-            cutting.boards().size(),
+            Figures.count(count, isWood() ? "board" : "length"),
             cutting.stock().name(),
-            each(cutting.stock()),
-            spec.supports().riser() instanceof Riser.WoodBlocks
-                ? "; lengths are the long side, %s of each board is for squaring its end, every cut takes a kerf"
-                    .formatted(figures.given(cutting.squaring()))
-                : "");
+            each(cutting.stock()));
   }
 
-  /** Assumed stock has its length in its name. */
+  private boolean isWood() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks;
+  }
+
+  /** Many names have the length in them, perhaps in feet. */
   private String each(StockBoard stock) {
     String length = figures.given(stock.length());
-    return stock.name().endsWith(length) ? "" : ", " + length + " each";
+    String feet = Math.round(stock.length().inches() / 12) + " ft";
+    String metres = Math.round(stock.length().millimetres() / 1000) + " m";
+    boolean named = Stream.of(length, feet, metres).anyMatch(words -> stock.name().endsWith(words));
+    return named ? "" : ", " + length + " each";
   }
 
   private String cuts(List<BoardCutting.Cut> alike) {

@@ -91,7 +91,7 @@ final class BuildTables {
         sawn("railTo", "Rail top to", ScheduleRow::railTo),
         text("lowerJoint", "Lower joint", row -> joint(row.piece().lower(), "entry")),
         text("upperJoint", "Upper joint", row -> joint(row.piece().upper(), "exit")),
-        text("stations", "Stations", row -> stations(row.piece())));
+        text("stations", "Supports", row -> stations(row.piece())));
   }
 
   private Quantity sheet(ScheduleRow row) {
@@ -112,13 +112,13 @@ final class BuildTables {
     Length cross = plan.spec().supports().riser().crossPiece();
     return Table.of(
         "supports",
-        "Every turn at every station, heights above the base",
+        "Every turn at every support, heights above the base",
         plan.supports().rows(),
-        text("station", "Station", row -> row.station().name()),
+        text("station", "Support", row -> row.station().name()),
         text("turn", "Turn", BuildTables::turn),
         Field.of("bearing", "Bearing", Measure.ANGLE, BuildTables::bearing),
         Field.of("along", "Along the lead", Measure.LENGTH, this::along),
-        count("supports", "Supports", row -> row.edges().supports()),
+        count("supports", rodPlan.isPresent() ? "Rods" : "Blocks", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
         sawn("underside", "Underside", SupportRow::underside),
         sawn("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
@@ -174,7 +174,7 @@ final class BuildTables {
         "bySupport",
         "Blocks for each support, all turns",
         blockPlan.isPresent() ? List.copyOf(stations.values()) : List.<List<SupportRow>>of(),
-        text("station", "Station", rows -> rows.get(0).station().name()),
+        text("station", "Support", rows -> rows.get(0).station().name()),
         count("count", "Blocks", rows -> blocks(rows).values().stream().mapToInt(n -> n).sum()),
         text("blocks", "Which", BuildTables.this::which));
   }
@@ -205,7 +205,7 @@ final class BuildTables {
         "rods",
         "Rods to cut",
         rodPlan.map(RodPlan::rods).orElse(List.of()),
-        text("station", "Station", each -> each.station().name()),
+        text("station", "Support", each -> each.station().name()),
         count("count", "Rods", RodPlan.Rods::count),
         sawn("length", "Length of each", RodPlan.Rods::length),
         count("turns", "Turns", RodPlan.Rods::turns),
@@ -216,7 +216,7 @@ final class BuildTables {
   Table bridges() {
     return Table.of(
         "bridges",
-        "Bridges where supports are left out, one a turn",
+        bridged() + " where a support is left out (one per turn)",
         plan.stations().bridges(),
         text("over", "Left out", Bridge::over),
         text("edge", "Edge", bridge -> bridge.outer() ? "outer" : "inner"),
@@ -226,6 +226,13 @@ final class BuildTables {
         length("length", "Length", bridge -> bridge.cut(style).length()),
         length("breadth", "Thickness", bridge -> bridge.cut(style).breadth()),
         length("depth", "Height", bridge -> bridge.cut(style).depth()));
+  }
+
+  private String bridged() {
+    List<Bridge> bridges = plan.stations().bridges();
+    boolean strips = bridges.stream().anyMatch(each -> each.form() == Bridge.Form.STRIP);
+    boolean battens = bridges.stream().anyMatch(each -> each.form() == Bridge.Form.BATTEN);
+    return strips && battens ? "Edge strips and battens" : battens ? "Battens" : "Edge strips";
   }
 
   /** The turn's number, or which lead. */
@@ -253,7 +260,7 @@ final class BuildTables {
             .filter(rows -> !rows.isEmpty())
             .toList();
     List<Field<List<SupportRow>>> fields = new ArrayList<>();
-    fields.add(text("station", "Station", rows -> rows.get(0).station().name()));
+    fields.add(text("station", "Support", rows -> rows.get(0).station().name()));
     fields.add(angle("bearing", "Bearing", rows -> rows.get(rows.size() - 1).bearing()));
     fields.add(height("lead", "Lead", row -> row.part() != Part.RING));
     for (int t = 1; t <= turns; t++) {
@@ -333,7 +340,7 @@ final class BuildTables {
 
   private static String where(List<SupportRow> rows) {
     return rows.size() > PLACES
-        ? "%s places, see the support heights".formatted(rows.size())
+        ? "see the support heights"
         : rows.stream().map(BuildTables::place).collect(Collectors.joining(", "));
   }
 
@@ -350,7 +357,7 @@ final class BuildTables {
     plan.shopping().riserCutting().ifPresent(cutting -> add(cuts, cutting));
     return Table.of(
         "cuttingList",
-        "Cutting list",
+        "Cut list",
         cuts,
         count("board", "Board", Sawn::board),
         text("stock", "Stock", Sawn::stock),

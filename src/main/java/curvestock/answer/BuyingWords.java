@@ -15,6 +15,14 @@ import java.util.stream.IntStream;
 /** What to buy, in sentences. */
 public final class BuyingWords {
 
+  private static final String NO_LAYOUT = "No layout can hold more than the limit";
+
+  /** In the words of whoever divides one area by the other. */
+  private static final String BY_AREA =
+      NO_LAYOUT
+          + ", which is the usable area of the sheet divided by that of one piece with half the gap"
+          + " around it.";
+
   private final Buying buying;
   private final Figures figures;
   private final Answer answer;
@@ -80,7 +88,7 @@ public final class BuyingWords {
     }
     List<String> obstacles = obstacles();
     return obstacles.isEmpty()
-        ? List.of("%s (%s)".formatted(decision(), proof()))
+        ? List.of("%s %s".formatted(decision(), proof()))
         : List.of(decision(), obstacles.get(0));
   }
 
@@ -89,7 +97,18 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "No purchase under %s is possible.".formatted(figures.money(cost.leastPaid()));
+        : "Whatever the layout, the sheets cost at least %s."
+            .formatted(figures.money(cost.leastPaid()));
+  }
+
+  /** The decision, and whether any other could be cheaper. */
+  public String decided() {
+    return buying.cost().isProvenLeast() ? decision() + " " + proof() : decision();
+  }
+
+  /** What the sheets cost at least, if that is less than what is paid. */
+  public Optional<String> least() {
+    return buying.cost().isProvenLeast() ? Optional.empty() : Optional.of(proof());
   }
 
   /** What is proven of the number of sheets; empty if only that it takes one. */
@@ -110,8 +129,9 @@ public final class BuyingWords {
     Table per = buying.perSheet();
     return per.rows().stream()
         .map(row -> figures.of(row.get(per.columns().size() - 2), Measure.TEXT))
+        .map(
+            proof -> proof.startsWith("by area:") ? BY_AREA : NO_LAYOUT + ", proven " + proof + ".")
         .distinct()
-        .map("Limits are proven %s."::formatted)
         .toList();
   }
 
@@ -176,7 +196,7 @@ public final class BuyingWords {
         return Optional.of(
             (ofHelix
                     ? "Sheet %s holds only one piece, %s; `curvestock compare` looks for a small"
-                        + " change that saves that sheet."
+                        + " change that does without that sheet."
                     : "Sheet %s holds only one piece, %s.")
                 .formatted(i + 1, piece));
       }
@@ -228,10 +248,11 @@ public final class BuyingWords {
   private String carried(Buying.CarriedWhole whole) {
     Money dearer = buying.cost().paid().minus(whole.cost().paid());
     String without =
-        "%s, %s would do, for %s"
+        "%s, %s %s enough, for %s"
             .formatted(
-                whole.forBed() ? "On a machine that takes whole sheets" : "Carried whole",
+                whole.forBed() ? "On a machine that takes whole sheets" : "Carried home whole",
                 Figures.count(whole.sheets(), "sheet"),
+                whole.sheets() == 1 ? "is" : "are",
                 figures.money(whole.cost().paid()));
     if (whole.moreSheets() <= 0 && dearer.compareTo(Money.ZERO) <= 0) {
       return without + ", so ripping costs nothing extra.";

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 public enum Cautions {
   PLANNING(
       "These figures are a planning aid. Measure your sheets and the printed scale bars, cut one test"
-          + " piece and try it with your own trains before you cut the rest."),
+          + " piece, and run your own trains round a mock-up of the curve before you cut the rest."),
   DUST(
       "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask, and"
           + " vacuum rather than sweep."),
@@ -51,7 +51,7 @@ public enum Cautions {
 
   /** The same of a helix. */
   public static final String BUILDING_IN_A_LINE =
-      "Caution: mock up a turn with your own trains first. Lift a helix with help and pad its edges.";
+      "Caution: run your trains round a mock-up first. Lift a helix with help and pad its edges.";
 
   /**
    * Those that go with a whole shop packet.

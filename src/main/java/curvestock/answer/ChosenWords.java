@@ -1,7 +1,6 @@
 package curvestock.answer;
 
 import curvestock.compare.Comparison;
-import curvestock.compare.Division;
 import curvestock.compare.JointPrice;
 import curvestock.compare.SegmentOption;
 import curvestock.units.Money;
@@ -34,36 +33,34 @@ public final class ChosenWords {
     Buying buying = answer.bought();
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     String planned =
-        "Planned as your job says, in "
-            + chosen(own.division(), buying.sheets(), buying.cost().paid(), own.joints());
+        "Your job cuts %s: %s, %s, %s."
+            .formatted(
+                SegmentName.plural(own.division()),
+                Figures.count(buying.sheets(), "sheet"),
+                figures.money(buying.cost().paid()),
+                Figures.count(own.joints(), "joint"));
     if (own.division().equals(best.division())) {
-      return planned + "; no other size compared is better.";
+      return planned + " No other size compared is better.";
     }
-    String other =
-        "; "
-            + chosen(
-                best.division(),
-                best.sheets() - best.assumedSheets(),
-                best.sheetCost().minus(best.assumedCost()),
-                best.joints())
-            + " would ";
     Money paid = buying.cost().paid().plus(own.assumedCost());
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
-    String counted = ", counting " + CompareWords.counted(comparison.job(), joint) + ".";
-    return planned
-        + other
-        + (saved > 0 ? "save " + figures.money(new Money(saved)) : "save nothing")
-        + counted;
+    return "%s %s would need %s and %s, and %s, counting %s."
+        .formatted(
+            planned,
+            DecisionWords.card(best.division()),
+            sheets(best, buying),
+            Figures.count(best.joints(), "joint"),
+            saved > 0 ? "save " + figures.money(new Money(saved)) : "save nothing",
+            CompareWords.counted(comparison.job(), joint));
   }
 
-  private String chosen(Division division, int sheets, Money paid, int joints) {
-    return SegmentName.plural(division)
-        + ": "
-        + Figures.count(sheets, "sheet")
-        + ", "
-        + figures.money(paid)
-        + ", "
-        + Figures.count(joints, "joint");
+  /** Those of the other size, plates left out that the job does not list. */
+  private String sheets(SegmentOption best, Buying buying) {
+    int sheets = best.sheets() - best.assumedSheets();
+    Money cost = best.sheetCost().minus(best.assumedCost());
+    return sheets == buying.sheets() && cost.equals(buying.cost().paid())
+        ? "the same " + Figures.count(sheets, "sheet")
+        : "%s, %s,".formatted(Figures.count(sheets, "sheet"), figures.money(cost));
   }
 
   /** As the recommendation weighs it, with what is really paid for sheets. */

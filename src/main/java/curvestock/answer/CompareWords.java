@@ -48,8 +48,9 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     String why =
         switch (reason) {
-          case ONLY_CHOICE -> "It is the only size compared that can be used.";
-          case CHEAPEST -> "Cheapest, counting %s.".formatted(counted(job, joint));
+          case ONLY_CHOICE -> "No other size compared can be used.";
+          case CHEAPEST ->
+              "No size compared is cheaper, counting %s.".formatted(counted(job, joint));
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
               "Others cost the same and have as many joints; this one needs the fewest sheets.";
@@ -59,20 +60,30 @@ public final class CompareWords {
               "Others cost the same and have as many joints; this one has the largest pieces.";
           case NOT_CARRIED ->
               comparison.options().stream().anyMatch(CompareWords::isForLeadsAlone)
-                  ? "But its end pieces, with their leads, do not fit the opening that the job states: shorten `lead-in:` and join the rest on."
-                  : "But no size compared fits the opening that the job states: try shorter segments.";
+                  ? "But its end pieces, with their leads, do not fit through the opening in your job: shorten `lead-in:` and join the rest on."
+                  : "But no size compared fits through the opening in your job: try shorter segments.";
         };
-    return "Cut %s. %s".formatted(takes(best), why);
+    return (isAnother(best) ? "%s come out best: %s. %s" : "Cut %s: %s. %s")
+        .formatted(
+            isAnother(best)
+                ? DecisionWords.card(best.division())
+                : SegmentName.plural(best.division()),
+            needs(best),
+            why);
   }
 
   private static boolean isForLeadsAlone(SegmentOption option) {
     return option.tooLargeFor().stream().allMatch(option::isForLeadAlone);
   }
 
-  private String takes(SegmentOption option) {
-    return "%s: %s, %s, %s"
+  /** Whether the job cuts another size than this. */
+  private boolean isAnother(SegmentOption best) {
+    return comparison.own().filter(own -> !own.equals(best)).isPresent();
+  }
+
+  private String needs(SegmentOption option) {
+    return "%s, %s, %s"
         .formatted(
-            SegmentName.plural(option.division()),
             Figures.count(option.sheets(), "sheet"),
             figures.money(option.sheetCost()),
             Figures.count(option.joints(), "joint"));
@@ -84,7 +95,10 @@ public final class CompareWords {
     return comparison
         .own()
         .filter(own -> best.stream().noneMatch(own::equals))
-        .map(option -> "Your job cuts %s.".formatted(takes(option)));
+        .map(
+            option ->
+                "Your job cuts %s: %s."
+                    .formatted(SegmentName.plural(option.division()), needs(option)));
   }
 
   /** Why, and what would change it. */
@@ -130,7 +144,7 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of a sheet%s); set your own with `rates:`."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s); set your own with `rates:`."
                 .formatted(
                     figures.money(joint.each()),
                     JointPrice.JOINTS_PER_SHEET,
@@ -189,23 +203,21 @@ public final class CompareWords {
         more.sheetCost().compareTo(Money.ZERO) <= 0
             ? "no more sheets"
             : more.sheets() <= 0
-                ? "up to %s more for sheets".formatted(figures.money(more.sheetCost()))
-                : "up to %s (%s)"
+                ? "%s more for sheets".formatted(figures.money(more.sheetCost()))
+                : "%s (%s)"
                     .formatted(
                         Figures.count(more.sheets(), "more sheet"),
                         figures.money(more.sheetCost()));
     Money eachJoint = comparison.recommendation().orElseThrow().joint().each();
     Money apart = more.sheetCost().plus(eachJoint.times(more.joints()));
-    String sum = figures.money(more.all());
-    return "One more turn of %s: %s and %s at %s; %s."
+    return "One more turn of %s would cost at most %s: %s and %s at %s%s."
         .formatted(
             SegmentName.plural(best.division()),
+            figures.money(more.all()),
             sheets,
             Figures.count(more.joints(), "more joint"),
             figures.money(eachJoint),
-            more.all().equals(apart)
-                ? sum + " in all"
-                : sum + " in all, counting cutting and offcuts too");
+            more.all().equals(apart) ? "" : ", with cutting and offcuts counted");
   }
 
   private String ears(Ears ears) {
@@ -227,10 +239,11 @@ public final class CompareWords {
                 .map(
                     saving ->
                         SensitivityWords.advice(saving.dimension(), saving.change(), job.style())
-                            + "you save that sheet: %s in all (tried)."
+                            + "you can do without that sheet: %s in all (tried)."
                                 .formatted(Figures.count(saving.sheets(), "sheet")))
-                .orElse("No small change of margin, kerf, width or radius that was tried saves it.")
-            : "A remnant, or another kind of sheet for it, may save that sheet.";
+                .orElse(
+                    "Small changes of margin, kerf, width and radius were tried; none does without it.")
+            : "Look for a remnant that is large enough for it.";
     return "Sheet %s holds only one piece (%s). %s".formatted(alone.sheet(), alone.piece(), advice);
   }
 
@@ -277,7 +290,7 @@ public final class CompareWords {
                 remnants ? " and the sheets on hand" : ""));
     for (Reach reach : comparison.reach()) {
       lines.add(
-          "%s turns in %s (%s%s)"
+          "%s turns of %s (%s%s)"
               .formatted(
                   Figures.decimal(reach.turns(), 2),
                   SegmentName.plural(reach.division()),
@@ -314,9 +327,6 @@ public final class CompareWords {
           "The job does not say how pieces are joined. Assumed under each joint: a splice plate %s long, %s narrower than the roadbed, with 6 screws, cut from the same sheets."
               .formatted(figures.given(Length.ofInches(5)), figures.given(Length.ofInches(0.5))));
     }
-    lines.add(
-        "Length of cut: every edge once, plates, blocks and holes included. Glue: %s."
-            .formatted(GluedArea.words(job.style())));
     if (!job.rates().costSomething()) {
       lines.add(
           "Sizes are compared by the price of sheets and joints; add a `rates:` block to the job to"
@@ -332,6 +342,12 @@ public final class CompareWords {
                             SegmentName.brief(refusal.angle()),
                             refusal.reason().lines().findFirst().orElse(""))));
     return lines;
+  }
+
+  /** How cuts and glue are counted, for whoever is shown them. */
+  public String counted() {
+    return "The length of cut counts every edge once, with plates, blocks and holes. Glue is counted at %s."
+        .formatted(GluedArea.words(job.style()));
   }
 
   /** Each mixed plan: where which pieces go, and how to have it planned. */

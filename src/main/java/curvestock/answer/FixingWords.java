@@ -31,17 +31,7 @@ public final class FixingWords {
       lines.add(blocks(wood));
     }
     lines.add(joints());
-    lines.add(plates());
     return lines;
-  }
-
-  private String plates() {
-    if (spec.construction() instanceof Construction.ButtWithPlate) {
-      return "Splice plates: one under each joint.";
-    }
-    return spec.construction() instanceof Construction.PlatesBeside
-        ? "Splice plates: two at each joint, one beside each edge; none below."
-        : "No splice plates in this job.";
   }
 
   private String holes() {
@@ -65,10 +55,10 @@ public final class FixingWords {
         + (inches ? "3/16 in" : "4.5 mm")
         + " through the roadbed, "
         + figures.length(wood.width().times(0.5))
-        + " in from its edge on the line of the support, and "
+        + " from its edge on the line of the support, and "
         + (inches ? "3/32 in" : "2.5 mm")
-        + " into the block; countersink, so that the head is below the surface. Drive one more"
-        + " at an angle through each of the lowest blocks into the base."
+        + " into the block. Countersink it, so that the head is below the surface. Drive one more"
+        + " screw at an angle through each of the lowest blocks into the base."
         + shortBlocks(wood, BlockScrews.length(inches))
         + " (Rule of thumb; your job names no screws.)";
   }
@@ -105,10 +95,10 @@ public final class FixingWords {
       return "Half-laps: glue and clamp until dry."
           + (onBlocks() > 0
               ? " Where a joint sits on a block, the block's screw goes down through both halves of"
-                  + " the lap into the block; the lap needs no other screw."
+                  + " the lap into the block, and the lap needs no other screw."
               : "")
           + (onBlocks() < helix.plan().joints().all().size()
-              ? " If you screw a lap with no block under it, use screws shorter than "
+              ? " If you screw a lap that has no block under it, use screws shorter than "
                   + shorter
                   + " so that none comes through."
               : "")

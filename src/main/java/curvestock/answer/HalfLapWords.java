@@ -6,6 +6,8 @@ import curvestock.geometry.Point;
 import curvestock.handwork.PieceMarks;
 import curvestock.helix.build.Lap;
 import curvestock.helix.build.LapEnd;
+import curvestock.helix.spec.Construction;
+import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
 import curvestock.piece.Piece;
@@ -16,6 +18,7 @@ import curvestock.units.LengthStyle;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** The half-laps that are cut by hand: where, how long, how deep, from which face, in sentences. */
@@ -29,17 +32,26 @@ public final class HalfLapWords {
     this.figures = Figures.of(plan.job());
   }
 
+  /** Why angles of pieces are larger than the segment size; empty if they are not. */
+  public static Optional<String> added(Job job) {
+    return job.structure()
+        .filter(order -> order.plan().spec().construction() instanceof Construction.HalfLap)
+        .map(
+            order ->
+                "Angles of pieces include the half-laps, so they are larger than the segment size.");
+  }
+
   /** How deep laps are in wood so thick. */
   static Length depth(Length thickness) {
     return thickness.times(0.5);
   }
 
-  /** Half the thickness, in 64ths and decimals where both are of use. */
+  /** Half the thickness; in inches to the nearest 64th as well, as rules are marked. */
   static String depthWords(Length thickness, Figures figures) {
     Length depth = depth(thickness);
     String given = figures.given(depth);
     String fraction = figures.sawn(depth);
-    return fraction.equals(given) ? given : "about " + fraction + " (" + given + ")";
+    return fraction.equals(given) ? given : fraction + " (" + given + ")";
   }
 
   /**
@@ -65,8 +77,10 @@ public final class HalfLapWords {
   }
 
   private String places(Piece piece, List<Lap> laps, String depth) {
-    return laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining("; "))
-        + ". Each "
+    return "cut the half-lap"
+        + (laps.size() == 1 ? " " : "s ")
+        + laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))
+        + (laps.size() == 1 ? ". It is " : ". Each is ")
         + size(laps.get(0))
         + ", "
         + depth
@@ -123,23 +137,23 @@ public final class HalfLapWords {
   /** How laps are cut by hand, and when. */
   public static final List<String> BY_HAND =
       List.of(
-          "Half-laps come last, on the finished piece: clamp it flat over scrap, the face to be cut"
-              + " up. Use a straight, flat-bottomed router bit along a fence clamped over the shoulder"
-              + " line, in two passes or more; or a saw set to the depth, cut beside cut, then a"
-              + " chisel.",
-          "Depth is half of what the sheet measures. Set it on two scraps of the same sheet until their"
-              + " laps close flush on both faces, then leave it alone. The upper end of every piece"
-              + " loses its top half, the lower end its bottom half, so each piece lies on the one"
-              + " before.");
+          "Cut the half-laps last, on the finished piece. Clamp it flat on scrap with the face you are"
+              + " cutting facing up. Run a straight, flat-bottomed router bit along a fence clamped for"
+              + " the shoulder line, in two passes or more; or saw a row of kerfs to depth and chisel"
+              + " out the waste.",
+          "The depth is half of what your sheet measures. Set it on two scraps of the same sheet until"
+              + " their laps close flush on both faces, then do not change it. The upper end of every"
+              + " piece loses its top half and the lower end its bottom half, so each piece rests on"
+              + " the one before.");
 
   /** What a pattern says of its laps. */
   public static String onPattern(Length lap, Length thickness, LengthStyle style) {
-    return "At each joint half the thickness ("
+    return "Half-laps: cut away half the thickness ("
         + depthWords(thickness, new Figures(style, ""))
-        + ") is cut away over "
+        + ") over the last "
         + style.formatGiven(lap)
-        + ", from the end to the dashed shoulder: from the top at the upper end, from the underside at"
-        + " the lower one, on every piece, so that each is laid on the one before. The dashed line in"
-        + " the middle of the lap is the joint's place on the plan.";
+        + ", from the end to the dashed shoulder line: from the top at the upper end, from the"
+        + " underside at the lower end. Each piece then rests on the one before. The dashed line in the"
+        + " middle of the lap is where the plan shows the joint.";
   }
 }

@@ -50,15 +50,15 @@ public record HandCuts(
       sentences.add("Cut " + (sentences.size() + 1) + ". " + cut(rip, figures));
     }
     if (sentences.isEmpty()) {
-      sentences.add("No straight cut clears the pieces: keep the sheet whole.");
+      sentences.add("No straight cut misses the pieces, so keep the sheet whole.");
     }
     return sentences;
   }
 
   private String cut(Rip rip, Figures figures) {
     return (rip.upright()
-            ? "Straight up the sheet at x = %s (middle of the kerf), from y = %s to %s. %s"
-            : "Straight along the sheet at y = %s (middle of the kerf), from x = %s to %s. %s")
+            ? "Saw straight up the sheet at x = %s (middle of the kerf), from y = %s to %s. %s"
+            : "Saw straight along the sheet at y = %s (middle of the kerf), from x = %s to %s. %s")
         .formatted(
             length(rip.at(), figures),
             length(rip.from(), figures),
@@ -77,7 +77,7 @@ public record HandCuts(
         : "This separates pieces %s from %s.".formatted(names(rip.before()), names(rip.after()));
   }
 
-  /** A sentence for each board that the straight cuts leave; equal boards of one piece share it. */
+  /** A sentence for each part that the straight cuts leave; equal parts of one piece share it. */
   public List<String> boards(Figures figures) {
     Map<String, List<Integer>> single = new LinkedHashMap<>();
     List<String> several = new ArrayList<>();
@@ -88,11 +88,11 @@ public record HandCuts(
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "Board %s: cut its pieces in the order %s, so that the rest is easy to clamp%s."
+            "%s the pieces in this order, so that the rest is easy to clamp%s: %s."
                 .formatted(
-                    sides,
-                    names(board.pieces()),
-                    loses(board) ? "" : " and each trammel pivot keeps its wood"));
+                    order.rips().isEmpty() ? "Cut" : "From the part %s, cut".formatted(sides),
+                    loses(board) ? "" : " and no trammel pivot loses its wood",
+                    names(board.pieces())));
       }
     }
     single.forEach((sides, pieces) -> several.add(cutOut(sides, pieces)));
@@ -109,9 +109,12 @@ public record HandCuts(
   }
 
   private String cutOut(String sides, List<Integer> pieces) {
-    return pieces.size() == 1
-        ? "Board %s: cut out piece %s.".formatted(sides, names(pieces))
-        : "Boards %s: cut out pieces %s, one from each.".formatted(sides, names(pieces));
+    if (pieces.size() > 1) {
+      return "From the parts %s, cut pieces %s, one from each.".formatted(sides, names(pieces));
+    }
+    return order.rips().isEmpty()
+        ? "Cut piece %s.".formatted(names(pieces))
+        : "From the part %s, cut piece %s.".formatted(sides, names(pieces));
   }
 
   private String names(List<Integer> pieces) {

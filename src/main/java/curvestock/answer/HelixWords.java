@@ -196,7 +196,7 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s over %s turns %s, %s per turn%s; track enters at %s and leaves at %s"
+        "Climbs %s over %s turns %s: %s a turn%s; track enters at %s and leaves at %s"
             .formatted(
                 figures.length(climb.climb()),
                 Figures.decimal(climb.turns(), 3),
@@ -204,7 +204,7 @@ public final class HelixWords {
                     ? "clockwise"
                     : "counter-clockwise",
                 figures.length(climb.risePerTurn()),
-                leadsClimb(climb) ? " and the rest in the leads" : "",
+                inLeads(climb),
                 bearing(-spec.bottom().leadIn().millimetres()),
                 bearing(climb.ringLength() + spec.top().leadIn().millimetres())));
     lines.addAll(tracks());
@@ -212,9 +212,13 @@ public final class HelixWords {
     return lines;
   }
 
-  private static boolean leadsClimb(Climb climb) {
+  /** What the leads add to the climb of the turns. */
+  private String inLeads(Climb climb) {
     double ring = climb.risePerTurn().millimetres() * climb.turns();
-    return climb.climb().millimetres() - ring > SEEN;
+    double rest = climb.climb().millimetres() - ring;
+    return rest > SEEN
+        ? ", and %s more in the leads".formatted(figures.length(Length.ofMillimetres(rest)))
+        : "";
   }
 
   /** A sentence for each track. */
@@ -236,25 +240,27 @@ public final class HelixWords {
   private String takesUp() {
     GroundPlan ground = spec.ground();
     Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
-    String train =
-        spec.traffic()
-            .tallest()
-            .map(
-                tallest ->
-                    ", %s to the roof of the tallest train on the top turn"
-                        .formatted(figures.length(height().plus(tallest))))
-            .orElse(", and the height of your tallest train above that");
-    return "Needs a space %s, or %s with the leads and %s high to the rail top%s; %s clear inside; allow standing room around it"
+    String ring =
+        ground.isOval()
+            ? figures.sides(outer.plus(ground.straight()), outer)
+            : figures.length(outer) + " across";
+    String room =
+        figures.sides(
+            (Length) helix.figures().at(0, "roomLength"),
+            (Length) helix.figures().at(0, "roomWidth"));
+    return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s"
         .formatted(
-            ground.isOval()
-                ? figures.sides(outer.plus(ground.straight()), outer)
-                : figures.length(outer) + " across",
-            figures.sides(
-                (Length) helix.figures().at(0, "roomLength"),
-                (Length) helix.figures().at(0, "roomWidth")),
+            ring,
+            room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
+            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)),
             figures.length(height()),
-            train,
-            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)));
+            spec.traffic()
+                .tallest()
+                .map(
+                    tallest ->
+                        ", the roof of the tallest train %s"
+                            .formatted(figures.length(height().plus(tallest))))
+                .orElse(": add room for the trains"));
   }
 
   private Length height() {
@@ -296,13 +302,13 @@ public final class HelixWords {
       String place = end == End.BOTTOM ? "Entry" : "Exit";
       lines.add(
           clearance.applies()
-              ? "%s: the straight runs %s the ring for %s, with at least %s clear there and nothing hanging below"
+              ? "%s: the straight runs %s the ring for %s, with at least %s clear there; nothing hangs below"
                   .formatted(
                       place,
                       end == End.BOTTOM ? "under" : "over",
                       figures.length(clearance.overlapLength()),
                       figures.length(clearance.free(Length.ZERO)))
-              : place + ": no turn lies over another here");
+              : place + ": no turn passes over another here");
     }
     return lines;
   }

@@ -11,16 +11,18 @@ import java.util.stream.Collectors;
 /** How a trammel's pivot is held, by what lies under it: the one rule of every paper. */
 public final class PivotWords {
 
+  /** How a pivot is set without a hole. */
+  public static final String PAD =
+      "stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the pad.";
+
   /** On wood that somebody wants. */
   public static final String ON_GOOD_WOOD =
-      "Never drive a pin into a piece or an offcut you keep: where a pivot lies on one,"
-          + " stick a thin pad of scrap plywood over the mark with double-sided tape and pivot on the"
-          + " pad.";
+      "Never drive a pin into a piece or an offcut you keep: where a pivot is on one, " + PAD;
 
   /** Beside the sheet. */
   public static final String OFF_THE_SHEET =
-      "Where a pivot is off the sheet, clamp a scrap board of the same thickness there, level with"
-          + " the sheet.";
+      "Where a pivot is off the sheet, clamp a scrap of the same thickness there, level with the"
+          + " sheet.";
 
   private PivotWords() {}
 
@@ -38,10 +40,10 @@ public final class PivotWords {
     return alike.entrySet().stream()
         .map(
             entry ->
-                "To rout "
+                "If you rout "
                     + (entry.getValue().size() == 1 ? "piece " : "pieces ")
                     + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
-                    + " on a trammel: the wood under the pivot "
+                    + " with a trammel, the wood under the pivot "
                     + entry.getKey())
         .toList();
   }
@@ -57,16 +59,17 @@ public final class PivotWords {
 
   private static String gone(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "has been cut out by then.";
-      case OTHER_BOARD -> "is on another board by then.";
-      case LOOSE -> "is loose by then.";
+      case CUT_AWAY -> "has been cut out since you drew the arcs.";
+      case OTHER_BOARD -> "is on another part of the sheet by then.";
+      case LOOSE -> "is no longer held by then.";
     };
   }
 
   private static String again(String radius) {
-    return " Clamp a scrap board of the same thickness in its place and find the pivot again: swing "
+    return " Clamp a scrap of the same thickness in its place and find the pivot again: set the"
+        + " trammel to "
         + radius
-        + " from both ends of the arc of that radius; the pivot is where the two cross. Or saw to the"
-        + " line with the jigsaw.";
+        + " and swing a mark from each end of the arc with that radius. The pivot is where the two"
+        + " marks cross. Or saw to the line with the jigsaw.";
   }
 }

@@ -13,7 +13,8 @@ import java.util.Optional;
 /** How far an answer holds, a sentence for each step that was found. */
 final class SensitivityWords {
 
-  private static final int DECIMALS = 1000;
+  /** Less than a rule shows. */
+  private static final String NOTHING = "nothing";
 
   private final Job job;
   private final Sensitivity found;
@@ -33,20 +34,20 @@ final class SensitivityWords {
       if (step.perSheet() == 0 || step.sheets() != found.baseSheets()) {
         sentences.add(sentence(step));
       } else {
-        minor.add("%s: %s".formatted(briefly(step), step.perSheet()));
+        minor.add("%s (%s)".formatted(briefly(step), step.perSheet()));
       }
     }
     if (!minor.isEmpty()) {
       sentences.add(
-          "These change the pieces per sheet (now %s), not the number of sheets: %s."
+          "These changes alter the pieces per sheet (now %s) but not the number of sheets: %s."
               .formatted(base, String.join("; ", minor)));
     }
     sentences.add(
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
             : found.byPattern()
-                ? "Each was tried with a quick count. Smaller changes make no difference."
-                : "Each was tried with a quick search. Smaller changes make no difference.");
+                ? "The changes were tried with a quick count; smaller ones make no difference."
+                : "The changes were tried with a quick search; smaller ones make no difference.");
     return sentences;
   }
 
@@ -54,8 +55,11 @@ final class SensitivityWords {
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
     String facts =
-        "The layout with %s to a sheet has %s to spare along the sheet and %s across it"
-            .formatted(base, spare(fill.spareAlong()), spare(fill.spareAcross()));
+        "The layout of %s, %s to a sheet, %s"
+            .formatted(
+                SegmentName.plural(found.option().division()),
+                base,
+                room(spare(fill.spareAlong()), spare(fill.spareAcross())));
     return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
   }
 
@@ -148,12 +152,18 @@ final class SensitivityWords {
     return job.style().formatGiven(step.change().times(step.change().millimetres() < 0 ? -1 : 1));
   }
 
+  private static String room(String along, String across) {
+    return along.equals(NOTHING) && across.equals(NOTHING)
+        ? "is a tight fit, with nothing to spare either way"
+        : "has %s to spare along the sheet and %s across it".formatted(along, across);
+  }
+
   /** Rounded down, so that no more is promised than there is. */
   private String spare(Length length) {
     boolean imperial = job.style().unit().isImperial();
-    LengthStyle style = imperial ? LengthStyle.INCH_DECIMALS : LengthStyle.METRIC;
-    double value = length.in(style.unit());
-    double down = Math.floor(value * DECIMALS + 1e-6) / DECIMALS;
-    return style.format(Length.of(imperial ? down : Math.floor(value * 100) / 100, style.unit()));
+    LengthStyle style = imperial ? LengthStyle.INCH_FRACTIONS : LengthStyle.METRIC;
+    double steps = imperial ? 64 : 10;
+    double down = Math.floor(length.in(style.unit()) * steps + 1e-6) / steps;
+    return down <= 0 ? NOTHING : style.format(Length.of(down, style.unit()));
   }
 }

@@ -50,14 +50,14 @@ final class SheetSizeWords {
 
   /** How much less than its stated size a sheet may measure, and by which standard. */
   static String undersize(String shortBy, String source) {
-    return "Sheets can come up to %s undersize (by %s)".formatted(shortBy, source);
+    return "Sheets can come up to %s undersize (%s)".formatted(shortBy, source);
   }
 
   private String other(SegmentOption option, ShortSheets found) {
-    return "%s need full-size sheets to fit on %s; %s undersize, %s, so they are not recommended. If yours measure full size, write `tolerance: 0` for the sheet."
+    return "%s fit on %s only if the sheets are full size. They are not recommended, because from sheets %s undersize %s. If yours measure full size, write `tolerance: 0` for the sheet."
         .formatted(
             DecisionWords.card(option.division()),
-            option.sheets(),
+            Figures.count(option.sheets(), "sheet"),
             shortBy(found),
             found.sheets() == ShortSheets.NONE
                 ? "they cannot be cut"

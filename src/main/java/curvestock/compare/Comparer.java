@@ -196,7 +196,7 @@ public final class Comparer {
   }
 
   private void firstLook() {
-    listener.stage(Stages.Stage.PATTERNS, "quick count");
+    listener.stage(Stages.Stage.PATTERNS, "making a quick count");
     Sizes sizes = Sizes.of(job, packers);
     for (Division division : asked()) {
       try {
@@ -269,7 +269,7 @@ public final class Comparer {
 
   /** All divisions, as many at a time as there are cores; by lattices alone once stopped. */
   private void plan(List<Division> divisions) {
-    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " choices");
+    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " segment sizes");
     AtomicInteger done = new AtomicInteger();
     // Libraries look for their parts by it, and the pool's threads have another.
     ClassLoader loader = Thread.currentThread().getContextClassLoader();
@@ -338,7 +338,7 @@ public final class Comparer {
         new Mixing(designs, packers, listener).candidates(options, joint);
     for (Mixing.Candidate candidate : candidates.subList(0, Math.min(MIXED, candidates.size()))) {
       SegmentRun lower = candidate.division().lower().orElseThrow();
-      String name = lower.count() + " of " + lower.segment() + " and smaller segments";
+      String name = lower.count() + " segments of " + lower.segment() + ", the rest smaller";
       try {
         SegmentOption option = maker.option(candidate.division(), name, Effort.QUICK);
         if (!option.plan().stopped() && option.sheets() < candidate.plain().sheets()) {
@@ -363,7 +363,7 @@ public final class Comparer {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.MORE, "one more turn");
+    listener.stage(Stages.Stage.MORE, "planning one more turn");
     try {
       SegmentOption longer =
           new Options(designs.longerBy(1), packers, listener)
@@ -385,7 +385,7 @@ public final class Comparer {
     if (listener.stopped()) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.MORE, "trying to save the sheet that holds one piece");
+    listener.stage(Stages.Stage.MORE, "trying to do without the sheet that holds only one piece");
     return LonePiece.of(designs, best, packers, listener);
   }
 

@@ -112,7 +112,7 @@ final class GroundReader {
     assumed.note(
         "track-spacing",
         assumed.shown(published.get().value()),
-        published.get().citation() + ", at this radius");
+        published.get().citation() + "; figure for this radius");
     return Optional.of(published.get().value());
   }
 }

@@ -258,7 +258,9 @@ final class StructureReader {
             .orElse(Wood.BIRCH);
     Sourced<Double> density = WoodDensity.of(wood, plywood);
     assumed.note(
-        "density", assumed.shownDensity(density.value()), density.citation() + ", this thickness");
+        "density",
+        assumed.shownDensity(density.value()),
+        density.citation() + "; figure for this thickness");
     return density.value();
   }
 

@@ -74,7 +74,7 @@ final class TrainsReader {
             "trains.clearance-standard",
             usual,
             usual.title(),
-            "publishes a height for this scale");
+            "it has a figure for this scale");
     Length opening =
         assumed.length(
             block,

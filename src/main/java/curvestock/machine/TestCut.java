@@ -178,36 +178,39 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     List<String> words = new ArrayList<>();
     SheetStock offcut = layout.sheet();
     words.add(
-        "Before cutting: in the machine's program "
+        "Before cutting, check the drawing on screen: "
             + squares(style)
-            + " If not, the unit was misread: fix the import settings, not the file.");
+            + " If not, the program has misread the unit: fix the import settings, not the file.");
     words.add(
-        "Cut it from a scrap of the same plywood, "
+        "Cut it from scrap of the same plywood, "
             + atLeast(style, offcut.length())
             + " x "
             + atLeast(style, offcut.width())
-            + " or more, with the settings of the job"
-            + (hasLaps() ? ": test-flip first, then turn the scrap over and cut test-cut." : "."));
-    words.add("The numbers must read the right way round: mirrored letters mean a mirrored file.");
+            + " or bigger, with the settings of the job"
+            + (hasLaps() ? ". Run test-flip first, then flip the scrap and run test-cut." : "."));
     words.add(
-        "After cutting, measure both squares with a caliper, both ways. Both too small or too large"
-            + " by the same amount: the kerf is set wrong; a piece too small by "
+        "The numbers must read the right way round. If the letters are mirrored, the file was"
+            + " mirrored.");
+    words.add(
+        "After cutting, measure both squares with a caliper, both ways. If both are off by the same"
+            + " amount, the kerf setting is wrong: "
             + (style.unit().isImperial()
-                ? "0.01 in was cut with a kerf 0.01 in"
-                : "0.2 mm was cut with a kerf 0.2 mm")
-            + " wider than set. Too small in proportion, or in one direction only: the machine's axis"
-            + " is off.");
+                ? "0.01 in too small means a real kerf 0.01 in"
+                : "0.2 mm too small means a real kerf 0.2 mm")
+            + " wider than the one set. Correct it. If only one direction is off, that axis of"
+            + " the machine needs calibrating.");
     words.add(
         "Measure the diagonals: "
             + diagonals(style)
-            + " Unlike diagonals: the machine is out of square.");
+            + " If the two diagonals of a square differ, the machine is out of square.");
     if (hasLaps()) {
       words.add(
-          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces be flush. A"
-              + " step is twice the error of the depth; measure the sheet again where it was cut.");
+          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces must be flush."
+              + " If the faces are out by a step, each lap is off by half of it. Measure the thickness"
+              + " there again and reset the depth.");
     } else if (layout.placements().size() > 2) {
       words.add(
-          "Butt END 1 against END 2: the edges must line up and the faces meet without a gap. Then try"
+          "Butt END 1 against END 2: the edges must line up and the ends meet without a gap. Then try"
               + " the joint as you will build it, plate and screws included.");
     }
     return words;
@@ -216,14 +219,14 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
   /** 100 mm are 3.937 in, 4 in are 101.6 mm. */
   private static String squares(LengthStyle style) {
     return style.unit().isImperial()
-        ? "the square marked 4 IN must measure 4 in, the one marked 100 MM 3.937 in."
-        : "the square marked 100 MM must measure 100 mm, the one marked 4 IN 101.6 mm.";
+        ? "the square marked 4 IN must measure 4 in, and the square marked 100 MM must measure 3.937 in."
+        : "the square marked 100 MM must measure 100 mm, and the square marked 4 IN must measure 101.6 mm.";
   }
 
   private static String diagonals(LengthStyle style) {
     return style.unit().isImperial()
-        ? "5.657 in on the square marked 4 IN, 5.568 in on the other."
-        : "141.4 mm on the square marked 100 MM, 143.7 mm on the other.";
+        ? "5.657 in on the square marked 4 IN and 5.568 in on the other."
+        : "141.4 mm on the square marked 100 MM and 143.7 mm on the other.";
   }
 
   /** What a carpenter measures: the next half inch or 10 mm. */

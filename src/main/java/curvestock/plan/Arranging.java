@@ -81,7 +81,7 @@ final class Arranging {
       boolean roomy = before == 0 || layout.areaYield() < FULL;
       if (before < MOST_SHEETS && roomy && !listener.stopped()) {
         done.put(layout.sheet().thickness(), before + 1);
-        listener.step("closing up the pieces of sheet " + (i + 1));
+        listener.step("moving the pieces of sheet " + (i + 1) + " closer together");
         result.set(i, compacted.computeIfAbsent(layout, compaction::compacted));
       }
     }

@@ -184,7 +184,7 @@ final class LayoutPool {
         (sheet, packer) -> {
           List<Demand> demands = suiting(sheet);
           if (demands.size() > 1 && !listener.stopped()) {
-            listener.step("filling " + sheet.name() + " with mixed pieces");
+            listener.step("filling a sheet of " + sheet.name() + " with mixed pieces");
             mix(
                 demands,
                 rest -> packer.fill(rest, demand -> known(demand, sheet), listener),

@@ -32,7 +32,7 @@ final class HoleMarks {
     int count = first.holes().size();
     if (count > 0 && same.size() > 1) {
       flow.lead(
-          "Holes, alike on all "
+          "The holes are the same on all "
               + same.size()
               + " pieces: strike the two distances from the marked corners; the hole is where the arcs"
               + " cross on the piece.");
@@ -60,8 +60,8 @@ final class HoleMarks {
   /** The corners that a table of places leaves out, by their distances from those it has. */
   void otherCorners(PieceMarks mark, List<Integer> placing) {
     flow.lead(
-        "The other corners, alike on all pieces of this kind: strike the two distances from corners"
-            + " marked before.");
+        "The other corners are the same on all pieces of this kind: strike the two distances from corners"
+            + " already marked.");
     grid(
         "Corner",
         IntStream.range(0, mark.corners().size())

@@ -125,7 +125,7 @@ public final class LabelSheet {
     lines.add("turn " + row.turn() + (layers > 1 ? ", " + layer : ""));
     lines.add("from " + from + " up to " + to);
     if (!stations.isEmpty()) {
-      lines.add("stands on " + stations);
+      lines.add("rests on " + stations);
     }
     if (halfLaps) {
       List<String> laps = new ArrayList<>();

@@ -110,27 +110,30 @@ public final class MarkingSheets {
             + " lower edge, y up along the left edge. First check that corner with the 3-4-5 rule. Lengths"
             + " are in "
             + words(ruler.unit())
-            + ", rounded to the nearest "
+            + ", each rounded to the nearest "
             + ruler.nearest()
-            + ". Numbers are pieces (small ones show only the end of their name). A, B, C ... are"
-            + " corners. Small crosses are pivots, each with its piece's number. Dashed lines are straight"
-            + " cuts, numbered in order.");
+            + ", so sums can be off by that much. On the map, numbers are pieces, and A, B, C ... are their corners. Small crosses are"
+            + " pivots, each with its piece's number."
+            + (cuts.order().rips().isEmpty()
+                ? ""
+                : " Dashed lines are straight cuts, numbered in order.")
+            + (longNames(labels) ? " Small pieces show only the end of their name." : ""));
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
         high,
         (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, cuts.order().rips()));
-    flow.heading("Sheet " + (index + 1) + ": where each piece lies");
+    flow.heading("Sheet " + (index + 1) + ": where to mark each piece");
     flow.paragraph(
         "Mark the corners, then swing the arcs from the pivot. Draw every arc on the sheet before the"
-            + " first cut: some pivots fall on other pieces. M is the middle of the outer arc; with it and"
-            + " the corners you can place a template without a pivot.");
+            + " first cut, because some pivots are on other pieces. M is the middle of the outer arc; with"
+            + " it and the corners you can place a template without a pivot.");
     flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
     List<LostPivot> lost = cuts.order().lost();
     kinds.forEach((piece, same) -> places(piece, same, labels, lost));
-    flow.heading("Sheet " + (index + 1) + ": check measurements, and drawing arcs without a pivot");
+    flow.heading("Sheet " + (index + 1) + ": check measurements, and arcs drawn without a pivot");
     kinds.forEach((piece, same) -> shape(piece, same.get(0), index + 1));
     if (index == 0) {
       template();
@@ -144,13 +147,21 @@ public final class MarkingSheets {
         marks.stream().filter(PieceMarks::isSwung).flatMap(mark -> mark.pivots().stream()).toList();
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
-        ? "No pivot falls on a good piece."
-        : "%s of %s %s on good wood. %s Or draw that piece around its template."
-            .formatted(
-                marked,
-                Figures.count(swung.size(), "pivot"),
-                marked == 1 ? "falls" : "fall",
-                PivotWords.ON_GOOD_WOOD);
+        ? "No pivot lands on wood you keep."
+        : "%s on a piece or an offcut you keep. Do not drive a pin there: %s Or draw that piece around its template instead."
+            .formatted(lands(marked, swung.size()), PivotWords.PAD);
+  }
+
+  private static String lands(long marked, int all) {
+    if (all == 1) {
+      return "The pivot lands";
+    }
+    return "%s of the %s pivots %s".formatted(marked, all, marked == 1 ? "lands" : "land");
+  }
+
+  /** Names of more than a number are shortened on a map, as block-35-73 to 35-73. */
+  private static boolean longNames(List<String> labels) {
+    return labels.stream().anyMatch(label -> label.contains("-"));
   }
 
   private static String words(String unit) {
@@ -201,7 +212,7 @@ public final class MarkingSheets {
             (of > 1 ? "pivot " + (which + 1) : "pivot") + " x (" + ruler.unit() + ")",
             "y (" + ruler.unit() + ")",
             "radii (" + ruler.unit() + ")",
-            "the pivot lies");
+            "where the pivot is");
     List<List<String>> rows = new ArrayList<>();
     for (PieceMarks mark : same) {
       ArcMark arc = mark.pivots().get(which);
@@ -244,11 +255,11 @@ public final class MarkingSheets {
     if (place instanceof OffSheet off) {
       String beyond = ruler.of(off.beyond());
       return switch (off.side()) {
-        case LEFT -> "off the sheet, " + beyond + " to the left: clamp a scrap board there";
-        case RIGHT -> "off the sheet, " + beyond + " to the right: clamp a scrap board there";
-        case BELOW -> "off the sheet, " + beyond + " below: clamp a scrap board there";
-        case ABOVE -> "off the sheet, " + beyond + " above: clamp a scrap board there";
-        case ASKEW -> "off the wood, " + beyond + " from its edge: clamp a scrap board there";
+        case LEFT -> "off the sheet, " + beyond + " to the left: clamp scrap there";
+        case RIGHT -> "off the sheet, " + beyond + " to the right: clamp scrap there";
+        case BELOW -> "off the sheet, " + beyond + " below: clamp scrap there";
+        case ABOVE -> "off the sheet, " + beyond + " above: clamp scrap there";
+        case ASKEW -> "off the wood, " + beyond + " from its edge: clamp scrap there";
       };
     }
     return "on waste";
@@ -295,7 +306,8 @@ public final class MarkingSheets {
   private void shape(Piece piece, PieceMarks mark, int sheet) {
     int first = shown.computeIfAbsent(piece, p -> sheet);
     if (first < sheet) {
-      flow.paragraph(piece.id() + ", " + piece.name() + ": as on sheet " + first + ".");
+      flow.paragraph(
+          piece.id() + ", " + piece.name() + ": use the measurements under sheet " + first + ".");
       return;
     }
     flow.heading(piece.id() + ", " + piece.name());
@@ -356,13 +368,14 @@ public final class MarkingSheets {
     }
     flow.lead(
         found
-            + ". Height of the arc above the chord, at these distances either side of the middle:");
+            + ". Draw the chord straight from corner to corner. At these distances either side of its"
+            + " middle, measure square out to the arc:");
     List<ChordOffsets.Offset> offsets = chord.offsets();
     for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
       List<ChordOffsets.Offset> some =
           offsets.subList(from, Math.min(offsets.size(), from + STATIONS_A_TABLE));
-      List<String> head = new ArrayList<>(List.of("from the middle (" + ruler.unit() + ")"));
-      List<String> row = new ArrayList<>(List.of("height (" + ruler.unit() + ")"));
+      List<String> head = new ArrayList<>(List.of("along the chord (" + ruler.unit() + ")"));
+      List<String> row = new ArrayList<>(List.of("out to the arc (" + ruler.unit() + ")"));
       for (ChordOffsets.Offset offset : some) {
         head.add(ruler.number(offset.station()));
         row.add(ruler.number(offset.height()));
@@ -373,10 +386,11 @@ public final class MarkingSheets {
 
   private void template() {
     flow.paragraph(
-        "Easier than marking out every piece: make one of each kind from its full-size pattern, as"
-            + " exactly as you can, and keep it as the template. Set its corners and its middle on A, B"
-            + " ... and M of each place and draw around it. Cut outside the line and trim to the template"
-            + " with a bearing bit if you have one. Do not saw thick stacks: the blade wanders.");
+        "There is an easier way than marking out every piece: cut one of each kind from its full-size"
+            + " pattern, as exactly as you can, and keep it as the template. For each piece, mark its"
+            + " corners and M on the sheet, line the template up with them and draw around it. Cut outside"
+            + " the line and trim to the template with a bearing bit if you have one. Do not saw thick"
+            + " stacks: the blade wanders.");
   }
 
   // Order.
@@ -388,8 +402,9 @@ public final class MarkingSheets {
     flow.paragraph(
         "Wear eye and hearing protection and a dust mask, and use extraction; unplug before changing a"
             + " blade. Support the whole sheet on scrap boards across sawhorses, on both sides of every"
-            + " cut, so that neither part can drop or pinch the blade. Straight cuts: circular saw along a"
-            + " clamped guide. Curves: jigsaw, or router on a trammel in several shallow passes.");
+            + " cut, so that neither part can drop or pinch the blade. Make straight cuts with a circular saw"
+            + " along a clamped guide. Cut curves with a jigsaw, or with a router on a trammel in several"
+            + " shallow passes.");
     cuts.cuts(figures).forEach(flow::paragraph);
     cuts.boards(figures).forEach(flow::paragraph);
     cuts.pivots(figures).forEach(flow::paragraph);
@@ -398,8 +413,9 @@ public final class MarkingSheets {
         "On each piece, first write its number, 'up' and 'inner edge'. "
             + BenchWords.UP
             + (drilled ? " Drill its holes." : "")
-            + " Saw the inner edge while the board still holds it, then the outer edge, and the ends last,"
-            + " on the waste side of the line. Never hold a small piece by hand: clamp it.");
+            + " Saw on the waste side of the line: first the inner edge, while the piece is still firm in"
+            + " the sheet, then the outer edge, and the ends last. Never hold a small piece by hand: clamp"
+            + " it.");
     if (!cuts.laps().isEmpty()) {
       flow.heading("Sheet " + (index + 1) + ": half-laps");
       cuts.laps().forEach(flow::paragraph);

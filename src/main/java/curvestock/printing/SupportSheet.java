@@ -10,6 +10,8 @@ import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.drawing.PaperSize;
 import curvestock.drawing.SheetTitle;
+import curvestock.helix.build.Station;
+import curvestock.helix.build.Stations;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Text;
 import java.util.List;
@@ -48,16 +50,17 @@ public final class SupportSheet {
       flow.paragraph(SheetTitle.INVENTED_NOTE);
     }
     flow.paragraph(
-        "S1, S2 ... and E and X are the supports on the footprint and on the plan of the helix. Heights"
-            + " are above the base, the surface that the lowest supports stand on. Build from the bottom"
-            + " up, one table after the other: set its supports, lay its pieces, measure up from the base"
-            + " to the top of the plywood at each support, put right what is off, and tick the box. Start"
-            + " the next table when all are ticked.");
+        where(helix)
+            + " The footprint and the plan of the helix show them. Heights are above the base, which the"
+            + " lowest supports stand on. Build from the bottom up, in the order of the tables: set the"
+            + " supports that carry the next piece, lay the piece, measure up from the base to the top of"
+            + " the plywood at each support, correct what is off, and tick the box.");
+    new BenchWords(helix, figures).rounding().ifPresent(flow::paragraph);
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
-          "Block heights are at the middle of the block; the table of blocks says what to cut. 'Edges'"
-              + " means two blocks, one under each edge; 'middle', 'inner edge' and 'outer edge' mean one"
-              + " block there.");
+          "Block heights are measured at the middle of the block; cut the blocks by the table of riser"
+              + " blocks. 'Edges' means two blocks, one under each edge; 'middle', 'inner edge' and 'outer"
+              + " edge' mean one block there.");
     }
     boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
     if (rods) {
@@ -105,6 +108,25 @@ public final class SupportSheet {
 
   private static boolean isRing(String turn) {
     return turn.matches("[0-9]+");
+  }
+
+  /** Which supports there are, by their names. */
+  private static String where(Building helix) {
+    Stations stations = helix.plan().stations();
+    List<String> ring = stations.ring().stream().map(Station::name).toList();
+    String named = named(ring) + " are the supports around the ring";
+    named += stations.entry().isEmpty() ? "" : ", " + under(stations.entry()) + " the entry lead";
+    named += stations.exit().isEmpty() ? "" : ", " + under(stations.exit()) + " the exit lead";
+    return named + ".";
+  }
+
+  private static String under(List<Station> stations) {
+    List<String> names = stations.stream().map(Station::name).toList();
+    return named(names) + (names.size() == 1 ? " is" : " are") + " under";
+  }
+
+  private static String named(List<String> names) {
+    return names.size() == 1 ? names.get(0) : names.get(0) + " to " + names.get(names.size() - 1);
   }
 
   /** The leads and turns in the order in which they are built. */

@@ -108,9 +108,9 @@ public final class TrammelSheet {
     }
     flow.paragraph(
         "A trammel is a stick that swings on a pivot, such as a nail. Drill the pivot hole first and"
-            + " measure all the others from it, never from hole to hole: errors add up. Make the pencil"
-            + " holes to fit the point. Screw the router on with the centre of its bit at the distance in"
-            + " the last column.");
+            + " measure all the others from it, never from hole to hole: errors add up. Drill the pencil"
+            + " holes to fit your pencil's point. Screw the router on with the centre of its bit at the"
+            + " distance in the last column.");
     flow.notice(
         "Before you rout or saw: wear eye and hearing protection and a dust mask, clamp the work, and"
             + " unplug the tool before you change its bit or blade.");
@@ -120,21 +120,29 @@ public final class TrammelSheet {
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "The stick must reach past %s, where the middle of the router bit is, by half of the router's base or more. It needs that much free space around the pivot: swing it empty before you drill."
+          "Make the stick reach past %s, where the middle of the router bit is, by at least half of the router's base. Check that it swings clear all round before you cut."
               .formatted(ruler.of(trammel.reach(bit))));
     }
     flow.paragraph(
-        "The router column is for a bit of %s, the kerf of this job: half the bit outside an outer edge, half inside an inner edge. For another bit, add or take away half of its diameter; one wider than the kerf cuts into the neighbouring pieces. Take several shallow passes over a scrap board, never climb-cut, and hold the pivot down so that it cannot lift."
-            .formatted(ruler.given(bit)));
+        "The last column is for a bit of %s, the kerf of this job: the centre of the bit is half its diameter outside an outer edge, or inside an inner edge. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Take several shallow passes over scrap, never climb-cut, and hold the pivot down so that it cannot lift."
+            .formatted(ruler.given(bit), ruler.given(bit)));
     flow.paragraph(
         "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"
-            + " scrap first and measure across a half circle: it must be twice the radius.");
+            + " scrap first: draw half a circle and measure straight across. It must be twice the"
+            + " radius.");
     flow.paragraph(PivotWords.OFF_THE_SHEET + " " + PivotWords.ON_GOOD_WOOD);
+  }
+
+  /** The hole or the centre of the bit that is farthest from the pivot. */
+  private static Length farthest(Trammel trammel, Length bit) {
+    return trammel.holes().stream()
+        .map(hole -> hole.keep() == Keep.BOTH ? hole.radius() : hole.bitMiddle(bit))
+        .reduce(trammel.reach(), (a, b) -> a.compareTo(b) > 0 ? a : b);
   }
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {
     List<String> head =
-        List.of("Line", "Pencil hole", "Exact radius", "Rounded by", "Centre of the router bit");
+        List.of("Line", "Pencil hole", "Exact radius", "Rounding", "Centre of the router bit");
     List<List<String>> rows = new ArrayList<>();
     for (Hole hole : trammel.holes()) {
       rows.add(
@@ -160,7 +168,7 @@ public final class TrammelSheet {
     boolean imperial = job.style().unit().isImperial();
     double value = imperial ? off.inches() : off.millimetres();
     String text = String.format(Locale.ROOT, imperial ? "%+.3f\u00A0in" : "%+.2f\u00A0mm", value);
-    return text.matches("[+-]0\\.0+\\D.*") ? "nothing" : text;
+    return text.matches("[+-]0\\.0+\\D.*") ? "none" : text;
   }
 
   /** The stick to scale along its length, each hole measured from the pivot. */

@@ -59,6 +59,7 @@ public final class ComparePaper {
     parts.table(decisive(choices, "best", "used", "search"));
     parts.table(joints(choices));
     parts.table(work(choices));
+    parts.bullets(List.of(words.counted()));
     parts.bullets(words.remarks());
     words.mixed().forEach(plan -> listed(parts, plan));
     if (!words.sensitivity().isEmpty()) {

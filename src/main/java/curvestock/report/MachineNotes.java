@@ -24,6 +24,9 @@ import java.util.stream.Collectors;
 /** What whoever runs the machine must know of the files, in plain words: {@code machine.txt}. */
 public final class MachineNotes {
 
+  private static final String LETTERS =
+      "engrave: piece numbers, feet towards the inner edge, and which face is up";
+
   private final Job job;
   private final MachineSetup setup;
   private final LengthStyle style;
@@ -83,7 +86,7 @@ public final class MachineNotes {
     return margin.compareTo(half) >= 0
         ? Optional.empty()
         : Optional.of(
-            "The edge margin of %s is less than half the kerf of %s, so cuts beside the sheet's edge run over it. If your tool must stay on the sheet, write `margin: %s` or more."
+            "The edge margin of %s is less than half the kerf of %s, so cuts along the edge run off the sheet. If your tool must stay on the sheet, write `margin: %s` or more."
                 .formatted(
                     job.style().formatGiven(margin),
                     job.style().formatGiven(job.cutting().kerf()),
@@ -93,9 +96,9 @@ public final class MachineNotes {
   private static String outlines(Job job) {
     Length kerf = job.cutting().kerf();
     return job.machine().isOffset()
-        ? "The machine files are not at finished size: their outlines are already offset by half the kerf, %s. Do not offset them again."
+        ? "Outlines in the machine files are not at finished size: they are already offset by half the kerf, %s. Do not offset them again."
             .formatted(exact(job.style(), kerf.times(0.5)))
-        : "The machine files are at finished size too: your machine's program offsets the tool.";
+        : "Outlines in the machine files are at finished size: let your machine's program offset the tool.";
   }
 
   private List<String> write() {
@@ -122,10 +125,7 @@ public final class MachineNotes {
   private void cautions() {
     lines.add("Cautions");
     lines.addAll(
-        TextPaper.wrapped(
-            "- ",
-            "Make the test cut and measure it before you cut a sheet; run the first sheet once above"
-                + " the wood."));
+        TextPaper.wrapped("- ", "Make the test cut and measure it before you cut a sheet."));
     Cautions.ofMachines(setup.tabs().isPresent())
         .forEach(words -> lines.addAll(TextPaper.wrapped("- ", words)));
   }
@@ -147,17 +147,17 @@ public final class MachineNotes {
     lines.add("Files");
     lines.add("- SVG: 1 unit is 1 mm, and the page is exactly the sheet. If a sheet comes in at");
     lines.add(
-        "  0.265 of its size, the importer read mm as pixels: scale it by 3.7795 (96 / 25.4).");
+        "  0.265 of its size, the program read mm as pixels: scale it by 3.7795 (96 / 25.4).");
     lines.add(
         "- DXF (ASCII, release 12): numbers are in "
             + setup.dxfUnit().symbol()
-            + ", as the file says ($INSUNITS);");
+            + ", as the file says ($INSUNITS).");
     lines.add(
-        "  if your program asks, choose that unit. The origin is the sheet's lower left corner, y up.");
+        "  If your program asks, choose that unit. Zero is the sheet's lower left corner, y up.");
     lines.add(
         setup.linesWithin().isEmpty()
             ? "- Arcs are true arcs of at most 90° each."
-            : "- Arcs are short straight lines with their ends on the arc; between these they run inside it by at most %s."
+            : "- Arcs are made of short straight lines, which run inside the true arc by at most %s."
                 .formatted(exact(style, setup.linesWithin().get())));
   }
 
@@ -165,21 +165,21 @@ public final class MachineNotes {
     lines.add("");
     lines.add("Size of the outlines");
     lines.add("- " + size(job));
-    lines.add("- Kerf of this job: " + exact(style, job.cutting().kerf()) + ".");
+    lines.add("- The kerf of this job is " + exact(style, job.cutting().kerf()) + ".");
     if (!setup.isOffset() && job.cutting().shares()) {
       lines.addAll(
           TextPaper.wrapped(
               "- ",
-              "Where straight sides lie one kerf apart, your program runs the cut between them twice."
-                  + " A laser chars there, and a tab stays only where both passes leave it. Write"
-                  + " `outlines: offset` in the job to have such a cut drawn once."));
+              "Where straight sides are one kerf apart, your program runs the cut between them twice."
+                  + " A laser burns that edge twice, and a tab survives only if both passes skip it."
+                  + " Write `outlines: offset` in the job to have such a cut drawn once."));
     }
     overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));
   }
 
   private void operations() {
     lines.add("");
-    lines.add("Operations (group in the SVG, layer in the DXF, colour in the SVG)");
+    lines.add("Operations (name in the SVG, layer in the DXF, colour in the SVG)");
     List<List<String>> rows = new ArrayList<>();
     for (Operation operation : Operation.values()) {
       rows.add(
@@ -187,22 +187,35 @@ public final class MachineNotes {
               "  " + operation.id(),
               operation.id().toUpperCase(Locale.ROOT),
               setup.colours().get(operation),
-              meaning(operation)));
+              operation == Operation.LABEL ? letters() : meaning(operation)));
     }
     for (List<String> row : rows) {
       lines.add(String.format(Locale.ROOT, "%-15s %-13s %-8s %s", row.toArray()));
     }
   }
 
+  /** What is engraved, and what the short form of a long name means, if there is one. */
+  private String letters() {
+    return numbers.stream()
+        .flatMap(List::stream)
+        .filter(name -> name.contains("-"))
+        .findFirst()
+        .map(
+            name ->
+                "%s (%s is engraved as %s where room is short)"
+                    .formatted(LETTERS, name, name.substring(name.indexOf('-') + 1)))
+        .orElse(LETTERS);
+  }
+
   private static String meaning(Operation operation) {
     return switch (operation) {
       case CUT -> "cut through";
       case MARK -> "draw or score: centre lines; for a helix also supports, laps and screws";
-      case LABEL ->
-          "engrave: piece numbers, bottom towards the inner edge (35-73 is block-35-73); which face is up";
+      case LABEL -> LETTERS;
       case POCKET_TOP -> "clear the closed areas to their depth; the tool stays inside them";
-      case POCKET_BOTTOM -> "the same from below; in the flip files, which you run first";
-      case DRILL -> "drill through; one layer for each diameter";
+      case POCKET_BOTTOM ->
+          "clear in the same way from below; in the flip files, which you run first";
+      case DRILL -> "drill through; each diameter has its own layer";
       case TAB -> "do not cut: where to leave tabs";
       case SHEET -> "do not cut: edge of the sheet, defects";
       case REMNANT -> "do not cut: the offcut to keep";
@@ -213,10 +226,12 @@ public final class MachineNotes {
 
   private void order() {
     lines.add("");
-    lines.add(
-        "Order within each cut file: marks and letters first; then piece by piece, holes before");
-    lines.add(
-        "the outside. Every outline begins in the middle of a long side, away from the corners.");
+    lines.addAll(
+        TextPaper.wrapped(
+            "",
+            "Each cut file runs the marks and letters first. Then it cuts piece by piece, holes before"
+                + " the outside. Every outline begins in the middle of a long side, away from the"
+                + " corners."));
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
       lines.addAll(TextPaper.wrapped("- ", "Sheet " + (i + 1) + ": " + ways(sheet)));
@@ -224,23 +239,15 @@ public final class MachineNotes {
         lines.addAll(
             TextPaper.wrapped(
                 "  ",
-                "%s of straight cut separates two pieces at once. It is drawn and cut once, with the first of the two; the outline of the other is open there."
+                "%s of straight cut separates two pieces at once. It is drawn and cut once, with the first of the two pieces; the outline of the second is open there."
                     .formatted(metres(sheet.sharedCut()))));
       }
     }
   }
 
   private String ways(MachineSheet sheet) {
-    String others =
-        sheet.otherTravel() > 0 ? ", between pockets and holes " + metres(sheet.otherTravel()) : "";
-    return "%s outlines, %s of cut. Travel with the tool lifted: between outlines %s (%s in the order they lie), between marks and letters %s%s."
-        .formatted(
-            sheet.contours().size(),
-            metres(sheet.cut()),
-            metres(sheet.travel()),
-            metres(sheet.travelAsLaidOut()),
-            metres(sheet.markTravel() + sheet.labelTravel()),
-            others);
+    return "%s, %s of cut."
+        .formatted(Figures.count(sheet.contours().size(), "outline"), metres(sheet.cut()));
   }
 
   private String metres(double millimetres) {
@@ -262,7 +269,7 @@ public final class MachineNotes {
       lines.addAll(
           TextPaper.wrapped(
               "",
-              "Tabs: none. Hold every piece down itself before its outline is cut: by vacuum,"
+              "There are no tabs. Before its outline is cut, hold every piece down by vacuum,"
                   + " double-sided tape, or screws inside its outline where the tool does not go."));
       return;
     }
@@ -271,13 +278,13 @@ public final class MachineNotes {
     lines.addAll(
         TextPaper.wrapped(
             "",
-            "Tabs: %s to a piece, each %s of wood, on long sides with wood beyond the cut, never on a splice face; neighbours share one. %s"
+            "Each piece has %s tabs of %s of wood. They are on long sides that have wood beyond the cut, never on a splice face, and neighbours share them. %s"
                 .formatted(
                     tabs.count(),
                     exact(style, tabs.width()),
                     gaps
-                        ? "The cut is interrupted there, over that width and one kerf more."
-                        : "The outlines are whole; short marks beside them (tab) show where.")));
+                        ? "The cut stops there, over that width and one kerf more."
+                        : "The outlines are whole; short marks beside them (tab) show the places.")));
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);
       int number = i + 1;
@@ -287,14 +294,14 @@ public final class MachineNotes {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                "Sheet %s: fewer tabs than %s, but held: %s"
+                "Sheet %s: these pieces have fewer than %s tabs, but enough to hold: %s"
                     .formatted(number, tabs.count(), listed(i, fewer))));
       }
       if (!sheet.loose().isEmpty()) {
         lines.addAll(
             TextPaper.wrapped(
                 "- ",
-                "CAUTION: sheet %s: tabs do not hold these; screw down or tape each one before it is cut: %s"
+                "CAUTION: on sheet %s tabs do not hold these pieces. Screw down or tape each one before it is cut: %s"
                     .formatted(number, listed(i, sheet.loose()))));
       }
     }
@@ -330,7 +337,7 @@ public final class MachineNotes {
       }
     }
     if (warnings.isEmpty()) {
-      lines.add("Inside corners: a %s tool reaches them all.".formatted(exact(style, bit)));
+      lines.add("A %s tool reaches all inside corners.".formatted(exact(style, bit)));
     } else {
       lines.add("Inside corners");
       lines.addAll(warnings);

@@ -35,29 +35,30 @@ public final class PacketGuide {
           Entry.of(
               FIRST,
               "report\\.html",
-              "everything at a glance; opens in any browser, no network needed"),
+              "everything in one page; opens in any browser, without a network"),
           Entry.of(FIRST, "report\\.pdf", "the same, to print"),
           Entry.of(
-              FIRST, "summary\\.txt", "what to buy, what it costs and what lies on each sheet"),
-          Entry.of(FIRST, "helix\\.txt", "does the helix work: every check, heights and lists"),
+              FIRST, "summary\\.txt", "what to buy, what it costs and what is cut from each sheet"),
+          Entry.of(
+              FIRST, "helix\\.txt", "whether the helix works: every check, all heights and lists"),
           Entry.of(
               HAND,
               "patterns/.*\\.pdf",
-              "full-size patterns, tiled: print at 100 %, measure the bars, tape the pages together"),
+              "full-size patterns on several pages: measure the scale bars, then tape the pages together"),
           Entry.of(
               HAND,
               "marking-out\\.pdf",
-              "how to mark out every piece on its sheet: places to measure, arcs to swing, order of cuts"),
+              "how to mark out every piece on its sheet: corners to measure, arcs to swing, order of cuts"),
           Entry.of(HAND, "trammel\\.pdf", "where to drill the trammel's holes"),
           Entry.of(
               HAND,
               "footprint\\.pdf",
-              "full-size plan of the helix to lay on the bench, tiled: print at 100 %, measure the bars"),
+              "full-size plan of the helix to lay on the benchwork: measure the scale bars, then tape the pages"),
           Entry.of(HAND, "labels\\.pdf", "a label for each piece"),
           Entry.of(
               HAND,
               "sheets/sheet-\\d+\\.(svg|png)",
-              "each sheet's layout to read: numbered pieces, title, scale bars"),
+              "picture of each sheet: where its numbered pieces are"),
           Entry.of(
               MACHINE,
               "machine\\.txt",
@@ -69,11 +70,11 @@ public final class PacketGuide {
           Entry.of(
               MACHINE,
               "sheets/sheet-\\d+-.*\\.svg",
-              "each sheet's outlines and marks alone, at true size in millimetres"),
-          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the unit is at the end of the name"),
+              "outlines and marks of each sheet for the machine, at true size in millimetres"),
+          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the end of the file name tells the unit"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
-          Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix unrolled, with its heights"),
+          Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix rolled out flat, with its heights"),
           Entry.of(
               BUILD,
               "helix-ends\\.(svg|png)",
@@ -81,17 +82,20 @@ public final class PacketGuide {
           Entry.of(
               BUILD, "schedule\\.csv", "every piece in the order of building, for a spreadsheet"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support, for a spreadsheet"),
-          Entry.of(BUILD, "support-table\\.pdf", "the same to print, with a box to tick"),
-          Entry.of(BUILD, "joints\\.csv", "every joint, the two pieces it joins, its screws"),
-          Entry.of(BUILD, "cutting-list\\.csv", "what to cut from each board or rod"),
+          Entry.of(BUILD, "support-table\\.pdf", "the same to print, with boxes to tick"),
+          Entry.of(BUILD, "joints\\.csv", "every joint and the two pieces it joins"),
+          Entry.of(
+              BUILD,
+              "cutting-list\\.csv",
+              "cut list for the risers: what to cut from each length you buy"),
           Entry.of(BUILD, "shopping\\.csv", "what to buy"),
-          Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side, and which to cut"),
+          Entry.of(CHOICE, "compare\\.txt", "segment sizes side by side"),
           Entry.of(CHOICE, "charts/.*", "the same as a chart"),
           Entry.of(
               DATA,
               "remnants\\.yaml",
-              "offcuts worth keeping; give this file to the next job as `stock-file:`"),
-          Entry.of(DATA, ".*\\.json", "all figures as data"),
+              "the offcuts to keep; name this file in your next job under `stock-file:` and Curvestock uses them first"),
+          Entry.of(DATA, ".*\\.json", "all figures, for software"),
           Entry.of(DATA, ".*", "everything else"));
 
   private PacketGuide() {}
@@ -107,8 +111,12 @@ public final class PacketGuide {
     lines.add(job.title() + ": cutting packet");
     lines.add(job.invented() ? SheetTitle.INVENTED_NOTE : "");
     lines.add("");
-    lines.add(
-        "Every length is printed with its unit. Drawings are at true scale unless they say otherwise.");
+    boolean footprint = paths.contains("footprint.pdf");
+    if (paths.stream().anyMatch(path -> path.startsWith("patterns/"))) {
+      lines.add(
+          "Of the papers for hand work only the patterns%s are full size: print them at 100 %%."
+              .formatted(footprint ? " and the footprint" : ""));
+    }
     unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));
     Map<String, List<String>> chapters = chapters(paths);
     chapters.forEach(

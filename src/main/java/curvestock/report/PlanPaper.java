@@ -7,6 +7,7 @@ import curvestock.answer.BuyingWords;
 import curvestock.answer.Cautions;
 import curvestock.answer.ChosenWords;
 import curvestock.answer.Figures;
+import curvestock.answer.HalfLapWords;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
 import curvestock.job.Job;
@@ -48,14 +49,15 @@ public final class PlanPaper {
   static Parts parts(Job job, Answer answer) {
     Buying buying = answer.bought();
     BuyingWords words = new BuyingWords(answer);
-    List<String> headline = List.of(words.decision() + " " + words.proof());
-    Parts parts = decided(job, answer, words, headline);
+    Parts parts = decided(job, answer, words, List.of(words.decided()));
     parts.table(kinds(buying));
+    parts.bullets(HalfLapWords.added(job).stream().toList());
     parts.table(purchase(buying));
     parts.bullets(words.remarks());
     parts.table(buying.perSheet().only("kind", "sheet", "found", "standing", "limit"));
     parts.bullets(words.limitProofs());
     parts.bullets(words.obstacles());
+    parts.bullets(words.least().stream().toList());
     parts.table(layouts(answer));
     parts.bullets(List.of(words.used()));
     answer.machineTime().ifPresent(time -> parts.bullets(time.words(answer.figures())));

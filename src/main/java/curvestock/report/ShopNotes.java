@@ -34,14 +34,14 @@ final class ShopNotes {
         lines,
         "Clear each closed area to its depth with a flat-bottomed bit that stays inside the line."
             + " The areas reach past the end and the sides of the piece by the bit's radius, so that"
-            + " no corner is left; at the shoulder they end at the lap.");
+            + " no corner is left; at the shoulder they stop on the line.");
     add(
         lines,
-        "Depth: half the sheet's thickness as given in the job; it stands in the layers' names and in"
-            + " data-depth. Measure the sheet where you cut, and set the depth to half of that.");
+        "The layers' names and data-depth give the depth as half the thickness in your job. Measure"
+            + " the sheet where you cut, and set the depth to half of that.");
     add(
         lines,
-        "'above' and 'below' beside a lap say from which face it is cut; 'up' marks the upper face.");
+        "'Above' or 'below' beside a lap tells from which face to cut it; 'up' marks the upper face.");
     if (sheets.stream().anyMatch(sheet -> sheet.machining().turning().isPresent())) {
       turning(lines);
     }
@@ -51,7 +51,7 @@ final class ShopNotes {
       }
     }
     if (testCut.laps().stream().anyMatch(laps -> !laps.isEmpty())) {
-      add(lines, "The test cut has one such joint at full size, with a flip file of its own.");
+      add(lines, "The test cut has one such joint at full size and a flip file for it.");
     }
     return lines;
   }
@@ -59,38 +59,41 @@ final class ShopNotes {
   private static void turning(List<String> lines) {
     add(
         lines,
-        "Laps cut from below are in the flip files, mirrored. Order: 1. Lay the sheet with its"
-            + " underside up and run the flip file: it drills two dowel holes in the waste (through"
-            + " the sheet and as deep into the spoil board as the dowels need) and clears"
-            + " pocket-bottom. 2. Turn the sheet over about the line drawn in the layer flip and set"
-            + " it on two dowels in the same holes; let nothing of them stand above the wood. 3. Run"
-            + " the cut file; outlines come last.");
+        "Laps cut from below are in the flip files, mirrored. Work in this order: 1. Lay the sheet"
+            + " with its underside up and run the flip file: it drills two dowel holes in the waste"
+            + " (through the sheet and as deep into the spoil board as the dowels need) and clears"
+            + " pocket-bottom. 2. Flip the sheet about the line drawn in the layer flip and set it on"
+            + " two dowels in the same holes; cut the dowels flush with the surface or a hair below."
+            + " 3. Run the cut file; outlines come last.");
     add(
         lines,
         "CAUTION: never run a tool over a dowel or a clamp. Mark the corner at the work zero before"
-            + " you turn the sheet: it would also fit the dowels the wrong way round.");
+            + " you flip the sheet, because it fits the dowels the wrong way round, too.");
   }
 
   private static String depths(MachineSheet sheet, LengthStyle style) {
     List<Pocket> above = sheet.machining().pockets(Operation.POCKET_TOP);
     List<Pocket> below = sheet.machining().pockets(Operation.POCKET_BOTTOM);
     String depth = MachineNotes.exact(style, sheet.machining().pockets().get(0).depth());
-    return "%s from above, %s from below, %s deep%s."
+    return "%s laps from above and %s from below, %s deep%s."
         .formatted(
             above.size(),
             below.size(),
             depth,
-            sheet.machining().turning().map(turning -> "; " + dowels(turning, style)).orElse(""));
+            sheet.machining().turning().map(turning -> ". " + dowels(turning, style)).orElse(""));
   }
 
   private static String dowels(Turning turning, LengthStyle style) {
-    String line = turning.line().upright() ? "upright" : "level";
+    String flip =
+        turning.line().upright()
+            ? "Flip the sheet left to right, about its vertical centre line"
+            : "Flip the sheet top to bottom, about its horizontal centre line";
     return turning.dowels().isEmpty()
-        ? "turn it over about its %s middle line; the waste has no room for dowels, so set the same two edges of the wood against stops both times"
-            .formatted(line)
-        : "turn it over about its %s middle line, with dowels %s thick at %s and %s %s"
+        ? "%s. The waste has no room for dowels, so set the same two edges of the sheet against stops both times"
+            .formatted(flip)
+        : "%s, on %s dowels at %s and %s %s"
             .formatted(
-                line,
+                flip,
                 MachineNotes.exact(style, turning.diameter()),
                 place(turning, 0, style),
                 place(turning, 1, style),
@@ -127,8 +130,8 @@ final class ShopNotes {
                     .formatted(Figures.count(count, "hole"), MachineNotes.exact(style, diameter))));
     add(
         lines,
-        "Circles are drawn at the finished diameter, whatever the outlines are: drill at their centres"
-            + " with a bit of that size. A laser can cut them along the inside of the line.");
+        "Circles are drawn at the finished diameter. Drill at their centres with a bit of that size. A"
+            + " laser can cut them along the inside of the line.");
     return lines;
   }
 

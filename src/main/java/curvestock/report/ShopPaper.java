@@ -57,7 +57,7 @@ public final class ShopPaper {
     if (answer.heading().invented()) {
       parts.notice(SheetTitle.INVENTED_NOTE);
     }
-    parts.say(words.decision() + " " + words.proof());
+    parts.say(words.decided());
     answer.building().ifPresent(helix -> parts.say(words.everythingElse()));
     parts.say(
         "%s to cut. %s".formatted(Figures.count(answer.bought().pieces(), "piece"), words.used()));
@@ -84,22 +84,23 @@ public final class ShopPaper {
             "helix-plan",
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
-            "From above. Numbers are pieces, J is a joint, S a support; E and X are the supports of"
-                + " the entry lead and the exit lead.")
+            "The helix from above. Numbers are pieces, J is a joint and S a support. E and X are the"
+                + " supports under the entry lead and the exit lead.")
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
-            "Turn by turn. A piece is shown with the turn on which it begins.")
+            "The helix turn by turn. A piece is shown with the turn on which it begins.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
-            "Unrolled, a turn from left to right, with heights above the base.")
+            "The helix rolled out flat: each turn runs from left to right. Heights are above the base.")
         .picture(
             "helix-ends",
             "Entry and exit from the side, with lead-in, climb lead and vertical curve measured",
-            "Entry and exit from the side, heights exaggerated. Lead-in: straight roadbed cut in one"
-                + " with the end piece. Climb lead: how far outside the ring the slope begins or ends."
-                + " Vertical curve: the length over which one grade blends into the next.")
+            "The entry and the exit from the side, with heights exaggerated. The lead-in is straight"
+                + " roadbed in one with the end piece. The climb lead is the stretch outside the ring"
+                + " that is still on the grade. The vertical curve is the stretch in which one grade"
+                + " blends into the next.")
         .bullets(words.course());
   }
 
@@ -108,7 +109,7 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size: cut on the waste side of the line. Kerf %s, %s and %s from the sheet's edge. The straight cuts and boards listed under each sheet are for cutting by hand: measure x to the right and y up from the lower left corner."
+            "Outlines are at finished size: cut on the waste side of the line. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner."
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
@@ -154,8 +155,8 @@ public final class ShopPaper {
     parts
         .chapter("Order of machine cuts")
         .say(
-            "Numbers show where the tool comes down, in the order of the cut files. Dashed lines: travel"
-                + " with the tool lifted. Read machine.txt before you run them.");
+            "Numbers show where the tool comes down, in the order of the cut files. On the dashed lines"
+                + " it travels lifted. Read machine.txt before you run the files.");
     for (int i = 0; i < answer.bought().layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + answer.bought().layouts();
       parts.picture(
@@ -186,8 +187,8 @@ public final class ShopPaper {
     parts.chapter("Choosing the segment size");
     if (words.asTheJobIs().isPresent()) {
       parts.notice(
-          "This packet cuts the size in your job. Another size comes out better, as you see below: if"
-              + " you want it, change the job and plan again before you cut.");
+          "This packet cuts the size in your job. If you want another, change the job and make the"
+              + " packet again before you cut.");
     }
     parts
         .say(words.decision())
@@ -195,7 +196,7 @@ public final class ShopPaper {
         .picture(
             "charts/choices",
             "Chart: sheets and cost for each segment size",
-            "The whole helix in each size, with the laps, leads and ears that the job asks for.")
+            "Each bar is the whole helix, joints and leads included.")
         .table(
             ComparePaper.sides(
                 choices,
@@ -224,8 +225,9 @@ public final class ShopPaper {
     parts
         .chapter("Cut list")
         .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers", "onSheets"))
+        .say(HalfLapWords.added(job))
         .say(
-            "All pieces of one kind are alike. Write its number, 'up' and 'inner edge' on each piece"
+            "All pieces of one kind are the same. Write the number, 'up' and 'inner edge' on each piece"
                 + " before it leaves the sheet. "
                 + BenchWords.UP);
   }
@@ -251,7 +253,7 @@ public final class ShopPaper {
     BenchWords bench = new BenchWords(helix, figures);
     parts
         .chapter("Joints and supports")
-        .say(Figures.capital(helix.plan().spec().construction().title()) + ".")
+        .say("The pieces are joined by " + helix.plan().spec().construction().title() + ".")
         .bullets(bench.joints())
         .bullets(bench.risers())
         .say(bench.base())
@@ -264,6 +266,7 @@ public final class ShopPaper {
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")
+        .say(bench.rounding())
         .table(supports())
         .table(helix.blocks())
         .table(helix.bySupport())

@@ -2,7 +2,7 @@
 
 import { counted, h, kept } from "./elements.js";
 import { fresh } from "./asking.js";
-import { idOf, edit } from "./questions.js";
+import { idOf, edit, readable } from "./questions.js";
 import { get, set } from "./paths.js";
 import { alter, settle, state, ui } from "./store.js";
 
@@ -55,7 +55,7 @@ function drawn(card, former) {
         h("span", { class: "joints", key: "j" }, counted(card.joints, "joint")),
         h("span", { class: "largest", key: "l", title: "Largest piece" }, card.largest),
       ]
-      : h("span", { class: "why", title: card.why }, "Cannot be cut: " + card.why));
+      : h("span", { class: "why", title: readable(card.why) }, "Cannot be cut: " + readable(card.why)));
 }
 
 function jointField() {

@@ -74,7 +74,9 @@ function names(problem, path) {
 }
 
 /** Without the keys of job files. @param {string} message */
-export const readable = (message) => message.replace(/`([a-z-]+):?`?/g, (_, key) => labelOf(key)).replace(/`/g, "");
+export const readable = (message) => message
+  .replace(/(?:write )?`([a-z-]+): ([^`]+)`/g, (_, key, value) => `set ${labelOf(key)} to ${value}`)
+  .replace(/`([a-z-]+):?`?/g, (_, key) => labelOf(key)).replace(/`/g, "");
 
 /** @param {string} key */
 function labelOf(key) {

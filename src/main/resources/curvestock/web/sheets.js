@@ -3,6 +3,7 @@
 
 import { counted, h, kept, lived } from "./elements.js";
 import { enough, fresh, headline, search } from "./asking.js";
+import { readable } from "./questions.js";
 import { state, ui } from "./store.js";
 import * as hand from "./hand.js";
 
@@ -138,7 +139,7 @@ export function sheetsPanel() {
     h("div", { class: "fixed-line" }, tools()),
     former ? h("p", { class: "former-tag" }, "Earlier layout") : null,
     lived(watch, h("div", { class: "sheets", id: "sheets", "data-mode": mode, tabindex: zoom > 1 || sheets.length > 1 ? "0" : null, role: zoom > 1 || sheets.length > 1 ? "region" : null, "aria-label": "Drawings of the sheets" },
-      phase === "refused" || phase === "failed" ? h("ul", { class: "refusal", key: "refusal" }, refusal.map((words) => h("li", { key: words }, words))) : null,
+      phase === "refused" || phase === "failed" ? h("ul", { class: "refusal", key: "refusal" }, refusal.map((words) => h("li", { key: words }, readable(words)))) : null,
       !plan && phase !== "refused" ? h("p", { class: "empty", key: "empty" }, "Working out the first layout …") : null,
       plan ? sheets.map((/** @type {any} */ sheet, /** @type {number} */ i) =>
         h("figure", { key: i },

@@ -25,9 +25,8 @@ class HelixSpaceTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "Needs a space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads and"
-                            + " 24 31/32 in high to the rail top, 27 3/4 in to the roof of the tallest"
-                            + " train on the top turn; 47 1/2 in clear inside; allow standing room"
-                            + " around it"));
+                        "Floor space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads; 47 1/2 in"
+                            + " clear inside. Allow standing room around it. The highest rail is"
+                            + " 24 31/32 in above the base, the roof of the tallest train 27 3/4 in"));
   }
 }

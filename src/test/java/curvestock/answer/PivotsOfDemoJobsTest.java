@@ -59,7 +59,8 @@ class PivotsOfDemoJobsTest {
           boolean off = !layout.sheet().outline().contains(nail);
           boolean cutOut = gone.stream().anyMatch(outline -> outline.contains(nail));
           if (!off && (!here || cutOut)) {
-            assertThat(said).containsPattern("To rout pieces? .*\\b" + hand.labels().get(piece));
+            assertThat(said)
+                .containsPattern("If you rout pieces? .*\\b" + hand.labels().get(piece));
           }
           boolean onPiece =
               layout.placements().stream().anyMatch(each -> each.outline().contains(nail));

@@ -104,7 +104,7 @@ class MachineResultTest {
     Job offset = JobReader.read(JOB + "machine: {outlines: offset}\n", "job.yaml");
 
     assertThat(text(files(finished), "machine.txt"))
-        .contains("at finished size", "Do this first", "Cautions", "Tabs: none.");
+        .contains("at finished size", "Do this first", "Cautions", "There are no tabs.");
     Map<String, byte[]> grown = files(offset);
     assertThat(text(grown, "machine.txt")).contains("already offset by half the kerf, 1.500 mm");
     assertThat(text(grown, "sheets/sheet-01.svg")).contains("offset by half the kerf");

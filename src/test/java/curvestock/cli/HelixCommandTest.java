@@ -59,7 +59,7 @@ class HelixCommandTest {
     }
     String written = Files.readString(out.resolve("helix.txt"));
     assertThat(written.lines()).containsSubsequence(firstPart(run.out()).lines().toList());
-    assertThat(written).contains("Cutting list: ", "Assembly, from", "Heights to check");
+    assertThat(written).contains("Cut list: ", "Assembly, from", "Heights to check");
   }
 
   private static String firstPart(String printed) {

@@ -27,7 +27,8 @@ class SpokenTest {
   private static final boolean WRITE = "write".equals(System.getProperty("curvestock.golden"));
   private static final int SCREEN = 25;
   private static final int WIDTH = 100;
-  private static final Pattern BLOCK = Pattern.compile("(?m)^```\\n(Cut .*?)^```$", Pattern.DOTALL);
+  private static final Pattern BLOCK =
+      Pattern.compile("(?m)^```\\n(\\w+ \\(\\d+°\\) come out best.*?)^```$", Pattern.DOTALL);
 
   @TempDir private Path folder;
 

@@ -75,9 +75,10 @@ class SheetSizeTest {
     assertThat(comparison.options().get(0).onShort().orElseThrow().sheets()).isEqualTo(2);
     assertThat(reasons(comparison))
         .contains(
-            "Sheets can come up to 3.5 mm undersize (by EN 315, as quoted elsewhere); 1 sheet is still"
+            "Sheets can come up to 3.5 mm undersize (EN 315, as quoted elsewhere); 1 sheet is still"
                 + " enough.",
-            "Halves (180°) need full-size sheets to fit on 1; 3.5 mm undersize, they take 2",
+            "Halves (180°) fit on 1 sheet only if the sheets are full size. They are not"
+                + " recommended, because from sheets 3.5 mm undersize they take 2.",
             "write `tolerance: 0` for the sheet");
   }
 

@@ -314,7 +314,9 @@ class PrintedPacketTest {
     try (PDDocument document = Loader.loadPDF(pdf)) {
       assertThat(document.getNumberOfPages()).isLessThanOrEqualTo(14);
     }
-    assertThat(words(pdf)).contains("Holes, alike on all").contains("The other corners, alike on");
+    assertThat(words(pdf))
+        .contains("The holes are the same on all")
+        .contains("The other corners are the same on all");
   }
 
   /** The chapter's name stands once, on the page of the sentence and the table that follow it. */
@@ -373,8 +375,8 @@ class PrintedPacketTest {
   void cuttingLists_ofBlocksAndRods_standInReportAndOnTheSupportTable() throws IOException {
     for (String name : List.of("report.pdf", "support-table.pdf")) {
       assertThat(words(papers(DEFAULT).get(name)))
-          .contains("Riser blocks; heights at the middle", "Cutting list: ", "1: 2 x block-18");
-      assertThat(words(papers(RODS).get(name))).contains("Rods to cut", "Cutting list: ");
+          .contains("Riser blocks; heights at the middle", "Cut list: ", "1: 2 x block-18");
+      assertThat(words(papers(RODS).get(name))).contains("Rods to cut", "Cut list: ");
     }
   }
 

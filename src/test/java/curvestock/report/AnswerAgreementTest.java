@@ -185,7 +185,7 @@ class AnswerAgreementTest {
       assertThat(text).contains(buys ? paid : "Nothing to buy");
       if (!buying.cost().isProvenLeast()) {
         assertThat(text)
-            .contains("No purchase under " + job.figures().money(buying.cost().leastPaid()));
+            .contains("sheets cost at least " + job.figures().money(buying.cost().leastPaid()));
       }
     }
     assertThat(job.page().get("money").asText()).isEqualTo(paid);

@@ -194,7 +194,7 @@ class HelixAgreementTest {
       List<Map<String, String>> held =
           helix.table("schedule.csv").stream()
               .filter(piece -> piece.get("layer").equals("1"))
-              .filter(piece -> words(piece.get("stations")).contains(row.get("station")))
+              .filter(piece -> words(piece.get("supports")).contains(row.get("support")))
               .filter(
                   piece ->
                       (row.get("turn").equals("entry lead")
@@ -222,12 +222,12 @@ class HelixAgreementTest {
     String column = riser instanceof Riser.WoodBlocks ? "block height" : "gap below";
     Map<String, Double> tops = new HashMap<>();
     for (Map<String, String> row : helix.table("supports.csv")) {
-      double stands = tops.getOrDefault(row.get("station"), 0.0);
+      double stands = tops.getOrDefault(row.get("support"), 0.0);
       double cross = riser.crossPiece().millimetres();
       double reached = stands + helix.mm(row.get(column)) + cross;
       assertThat(helix.mm(row.get("underside"))).isCloseTo(reached, within(2 * helix.tolerance()));
       tops.put(
-          row.get("station"),
+          row.get("support"),
           helix.mm(row.get("underside")) + helix.plan().spec().plywood().millimetres());
     }
   }
@@ -246,7 +246,7 @@ class HelixAgreementTest {
           .forEach(
               row ->
                   wanted.merge(
-                      row.get("block"), Integer.parseInt(row.get("supports")), Integer::sum));
+                      row.get("block"), Integer.parseInt(row.get("blocks")), Integer::sum));
       Map<String, Integer> cut = new HashMap<>();
       if (wood.stock().isPresent()) {
         cuts.forEach(row -> cut.merge(row.get("part"), 1, Integer::sum));
@@ -257,7 +257,7 @@ class HelixAgreementTest {
       }
       assertThat(cut).isEqualTo(wanted);
     } else {
-      long stations = supports.stream().map(row -> row.get("station")).distinct().count();
+      long stations = supports.stream().map(row -> row.get("support")).distinct().count();
       Table rods = helix.report().building().orElseThrow().rods();
       long count = 0;
       long nuts = 0;
@@ -271,7 +271,7 @@ class HelixAgreementTest {
           .isEqualTo(count);
       assertThat(quantity(helix, "nuts ")).isEqualTo(nuts);
       // Two nuts for each rod at each turn, and two at the base.
-      long atTurns = supports.stream().mapToLong(row -> Long.parseLong(row.get("supports"))).sum();
+      long atTurns = supports.stream().mapToLong(row -> Long.parseLong(row.get("rods"))).sum();
       assertThat(nuts).isEqualTo(2 * atTurns + 2 * count);
     }
     if (!cuts.isEmpty()) {
@@ -317,7 +317,7 @@ class HelixAgreementTest {
     assertThat(json.get("supports")).hasSameSizeAs(supports);
     for (int i = 0; i < supports.size(); i++) {
       JsonNode row = json.get("supports").get(i);
-      assertThat(row.get("station").asText()).isEqualTo(supports.get(i).get("station"));
+      assertThat(row.get("station").asText()).isEqualTo(supports.get(i).get("support"));
       assertThat(row.get("railTop").asDouble())
           .isCloseTo(helix.mm(supports.get(i).get("rail top")), within(helix.tolerance()));
     }
@@ -348,11 +348,11 @@ class HelixAgreementTest {
     assertThat(
             heights.stream()
                 .map(line -> words(line).get(0))
-                .dropWhile(word -> !word.equals("Station"))
+                .dropWhile(word -> !word.equals("Support"))
                 .skip(1))
         .containsExactlyInAnyOrderElementsOf(
             helix.table("supports.csv").stream()
-                .map(row -> row.get("station"))
+                .map(row -> row.get("support"))
                 .distinct()
                 .toList());
   }

@@ -68,7 +68,7 @@ public final class ShoppingList {
         Optional.empty(),
         (batten
                 ? "glued and screwed under the %s edge past %s; one per turn"
-                : "each from two layers, %s thick, of plywood or hardboard, bent and glued round the %s edge past %s; one per turn")
+                : "each from two layers, %s thick, of plywood or hardboard, bent and glued along the %s edge past %s; one per turn")
             .formatted(
                 batten
                     ? new Object[] {edge, bridge.over()}
@@ -132,7 +132,7 @@ public final class ShoppingList {
     int least = cutting.leastPossible();
     String note =
         boards == least
-            ? "for %s %s; no fewer will do".formatted(cuts, what)
+            ? "for %s %s; fewer are not enough".formatted(cuts, what)
             : "for %s %s; %s would be the fewest possible".formatted(cuts, what, least);
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }

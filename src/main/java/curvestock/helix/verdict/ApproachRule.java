@@ -69,7 +69,7 @@ final class ApproachRule {
 
   private String bridged() {
     return stations.bridges().stream()
-        .map(bridge -> bridge.form().words() + " over " + bridge.over())
+        .map(bridge -> bridge.form().words() + " past " + bridge.over())
         .distinct()
         .collect(Collectors.joining(", "));
   }

@@ -28,7 +28,7 @@ final class FindingWords {
               .formatted(measured(v), needed(v));
       case EASEMENT -> easement(v);
       case LONGEST_VEHICLE ->
-          "its trucks are %s apart, but the radius is only %s".formatted(measured(v), needed(v));
+          "trucks %s apart on a radius of only %s".formatted(measured(v), needed(v));
       case SUPPORT_ROOM -> supportRoom(v);
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s long: at up to %s it can make up an error in height of about %s"
+          "%s of approach track; at up to %s it can take out about %s of height error"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
@@ -85,7 +85,9 @@ final class FindingWords {
 
   private String height(Verdict v) {
     String needs =
-        "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
+        needed(v).equals(fact(v, Fact.COMFORTABLE))
+            ? needed(v) + " is needed"
+            : "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
     if (!v.facts().containsKey(Fact.OVERLAP)) {
       return "%s (%s: %s)".formatted(measured(v), needs, source(v));
     }
@@ -98,7 +100,7 @@ final class FindingWords {
     if (v.state() == State.OK) {
       return v.measured().isPresent()
           ? measured(v) + " at the shorter end"
-          : "not needed: the track has straights, or the radius is more than 60 times the gauge";
+          : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
         ? "none, and the radius is less than 60 times the gauge; %s asks for %s"
@@ -140,12 +142,12 @@ final class FindingWords {
     String turns = figures.turns(v.measured().orElseThrow());
     return v.state() == State.OK
         ? "fills %s of a turn".formatted(turns)
-        : "fills %s turns; above %s it can pull itself off to the inside (rule of thumb)"
+        : "fills %s turns; above %s a train can pull itself off the rails to the inside (rule of thumb)"
             .formatted(turns, figures.turns(v.needed().orElseThrow()));
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade, rounding it off by %s (%s is usual: the longest car, or %s in HO, for each 1 %%; rule of thumb)"
+    return "%s long for a %s change of grade; it cuts the sharp corner by %s at most (%s is usual: for each 1 %%, the longest car or, in HO, %s; rule of thumb)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
@@ -157,24 +159,25 @@ final class FindingWords {
   private String lead(Verdict v) {
     boolean top = v.place().orElseThrow() == Place.EXIT;
     return (top
-            ? "%s of straight cut in one with the end piece; the slope ends %s beyond the ring"
-            : "%s of straight cut in one with the end piece; the slope begins %s before the ring")
+            ? "%s of straight roadbed in one with the end piece; the slope ends %s beyond the ring"
+            : "%s of straight roadbed in one with the end piece; the slope begins %s before the ring")
         .formatted(measured(v), needed(v));
   }
 
   private String pattern(Verdict v) {
-    return "the flat radius is %s larger than drawn, and a turn %s short%s"
-        .formatted(
-            figures.small((Length) v.measured().orElseThrow()),
-            v.facts().get(Fact.MISSING),
-            v.state() == State.OK ? ": negligible" : "");
+    String small = figures.small((Length) v.measured().orElseThrow());
+    return v.state() == State.OK
+        ? "pieces are cut flat, as drawn: on the slope their radius is off by %s, and a turn falls %s short; negligible"
+            .formatted(small, v.facts().get(Fact.MISSING))
+        : "pieces cut flat, as drawn, do not fit the slope: their radius should be %s larger, and a turn falls %s short"
+            .formatted(small, v.facts().get(Fact.MISSING));
   }
 
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
-            ? "the centre line bulges %s between supports: support both edges at every station"
-            : "the centre line bulges %s between supports: where no turn stands above, one support"
-                + " in the middle is enough; elsewhere support both edges")
+            ? "between supports the curve swings %s off the straight line, so support both edges"
+            : "between supports the curve swings %s off the straight line; support both edges where a"
+                + " turn stands above, elsewhere one block in the middle is enough")
         .formatted(measured(v));
   }
 
@@ -189,9 +192,9 @@ final class FindingWords {
     long on = Figures.count(v.measured().orElseThrow());
     long all = Figures.count(v.facts().get(Fact.ALL));
     return (on < all
-            ? "%s of %s joints sit on a riser (all do if the supports per turn are a multiple of the"
+            ? "%s of %s joints sit on a support (all do if the supports per turn are a multiple of the"
                 + " pieces per turn)"
-            : "%s of %s joints sit on a riser")
+            : "%s of %s joints sit on a support")
         .formatted(on, all);
   }
 
@@ -202,7 +205,7 @@ final class FindingWords {
     return v.length().millimetres() == 0
         ? "joints line up from turn to turn; no harm, since "
             + (v.facts().containsKey(Fact.ALL)
-                ? "each sits on a riser"
+                ? "each sits on a support"
                 : "every turn has supports of its own")
         : "joints shift by at least %s from turn to turn".formatted(measured(v));
   }
@@ -219,14 +222,15 @@ final class FindingWords {
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return "rests on %s, %s (rule of thumb for plywood this thick: %sabout %s, and a twentieth more will do)"
+    return "rests on %s, %s (rule of thumb for plywood this thick: %sabout %s, up to %s is fine)"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
                 ? "longest span " + fact(v, Fact.SPAN)
                 : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
             between ? "" : "half of ",
-            fact(v, Fact.CAREFUL));
+            fact(v, Fact.CAREFUL),
+            figures.atMost(((Length) v.needed().orElseThrow()).times(between ? 1 : 0.5)));
   }
 
   private static String approach(Verdict v) {
@@ -235,12 +239,12 @@ final class FindingWords {
     String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "none is in the way of trains or the lead-in"
+      return "no support fouls trains or the lead-in"
           + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; in their place: " + bridged);
+          + (bridged.isEmpty() ? "" : "; built instead: " + bridged);
     }
-    String trains = blocking.isEmpty() ? "" : "in the way of trains: " + blocking;
-    String wood = touching.isEmpty() ? "" : "through the plywood of the lead-in: " + touching;
+    String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
+    String wood = touching.isEmpty() ? "" : "the lead-in's plywood is in the way of " + touching;
     return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
   }
 
