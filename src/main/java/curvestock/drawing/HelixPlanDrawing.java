@@ -40,8 +40,11 @@ public final class HelixPlanDrawing {
 
   private static final String BASE = "#e4e4e4";
 
-  /** Longer lists of joints would make the figure small. */
-  private static final int MOST_NAMES = 4;
+  /** Turns side by side in a drawing of its own. */
+  private static final int COLUMNS = 3;
+
+  /** Turns side by side on a page, which has room for less height. */
+  private static final int COLUMNS_ON_A_PAGE = 4;
 
   private final HelixPlan plan;
   private final HelixTitle title;
@@ -78,7 +81,7 @@ public final class HelixPlanDrawing {
   private static String svg(HelixPlanDrawing drawing) {
     HelixTitle title = drawing.title;
     drawing.large();
-    new HelixTurnsFigure(drawing.plan, title, drawing.size, drawing.paper).draw();
+    new HelixTurnsFigure(drawing.plan, title, drawing.size, COLUMNS, drawing.paper).draw();
     drawing.words();
     return drawing.paper.svg(
         title.job() + ", plan of the helix",
@@ -103,7 +106,7 @@ public final class HelixPlanDrawing {
     Paper paper = new Paper();
     double across = across(ground);
     paper.line(Point.ORIGIN, new Point(across, 0), Pen.of("#ffffff", 0.1));
-    new HelixTurnsFigure(order.plan(), title, across / letters, paper).draw();
+    new HelixTurnsFigure(order.plan(), title, across / letters, COLUMNS_ON_A_PAGE, paper).draw();
     return paper;
   }
 
@@ -142,7 +145,7 @@ public final class HelixPlanDrawing {
     SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
     Pen dashed = new Pen(Ink.CUT, size / 24, SvgNumber.of(size / 4));
     Pen thin = Pen.of(Ink.CUT, size / 30);
-    for (List<Joint> here : jointPlaces()) {
+    for (List<Joint> here : JointPlaces.of(plan)) {
       Pose pose = plates.pose(plan.line(), here.get(0));
       paper.area(plates.shape().outline().at(pose).outer().edges(), "none", dashed);
       plates.holes().forEach(hole -> paper.area(hole.rim().at(pose).edges(), "none", thin));
@@ -215,56 +218,18 @@ public final class HelixPlanDrawing {
     }
   }
 
-  /** Joints that lie over each other. */
-  private List<List<Joint>> jointPlaces() {
-    List<List<Joint>> places = new ArrayList<>();
-    for (Joint joint : plan.joints().all()) {
-      Point point = plan.line().at(joint.at()).point();
-      List<Joint> place =
-          places.stream()
-              .filter(here -> point.distance(plan.line().at(here.get(0).at()).point()) < 1)
-              .findFirst()
-              .orElseGet(
-                  () -> {
-                    List<Joint> fresh = new ArrayList<>();
-                    places.add(fresh);
-                    return fresh;
-                  });
-      place.add(joint);
-    }
-    return places;
-  }
-
   /** Joints that lie over each other share a line and a label. */
   private void joints(PlanFigure figure) {
-    for (List<Joint> here : jointPlaces()) {
+    for (List<Joint> here : JointPlaces.of(plan)) {
       double at = here.get(0).at();
       Point out = figure.beside(at, half + size);
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
-      String names = names(here);
+      String names = JointPlaces.names(here);
       Point stand = out.plus(figure.outwards(at).times(0.6 * size));
       String words = bearing(at) + ": " + names;
       backing(words, stand, figure.outwards(at), 0.9 * size);
       label(words, stand, figure.outwards(at), 0.9 * size, true);
     }
-  }
-
-  /**
-   * All by name, or of many the first two and the last of each layer: they follow in even steps.
-   */
-  private static String names(List<Joint> joints) {
-    List<String> names = new ArrayList<>();
-    for (int layer = 1; layer <= 2; layer++) {
-      int each = layer;
-      List<String> own =
-          joints.stream().filter(joint -> joint.layer() == each).map(Joint::name).toList();
-      if (own.size() > MOST_NAMES) {
-        names.addAll(List.of(own.get(0), own.get(1), "...", own.get(own.size() - 1)));
-      } else {
-        names.addAll(own);
-      }
-    }
-    return String.join(" ", names);
   }
 
   /** Hides a lead's lines behind a label that stands on it. */
@@ -306,8 +271,8 @@ public final class HelixPlanDrawing {
     double leaves = ring + plan.spec().top().leadIn().millimetres();
     arrow(figure, enters - 3 * size, enters - 0.5 * size);
     arrow(figure, leaves + 0.5 * size, leaves + 3 * size);
-    endLabel("entry, bottom, " + bearing(enters), enters - 3.5 * size, -1);
-    endLabel("exit, top, " + bearing(leaves), leaves + 3.5 * size, 1);
+    endLabel(figure, "entry, bottom, " + bearing(enters), enters - 3.5 * size, -1);
+    endLabel(figure, "exit, top, " + bearing(leaves), leaves + 3.5 * size, 1);
   }
 
   /** To a tenth of a degree. */
@@ -323,9 +288,21 @@ public final class HelixPlanDrawing {
     paper.line(figure.beside(to - size, -0.5 * size), tip, pen);
   }
 
-  private void endLabel(String text, double at, int sense) {
+  private void endLabel(PlanFigure figure, String text, double at, int sense) {
     Waypoint here = plan.line().at(at);
-    label(text, here.point(), Point.polar(sense, here.heading()), size, true);
+    double turn = Math.min(plan.climb().ringLength(), plan.climb().runPerTurn().millimetres());
+    boolean onRing =
+        plan.line().portion(0, turn).stream()
+            .anyMatch(
+                edge -> edge.distanceTo(here.point()) < half + size * TextWidth.boldEms(text) / 2);
+    if (onRing) {
+      // A short lead ends over the ring: its name stands outside.
+      double ears = plan.spec().beyondEdges().millimetres();
+      Point outside = figure.beside(at, half + ears + size);
+      label(text, outside, figure.outwards(at), size, true);
+    } else {
+      label(text, here.point(), Point.polar(sense, here.heading()), size, true);
+    }
   }
 
   private void middle() {

@@ -2,6 +2,7 @@ package curvestock.drawing;
 
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
+import curvestock.drawing.Paper.Words;
 import curvestock.geometry.Point;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
@@ -34,6 +35,7 @@ public final class HelixSideDrawing {
   private static final String PLYWOOD = "#d9b97c";
   private static final String TRACK = "#8d8d8d";
   private static final String TRAIN = "#dfe9f2";
+  private static final String WHITE = "#ffffff";
 
   private final HelixPlan plan;
   private final HelixTitle title;
@@ -71,9 +73,9 @@ public final class HelixSideDrawing {
     base();
     supports();
     roadbed();
+    train();
     joints();
     clearances();
-    train();
     numbers();
   }
 
@@ -155,6 +157,7 @@ public final class HelixSideDrawing {
     Riser riser = spec.supports().riser();
     Pen pen = Pen.of(Ink.SHEET, size / 20);
     double width = supportWidth(riser);
+    List<Words> names = new ArrayList<>();
     for (SupportRow row : plan.supports().rows()) {
       double top = stretch * row.underside().millimetres();
       double bottom = top - stretch * row.gap().millimetres();
@@ -167,9 +170,24 @@ public final class HelixSideDrawing {
         // Those of the lead stand between the ring's: their names go below the base.
         boolean below = plan.stations().entry().contains(row.station());
         Point stand = new Point(x(row.at()), (below ? -0.6 : 0.6) * size);
-        paper.text(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false);
+        names.add(new Words(row.station().name(), stand, 0.7 * size, Anchor.MIDDLE, false));
       }
     }
+    names.forEach(this::onWhite);
+  }
+
+  /** What stands behind a name would run through its letters. */
+  private void onWhite(Words words) {
+    double wide = words.size() * TextWidth.ems(words.text());
+    double left =
+        words.at().x()
+            - (words.anchor() == Anchor.START
+                ? 0
+                : words.anchor() == Anchor.MIDDLE ? wide / 2 : wide);
+    double half = 0.5 * words.size();
+    double y = words.at().y();
+    box(left, left + wide, y - half, y + half, WHITE, Pen.of(WHITE, size / 20));
+    paper.text(words.text(), words.at(), words.size(), words.anchor(), words.bold());
   }
 
   /** The exit's own supports stand on the base outside the ring: only their upper ends show. */
@@ -243,7 +261,7 @@ public final class HelixSideDrawing {
       // Two layers' names would stand on each other.
       if (joint.layer() == 1) {
         Point stand = new Point(x(at) + beside, low - hangs - 0.5 * size);
-        paper.text(joint.name(), stand, 0.65 * size, Anchor.START, false);
+        onWhite(new Words(joint.name(), stand, 0.65 * size, Anchor.START, false));
       }
     }
   }
@@ -271,7 +289,10 @@ public final class HelixSideDrawing {
     }
     double left = LEFT * run - 5.5 * size;
     double behindTrain = LEFT * run + trainLength() + 2.5 * size;
-    return x > left && x < behindTrain ? behindTrain : x;
+    if (x <= left || x >= behindTrain) {
+      return x;
+    }
+    return x - left < behindTrain - x ? left : behindTrain;
   }
 
   private double trainLength() {
@@ -305,7 +326,7 @@ public final class HelixSideDrawing {
       paper.line(new Point(x, high), new Point(x + sign * tip / 2, high - tip), pen);
     }
     Point stand = new Point(x - 0.4 * size, low + 0.35 * (high - low));
-    paper.text(length((high - low) / stretch), stand, 0.7 * size, Anchor.END, false);
+    onWhite(new Words(length((high - low) / stretch), stand, 0.7 * size, Anchor.END, false));
   }
 
   /** The tallest vehicle on each turn that has one above it. */

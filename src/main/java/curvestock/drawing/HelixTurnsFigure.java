@@ -14,28 +14,33 @@ import java.util.List;
 /** A small figure for each turn of a helix, side by side below what is on the paper. */
 final class HelixTurnsFigure {
 
-  private static final int COLUMNS = 3;
-
   private final HelixPlan plan;
   private final HelixTitle title;
   private final GroundPlan ground;
   private final double half;
   private final double size;
+  private final int columns;
   private final Paper paper;
 
-  HelixTurnsFigure(HelixPlan plan, HelixTitle title, double size, Paper paper) {
+  /**
+   * A figure.
+   *
+   * @param columns how many turns stand side by side at most
+   */
+  HelixTurnsFigure(HelixPlan plan, HelixTitle title, double size, int columns, Paper paper) {
     this.plan = plan;
     this.title = title;
     this.ground = plan.spec().ground();
     this.half = ground.width().millimetres() / 2;
     this.size = size;
+    this.columns = columns;
     this.paper = paper;
   }
 
   void draw() {
     int count = (int) Math.ceil(plan.climb().turns() - 1e-9);
     double left = paper.minX();
-    double width = (paper.maxX() - paper.minX()) / Math.min(COLUMNS, Math.max(count, 2));
+    double width = (paper.maxX() - paper.minX()) / Math.min(columns, Math.max(count, 2));
     double top = paper.minY() - 2 * size;
     double ringWide = ground.outerEdge().times(2).millimetres();
     double wide = ringWide + (alongX() ? ground.straight().millimetres() : 0);
@@ -43,8 +48,8 @@ final class HelixTurnsFigure {
     double factor = (width - 6.5 * size) / Math.max(wide, high);
     double cell = high * factor + 7 * size;
     for (int turn = 1; turn <= count; turn++) {
-      int column = (turn - 1) % COLUMNS;
-      int row = (turn - 1) / COLUMNS;
+      int column = (turn - 1) % columns;
+      int row = (turn - 1) / columns;
       Point middle =
           new Point(left + (column + 0.5) * width, top - (row + 0.5) * cell + 0.8 * size);
       turn(turn, factor, middle, high * factor / 2);
@@ -83,7 +88,10 @@ final class HelixTurnsFigure {
   private void number(PlanFigure figure, ScheduleRow row) {
     BedPiece piece = row.piece();
     boolean layers = plan.joints().layers() > 1;
-    double off = !layers ? 0 : piece.layer() == 1 ? half + 40 : -half - 40;
+    // On the roadbed if it is wide enough for figures, else inside the ring.
+    double narrow =
+        2 * half * figure.factor() < 1.3 * size ? -half - 0.8 * size / figure.factor() : 0;
+    double off = !layers ? narrow : piece.layer() == 1 ? half + 40 : -half - 40;
     double at = (piece.from() + piece.to()) / 2;
     Point stand = figure.beside(at, off);
     if (layers) {

@@ -33,6 +33,11 @@ public final class PlanFigure {
     this.halfWidth = plan.spec().ground().width().millimetres() / 2;
   }
 
+  /** How much smaller than true size. */
+  double factor() {
+    return factor;
+  }
+
   public Point place(Point point) {
     return origin.plus(point.times(factor));
   }

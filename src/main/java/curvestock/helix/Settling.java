@@ -10,12 +10,14 @@ import curvestock.helix.spec.Setting;
 import curvestock.helix.verdict.Change;
 import curvestock.helix.verdict.Fact;
 import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -30,12 +32,17 @@ import java.util.stream.Stream;
  */
 final class Settling {
 
-  private static final int MOST_ROUNDS = 8;
+  private static final int MOST_ROUNDS = 12;
 
   private static final Length LAP = Length.ofInches(2);
 
   /** A longer straight makes the end pieces hard to cut and carry: our own choice. */
   private static final Length LONGEST_LEAD = Length.ofInches(24);
+
+  /** A shorter vertical curve is tried by steps of this part of the usual one. */
+  private static final int CURVE_STEPS = 20;
+
+  private static final String HEIGHT = "trains keep their height where they cross the ring";
 
   /** A narrower block splits at the screw: our own choice. */
   private static final Length NARROWEST_BLOCK = Length.ofInches(0.5);
@@ -68,18 +75,14 @@ final class Settling {
     return plan.style().equals(style) ? plan : HelixPlan.trial(plan.spec(), style);
   }
 
+  /** Heights last: they depend on the curves and leads that other rules ask for. */
   private boolean improved() {
-    for (Verdict verdict : plan.verdicts()) {
-      if (verdict.state() == State.OK) {
-        continue;
-      }
-      for (Move move : moves(verdict)) {
-        if (isBetter(move)) {
-          return true;
-        }
-      }
-    }
-    return false;
+    Predicate<Verdict> height = verdict -> verdict.rule() == Rule.FREE_HEIGHT;
+    List<Verdict> open =
+        plan.verdicts().stream().filter(verdict -> verdict.state() != State.OK).toList();
+    return Stream.concat(open.stream().filter(height.negate()), open.stream().filter(height))
+        .flatMap(verdict -> moves(verdict).stream())
+        .anyMatch(this::isBetter);
   }
 
   private boolean isBetter(Move move) {
@@ -108,7 +111,14 @@ final class Settling {
           curve(verdict).stream()
               .flatMap(longer -> Stream.concat(Stream.of(longer), halfLap(longer).stream()))
               .toList();
-      case FREE_HEIGHT -> halfLap(new Move(plan.spec(), assumed)).stream().toList();
+      case FREE_HEIGHT ->
+          Stream.of(
+                  halfLap(new Move(plan.spec(), assumed)),
+                  earlierClimb(verdict),
+                  shorterCurve(verdict),
+                  laterEnd(verdict))
+              .flatMap(Optional::stream)
+              .toList();
       case SPLICE_PLATE -> screws().stream().toList();
       case SUPPORT_ROOM -> blocks(verdict).stream().toList();
       case LEAD_SUPPORTS ->
@@ -122,26 +132,108 @@ final class Settling {
   }
 
   private Optional<Move> curve(Verdict verdict) {
-    boolean entry = verdict.place().orElseThrow() == Place.ENTRY;
+    Length curve = (Length) verdict.remedy().orElseThrow().changes().get(0).then();
+    return curve(
+        verdict.place().orElseThrow() == Place.ENTRY, curve, "as long as the change of grade asks");
+  }
+
+  /** Another vertical curve, half of it outside the ring as far as the straight reaches. */
+  private Optional<Move> curve(boolean entry, Length curve, String reason) {
     String end = entry ? "bottom" : "top";
     if (!isAssumed(end + ".vertical-curve")) {
       return Optional.empty();
     }
-    Length curve = (Length) verdict.remedy().orElseThrow().changes().get(0).then();
     HelixSpec spec = plan.spec();
     EndPlan old = entry ? spec.bottom() : spec.top();
-    EndPlan longer = old.withVerticalCurve(curve);
-    List<Assumption> now =
-        replaced(end + ".vertical-curve", curve, "as long as the change of grade asks");
+    EndPlan other = old.withVerticalCurve(curve);
+    List<Assumption> now = replaced(end + ".vertical-curve", curve, reason);
     if (isAssumed(end + ".climb-lead")) {
       boolean free = entry && isAssumed(end + ".lead-in");
       Length longest = free ? longer(LONGEST_LEAD, old.leadIn()) : old.leadIn();
       Length lead = shorter(curve.times(0.5), longest);
-      longer = longer.withClimbLead(lead).withLeadIn(longer(lead, old.leadIn()));
+      other = other.withClimbLead(lead).withLeadIn(longer(lead, old.leadIn()));
       now = replaced(now, end + ".climb-lead", lead);
-      now = replaced(now, end + ".lead-in", longer.leadIn());
+      now = replaced(now, end + ".lead-in", other.leadIn());
     }
-    return Optional.of(new Move(with(entry, longer), now));
+    return Optional.of(new Move(with(entry, other), now));
+  }
+
+  /**
+   * A vertical curve that reaches less far into the ring, where it costs height: the longest that
+   * leaves all the height that trains need, else the longest that they get through with.
+   */
+  private Optional<Move> shorterCurve(Verdict verdict) {
+    Optional<Place> place = verdict.place().filter(at -> at == Place.ENTRY || at == Place.EXIT);
+    if (place.isEmpty() || verdict.state() != State.FAIL) {
+      return Optional.empty();
+    }
+    boolean entry = place.get() == Place.ENTRY;
+    Length usual = (entry ? plan.spec().bottom() : plan.spec().top()).verticalCurve();
+    Optional<Move> least = Optional.empty();
+    for (int part = CURVE_STEPS - 1; part > 0; part--) {
+      Length curve = plan.style().roundDown(usual.times((double) part / CURVE_STEPS));
+      Optional<Move> move = curve(entry, curve, "no longer than that " + HEIGHT);
+      Optional<State> height = move.flatMap(tried -> height(tried, verdict));
+      if (height.filter(State.OK::equals).isPresent()) {
+        return move;
+      }
+      if (least.isEmpty() && height.filter(State.MARGINAL::equals).isPresent()) {
+        least = move;
+      }
+    }
+    return least;
+  }
+
+  /** How the verdict on the same height is after the move. */
+  private Optional<State> height(Move move, Verdict before) {
+    try {
+      return HelixPlan.trial(move.spec(), plan.style()).verdicts().stream()
+          .filter(v -> v.rule() == before.rule() && v.place().equals(before.place()))
+          .map(Verdict::state)
+          .max(Comparator.naturalOrder());
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return Optional.empty();
+    }
+  }
+
+  /** A climb that begins further outside, on a straight that is still easy to cut and carry. */
+  private Optional<Move> earlierClimb(Verdict verdict) {
+    if (!isAssumed("bottom.lead-in")) {
+      return Optional.empty();
+    }
+    return climbLead(verdict, Place.ENTRY, Setting.ENTRY_CLIMB_LEAD)
+        .map(
+            lead -> {
+              EndPlan old = plan.spec().bottom();
+              EndPlan earlier = old.withClimbLead(lead).withLeadIn(longer(lead, old.leadIn()));
+              List<Assumption> now = replaced("bottom.climb-lead", lead, "so long that " + HEIGHT);
+              return new Move(
+                  with(true, earlier), replaced(now, "bottom.lead-in", earlier.leadIn()));
+            });
+  }
+
+  /** A climb that ends on the track beyond the last piece, if trains do not pass otherwise. */
+  private Optional<Move> laterEnd(Verdict verdict) {
+    return climbLead(verdict, Place.EXIT, Setting.EXIT_CLIMB_LEAD)
+        .filter(lead -> verdict.state() == State.FAIL)
+        .map(
+            lead ->
+                new Move(
+                    with(false, plan.spec().top().withClimbLead(lead)),
+                    replaced("top.climb-lead", lead, "so long that " + HEIGHT)));
+  }
+
+  /** How far outside the ring the climb would have to begin or end, if that is not too far. */
+  private Optional<Length> climbLead(Verdict verdict, Place place, Setting setting) {
+    if (!verdict.place().equals(Optional.of(place)) || !isAssumed(setting.key())) {
+      return Optional.empty();
+    }
+    return verdict.remedy().stream()
+        .flatMap(remedy -> remedy.changes().stream())
+        .filter(change -> change.setting() == setting)
+        .map(change -> (Length) change.then())
+        .filter(lead -> lead.compareTo(LONGEST_LEAD) <= 0)
+        .findFirst();
   }
 
   /** The supports moved round so that one stands where the ring ends and the straight begins. */

@@ -7,6 +7,7 @@ import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
 import curvestock.drawing.PlanFigure;
+import curvestock.drawing.TextWidth;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
@@ -46,6 +47,7 @@ final class BedTemplate {
   private static final double ALIKE = 0.01;
 
   private static final double LETTERS = 4;
+  private static final double TITLE_WIDTH = 110;
 
   /** Degrees to both sides of the level chord that are tried. */
   private static final int TURNS = 30;
@@ -168,8 +170,8 @@ final class BedTemplate {
       double arm = radius + 4;
       paper.line(centre.minus(new Point(arm, 0)), centre.plus(new Point(arm, 0)), FINE);
       paper.line(centre.minus(new Point(0, arm)), centre.plus(new Point(0, arm)), FINE);
-      Point beside = centre.plus(new Point(0, radius + 1));
-      paper.text(ruler.given(hole.diameter()), beside, 2.5, Anchor.MIDDLE, false);
+      Point beside = centre.plus(new Point(0.8 * radius + 1, 0.8 * radius + 2));
+      paper.text(ruler.given(hole.diameter()), beside, 2.5, Anchor.START, false);
     }
     if (!kind.holes().isEmpty()) {
       notes.add(
@@ -303,7 +305,7 @@ final class BedTemplate {
     Point middle = beside(at, 0);
     double up = Math.signum(beside(at, half).y() - middle.y());
     String title = kind.id() + "  " + kind.name();
-    double size = Math.min(7, half / 5);
+    double size = Math.min(Math.min(7, half / 5), TITLE_WIDTH / TextWidth.boldEms(title));
     double titleAt = betweenTracks(half * 0.36, size, up);
     paper.text(title, middle.plus(new Point(0, titleAt)), size, Anchor.MIDDLE, true);
     double sideAt = betweenTracks(-half * 0.5, LETTERS, up);

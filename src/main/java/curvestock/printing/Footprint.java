@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.drawing.Ink;
+import curvestock.drawing.JointPlaces;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
@@ -28,7 +29,6 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * The helix from above at full size, to lay on the bench before anything is cut: base, roadbed,
@@ -50,11 +50,15 @@ public final class Footprint {
 
   private static final double CROSS = 4;
 
+  /** Arrows in a turn, and their size. */
+  private static final int ARROWS = 8;
+
+  private static final double ARROW = 30;
+  private static final double BARB = 7;
+  private static final Pen ARROW_PEN = Pen.of(Ink.CUT, 0.4);
+
   /** Names stand beside what they name, along the line. */
   private static final double LABEL_ASIDE = 32;
-
-  /** Joints whose places in plan are nearer than this lie over each other. */
-  private static final double SAME_PLACE = 1;
 
   private final Job job;
   private final HelixOrder order;
@@ -96,7 +100,7 @@ public final class Footprint {
         "The helix from above, all turns on top of each other. Full lines: edges of the roadbed."
             + " Long dashes: centre line of a track. Thick lines across: joints, with their bearings."
             + " Small figures on the line: supports, with their names S1, S2 ... as in the support"
-            + " table. Bearings run counter-clockwise; 0° points to the right of this map.");
+            + " table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
     if (order.base().isPresent()) {
       notes.add("Dashed straight lines: the boards of the base.");
     }
@@ -160,6 +164,7 @@ public final class Footprint {
     plan.stations().all().forEach(this::station);
     joints();
     checks();
+    arrows();
     end("entry, bottom", -plan.spec().bottom().leadIn().millimetres());
     end("exit, top", ring + plan.spec().top().leadIn().millimetres());
   }
@@ -240,19 +245,10 @@ public final class Footprint {
   }
 
   private void joints() {
-    List<List<Joint>> places = new ArrayList<>();
-    for (Joint joint : plan.joints().all()) {
-      Point point = plan.line().at(joint.at()).point();
-      places.stream()
-          .filter(here -> point.distance(plan.line().at(here.get(0).at()).point()) < SAME_PLACE)
-          .findFirst()
-          .ifPresentOrElse(
-              here -> here.add(joint), () -> places.add(new ArrayList<>(List.of(joint))));
-    }
-    for (List<Joint> here : places) {
+    for (List<Joint> here : JointPlaces.of(plan)) {
       double at = here.get(0).at();
       paper.line(figure.beside(at, -half), figure.beside(at, half), JOINT);
-      String names = here.stream().map(Joint::name).collect(Collectors.joining(" "));
+      String names = JointPlaces.names(here);
       paper.text(
           "joint " + bearing(at) + ": " + names,
           figure.beside(at + LABEL_ASIDE, half * 0.6),
@@ -260,6 +256,42 @@ public final class Footprint {
           Anchor.MIDDLE,
           true);
     }
+  }
+
+  /** Which way the track climbs, so that no page is laid the wrong way round. */
+  private void arrows() {
+    double length = plan.climb().ringLength();
+    double turn = Math.min(length, plan.climb().runPerTurn().millimetres());
+    double between = turn / ARROWS;
+    double inside =
+        ground.trackRadii().stream()
+            .mapToDouble(radius -> radius.minus(ground.bedRadius()).millimetres())
+            .min()
+            .orElse(0);
+    double aside = (inside - half) / 2;
+    for (int i = 0; i < ARROWS; i++) {
+      double at = betweenStations((i + 0.5) * between);
+      Point tip = figure.beside(at + ARROW / 2, aside);
+      paper.line(figure.besideLine(at - ARROW / 2, at + ARROW / 2, aside), ARROW_PEN);
+      paper.line(figure.beside(at + ARROW / 2 - BARB, aside + BARB / 2), tip, ARROW_PEN);
+      paper.line(figure.beside(at + ARROW / 2 - BARB, aside - BARB / 2), tip, ARROW_PEN);
+    }
+  }
+
+  /** The middle between two supports of the ring next to a place of the first turn. */
+  private double betweenStations(double wanted) {
+    List<Double> places =
+        plan.stations().ring().stream().map(station -> station.places().get(0)).sorted().toList();
+    double best = wanted;
+    double nearest = Double.POSITIVE_INFINITY;
+    for (int i = 0; i + 1 < places.size(); i++) {
+      double middle = (places.get(i) + places.get(i + 1)) / 2;
+      if (Math.abs(middle - wanted) < nearest) {
+        nearest = Math.abs(middle - wanted);
+        best = middle;
+      }
+    }
+    return best;
   }
 
   private void end(String words, double at) {

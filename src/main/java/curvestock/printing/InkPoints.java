@@ -40,6 +40,11 @@ final class InkPoints {
     return new InkPoints(points);
   }
 
+  /** In the order of the drawing. */
+  List<Point> all() {
+    return points;
+  }
+
   /** The grid's cells whose windows show something, row by row. */
   List<Tile> shown(TileGrid grid) {
     boolean[] any = new boolean[grid.rows() * grid.columns()];

@@ -60,7 +60,9 @@ public final class LabelSheet {
           double y = height - MARGIN - row * high;
           draw(page, labels.get(i), x, y, wide, high);
         }
-        foot(page, job.title(), width - 2 * MARGIN);
+        int sheets = (labels.size() + COLUMNS * ROWS - 1) / (COLUMNS * ROWS);
+        String number = "page " + (from / (COLUMNS * ROWS) + 1) + " of " + sheets;
+        foot(page, job.title() + ": labels", number, width - 2 * MARGIN);
         book.page(width, height, page);
       }
       return book.bytes();
@@ -68,12 +70,12 @@ public final class LabelSheet {
   }
 
   /** What 'up' means, and whose labels these are. */
-  private static void foot(Paper page, String title, double room) {
+  private static void foot(Paper page, String title, String number, double room) {
     String how =
         "Cut the labels apart and stick each on the upper side of its piece, thick bar along the inner edge. "
             + BenchWords.UP;
     List<String> lines = new ArrayList<>(TextWidth.wrap(how, room / FOOT_LETTERS * 1.1));
-    lines.add(TextWidth.wrap(title, room / FOOT_LETTERS).get(0));
+    lines.add(TextWidth.wrap(title, room / FOOT_LETTERS - 12).get(0) + " · " + number);
     double y = MARGIN + 1.3 * FOOT_LETTERS * (lines.size() - 1);
     for (String line : lines) {
       page.text(line, new Point(MARGIN, y), FOOT_LETTERS, Anchor.START, false);

@@ -27,6 +27,8 @@ final class PageFlow {
   static final double MARGIN = 14;
   static final double TEXT = 3.5;
 
+  private static final double FOOT_TEXT = 2.6;
+
   /** Less of a page than this is not worth the paper. */
   static final double SLIVER = 0.2;
 
@@ -37,6 +39,9 @@ final class PageFlow {
 
   /** A table that takes no more than this of a page is not parted. */
   private static final double KEPT_WHOLE = 0.45;
+
+  /** So much of a page is not left empty to keep a list on one page. */
+  private static final double WASTED = 0.2;
 
   /** A figure is made smaller to this share before it takes a page of its own. */
   private static final double SMALLEST_FIGURE = 0.6;
@@ -70,6 +75,7 @@ final class PageFlow {
   private boolean blank = true;
   private double y;
   private String heading = "";
+  private String section = "";
 
   private PageFlow(Typeface face, PaperSize size, boolean lying, String footer, double air) {
     this.face = face;
@@ -105,7 +111,9 @@ final class PageFlow {
         break;
       }
     }
-    for (Page done : best.pages) {
+    for (int i = 0; i < best.pages.size(); i++) {
+      Page done = best.pages.get(i);
+      best.foot(done.paper(), "page " + (i + 1) + " of " + best.pages.size());
       book.page(best.width, best.height, done.paper());
       done.charts().forEach(c -> book.paintOnLastPage(c.width(), c.height(), c.painter(), c.box()));
     }
@@ -148,14 +156,18 @@ final class PageFlow {
       return;
     }
     double filled = filled();
-    String number = " · page " + (pages.size() + 1);
-    String about = oneLine(footer, (textWidth() - 30) / 2.6);
-    page.text(about + number, new Point(MARGIN, MARGIN - 5), 2.6, Anchor.START, false);
     pages.add(new Page(page, charts, filled));
     charts = new ArrayList<>();
     page = new Paper();
     blank = true;
     y = height - MARGIN;
+  }
+
+  /** What the paper is and which page of it, so that a stack that fell can be put in order. */
+  private void foot(Paper paper, String number) {
+    String about = oneLine(footer, (textWidth() - 40) / FOOT_TEXT);
+    Point at = new Point(MARGIN, MARGIN - 5);
+    paper.text(about + " · " + number, at, FOOT_TEXT, Anchor.START, false);
   }
 
   /** Cut short if it is too wide. */
@@ -195,13 +207,16 @@ final class PageFlow {
     write(text, TEXT, false, 0.6);
   }
 
-  /** Paragraphs that stay on one page if they are no more than half a page. */
+  /**
+   * Paragraphs that stay on one page if they are no more than half a page, and if the page before
+   * would not be left empty by that.
+   */
   void paragraphs(List<String> texts) {
     double whole =
         texts.stream()
             .mapToDouble(t -> lines(t, TEXT, false).size() * leading(TEXT) + 0.6 * TEXT * air)
             .sum();
-    if (whole <= KEPT_WHOLE * textHeight()) {
+    if (whole <= KEPT_WHOLE * textHeight() && room() < WASTED * textHeight()) {
       need(whole);
     }
     texts.forEach(this::paragraph);
@@ -255,7 +270,24 @@ final class PageFlow {
       lines(lead.text(), lead.size(), lead.bold()).forEach(l -> line(l, lead.size(), lead.bold()));
       y -= lead.after() * air;
       heading = lead.bold() ? lead.text() : heading;
+      section = lead.bold() ? lead.text() : section;
     }
+  }
+
+  /** As {@link #need}; a table that begins a page under no heading of its own says whose it is. */
+  private void needTable(double high) {
+    boolean named = pending.stream().anyMatch(Lead::bold) || section.isEmpty();
+    if (room() < high + waiting() && !blank) {
+      newPage();
+      if (!named) {
+        continued(section);
+      }
+    }
+    need(high);
+  }
+
+  private void continued(String name) {
+    line(oneLine(name, textWidth() / TEXT - 12) + ", continued", TEXT, true);
   }
 
   /** A figure as wide as the text. */
@@ -373,7 +405,7 @@ final class PageFlow {
     for (PageTable.Row row : table.rows().subList(0, Math.min(3, rows.size()))) {
       first += row.high();
     }
-    need(whole <= KEPT_WHOLE * textHeight() ? whole : first);
+    needTable(whole <= KEPT_WHOLE * textHeight() ? whole : first);
     String name = heading;
     row(table, table.head());
     for (int i = 0; i < rows.size(); i++) {
@@ -383,7 +415,7 @@ final class PageFlow {
       if (room() < row.high() + next) {
         newPage();
         if (!name.isEmpty()) {
-          line(oneLine(name, textWidth() / TEXT - 12) + ", continued", TEXT, true);
+          continued(name);
         }
         row(table, table.head());
       }

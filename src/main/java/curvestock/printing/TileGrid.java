@@ -55,6 +55,9 @@ record TileGrid(
   /** A page that shows less of the lines than this, in millimetres, is a sliver. */
   static final double SLIVER = 40;
 
+  /** Less than this is a stroke that nobody would tape a page on for. */
+  static final double STROKE = 12;
+
   /** One page of the grid. */
   record Tile(int row, int column) {
     /** As in a chess board's notation, from the top left: A1, A2, ... B1. */
@@ -82,18 +85,24 @@ record TileGrid(
     return of(drawing, ink, w, h).orBetter(of(drawing, ink, h, w)).grid();
   }
 
-  /** A grid and how many of its pages are slivers. */
-  private record Tried(TileGrid grid, long slivers) {
+  /** A grid, and how many of its pages show next to nothing, or little. */
+  private record Tried(TileGrid grid, long strokes, long slivers) {
 
     static Tried of(TileGrid grid, Map<Tile, Double> alone) {
-      return new Tried(
-          grid, grid.tiles().stream().filter(tile -> alone.get(tile) < SLIVER).count());
+      return new Tried(grid, below(STROKE, grid, alone), below(SLIVER, grid, alone));
     }
 
-    /** This, unless the other takes fewer pages, or as many with fewer slivers. */
+    private static long below(double length, TileGrid grid, Map<Tile, Double> alone) {
+      return grid.tiles().stream().filter(tile -> alone.get(tile) < length).count();
+    }
+
+    /**
+     * This, unless the other takes fewer pages, or as many with fewer slivers. A page with a stroke
+     * counts as two: it is a page lost.
+     */
     Tried orBetter(Tried other) {
-      int pages = Integer.compare(grid.tiles().size(), other.grid.tiles().size());
-      return pages < 0 || (pages == 0 && slivers <= other.slivers) ? this : other;
+      long more = grid.tiles().size() + strokes - other.grid.tiles().size() - other.strokes;
+      return more < 0 || (more == 0 && slivers <= other.slivers) ? this : other;
     }
   }
 
@@ -135,7 +144,7 @@ record TileGrid(
           best = best == null ? tried : best.orBetter(tried);
         }
       }
-      if (best.slivers() == 0 || columns * rows > FEW_CELLS) {
+      if (best.slivers() == 0 || (columns * rows > FEW_CELLS && best.strokes() == 0)) {
         break;
       }
     }

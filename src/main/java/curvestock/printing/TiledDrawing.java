@@ -20,12 +20,13 @@ import java.util.List;
 final class TiledDrawing {
 
   /** Arms of a cross reach beyond what the neighbour covers, and stay 6 mm inside the page. */
-  private static final double ARM = TileGrid.OVERLAP * 0.65;
+  static final double ARM = TileGrid.OVERLAP * 0.65;
 
   /** From a window's corner to where no arm of a cross reaches. */
   private static final double CLEAR = TileGrid.OVERLAP / 2 + ARM + 3;
 
   private static final double TEXT = 3.6;
+  private static final double NUMBER = 3;
   private static final double LEADING = 1.45;
   private static final double MARGIN = 12;
 
@@ -50,8 +51,8 @@ final class TiledDrawing {
   TiledDrawing(String title, List<String> notes, Paper drawing, PaperSize size) {
     this.title = title;
     this.notes = List.copyOf(notes);
-    this.drawing = drawing;
     this.grid = TileGrid.of(drawing, size);
+    this.drawing = Lettering.clear(drawing, grid);
   }
 
   TileGrid grid() {
@@ -64,15 +65,20 @@ final class TiledDrawing {
     if (!alone) {
       book.page(mapWidth(), mapHeight(), map());
     }
-    for (Tile tile : grid.tiles()) {
+    for (int i = 0; i < grid.tiles().size(); i++) {
+      Tile tile = grid.tiles().get(i);
       book.page(
           grid.pageWidth(),
           grid.pageHeight(),
           figure,
           grid.windowOnPage(),
           grid.origin(tile),
-          alone ? withNotes(tile) : furniture(tile));
+          alone ? withNotes(tile) : furniture(tile, pageNumber(i + 2)));
     }
+  }
+
+  private String pageNumber(int number) {
+    return number + " of " + (grid.tiles().size() + 1);
   }
 
   /** Whether a drawing of one page leaves room for the notes, so that no map is needed. */
@@ -94,7 +100,7 @@ final class TiledDrawing {
   }
 
   private Paper withNotes(Tile tile) {
-    Paper page = furniture(tile);
+    Paper page = furniture(tile, "");
     double y = grid.origin(tile).y() + drawing.minY() - 8;
     for (String text : words()) {
       y = paragraph(page, text, y - TEXT * 0.4, TEXT, false, TileGrid.SIDE + 6);
@@ -120,7 +126,10 @@ final class TiledDrawing {
     for (String text : words()) {
       y = paragraph(page, text, y - TEXT * 0.4, TEXT, false, MARGIN);
     }
-    drawMap(page, new Box(MARGIN, MARGIN, mapWidth() - MARGIN, Math.max(MARGIN + 40, y - TEXT)));
+    drawMap(
+        page, new Box(MARGIN, MARGIN + 6, mapWidth() - MARGIN, Math.max(MARGIN + 40, y - TEXT)));
+    String number = "Page " + pageNumber(1);
+    page.text(number, new Point(MARGIN, MARGIN), NUMBER, Anchor.START, false);
     return page;
   }
 
@@ -197,13 +206,24 @@ final class TiledDrawing {
 
   // A page.
 
-  private Paper furniture(Tile tile) {
+  /**
+   * All but the drawing.
+   *
+   * @param number which page of the file it is, or nothing
+   */
+  private Paper furniture(Tile tile, String number) {
     Paper page = new Paper();
     Box window = grid.windowOnPage();
     double head = grid.pageHeight() - TileGrid.HEAD + 6;
     String name = "Page " + tile.name();
-    page.text(name, new Point(window.minX() + CLEAR, head), 5, Anchor.START, true);
-    double room = window.width() - 2 * CLEAR - 5 * TextWidth.boldEms(name) - 8;
+    double left = window.minX() + CLEAR;
+    double wide = 5 * TextWidth.boldEms(name) + 3;
+    page.text(name, new Point(left, head), 5, Anchor.START, true);
+    if (!number.isEmpty()) {
+      page.text(number, new Point(left + wide, head), NUMBER, Anchor.START, false);
+      wide += NUMBER * TextWidth.ems(number);
+    }
+    double room = window.width() - 2 * CLEAR - wide - 8;
     String about = "Full size, print at 100 % · " + title;
     double size = Legible.size(about, 3.4, room);
     List<String> lines = TextWidth.wrap(about, Math.max(room / size, 1));

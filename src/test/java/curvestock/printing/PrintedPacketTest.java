@@ -195,6 +195,25 @@ class PrintedPacketTest {
     }
   }
 
+  /** A stack of loose pages can be put in order, and a lost one is noticed. */
+  @ParameterizedTest
+  @ValueSource(strings = {DEFAULT, PLATES, RODS, LAYERS})
+  void pages_ofEveryPaper_sayWhichOfHowMany(String demo) throws IOException {
+    for (Map.Entry<String, byte[]> paper : papers(demo).entrySet()) {
+      try (PDDocument document = Loader.loadPDF(paper.getValue())) {
+        int pages = document.getNumberOfPages();
+        for (int page = 1; pages > 1 && page <= pages; page++) {
+          PDFTextStripper stripper = new PDFTextStripper();
+          stripper.setStartPage(page);
+          stripper.setEndPage(page);
+          assertThat(stripper.getText(document).replace('\u00A0', ' '))
+              .as("%s, page %s", paper.getKey(), page)
+              .contains(page + " of " + pages);
+        }
+      }
+    }
+  }
+
   /** A tenth of a page's ink box is a caption or a sliver. */
   @ParameterizedTest
   @ValueSource(strings = {DEFAULT, PLATES, RODS, LAYERS, METRIC})
