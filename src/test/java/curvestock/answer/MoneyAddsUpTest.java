@@ -93,7 +93,7 @@ class MoneyAddsUpTest {
             .findFirst()
             .orElseThrow();
     long sheets = other.sheetCost().minus(best.sheetCost()).minorUnits();
-    long joints = best.joints() - other.joints();
+    int joints = best.joints() - other.joints();
 
     assertThat(swing.eachJoint()).isEqualTo(new Money((sheets + joints - 1) / joints));
   }
