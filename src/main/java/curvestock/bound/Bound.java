@@ -5,7 +5,6 @@ import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Length;
 
 /**
  * No layout holds more than {@code count} of the piece on the sheet.
@@ -64,10 +63,9 @@ public record Bound(int count, String proof) {
     EdgeWeightBound.Grain grain =
         closely ? EdgeWeightBound.Grain.FINE : EdgeWeightBound.Grain.COARSE;
     double most =
-        KnownProofs.of(
-            new ByEdges(sector, sheet.length(), sheet.width(), cutting, grain, count),
-            Control.NONE,
-            () -> new EdgeWeightBound(sector, sheet, cutting, grain).most(count));
+        KnownLimits.of(
+            new KnownLimits.Asked(sector, sheet.length(), sheet.width(), cutting, grain, count),
+            asked -> new EdgeWeightBound(sector, sheet, cutting, grain).most(count));
     return most >= count
         ? this
         : new Bound(
@@ -75,14 +73,6 @@ public record Bound(int count, String proof) {
             "by edge waste: as by area, but wood along the edges and in the corners counts less,"
                 + " because curved pieces cannot fill it");
   }
-
-  private record ByEdges(
-      AnnularSector sector,
-      Length length,
-      Length width,
-      Cutting cutting,
-      EdgeWeightBound.Grain grain,
-      int below) {}
 
   /**
    * A sharper bound by cases, for few large sectors of which {@code found} are known to fit: one

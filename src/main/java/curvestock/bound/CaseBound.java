@@ -6,7 +6,6 @@ import curvestock.piece.AnnularSector;
 import curvestock.piece.Piece;
 import curvestock.sheet.Cutting;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,21 +55,8 @@ final class CaseBound {
     if (count < 2 || !(piece.shape().blank() instanceof AnnularSector sector) || sector.isRing()) {
       return false;
     }
-    double refuted =
-        KnownProofs.of(
-            new Asked(sector, sheet.length(), sheet.width(), cutting, count, mostTests),
-            control,
-            () -> new CaseBound(sector, sheet, cutting, control).refutes(count, mostTests) ? 1 : 0);
-    return refuted == 1;
+    return new CaseBound(sector, sheet, cutting, control).refutes(count, mostTests);
   }
-
-  private record Asked(
-      AnnularSector sector,
-      Length length,
-      Length width,
-      Cutting cutting,
-      int count,
-      long mostTests) {}
 
   private boolean refutes(int count, long mostTests) {
     List<ThickArc> cells = firstCells();

@@ -53,10 +53,13 @@ final class Stretches {
   private final List<Log> logs = new ArrayList<>();
   private final long budget;
   private final Control control;
-  private final Thread caller = Thread.currentThread();
+  private int common;
   private boolean stopped;
 
-  /** Asks {@code control} on the thread that makes this one only. */
+  /**
+   * Asks {@code control} at the start and whenever all lanes have come one stretch further, so as
+   * often on any number of threads; on any of them, but never on two at once.
+   */
   Stretches(List<? extends Runner> runners, long budget, Control control) {
     this.runners = runners;
     this.budget = budget;
@@ -66,6 +69,7 @@ final class Stretches {
 
   /** The calling thread works too. */
   void run() {
+    stopped = control.stopped();
     IntStream.range(0, runners.size()).parallel().forEach(any -> work());
   }
 
@@ -81,9 +85,6 @@ final class Stretches {
 
   /** The lane to go on with, which then is this thread's; or −1. */
   private synchronized int next() {
-    if (Thread.currentThread().equals(caller)) {
-      stopped |= control.stopped();
-    }
     int next = -1;
     for (int number = 0; number < logs.size(); number++) {
       boolean goes = !logs.get(number).running && goesOn(logs.get(number));
@@ -116,8 +117,11 @@ final class Stretches {
     log.energy.add(runner.energy());
     log.solved = runner.solved();
     log.running = false;
-    if (Thread.currentThread().equals(caller)) {
-      control.worked(Math.min(budget, work(log.stretches())), budget);
+    int all = logs.stream().mapToInt(Log::stretches).min().orElse(0);
+    while (common < all) {
+      common++;
+      control.worked(work(common), budget);
+      stopped |= control.stopped();
     }
   }
 

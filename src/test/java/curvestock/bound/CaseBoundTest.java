@@ -149,11 +149,10 @@ class CaseBoundTest {
     Piece half = piece(sector(30 * INCH, 5 * INCH, 180));
     SheetStock sheet = rectangle(96 * INCH, 48 * INCH);
     Bound area = Bound.quick(half, sheet, USUAL);
-    // A budget of its own: what another test has proven is known.
     AtomicInteger asked = new AtomicInteger();
 
     Bound bound =
-        area.byCases(half, sheet, USUAL, 2, 2_000_001, () -> asked.incrementAndGet() > 200);
+        area.byCases(half, sheet, USUAL, 2, 2_000_000, () -> asked.incrementAndGet() > 200);
 
     assertThat(bound).isEqualTo(area);
     assertThat(asked.get()).isBetween(200, 20_000);

@@ -123,7 +123,8 @@ class PlannerTest {
         .contains("Have the store rip 1 sheet into 2 x panel A")
         .contains("1 cut, $2.00")
         .contains("$68.20 ($62.00 + 10 % tax $6.20)")
-        .contains("Carried whole, 1 sheet would do, for $66.00, so ripping costs $2.20 in all");
+        .contains(
+            "Carried home whole, 1 sheet is enough, for $66.00, so ripping costs $2.20 in all");
   }
 
   @Test
