@@ -171,7 +171,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It runs %s past the middle of the support at both ends%s. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip rises beside the track and takes no clearance from the turn below."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It runs %s past the middle of the support at both ends%s. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -199,8 +199,7 @@ public final class BenchWords {
     return style.denominator() == 0
         ? Optional.empty()
         : Optional.of(
-            "Each height is rounded to 1/%s in by itself, so the difference between two can be off by that much."
-                .formatted(style.denominator()));
+            "Heights are rounded to the nearest 1/64 in, so the difference between two can be off by that much.");
   }
 
   /** What to mind when blocks are sawn. */
@@ -214,7 +213,7 @@ public final class BenchWords {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them: the stack must measure %s. Adjust the stop until it does."
+            "%s: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them, all facing the same way. Measured up one edge, the stack must be %s: adjust the stop until it is."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -223,9 +222,9 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. Tilt the blade for a"
-            + " sloping end. Blocks between turns have both ends sloped the same way, so their ends are"
-            + " parallel.");
+        "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
+            + " %s side: lay the wood flat on that side and swing the miter, or stand it on edge and tilt the blade. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+                .formatted(figures.given(wood.along())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
@@ -240,7 +239,10 @@ public final class BenchWords {
             .map(BlockPlan.Block::id)
             .collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
-      lines.add("Brace these sideways, as they are tall and thin: " + slender + ".");
+      lines.add(
+          "Brace these sideways, with a diagonal of the same wood across each pair, as they are tall and thin: "
+              + slender
+              + ".");
     }
     blocks
         .withoutRoom()

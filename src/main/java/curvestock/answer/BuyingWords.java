@@ -20,8 +20,8 @@ public final class BuyingWords {
   /** In the words of whoever divides one area by the other. */
   private static final String BY_AREA =
       NO_LAYOUT
-          + ", which is the usable area of the sheet divided by that of one piece with half the gap"
-          + " around it.";
+          + ": the usable area of the sheet divided by the area of one piece and its share of the"
+          + " gaps.";
 
   private final Buying buying;
   private final Figures figures;
@@ -97,8 +97,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "Whatever the layout, the sheets cost at least %s."
-            .formatted(figures.money(cost.leastPaid()));
+        : "The sheets cost at least %s in any layout.".formatted(figures.money(cost.leastPaid()));
   }
 
   /** The decision, and whether any other could be cheaper. */
@@ -146,14 +145,14 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To spend less, one sheet of %s would have to hold %s; the fullest layout found holds %s%s."
+          "To buy less, you would have to fit %s on one sheet of %s; the most found is %s%s."
               .formatted(
-                  sheet,
                   together > needed
                       ? "all %s pieces (%s of %s and %s)"
                           .formatted(
                               together, needed, kind, Figures.count(together - needed, "other"))
                       : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  sheet,
                   found,
                   together > needed ? " of " + kind : ""));
     }

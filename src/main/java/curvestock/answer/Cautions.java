@@ -26,11 +26,11 @@ public enum Cautions {
   TABS(
       "On a machine a piece that comes loose can jam or fly: leave the tabs alone until the tool has"
           + " stopped, then cut them by hand."),
-  SHEETS("A full sheet takes two people to carry. Tie it down on the car."),
+  SHEETS("A full sheet takes two people to carry. Strap it down for the drive home."),
   RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
   LIFTING(
-      "People reach into a helix and duck under it. Lift it with two or more people"
-          + " and blocks under it, pad its edges, and leave a way out."),
+      "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
+          + " keep fingers clear, pad its edges, and leave whoever works inside a way out."),
   LICENSED(
       "Follow your tools' manuals and local codes. Leave house wiring, and anything fixed over"
           + " people's heads, to a licensed electrician or builder.");

@@ -113,7 +113,7 @@ public record Choices(
         count("leastSheets", "Least sheets", o -> o.cost().leastSheets()),
         money("cost", "Cost", SegmentOption::sheetCost),
         money("leastCost", "Least cost", o -> o.cost().leastPaid()),
-        money("couldStillSave", "Could still save", o -> o.cost().couldStillSave()),
+        money("couldStillSave", "Savings not ruled out", o -> o.cost().couldStillSave()),
         text("costProof", "Proof of the least", o -> o.cost().proof()),
         Field.of("used", "Used", Measure.SHARE, o -> new Share(o.areaYield())),
         text("search", "Search", o -> words(o.effort())),
@@ -306,7 +306,7 @@ public record Choices(
         count("pieces", "Pieces", row -> row.batch().plan().pieces()),
         count("sheets", "Sheets", BatchRow::sheets),
         money("cost", "Cost", BatchRow::sheetCost),
-        money("couldStillSave", "Could still save", row -> row.cost().couldStillSave()),
+        money("couldStillSave", "Savings not ruled out", row -> row.cost().couldStillSave()),
         count("joints", "Joints", BatchRow::joints),
         Field.of("used", "Used", Measure.SHARE, r -> new Share(r.batch().plan().areaYield())));
   }

@@ -44,7 +44,7 @@ public final class ChosenWords {
     }
     Money paid = buying.cost().paid().plus(own.assumedCost());
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
-    return "%s %s would need %s and %s, and %s, counting %s."
+    return "%s %s would need %s with %s, and %s, counting %s."
         .formatted(
             planned,
             DecisionWords.card(best.division()),

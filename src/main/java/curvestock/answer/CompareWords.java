@@ -49,8 +49,7 @@ public final class CompareWords {
     String why =
         switch (reason) {
           case ONLY_CHOICE -> "No other size compared can be used.";
-          case CHEAPEST ->
-              "No size compared is cheaper, counting %s.".formatted(counted(job, joint));
+          case CHEAPEST -> "No other size is cheaper, counting %s.".formatted(counted(job, joint));
           case FEWEST_JOINTS -> "No size compared costs less, and this one has the fewest joints.";
           case FEWEST_SHEETS ->
               "Others cost the same and have as many joints; this one needs the fewest sheets.";

@@ -49,16 +49,16 @@ public final class FixingWords {
   /** The size of screw is a rule of thumb, as no job names one: common practice, no source. */
   private String blocks(Riser.WoodBlocks wood) {
     boolean inches = figures.isImperial();
-    return "Blocks: glue both ends, and drive one "
-        + BlockScrews.name(inches)
-        + " screw down through the roadbed into each. Drill "
+    return "Blocks: glue both ends. Drill a clearance hole of "
         + (inches ? "3/16 in" : "4.5 mm")
         + " through the roadbed, "
         + figures.length(wood.width().times(0.5))
-        + " from its edge on the line of the support, and "
+        + " from its edge on the line of the support, then a pilot hole of "
         + (inches ? "3/32 in" : "2.5 mm")
-        + " into the block. Countersink it, so that the head is below the surface. Drive one more"
-        + " screw at an angle through each of the lowest blocks into the base."
+        + ", as deep as the screw goes, into the block. Countersink, and drive one "
+        + BlockScrews.name(inches)
+        + " screw down into each block. Drive one more at an angle through each of the lowest blocks"
+        + " into the base."
         + shortBlocks(wood, BlockScrews.length(inches))
         + " (Rule of thumb; your job names no screws.)";
   }

@@ -38,7 +38,7 @@ public final class HalfLapWords {
         .filter(order -> order.plan().spec().construction() instanceof Construction.HalfLap)
         .map(
             order ->
-                "Angles of pieces include the half-laps, so they are larger than the segment size.");
+                "Each piece is cut a few degrees longer than its share of the turn, to make the half-laps.");
   }
 
   /** How deep laps are in wood so thick. */
@@ -82,9 +82,9 @@ public final class HalfLapWords {
         + laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))
         + (laps.size() == 1 ? ". It is " : ". Each is ")
         + size(laps.get(0))
-        + ", "
+        + ". The depth is half of what your own sheet measures: "
         + depth
-        + " deep, half of what your own sheet measures.";
+        + " if it is as thick as your job says.";
   }
 
   private static String place(Piece piece, Lap lap) {

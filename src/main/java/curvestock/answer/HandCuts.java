@@ -50,7 +50,7 @@ public record HandCuts(
       sentences.add("Cut " + (sentences.size() + 1) + ". " + cut(rip, figures));
     }
     if (sentences.isEmpty()) {
-      sentences.add("No straight cut misses the pieces, so keep the sheet whole.");
+      sentences.add("Any straight cut would run into a piece, so keep the sheet whole.");
     }
     return sentences;
   }
@@ -88,10 +88,10 @@ public record HandCuts(
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "%s the pieces in this order, so that the rest is easy to clamp%s: %s."
+            "%s the pieces in this order, which leaves wood to clamp to%s: %s."
                 .formatted(
                     order.rips().isEmpty() ? "Cut" : "From the part %s, cut".formatted(sides),
-                    loses(board) ? "" : " and no trammel pivot loses its wood",
+                    loses(board) ? "" : " and keeps the wood under every pivot you still need",
                     names(board.pieces())));
       }
     }

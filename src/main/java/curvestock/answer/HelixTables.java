@@ -181,7 +181,7 @@ final class HelixTables {
   Table assumed() {
     return Table.of(
         "assumed",
-        "Assumed, as the job does not say: check these",
+        "Assumed, because your job does not say: check these",
         order.assumed(),
         text("what", "What", each -> AssumedWords.of(each.field())),
         text("value", "Assumed", Assumption::value),

@@ -169,7 +169,7 @@ public final class HelixWords {
                     .formatted(
                         figures.of(assumed.at(row, "what"), Measure.TEXT),
                         figures.of(assumed.at(row, "value"), Measure.TEXT)))
-        .collect(Collectors.joining("; ", "Assumed, as the job does not say: ", "."));
+        .collect(Collectors.joining("; ", "Your job does not say, so these are assumed: ", "."));
   }
 
   /** Where it goes and how it climbs. */

@@ -40,10 +40,10 @@ public final class PivotWords {
     return alike.entrySet().stream()
         .map(
             entry ->
-                "If you rout "
+                "By the time you rout "
                     + (entry.getValue().size() == 1 ? "piece " : "pieces ")
                     + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
-                    + " with a trammel, the wood under the pivot "
+                    + " with a trammel, the wood under the pivot"
                     + entry.getKey())
         .toList();
   }
@@ -51,17 +51,17 @@ public final class PivotWords {
   /** In a table that says where pivots lie while arcs are drawn. */
   public static String toRout(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "cut out by the time you rout: scrap board";
-      case OTHER_BOARD -> "on another board by the time you rout: scrap board";
-      case LOOSE -> "loose by the time you rout: scrap board";
+      case CUT_AWAY -> "when you rout, it is cut out: clamp scrap there";
+      case OTHER_BOARD -> "when you rout, it is on another part: clamp scrap there";
+      case LOOSE -> "when you rout, it is loose: clamp scrap there";
     };
   }
 
   private static String gone(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "has been cut out since you drew the arcs.";
-      case OTHER_BOARD -> "is on another part of the sheet by then.";
-      case LOOSE -> "is no longer held by then.";
+      case CUT_AWAY -> " is cut out.";
+      case OTHER_BOARD -> " is on another part of the sheet.";
+      case LOOSE -> " is no longer held.";
     };
   }
 

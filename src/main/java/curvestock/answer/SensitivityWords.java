@@ -46,8 +46,8 @@ final class SensitivityWords {
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
             : found.byPattern()
-                ? "The changes were tried with a quick count; smaller ones make no difference."
-                : "The changes were tried with a quick search; smaller ones make no difference.");
+                ? "These changes were tried with a quick count. Changes smaller than those named make no difference."
+                : "These changes were tried with a quick search. Changes smaller than those named make no difference.");
     return sentences;
   }
 
@@ -154,7 +154,7 @@ final class SensitivityWords {
 
   private static String room(String along, String across) {
     return along.equals(NOTHING) && across.equals(NOTHING)
-        ? "is a tight fit, with nothing to spare either way"
+        ? "is a tight fit, with nothing to spare in length or width"
         : "has %s to spare along the sheet and %s across it".formatted(along, across);
   }
 

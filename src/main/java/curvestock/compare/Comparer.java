@@ -196,7 +196,7 @@ public final class Comparer {
   }
 
   private void firstLook() {
-    listener.stage(Stages.Stage.PATTERNS, "making a quick count");
+    listener.stage(Stages.Stage.PATTERNS, "counting roughly how many sheets each size needs");
     Sizes sizes = Sizes.of(job, packers);
     for (Division division : asked()) {
       try {
@@ -354,7 +354,11 @@ public final class Comparer {
     if (!question.changes() || listener.stopped() || best.perSheet() == 0) {
       return Optional.empty();
     }
-    listener.stage(Stages.Stage.CHANGES, "segments of " + best.angle() + ": trying small changes");
+    listener.stage(
+        Stages.Stage.CHANGES,
+        "segments of "
+            + best.angle()
+            + ": trying a slightly wider or narrower roadbed, kerf or radius");
     Sensitivity found = new Steps(designs, best, packers, listener).find();
     return listener.stopped() ? Optional.empty() : Optional.of(found);
   }

@@ -87,9 +87,9 @@ public final class HelixEndsDrawing {
     paragraphs.add(
         title.job()
             + ": entry and exit from the side, along the track; heights exaggerated. Lead-in: straight"
-            + " roadbed cut in one with the end piece. Climb lead: how far outside the ring the slope"
-            + " begins or ends. Vertical curve: the length over which one grade blends into the"
-            + " other, so that no coupler lifts and no pilot touches the rail.");
+            + " roadbed, cut in one piece with the end curve. Climb lead: how far outside the ring the"
+            + " slope begins or ends. Vertical curve: where one grade blends into the next, so that"
+            + " couplers do not lift and pilots do not touch the rail.");
     if (title.invented()) {
       paragraphs.add(SheetTitle.INVENTED_NOTE);
     }

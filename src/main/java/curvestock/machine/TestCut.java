@@ -189,8 +189,8 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + " or bigger, with the settings of the job"
             + (hasLaps() ? ". Run test-flip first, then flip the scrap and run test-cut." : "."));
     words.add(
-        "The numbers must read the right way round. If the letters are mirrored, the file was"
-            + " mirrored.");
+        "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
+            + " program has flipped the drawing: fix that before you cut a sheet.");
     words.add(
         "After cutting, measure both squares with a caliper, both ways. If both are off by the same"
             + " amount, the kerf setting is wrong: "

@@ -102,7 +102,7 @@ final class Deciding {
     boolean found = false;
     for (Slot slot : pool.slots()) {
       if (isFullest(slot, purchase) && !listener.stopped()) {
-        listener.step("trying to fit more of " + slot.piece().id());
+        listener.step("trying to fit more of " + slot.piece().id() + " on the fullest sheet");
         found |= pool.searchOn(slot, budget);
       }
     }

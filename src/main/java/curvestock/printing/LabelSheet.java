@@ -131,8 +131,8 @@ public final class LabelSheet {
     }
     if (halfLaps) {
       List<String> laps = new ArrayList<>();
-      piece.lower().ifPresent(j -> laps.add(j.name() + " " + LapEnd.LOWER.side()));
-      piece.upper().ifPresent(j -> laps.add(j.name() + " " + LapEnd.UPPER.side()));
+      piece.lower().ifPresent(j -> laps.add(j.name() + " from " + LapEnd.LOWER.side()));
+      piece.upper().ifPresent(j -> laps.add(j.name() + " from " + LapEnd.UPPER.side()));
       if (!laps.isEmpty()) {
         lines.add("half-lap: " + String.join(", ", laps));
       }

@@ -413,9 +413,9 @@ public final class MarkingSheets {
         "On each piece, first write its number, 'up' and 'inner edge'. "
             + BenchWords.UP
             + (drilled ? " Drill its holes." : "")
-            + " Saw on the waste side of the line: first the inner edge, while the piece is still firm in"
-            + " the sheet, then the outer edge, and the ends last. Never hold a small piece by hand: clamp"
-            + " it.");
+            + " Drill a hole in the waste to start the blade. Saw on the waste side of the line: first the"
+            + " inner edge, while the piece is still firm in the sheet, then the outer edge, and the ends"
+            + " last. Never hold a small piece by hand: clamp it.");
     if (!cuts.laps().isEmpty()) {
       flow.heading("Sheet " + (index + 1) + ": half-laps");
       cuts.laps().forEach(flow::paragraph);

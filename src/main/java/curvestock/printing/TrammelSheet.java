@@ -120,11 +120,11 @@ public final class TrammelSheet {
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "Make the stick reach past %s, where the middle of the router bit is, by at least half of the router's base. Check that it swings clear all round before you cut."
+          "Make the stick longer than %s, where the router bit is, by at least half the width of your router's base. Check that it swings clear all round before you cut."
               .formatted(ruler.of(trammel.reach(bit))));
     }
     flow.paragraph(
-        "The last column is for a bit of %s, the kerf of this job: the centre of the bit is half its diameter outside an outer edge, or inside an inner edge. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Take several shallow passes over scrap, never climb-cut, and hold the pivot down so that it cannot lift."
+        "The last column is for a bit of %s, the kerf of this job: the centre of the bit is half its diameter outside an outer edge, or inside an inner edge. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
             .formatted(ruler.given(bit), ruler.given(bit)));
     flow.paragraph(
         "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 public final class MachineNotes {
 
   private static final String LETTERS =
-      "engrave: piece numbers, feet towards the inner edge, and which face is up";
+      "engrave: piece numbers, bottom towards the inner edge, and which face is up";
 
   private final Job job;
   private final MachineSetup setup;

@@ -35,7 +35,7 @@ public final class PacketGuide {
           Entry.of(
               FIRST,
               "report\\.html",
-              "everything in one page; opens in any browser, without a network"),
+              "the whole plan on one page; opens in any browser, no internet needed"),
           Entry.of(FIRST, "report\\.pdf", "the same, to print"),
           Entry.of(
               FIRST, "summary\\.txt", "what to buy, what it costs and what is cut from each sheet"),
@@ -114,7 +114,7 @@ public final class PacketGuide {
     boolean footprint = paths.contains("footprint.pdf");
     if (paths.stream().anyMatch(path -> path.startsWith("patterns/"))) {
       lines.add(
-          "Of the papers for hand work only the patterns%s are full size: print them at 100 %%."
+          "Print the patterns%s at 100 %%: they are full size. The other papers are not."
               .formatted(footprint ? " and the footprint" : ""));
     }
     unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));

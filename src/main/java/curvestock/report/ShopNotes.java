@@ -37,8 +37,8 @@ final class ShopNotes {
             + " no corner is left; at the shoulder they stop on the line.");
     add(
         lines,
-        "The layers' names and data-depth give the depth as half the thickness in your job. Measure"
-            + " the sheet where you cut, and set the depth to half of that.");
+        "The depth in the file is half the thickness that your job gives. Measure the sheet where you"
+            + " cut, and set the depth to half of that.");
     add(
         lines,
         "'Above' or 'below' beside a lap tells from which face to cut it; 'up' marks the upper face.");
@@ -68,7 +68,7 @@ final class ShopNotes {
     add(
         lines,
         "CAUTION: never run a tool over a dowel or a clamp. Mark the corner at the work zero before"
-            + " you flip the sheet, because it fits the dowels the wrong way round, too.");
+            + " you flip the sheet: a sheet turned the wrong way round fits the dowels just as well.");
   }
 
   private static String depths(MachineSheet sheet, LengthStyle style) {

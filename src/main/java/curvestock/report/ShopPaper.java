@@ -84,8 +84,8 @@ public final class ShopPaper {
             "helix-plan",
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
-            "The helix from above. Numbers are pieces, J is a joint and S a support. E and X are the"
-                + " supports under the entry lead and the exit lead.")
+            "The helix from above. J is a joint and S a support. E and X are the supports under the"
+                + " entry lead and the exit lead. The next picture has the numbers of the pieces.")
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
@@ -98,7 +98,7 @@ public final class ShopPaper {
             "helix-ends",
             "Entry and exit from the side, with lead-in, climb lead and vertical curve measured",
             "The entry and the exit from the side, with heights exaggerated. The lead-in is straight"
-                + " roadbed in one with the end piece. The climb lead is the stretch outside the ring"
+                + " roadbed, cut in one piece with the end curve. The climb lead is the stretch outside the ring"
                 + " that is still on the grade. The vertical curve is the stretch in which one grade"
                 + " blends into the next.")
         .bullets(words.course());

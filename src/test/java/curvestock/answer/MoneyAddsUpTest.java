@@ -56,29 +56,33 @@ class MoneyAddsUpTest {
     Matcher found =
         found(
             MONEY
-                + ", ([0-9]+) joints; .* "
-                + MONEY
-                + ", ([0-9]+) joints would save "
+                + ", ([0-9]+) joints\\. .* would need the same 2 sheets with ([0-9]+) joints, and save "
                 + MONEY
                 + ".*\\("
                 + MONEY
                 + " a joint",
             words);
-    long sheets = cents(found.group(1)) - cents(found.group(3));
-    long joints = Long.parseLong(found.group(2)) - Long.parseLong(found.group(4));
+    long joints = Long.parseLong(found.group(2)) - Long.parseLong(found.group(3));
 
-    assertThat(cents(found.group(5))).isEqualTo(sheets + joints * cents(found.group(6)));
+    assertThat(joints).isPositive();
+    assertThat(cents(found.group(4))).isEqualTo(joints * cents(found.group(5)));
   }
 
   @Test
   void oneMoreTurn_isItsSheetsAndJointsTimesTheirPrice() {
     Matcher found =
         found(
-            "more sheet \\(" + MONEY + "\\) and ([0-9]+) more joints at " + MONEY + "; " + MONEY,
+            "cost at most "
+                + MONEY
+                + ": 1 more sheet \\("
+                + MONEY
+                + "\\) and ([0-9]+) more joints at "
+                + MONEY
+                + "\\.",
             text());
 
-    assertThat(cents(found.group(4)))
-        .isEqualTo(cents(found.group(1)) + Long.parseLong(found.group(2)) * cents(found.group(3)));
+    assertThat(cents(found.group(1)))
+        .isEqualTo(cents(found.group(2)) + Long.parseLong(found.group(3)) * cents(found.group(4)));
   }
 
   /** Two sheets at 68.00 against five joints: 136.00 / 5 = 27.20. */

@@ -69,8 +69,22 @@ class PapersAgreeTest {
     assertThat(row(answer.shopping(), "item", "edge strips", "note", answer))
         .contains("1/8 in thick");
     assertThat(String.join(" ", new BenchWords(helix, answer.figures()).bridgeRemarks()))
-        .contains("each 1/8 in thick")
+        .contains("1/8 in thick each")
         .contains("1 in past the middle of the support");
+  }
+
+  /**
+   * 20 laps of 2 x 4 1/2 in, both ends of 135 blocks of 3/4 x 1 1/2 in, and five strips glued to
+   * 0.476 in of plywood and in two layers; 0.66 oz to the square foot (common practice, no source).
+   */
+  @Test
+  void glue_isForLapsBlocksAndStrips() throws Exception {
+    Answer answer = pantry();
+    double strips = 5 * (28.25 * Math.PI / 3 + 2) * (0.476 + 1.8);
+    double feet = (20 * 2 * 4.5 + 2 * 135 * 0.75 * 1.5 + strips) / 144;
+
+    assertThat(row(answer.shopping(), "item", "glue", "quantity", answer))
+        .isEqualTo("%.2f lb".formatted(feet * 0.66 / 16));
   }
 
   /** One down into each of the blocks, one at an angle for each that stands on the base. */
@@ -141,7 +155,8 @@ class PapersAgreeTest {
     assertThat(Math.abs(5 * (3 + 37.0 / 64 - exact))).isLessThan(1.0 / 64);
     assertThat(String.join(" ", new BenchWords(helix, answer.figures()).blockRemarks()))
         .contains("set the saw's stop to 3 37/64 in")
-        .contains("cut 10 and stack them: they must measure 35 25/32 in")
+        .contains(
+            "Cut 10 and stack them, all facing the same way. Measured up one edge, the stack must be 35 25/32 in")
         .doesNotContain("really");
     assertThat(row(helix.supports(), "turn", "5", "gap", answer)).isEqualTo(printed);
   }
@@ -181,8 +196,8 @@ class PapersAgreeTest {
             " ", new BenchWords(answer.building().orElseThrow(), answer.figures()).joints());
 
     assertThat(joints)
-        .contains("about 15/64 in (0.238 in) deep for plywood of 0.476 in")
-        .contains("half of what your own sheet measures");
+        .contains("0.476 in thick, which makes 15/64 in (0.238 in)")
+        .contains("measure your own sheet");
   }
 
   /** The bit's middle runs half of 1/8 in outside the outer edge of 28 1/4 in. */
@@ -210,7 +225,7 @@ class PapersAgreeTest {
               job.machine());
       String words = String.join(" ", cut.words(job.style()));
 
-      assertThat(words).contains("from a scrap").doesNotContain("offcut");
+      assertThat(words).contains("from scrap").doesNotContain("offcut");
       assertThat(words)
           .containsPattern(
               job.style().unit().isImperial()
@@ -226,6 +241,6 @@ class PapersAgreeTest {
 
     assertThat(row(helix.checks(), "title", "joints, turn to turn", "finding", answer))
         .contains("line up")
-        .contains("each sits on a riser");
+        .contains("each sits on a support");
   }
 }

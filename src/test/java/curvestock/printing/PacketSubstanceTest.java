@@ -188,7 +188,7 @@ class PacketSubstanceTest {
           Figures.of(plan.job()).given(plan.layouts().get(0).sheet().thickness().times(0.5));
       String told = Pattern.quote(deep) + "\\)?";
       assertThat(text)
-          .containsPattern(told + " deep\\.")
+          .containsPattern("half of what your own sheet measures: [^.]*" + told)
           .contains("from the top", "from the underside");
       assertThat(report(plan)).containsPattern(told).contains("Cut the half-laps last");
     }

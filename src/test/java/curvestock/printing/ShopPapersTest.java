@@ -154,7 +154,7 @@ class ShopPapersTest {
 
     assertThat(text.split("this side up", -1)).hasSize(plan.pieces() + 1);
     assertThat(text).contains("turn 1", "inner edge", "from entry up to J1");
-    assertThat(text).contains("half-lap: J1 above", "half-lap: J1 below, J2 above");
+    assertThat(text).contains("half-lap: J1 from above", "half-lap: J1 from below, J2 from above");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */

@@ -51,7 +51,7 @@ public final class ShoppingList {
     addBlockScrews();
     addBattenScrews(bridges);
     addPlatesAndScrews();
-    addGlue();
+    addGlue(bridges);
   }
 
   /** Battens come from the boards of the blocks, where there are any. */
@@ -67,8 +67,8 @@ public final class ShoppingList {
         bridge.count(),
         Optional.empty(),
         (batten
-                ? "glued and screwed under the %s edge past %s; one per turn"
-                : "each from two layers, %s thick, of plywood or hardboard, bent and glued along the %s edge past %s; one per turn")
+                ? "glued and screwed under the %s edge in place of the support at %s; one per turn"
+                : "each from two layers, %s thick, of plywood or hardboard, bent and glued along the %s edge in place of the support at %s; one per turn")
             .formatted(
                 batten
                     ? new Object[] {edge, bridge.over()}
@@ -132,7 +132,7 @@ public final class ShoppingList {
     int least = cutting.leastPossible();
     String note =
         boards == least
-            ? "for %s %s; fewer are not enough".formatted(cuts, what)
+            ? "for %s %s; no fewer will do".formatted(cuts, what)
             : "for %s %s; %s would be the fewest possible".formatted(cuts, what, least);
     add(cutting.stock().name(), boards, cutting.stock().price(), note);
   }
@@ -203,8 +203,9 @@ public final class ShoppingList {
         + style.formatGiven(thickness);
   }
 
-  private void addGlue() {
-    long grams = Math.round(glueGrams());
+  private void addGlue(List<Bridge> bridges) {
+    double grip = blockEnds() + bridges.stream().mapToDouble(this::glued).sum();
+    long grams = Math.round(glueGrams() + GluedArea.grams(grip));
     if (grams > 0) {
       Optional<Money> price =
           spec.prices()
@@ -213,6 +214,27 @@ public final class ShoppingList {
       String note = GluedArea.words(style);
       items.add(new ShoppingItem("glue", grams, "g", price, note));
     }
+  }
+
+  /** Both ends of all blocks. */
+  private double blockEnds() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks wood
+        ? 2.0
+            * new BlockPlan(wood, supports).count()
+            * wood.width().millimetres()
+            * wood.along().millimetres()
+        : 0;
+  }
+
+  /**
+   * A strip's first layer on the edge of the plywood and its second on the first; a batten's top.
+   */
+  private double glued(Bridge bridge) {
+    double height =
+        bridge.form() == Bridge.Form.STRIP
+            ? bridge.depth().plus(spec.plywood()).millimetres()
+            : bridge.breadth().millimetres();
+    return bridge.count() * bridge.length().millimetres() * height;
   }
 
   /** Glued area: plates, laps, or a whole layer. */

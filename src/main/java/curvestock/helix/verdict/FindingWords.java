@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s of approach track; at up to %s it can take out about %s of height error"
+          "%s of approach track; at up to %s it can make up for a helix that comes out about %s too high or too low"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
@@ -147,28 +147,28 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; it cuts the sharp corner by %s at most (%s is usual: for each 1 %%, the longest car or, in HO, %s; rule of thumb)"
+    return "%s long for a %s change of grade, where %s is usual (rule of thumb: for each 1 %%, the length of the longest car, or %s in HO); it rounds off %s at most"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
-            fact(v, Fact.OFFSET),
             needed(v),
-            figures.length(Length.ofInches(12)));
+            figures.length(Length.ofInches(12)),
+            fact(v, Fact.OFFSET));
   }
 
   private String lead(Verdict v) {
     boolean top = v.place().orElseThrow() == Place.EXIT;
     return (top
-            ? "%s of straight roadbed in one with the end piece; the slope ends %s beyond the ring"
-            : "%s of straight roadbed in one with the end piece; the slope begins %s before the ring")
+            ? "%s of straight roadbed, cut in one piece with the end curve; the slope ends %s beyond the ring"
+            : "%s of straight roadbed, cut in one piece with the end curve; the slope begins %s before the ring")
         .formatted(measured(v), needed(v));
   }
 
   private String pattern(Verdict v) {
     String small = figures.small((Length) v.measured().orElseThrow());
     return v.state() == State.OK
-        ? "pieces are cut flat, as drawn: on the slope their radius is off by %s, and a turn falls %s short; negligible"
-            .formatted(small, v.facts().get(Fact.MISSING))
+        ? "on the slope, pieces cut flat as drawn are off by %s in radius; negligible"
+            .formatted(small)
         : "pieces cut flat, as drawn, do not fit the slope: their radius should be %s larger, and a turn falls %s short"
             .formatted(small, v.facts().get(Fact.MISSING));
   }
@@ -176,8 +176,8 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between supports the curve swings %s off the straight line, so support both edges"
-            : "between supports the curve swings %s off the straight line; support both edges where a"
-                + " turn stands above, elsewhere one block in the middle is enough")
+            : "between supports the curve swings %s off the straight line; one support in the"
+                + " middle would also do where no track runs below and no turn stands above")
         .formatted(measured(v));
   }
 
@@ -239,9 +239,9 @@ final class FindingWords {
     String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "no support fouls trains or the lead-in"
-          + (leftOut.isEmpty() ? "" : "; left out: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; built instead: " + bridged);
+      return "no support is in the way of trains or the lead-in"
+          + (leftOut.isEmpty() ? "" : "; left out to clear them: " + leftOut)
+          + (bridged.isEmpty() ? "" : "; instead, the roadbed has an " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
     String wood = touching.isEmpty() ? "" : "the lead-in's plywood is in the way of " + touching;
