@@ -7,24 +7,26 @@ jar=$(realpath "$1")
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 
+export XDG_CACHE_HOME="$scratch/cache"
+
 sheets() { # the first number of sheets that an answer names
   grep -om1 '[0-9]* sheets\?' "$1" | head -1 || true
 }
 
 echo "# Ctrl-C"
 echo
-echo "\`benchmarks/stop.sh JAR\`; commit $(git log -1 --format=%h). Built-in job, no cache. Seconds from the signal to the end"
+echo "\`benchmarks/stop.sh JAR\`; commit $(git log -1 --format=%h). Built-in job, an empty cache. Seconds from the signal to the end"
 echo "of the process, packet and pictures written included; 'ended' where it was done before."
 echo
 echo "| command | stopped after | ended within | answer |"
 echo "|---|--:|--:|---|"
-for what in "plan" "plan --effort quick" "compare --effort quick" "packet --effort quick"; do
+for what in "plan" "plan --effort quick" "compare --effort quick" "packet"; do
   for after in 0.5 1 2 4 8 16; do
-    rm -rf "$scratch/out"
+    rm -rf "$scratch/out" "$scratch/cache"
     case $what in compare*) out=() ;; *) out=(--out "$scratch/out") ;; esac
     # Job control, so that the signal is not ignored in the background.
     set -m
-    java -jar "$jar" $what "${out[@]}" --no-cache --quiet >"$scratch/answer" 2>&1 &
+    java -jar "$jar" $what "${out[@]}" --quiet >"$scratch/answer" 2>&1 &
     set +m
     pid=$!
     sleep "$after"

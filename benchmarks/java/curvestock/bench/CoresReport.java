@@ -89,7 +89,7 @@ public final class CoresReport {
                     Thread.sleep(MILLISECONDS);
                     boolean searching = false;
                     for (StackTraceElement frame : worker.getStackTrace()) {
-                      searching |= frame.getMethodName().equals("advanceAll");
+                      searching |= frame.getClassName().endsWith(".Stretches");
                     }
                     samples.computeIfAbsent(now, any -> new ArrayList<>()).add(searching);
                   }
