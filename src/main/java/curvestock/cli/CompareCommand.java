@@ -36,7 +36,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Compares segment sizes by sheets, cost and joints, and recommends one.",
-      "Give several job files to cut them from the same sheets.",
+      "Name several job files, and their pieces share the same sheets.",
       "Without a job file, it compares sizes for the built-in example. (Its figures are invented.)"
     })
 final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
@@ -72,7 +72,8 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--scan",
-      description = "Also estimate every angle from 30 to 180 degrees by a quick count.")
+      description =
+          "Also give a quick count of the pieces per sheet for every angle from 30 to 180 degrees.")
   private boolean scan;
 
   @Option(

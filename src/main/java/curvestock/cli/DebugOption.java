@@ -7,7 +7,8 @@ final class DebugOption {
 
   @Option(
       names = "--debug",
-      description = "If Curvestock has a bug, print where it happened, for your report.")
+      description =
+          "If Curvestock has a bug, print where it happened, so that you can send it with your bug report.")
   private boolean debug;
 
   boolean isGiven() {

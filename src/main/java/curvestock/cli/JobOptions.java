@@ -52,7 +52,7 @@ final class JobOptions {
   @Option(
       names = "--anyway",
       description =
-          "Exit with 0 even if the helix fails. The report and the drawings still say that it fails.")
+          "Count the command as done (exit code 0) even if the helix fails. The report and the drawings, if it writes any, still say so.")
   private boolean anyway;
 
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
@@ -65,7 +65,7 @@ final class JobOptions {
       names = "--effort",
       paramLabel = "EFFORT",
       description =
-          "How long to search: quick, normal or thorough. Default: the job's own setting.")
+          "How long to search: quick, normal or thorough. To stop sooner, press Ctrl-C once: you get the best found so far. Default: the job's own setting.")
   private Effort effort;
 
   @Option(
@@ -89,7 +89,8 @@ final class JobOptions {
 
   @Option(
       names = "--no-cache",
-      description = "Do not use or save cached layouts. The answer is the same.")
+      description =
+          "Search afresh: do not use layouts kept from earlier runs, and do not keep these. Slower; the answer is the same.")
   private boolean noCache;
 
   /** 1 if the helix of one of the jobs fails, unless the user wants it anyway. */

@@ -52,7 +52,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(
       names = "--anyway",
       description =
-          "Exit with 0 even if the helix fails. The report and the drawings still say that it fails.")
+          "Count the command as done (exit code 0) even if the helix fails. The report and the drawings still say so.")
   private boolean anyway;
 
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
@@ -62,7 +62,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       names = "--effort",
       paramLabel = "EFFORT",
       description =
-          "How long to search: quick, normal or thorough. Default: the job's own setting.")
+          "How long to search: quick, normal or thorough. To stop sooner, press Ctrl-C once: you get the best found so far. Default: the job's own setting.")
   private Effort effort;
 
   @Option(
@@ -74,7 +74,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--no-compare",
-      description = "Skip the comparison of segment sizes. (It is only a quick search.)")
+      description = "Leave the comparison of segment sizes out of the report, which is quicker.")
   private boolean noCompare;
 
   @Option(names = "--quiet", description = "Print no progress.")

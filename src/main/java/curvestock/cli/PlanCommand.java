@@ -20,7 +20,7 @@ import picocli.CommandLine.Mixin;
     mixinStandardHelpOptions = true,
     description = {
       "Tells you what to buy, lays out every piece on the sheets, and writes checked cut layouts.",
-      "Give several job files to cut them from the same sheets.",
+      "Name several job files, and their pieces share the same sheets.",
       "Without a job file, it plans the built-in example. (Its figures are invented.)"
     })
 final class PlanCommand implements Callable<Integer>, Faults.Debuggable {

@@ -16,7 +16,7 @@ import picocli.CommandLine.Spec;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the JSON Schema of job files. --example prints a job to start from, --reference"
+        "Prints the rules for job files, for programs (JSON Schema). --example prints a job to start from, --reference"
             + " explains every key.")
 final class SchemaCommand implements Callable<Integer> {
 

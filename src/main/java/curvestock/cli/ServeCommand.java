@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Opens a page in your browser. Change a number there, and the sheets, the cost and the pictures change with it.",
-      "Only this computer can open the page, and it needs no network. To stop, press Ctrl-C or use 'Quit Curvestock'"
+      "The page needs no network. Unless you use --bind, only this computer can open it. To stop, press Ctrl-C or use 'Quit Curvestock'"
           + " on the page."
     })
 final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
@@ -57,7 +57,8 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--no-cache",
-      description = "Do not use or save cached layouts. The answers are the same.")
+      description =
+          "Search afresh: do not use layouts kept from earlier runs, and do not keep these. Slower; the answers are the same.")
   private boolean noCache;
 
   @Mixin private DebugOption debug;
