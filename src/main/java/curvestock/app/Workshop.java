@@ -339,6 +339,11 @@ public final class Workshop {
    * @throws IllegalArgumentException if the job asks for no whole helix
    */
   public static Answer helix(Job job, boolean withSheets, PlanListener listener) {
+    return helix(job, withSheets, listener, Packers.FORGETFUL);
+  }
+
+  /** The same with packers that may remember what was packed before. */
+  public static Answer helix(Job job, boolean withSheets, PlanListener listener, Packers packers) {
     HelixOrder order =
         job.structure()
             .orElseThrow(() -> new IllegalArgumentException("the job must ask for a whole helix"));
@@ -346,7 +351,7 @@ public final class Workshop {
       return Answer.ofHelix(job, order, Optional.empty(), true);
     }
     try {
-      return Answer.ofHelix(job, order, Optional.of(plan(job, listener)), true);
+      return Answer.ofHelix(job, order, Optional.of(plan(job, listener, packers)), true);
     } catch (Infeasible e) {
       listener.step("no sheets planned: " + e.getMessage());
       return Answer.ofHelix(job, order, Optional.empty(), true);

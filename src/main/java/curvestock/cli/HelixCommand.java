@@ -67,7 +67,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
     try (Terminal terminal = new Terminal(options.quiet())) {
       // Sheets are here for their price: planned in haste unless more is asked for.
       Job planned = options.effortIsGiven() ? job : job.with(job.search().at(Effort.QUICK));
-      Answer report = Workshop.helix(planned, !noSheets, terminal);
+      Answer report = Workshop.helix(planned, !noSheets, terminal, options.packers());
       options.publish(() -> Workshop.helixResult(report));
       return report;
     }
