@@ -97,7 +97,8 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "The sheets cost at least %s in any layout.".formatted(figures.money(cost.leastPaid()));
+        : "The sheets cost at least %s, however the pieces are laid out."
+            .formatted(figures.money(cost.leastPaid()));
   }
 
   /** The decision, and whether any other could be cheaper. */

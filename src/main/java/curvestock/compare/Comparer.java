@@ -269,7 +269,11 @@ public final class Comparer {
 
   /** All divisions, as many at a time as there are cores; by lattices alone once stopped. */
   private void plan(List<Division> divisions) {
-    listener.stage(Stages.Stage.PLANS, "planning " + divisions.size() + " segment sizes");
+    listener.stage(
+        Stages.Stage.PLANS,
+        divisions.size() == 1
+            ? "planning 1 segment size"
+            : "planning " + divisions.size() + " segment sizes");
     AtomicInteger done = new AtomicInteger();
     // Libraries look for their parts by it, and the pool's threads have another.
     ClassLoader loader = Thread.currentThread().getContextClassLoader();

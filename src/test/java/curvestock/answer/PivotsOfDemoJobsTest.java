@@ -60,7 +60,7 @@ class PivotsOfDemoJobsTest {
           boolean cutOut = gone.stream().anyMatch(outline -> outline.contains(nail));
           if (!off && (!here || cutOut)) {
             assertThat(said)
-                .containsPattern("If you rout pieces? .*\\b" + hand.labels().get(piece));
+                .containsPattern("By the time you rout pieces? .*\\b" + hand.labels().get(piece));
           }
           boolean onPiece =
               layout.placements().stream().anyMatch(each -> each.outline().contains(nail));

@@ -189,7 +189,7 @@ class ComparerTest {
     assertThatThrownBy(() -> new Comparer(TestJobs.small(), asking(QUARTER), listener).compare())
         .hasMessage("enough heard");
 
-    assertThat(heard).startsWith("making a quick count", "first look");
+    assertThat(heard).startsWith("counting roughly how many sheets each size needs", "first look");
   }
 
   /** 10 quarters, a pattern of so many on a sheet: the reckoning is that of whole sheets. */
