@@ -79,13 +79,18 @@ final class OneSheet {
     return poses;
   }
 
-  /**
-   * Pieces to be laid.
-   *
-   * @param frozen which of them stay where {@code known} has them
-   * @param known where searches begin: poses of the first pieces, in order, the best layout first
-   */
-  private record Set(List<Piece> pieces, boolean[] frozen, List<double[]> known) {}
+  /** Pieces to be laid, as {@link #solve(List, boolean[], List, long, Control)} takes them. */
+  private static final class Asked {
+    private final List<Piece> pieces;
+    private final boolean[] frozen;
+    private final List<double[]> known;
+
+    Asked(List<Piece> pieces, boolean[] frozen, List<double[]> known) {
+      this.pieces = pieces;
+      this.frozen = frozen;
+      this.known = known;
+    }
+  }
 
   /**
    * A layout of exactly these pieces; a solution that fails the exact gaps is given up for another.
@@ -95,7 +100,7 @@ final class OneSheet {
    */
   Optional<Layout> solve(
       List<Piece> pieces, boolean[] frozen, List<double[]> known, long budget, Control control) {
-    return solve(new Set(pieces, frozen, known), budget, 0, new Rounds(), control);
+    return solve(new Asked(pieces, frozen, known), budget, 0, new Rounds(), control);
   }
 
   /**
@@ -104,18 +109,19 @@ final class OneSheet {
    * @param round makes a search for the same pieces take another way
    * @param rounds is told how near it came, if in vain
    */
-  private Optional<Layout> solve(Set set, long budget, int round, Rounds rounds, Control control) {
-    List<Body> bodies = bodies(set.pieces);
-    StartingPoses starts = new StartingPoses(arena, bodies, set.frozen, set.known);
+  private Optional<Layout> solve(
+      Asked asked, long budget, int round, Rounds rounds, Control control) {
+    List<Body> bodies = bodies(asked.pieces);
+    StartingPoses starts = new StartingPoses(arena, bodies, asked.frozen, asked.known);
     for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
-      long seed = mixed(set.pieces.size(), attempt + ATTEMPTS * round);
-      Search search = new Search(arena, bodies, set.frozen, starts, seed);
+      long seed = mixed(asked.pieces.size(), attempt + ATTEMPTS * round);
+      Search search = new Search(arena, bodies, asked.frozen, starts, seed);
       Optional<double[]> found = search.solve(budget, control);
       if (found.isEmpty()) {
         rounds.vain(search.nearest());
         return Optional.empty();
       }
-      Layout layout = layout(set.pieces, found.get());
+      Layout layout = layout(asked.pieces, found.get());
       if (TrueGaps.hold(layout)) {
         return Optional.of(layout);
       }
@@ -182,12 +188,12 @@ final class OneSheet {
     for (int round = 0; rounds.goOn() && !control.stopped(); round++) {
       if (round > 0 && count > 0 && anew.inVain() < VAIN_ANEW) {
         List<double[]> smaller = known.stream().filter(poses -> poses.length < 3 * count).toList();
-        Set same = new Set(more.subList(0, count), new boolean[count], smaller);
+        Asked same = new Asked(more.subList(0, count), new boolean[count], smaller);
         solve(same, budget / ANEW, round, anew, control)
             .ifPresent(again -> known.add(0, poses(again)));
       }
-      Set set = new Set(more, new boolean[count + 1], known);
-      Optional<Layout> found = solve(set, budget / Rounds.USUAL, round, rounds, control);
+      Asked all = new Asked(more, new boolean[count + 1], known);
+      Optional<Layout> found = solve(all, budget / Rounds.USUAL, round, rounds, control);
       if (found.isPresent()) {
         return found;
       }

@@ -133,13 +133,6 @@ public final class TrammelSheet {
     flow.paragraph(PivotWords.OFF_THE_SHEET + " " + PivotWords.ON_GOOD_WOOD);
   }
 
-  /** The hole or the centre of the bit that is farthest from the pivot. */
-  private static Length farthest(Trammel trammel, Length bit) {
-    return trammel.holes().stream()
-        .map(hole -> hole.keep() == Keep.BOTH ? hole.radius() : hole.bitMiddle(bit))
-        .reduce(trammel.reach(), (a, b) -> a.compareTo(b) > 0 ? a : b);
-  }
-
   private void table(Trammel trammel, Length bit, PageFlow flow) {
     List<String> head =
         List.of("Line", "Pencil hole", "Exact radius", "Rounding", "Centre of the router bit");
