@@ -41,6 +41,11 @@ public record Table(String key, String caption, List<Column> columns, List<List<
     return rows.get(row).get(index(column));
   }
 
+  /** The same as it is printed. */
+  public String words(int row, String column, Figures figures) {
+    return figures.of(at(row, column), columns.get(index(column)).measure());
+  }
+
   private int index(String column) {
     for (int c = 0; c < columns.size(); c++) {
       if (columns.get(c).key().equals(column)) {

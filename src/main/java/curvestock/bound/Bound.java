@@ -65,7 +65,7 @@ public record Bound(int count, String proof) {
     double most =
         KnownLimits.of(
             new KnownLimits.Asked(sector, sheet.length(), sheet.width(), cutting, grain, count),
-            asked -> new EdgeWeightBound(sector, sheet, cutting, grain).most(count));
+            () -> new EdgeWeightBound(sector, sheet, cutting, grain).most(count));
     return most >= count
         ? this
         : new Bound(

@@ -5,7 +5,7 @@ import curvestock.sheet.Cutting;
 import curvestock.units.Length;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.function.DoubleSupplier;
 
 /**
  * The limits by edge waste worked out last: a comparison asks for the same one with every plan it
@@ -30,14 +30,14 @@ final class KnownLimits {
   private KnownLimits() {}
 
   /** Two that ask at once both work it out. */
-  static double of(Asked asked, ToDoubleFunction<Asked> work) {
+  static double of(Asked asked, DoubleSupplier work) {
     synchronized (KNOWN) {
       Double known = KNOWN.get(asked);
       if (known != null) {
         return known;
       }
     }
-    double found = work.applyAsDouble(asked);
+    double found = work.getAsDouble();
     synchronized (KNOWN) {
       KNOWN.put(asked, found);
       if (KNOWN.size() > MOST) {

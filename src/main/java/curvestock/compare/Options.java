@@ -53,14 +53,7 @@ final class Options {
     Optional<SheetFill> fill =
         division.isMixed() ? Optional.empty() : Optional.of(fill(planned, design.segment()));
     SmallFit small = new Nesting(packers, main).fit(planned, design.small());
-    return new SegmentOption(
-        design,
-        planned,
-        fill,
-        small,
-        tooLargeFor(job.rates(), design),
-        WorkCost.of(job.rates(), design, JointPrice.of(designs)),
-        Optional.empty());
+    return option(design, planned, fill, small);
   }
 
   /** The option of the size that the job itself cuts, from the plan that is printed. */
@@ -73,6 +66,10 @@ final class Options {
         design.parts().assumed()
             ? new Nesting(packers, main).fit(plan, design.small())
             : SmallFit.planned(Design.count(design.small()), plan.layouts());
+    return option(design, plan, fill, small);
+  }
+
+  private SegmentOption option(Design design, Plan plan, Optional<SheetFill> fill, SmallFit small) {
     return new SegmentOption(
         design,
         plan,
@@ -86,9 +83,7 @@ final class Options {
   /** What the plan found; where it needed no fuller sheet, as for any other size. */
   private SheetFill ownFill(Plan plan, Design design) {
     Piece segment = design.segment();
-    SearchSettings quick = job.search().at(Effort.QUICK);
-    Layout pattern = packers.of(main, job.cutting(), quick).structured(segment).layout();
-    SheetFill known = SheetFill.known(plan, segment, pattern);
+    SheetFill known = known(plan, segment);
     int wanted =
         design.bed().stream()
             .filter(demand -> demand.piece().equals(segment))
@@ -112,14 +107,20 @@ final class Options {
 
   /** The fullest layout of the segment on the main sheet, though fewer may be wanted. */
   private SheetFill fill(Plan plan, Piece segment) {
-    SearchSettings quick = job.search().at(Effort.QUICK);
-    Packer packer = packers.of(main, job.cutting(), quick);
-    SheetFill known = SheetFill.known(plan, segment, packer.structured(segment).layout());
+    SheetFill known = known(plan, segment);
     // A plan looks only for what a cheaper purchase needs: this is a question of its own.
-    Layout most = packer.most(segment, known.bound().count(), listener.silent()).layout();
+    Layout most = quick().most(segment, known.bound().count(), listener.silent()).layout();
     return known.count() > most.placements().size()
         ? known
         : new SheetFill(most, known.byPattern(), known.bound());
+  }
+
+  private SheetFill known(Plan plan, Piece segment) {
+    return SheetFill.known(plan, segment, quick().structured(segment).layout());
+  }
+
+  private Packer quick() {
+    return packers.of(main, job.cutting(), job.search().at(Effort.QUICK));
   }
 
   /** What the largest piece does not pass, of what the user states. */

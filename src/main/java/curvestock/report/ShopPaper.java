@@ -13,11 +13,11 @@ import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
 import curvestock.answer.HalfLapWords;
 import curvestock.answer.HelixWords;
-import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.drawing.SheetTitle;
 import curvestock.job.Job;
 import curvestock.units.Text;
+import java.util.ArrayList;
 import java.util.List;
 
 /** All that a shop needs to read, pictures first. */
@@ -119,13 +119,19 @@ public final class ShopPaper {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();
       String file = SheetFiles.picture(i + 1);
       parts
-          .section(name + ", " + words(cuts, i, "sheet"))
+          .section(name + ", " + cuts.words(i, "sheet", figures))
           .picture(
               file.substring(0, file.length() - ".png".length()),
-              name + ": where its " + words(cuts, i, "pieces") + " pieces lie, with their numbers",
+              name
+                  + ": where its "
+                  + cuts.words(i, "pieces", figures)
+                  + " pieces lie, with their numbers",
               "%s: pieces %s. %s used; %s."
                   .formatted(
-                      name, words(cuts, i, "numbers"), words(cuts, i, "used"), offcut(cuts, i)))
+                      name,
+                      cuts.words(i, "numbers", figures),
+                      cuts.words(i, "used", figures),
+                      offcut(cuts, i)))
           .bullets(buying.byHand().list().get(i).cuts(figures))
           .bullets(buying.byHand().list().get(i).boards(figures))
           .bullets(buying.byHand().list().get(i).pivots(figures));
@@ -166,20 +172,13 @@ public final class ShopPaper {
     }
   }
 
-  private String words(Table table, int row, String column) {
-    Measure measure =
-        table.columns().stream()
-            .filter(each -> each.key().equals(column))
-            .findFirst()
-            .orElseThrow()
-            .measure();
-    return figures.of(table.at(row, column), measure);
-  }
-
   private String offcut(Table cuts, int row) {
     return cuts.at(row, "offcutLength").equals(Text.NONE)
         ? "no usable offcut"
-        : "offcut " + words(cuts, row, "offcutLength") + " x " + words(cuts, row, "offcutWidth");
+        : "offcut "
+            + cuts.words(row, "offcutLength", figures)
+            + " x "
+            + cuts.words(row, "offcutWidth", figures);
   }
 
   private void choices(Choices choices) {
@@ -280,29 +279,11 @@ public final class ShopPaper {
   /** What is set at each station: to blocks, or by nuts on rods. */
   private Table supports() {
     Table all = answer.building().orElseThrow().supports();
-    String[] blocks = {
-      "station",
-      "turn",
-      "bearing",
-      "along",
-      "supports",
-      "underside",
-      "railTop",
-      "gap",
-      "block",
-      "pieces"
-    };
-    String[] rods = {
-      "station",
-      "turn",
-      "bearing",
-      "along",
-      "supports",
-      "underside",
-      "railTop",
-      "lowerNut",
-      "pieces"
-    };
-    return all.only(answer.building().get().blocks().isEmpty() ? rods : blocks);
+    List<String> columns =
+        new ArrayList<>(
+            List.of("station", "turn", "bearing", "along", "supports", "underside", "railTop"));
+    boolean rods = answer.building().get().blocks().isEmpty();
+    columns.addAll(rods ? List.of("lowerNut", "pieces") : List.of("gap", "block", "pieces"));
+    return all.only(columns.toArray(String[]::new));
   }
 }

@@ -32,20 +32,10 @@ class PapersAgreeTest {
   private static String row(
       Table table, String column, String words, String wanted, Answer answer) {
     return IntStream.range(0, table.rows().size())
-        .filter(i -> cell(table, i, column, answer).contains(words))
-        .mapToObj(i -> cell(table, i, wanted, answer))
+        .filter(i -> table.words(i, column, answer.figures()).contains(words))
+        .mapToObj(i -> table.words(i, wanted, answer.figures()))
         .findFirst()
         .orElseThrow();
-  }
-
-  private static String cell(Table table, int row, String column, Answer answer) {
-    Measure measure =
-        table.columns().stream()
-            .filter(each -> each.key().equals(column))
-            .findFirst()
-            .orElseThrow()
-            .measure();
-    return answer.figures().of(table.at(row, column), measure);
   }
 
   /** Outer radius 28 1/4 in, 60° from S11 to S1: 29.584 in of arc, and an inch past each end. */
@@ -147,7 +137,7 @@ class PapersAgreeTest {
     Building helix = answer.building().orElseThrow();
     int last = helix.blocks().rows().size() - 1;
     double exact = ((Length) helix.blocks().at(last, "longSide")).inches();
-    String printed = cell(helix.blocks(), last, "longSide", answer);
+    String printed = helix.blocks().words(last, "longSide", answer.figures());
 
     // 4.054 in of rise on the grade, less 0.476 in of plywood.
     assertThat(exact).isCloseTo(3.578, within(5e-4));

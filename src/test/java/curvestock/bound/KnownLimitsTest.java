@@ -26,7 +26,7 @@ class KnownLimitsTest {
             Cutting.leaving(small, small, small),
             EdgeWeightBound.Grain.COARSE,
             below),
-        asked -> worked.incrementAndGet());
+        worked::incrementAndGet);
   }
 
   @Test

@@ -13,7 +13,6 @@ import curvestock.answer.ChosenWords;
 import curvestock.answer.CompareWords;
 import curvestock.answer.DemoPlans;
 import curvestock.answer.Figures;
-import curvestock.answer.Measure;
 import curvestock.answer.Table;
 import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
@@ -240,9 +239,9 @@ class AnswerAgreementTest {
     long pieces = 0;
     for (int i = 0; i < kinds.rows().size(); i++) {
       pieces += ((Count) kinds.at(i, "count")).number();
-      String kind = written(job, kinds, i, "kind");
-      assertThat(job.summary()).contains(kind + " " + written(job, kinds, i, "count") + " ");
-      assertThat(job.html()).contains(kind + " " + written(job, kinds, i, "count") + " ");
+      String kind = kinds.words(i, "kind", job.figures());
+      assertThat(job.summary()).contains(kind + " " + kinds.words(i, "count", job.figures()) + " ");
+      assertThat(job.html()).contains(kind + " " + kinds.words(i, "count", job.figures()) + " ");
       assertThat(job.pdf()).contains(kind);
     }
     assertThat(pieces).isEqualTo(buying.pieces()).isEqualTo(job.page().get("pieces").asLong());
@@ -252,16 +251,6 @@ class AnswerAgreementTest {
     assertThat(job.readable()).allSatisfy(text -> assertThat(text).contains(used));
     assertThat(job.page().get("used").asText()).startsWith(used);
     assertThat(job.page().get("sheets").asInt()).isEqualTo(buying.sheets());
-  }
-
-  private static String written(Written job, Table table, int row, String column) {
-    Measure measure =
-        table.columns().stream()
-            .filter(each -> each.key().equals(column))
-            .findFirst()
-            .orElseThrow()
-            .measure();
-    return job.figures().of(table.at(row, column), measure);
   }
 
   /** Every cell of the tables that people read twice. */
