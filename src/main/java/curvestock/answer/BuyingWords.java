@@ -97,7 +97,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "The sheets cost at least %s, however the pieces are laid out."
+        : "You cannot buy the sheets for less than %s, however the pieces are laid out."
             .formatted(figures.money(cost.leastPaid()));
   }
 
@@ -146,7 +146,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, you would have to fit %s on one sheet of %s; the most found is %s%s."
+          "To buy less, you would have to fit %s on one sheet of %s; the most that fit so far is %s%s."
               .formatted(
                   together > needed
                       ? "all %s pieces (%s of %s and %s)"

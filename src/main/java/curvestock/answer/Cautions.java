@@ -17,7 +17,7 @@ public enum Cautions {
           + " sleeves near a spinning tool."),
   ROUTER("With a router on a trammel, take several shallow passes and never climb-cut."),
   MACHINE(
-      "On a machine keep clamps and screws out of the tool's path, run it in the air first, and"
+      "On a machine keep clamps and screws out of the tool's path, make a dry run above the wood, and"
           + " never leave it running alone. A laser needs fume extraction, a fire extinguisher at hand,"
           + " and plywood sold as safe for lasers."),
   LOOSE(
@@ -51,7 +51,7 @@ public enum Cautions {
 
   /** The same of a helix. */
   public static final String BUILDING_IN_A_LINE =
-      "Caution: run your trains round a mock-up first. Lift a helix with help and pad its edges.";
+      "Caution: run your trains round a mock-up first. Get help to lift it, and pad its edges.";
 
   /**
    * Those that go with a whole shop packet.

@@ -143,7 +143,7 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s); set your own with `rates:`."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s); set your own with `rates:` in the job file."
                 .formatted(
                     figures.money(joint.each()),
                     JointPrice.JOINTS_PER_SHEET,

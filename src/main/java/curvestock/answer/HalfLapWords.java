@@ -138,9 +138,9 @@ public final class HalfLapWords {
   public static final List<String> BY_HAND =
       List.of(
           "Cut the half-laps last, on the finished piece. Clamp it flat on scrap with the face you are"
-              + " cutting facing up. Run a straight, flat-bottomed router bit along a fence clamped for"
-              + " the shoulder line, in two passes or more; or saw a row of kerfs to depth and chisel"
-              + " out the waste.",
+              + " cutting facing up. Run the router, with a straight, flat-bottomed bit, along a fence"
+              + " clamped so that the bit stops at the shoulder line, in two passes or more. Or saw a"
+              + " row of kerfs to depth and chisel out the waste.",
           "The depth is half of what your sheet measures. Set it on two scraps of the same sheet until"
               + " their laps close flush on both faces, then do not change it. The upper end of every"
               + " piece loses its top half and the lower end its bottom half, so each piece rests on"

@@ -217,7 +217,7 @@ public final class HelixWords {
     double ring = climb.risePerTurn().millimetres() * climb.turns();
     double rest = climb.climb().millimetres() - ring;
     return rest > SEEN
-        ? ", and %s more in the leads".formatted(figures.length(Length.ofMillimetres(rest)))
+        ? "; the leads climb the other %s".formatted(figures.length(Length.ofMillimetres(rest)))
         : "";
   }
 

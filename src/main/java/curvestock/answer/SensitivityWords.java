@@ -46,8 +46,8 @@ final class SensitivityWords {
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
             : found.byPattern()
-                ? "These changes were tried with a quick count. Changes smaller than those named make no difference."
-                : "These changes were tried with a quick search. Changes smaller than those named make no difference.");
+                ? "These changes were tried with a quick count; a search may fit more."
+                : "These changes were tried with a quick search; a longer one may fit more.");
     return sentences;
   }
 

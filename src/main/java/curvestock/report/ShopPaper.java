@@ -186,7 +186,7 @@ public final class ShopPaper {
     parts.chapter("Choosing the segment size");
     if (words.asTheJobIs().isPresent()) {
       parts.notice(
-          "This packet cuts the size in your job. If you want another, change the job and make the"
+          "This packet is for the size in your job. If you want another, change the job and make the"
               + " packet again before you cut.");
     }
     parts

@@ -217,7 +217,7 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "you would have to fit all 12 of A on one sheet of panel; the most found is "
+            "you would have to fit all 12 of A on one sheet of panel; the most that fit so far is "
                 + obstacle.found())
         .contains("best so far")
         .doesNotContain("best found");

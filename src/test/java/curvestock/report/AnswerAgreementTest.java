@@ -184,7 +184,9 @@ class AnswerAgreementTest {
       assertThat(text).contains(buys ? paid : "Nothing to buy");
       if (!buying.cost().isProvenLeast()) {
         assertThat(text)
-            .contains("sheets cost at least " + job.figures().money(buying.cost().leastPaid()));
+            .contains(
+                "cannot buy the sheets for less than "
+                    + job.figures().money(buying.cost().leastPaid()));
       }
     }
     assertThat(job.page().get("money").asText()).isEqualTo(paid);

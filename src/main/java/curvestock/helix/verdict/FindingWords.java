@@ -103,7 +103,7 @@ final class FindingWords {
           : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
-        ? "none, and the radius is less than 60 times the gauge; %s asks for %s"
+        ? "none, and the radius is less than 60 times the gauge; %s asks for one %s long"
             .formatted(source(v), needed(v))
         : "none, and the radius is less than 60 times the gauge";
   }
@@ -176,8 +176,8 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between supports the curve swings %s off the straight line, so support both edges"
-            : "between supports the curve swings %s off the straight line; one support in the"
-                + " middle would also do where no track runs below and no turn stands above")
+            : "between supports the curve swings %s off the straight line; one block under the"
+                + " centre line would also do where no track runs below and nothing stands on it")
         .formatted(measured(v));
   }
 
@@ -239,9 +239,11 @@ final class FindingWords {
     String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
-      return "no support is in the way of trains or the lead-in"
-          + (leftOut.isEmpty() ? "" : "; left out to clear them: " + leftOut)
-          + (bridged.isEmpty() ? "" : "; instead, the roadbed has an " + bridged);
+      return leftOut.isEmpty()
+          ? "no support is in the way of trains or the lead-in"
+          : "left out to clear trains and the lead-in: "
+              + leftOut
+              + (bridged.isEmpty() ? "" : "; built in its place: " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
     String wood = touching.isEmpty() ? "" : "the lead-in's plywood is in the way of " + touching;
