@@ -34,6 +34,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The files for machines: each is read back and judged before it is added. */
 final class MachineFiles {
@@ -53,41 +54,52 @@ final class MachineFiles {
     MachineSetup setup = plan.job().machine();
     List<MachineSheet> sheets = answer.machineSheets().orElseThrow().list();
     Map<String, List<Recess>> recesses = recesses(plan.job());
-    for (int i = 0; i < sheets.size(); i++) {
-      add(
-          folder,
-          sheets.get(i),
-          recesses,
-          new Names(
-              SheetFiles.clean(i + 1, setup),
-              SheetFiles.dxf(i + 1, setup),
-              SheetFiles.flip(i + 1),
-              SheetFiles.flipDxf(i + 1, setup)));
-    }
-    TestCut test = testCut(plan.job());
-    Caption caption =
-        new Caption(plan.job().title(), "test cut", plan.job().style(), plan.job().failure());
-    SheetWork work = new SheetWork(List.of(), test.laps(), Optional.empty(), caption);
-    MachineSheet first = MachineSheet.of(test.layout(), test.names(), work, setup);
-    add(
-        folder,
-        first,
-        recesses(test),
-        new Names(
-            SheetFiles.testCut(setup),
-            SheetFiles.testCutDxf(setup),
-            SheetFiles.TEST_FLIP,
-            SheetFiles.testFlipDxf(setup)));
+    IntStream.range(0, sheets.size())
+        .parallel()
+        .mapToObj(i -> of(sheets.get(i), recesses, names(i + 1, setup)))
+        .toList()
+        .forEach(folder::addAll);
     folder.add(
         "machine.txt",
         String.join(
                 "\n",
-                MachineNotes.of(plan.job(), sheets, plan.labels(), test, answer.machineTime()))
+                MachineNotes.of(
+                    plan.job(), sheets, plan.labels(), testCut(plan.job()), answer.machineTime()))
             + "\n");
+  }
+
+  /**
+   * Adds an SVG and a DXF of the test cut, which the job alone decides.
+   *
+   * @throws WrongLayoutException if one of them fails its check
+   */
+  static void addTestCut(ResultFolder folder, Job job) {
+    TestCut test = testCut(job);
+    Caption caption = new Caption(job.title(), "test cut", job.style(), job.failure());
+    SheetWork work = new SheetWork(List.of(), test.laps(), Optional.empty(), caption);
+    MachineSetup setup = job.machine();
+    MachineSheet first = MachineSheet.of(test.layout(), test.names(), work, setup);
+    folder.addAll(
+        of(
+            first,
+            recesses(test),
+            new Names(
+                SheetFiles.testCut(setup),
+                SheetFiles.testCutDxf(setup),
+                SheetFiles.TEST_FLIP,
+                SheetFiles.testFlipDxf(setup))));
   }
 
   /** Names of the files of one sheet; those of its underside are used if it has one. */
   private record Names(String svg, String dxf, String flipSvg, String flipDxf) {}
+
+  private static Names names(int sheet, MachineSetup setup) {
+    return new Names(
+        SheetFiles.clean(sheet, setup),
+        SheetFiles.dxf(sheet, setup),
+        SheetFiles.flip(sheet),
+        SheetFiles.flipDxf(sheet, setup));
+  }
 
   /**
    * A joint of the job's ring, or of the first curved piece: with its half-lap or its plate if the
@@ -135,8 +147,9 @@ final class MachineFiles {
         : Optional.empty();
   }
 
-  private static void add(
-      ResultFolder folder, MachineSheet sheet, Map<String, List<Recess>> recesses, Names names) {
+  private static ResultFolder of(
+      MachineSheet sheet, Map<String, List<Recess>> recesses, Names names) {
+    ResultFolder folder = new ResultFolder();
     Expectation expected = expected(sheet, recesses);
     List<Integer> loose = sheet.loose();
     String svg = MachineDrawing.svg(sheet);
@@ -155,6 +168,7 @@ final class MachineFiles {
           names.flipDxf(), () -> LayoutCheck.checkUnderside(belowDxf, dxf, expected));
       folder.add(names.flipDxf(), belowDxf);
     }
+    return folder;
   }
 
   private static Expectation expected(MachineSheet sheet, Map<String, List<Recess>> recesses) {

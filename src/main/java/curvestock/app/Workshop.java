@@ -15,15 +15,11 @@ import curvestock.compare.Comparer;
 import curvestock.compare.Comparison;
 import curvestock.compare.OwnPlan;
 import curvestock.compare.Question;
-import curvestock.drawing.HelixEndsDrawing;
-import curvestock.drawing.HelixPlanDrawing;
-import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
 import curvestock.drawing.Picture;
 import curvestock.drawing.SheetDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
-import curvestock.files.MachineFonts;
 import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
 import curvestock.files.TextFiles;
@@ -47,15 +43,12 @@ import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.plan.Remnant;
-import curvestock.printing.Footprint;
 import curvestock.printing.LabelSheet;
 import curvestock.printing.MarkingSheets;
-import curvestock.printing.PaperTemplates;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.ReportPictures;
 import curvestock.printing.SpareFonts;
 import curvestock.printing.SupportSheet;
-import curvestock.printing.TrammelSheet;
 import curvestock.purchase.Purchase;
 import curvestock.report.BatchPaper;
 import curvestock.report.CompareCharts;
@@ -83,18 +76,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
 public final class Workshop {
 
   private static final int MOST_JOB_BYTES = 1_000_000;
-  private static final int PICTURE_WIDTH = 1600;
   private static final int CHART_WIDTH = 1350;
-  private static final SpareFonts FONTS = new MachineFonts();
+  private static final SpareFonts FONTS = JobFiles.FONTS;
   private static final String SVG = ".svg";
-  private static final String PNG = ".png";
 
   private Workshop() {}
 
@@ -253,20 +246,30 @@ public final class Workshop {
    * @throws WrongLayoutException if a drawing fails its check
    */
   public static ResultFolder result(Plan plan, PlanListener listener) {
-    return result(plan, Answer.of(plan), listener);
+    return result(plan, Answer.of(plan), Optional.empty(), listener);
   }
 
-  /** The same from the plan's answer, where that is known already. */
-  public static ResultFolder result(Plan plan, Answer answer, PlanListener listener) {
+  /**
+   * The same from the plan's answer, where that is known already.
+   *
+   * @param begun files of the job that were begun before it was planned
+   */
+  public static ResultFolder result(
+      Plan plan, Answer answer, Optional<JobFiles> begun, PlanListener listener) {
+    return result(plan, answer, false, begun, listener);
+  }
+
+  private static ResultFolder result(
+      Plan plan, Answer answer, boolean papers, Optional<JobFiles> begun, PlanListener listener) {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan, answer));
     folder.add("summary.txt", text(PlanPaper.text(plan.job(), answer)));
     folder.add("remnants.yaml", StockYaml.of(plan));
     if (answer.building().isPresent()) {
-      addHelix(folder, "", answer);
+      addHelixTables(folder, "", answer);
     }
     addSheets(folder, plan, plan.labels(), answer, listener);
-    return folder;
+    return folder.addAll(JobFiles.of(plan.job(), papers, begun));
   }
 
   private static String text(List<String> lines) {
@@ -309,6 +312,7 @@ public final class Workshop {
                       Answer.ofHelix(job, order, Optional.empty(), false)));
     }
     addSheets(folder, batch.plan(), batch.labels(), answer, listener);
+    MachineFiles.addTestCut(folder, batch.plan().job());
     return folder;
   }
 
@@ -318,17 +322,28 @@ public final class Workshop {
       List<List<String>> labels,
       Answer answer,
       PlanListener listener) {
-    for (int i = 0; i < plan.layouts().size(); i++) {
-      int number = i + 1;
-      listener.step("drawing and checking sheet " + number + " of " + plan.layouts().size());
-      Layout layout = plan.layouts().get(i);
-      SheetTitle title = title(plan, number, labels.get(i));
-      String annotated = SheetDrawing.annotated(layout, title);
-      requireRight(SheetFiles.annotated(number), annotated, Expectation.of(layout));
-      folder.add(SheetFiles.annotated(number), annotated);
-      folder.add(SheetFiles.picture(number), () -> Picture.png(annotated, PICTURE_WIDTH));
-    }
+    int sheets = plan.layouts().size();
+    AtomicInteger begun = new AtomicInteger();
+    IntStream.range(0, sheets)
+        .parallel()
+        .mapToObj(
+            i -> {
+              listener.step(
+                  "drawing and checking sheet " + begun.incrementAndGet() + " of " + sheets);
+              return annotated(plan, i + 1, labels.get(i));
+            })
+        .toList()
+        .forEach(folder::addAll);
     MachineFiles.add(folder, plan, answer);
+  }
+
+  private static ResultFolder annotated(Plan plan, int number, List<String> labels) {
+    Layout layout = plan.layouts().get(number - 1);
+    String drawing = SheetDrawing.annotated(layout, title(plan, number, labels));
+    requireRight(SheetFiles.annotated(number), drawing, Expectation.of(layout));
+    return new ResultFolder()
+        .add(SheetFiles.annotated(number), drawing)
+        .add(SheetFiles.picture(number), () -> Picture.png(drawing, JobFiles.PICTURE_WIDTH));
   }
 
   /**
@@ -366,6 +381,16 @@ public final class Workshop {
   }
 
   private static void addHelix(ResultFolder folder, String in, Answer answer) {
+    addHelixTables(folder, in, answer);
+    JobFiles.drawHelix(
+        folder,
+        in,
+        answer.building().orElseThrow().order(),
+        new HelixTitle(
+            answer.heading().title(), answer.figures().style(), answer.heading().invented()));
+  }
+
+  private static void addHelixTables(ResultFolder folder, String in, Answer answer) {
     Building helix = answer.building().orElseThrow();
     folder.add(in + "helix.txt", text(HelixPaper.withLists(answer)));
     folder.add(in + "helix.json", HelixJson.of(answer));
@@ -374,17 +399,6 @@ public final class Workshop {
     folder.add(in + "shopping.csv", TableCsv.of(answer.shopping(), answer.figures()));
     folder.add(in + "joints.csv", TableCsv.of(helix.joints(), answer.figures()));
     folder.add(in + "cutting-list.csv", TableCsv.of(helix.cuttingList(), answer.figures()));
-    HelixTitle title =
-        new HelixTitle(
-            answer.heading().title(), answer.figures().style(), answer.heading().invented());
-    draw(folder, in + "helix-plan", HelixPlanDrawing.svg(helix.order(), title), PICTURE_WIDTH);
-    draw(folder, in + "helix-side", HelixSideDrawing.svg(helix.plan(), title), PICTURE_WIDTH);
-    draw(folder, in + "helix-ends", HelixEndsDrawing.svg(helix.plan(), title), PICTURE_WIDTH);
-  }
-
-  private static void draw(ResultFolder folder, String name, String svg, int width) {
-    folder.add(name + SVG, svg);
-    folder.add(name + PNG, () -> Picture.png(svg, width));
   }
 
   private static SheetTitle title(Plan plan, int number, List<String> labels) {
@@ -525,12 +539,13 @@ public final class Workshop {
     Comparison comparison = choices.comparison();
     folder.add("compare.txt", text(ComparePaper.text(choices)));
     folder.add("compare.json", CompareJson.of(choices));
-    draw(folder, "charts/choices", CompareCharts.choices(comparison), CHART_WIDTH);
+    JobFiles.draw(folder, "charts/choices", CompareCharts.choices(comparison), CHART_WIDTH);
     comparison
         .scan()
         .ifPresent(
             scan ->
-                draw(folder, "charts/angles", CompareCharts.angles(comparison, scan), CHART_WIDTH));
+                JobFiles.draw(
+                    folder, "charts/angles", CompareCharts.angles(comparison, scan), CHART_WIDTH));
   }
 
   /** The archive in a packet that holds all its other files. */
@@ -546,12 +561,17 @@ public final class Workshop {
    */
   public static ResultFolder packet(
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
-    return packet(plan, Answer.of(plan, comparison), listener);
+    return packet(plan, Answer.of(plan, comparison), Optional.empty(), listener);
   }
 
-  /** The same from the plan's answer, where that is known already. */
-  public static ResultFolder packet(Plan plan, Answer answer, PlanListener listener) {
-    ResultFolder folder = result(plan, answer, listener);
+  /**
+   * The same from the plan's answer, where that is known already.
+   *
+   * @param begun files of the job that were begun before it was planned
+   */
+  public static ResultFolder packet(
+      Plan plan, Answer answer, Optional<JobFiles> begun, PlanListener listener) {
+    ResultFolder folder = result(plan, answer, true, begun, listener);
     answer.choices().ifPresent(choices -> addComparison(folder, choices));
     addPapers(folder, plan, answer, listener);
     addReport(folder, plan, answer);
@@ -579,6 +599,11 @@ public final class Workshop {
     Job job = plan.job();
     List<ReportPart> parts = new ArrayList<>(ShopPaper.of(job, answer));
     unprintable(job).ifPresent(words -> parts.add(0, new ReportPart.Notice(words)));
+    folder.add(
+        "report.pdf",
+        () ->
+            ReportPdf.of(
+                answer.heading(), parts, ReportPictures.of(plan, answer), job.paper(), FONTS));
     Map<String, String> drawings = new TreeMap<>();
     folder
         .contents()
@@ -590,9 +615,6 @@ public final class Workshop {
               }
             });
     folder.add("report.html", ReportHtml.of(answer.heading(), parts, drawings));
-    folder.add(
-        "report.pdf",
-        ReportPdf.of(answer.heading(), parts, ReportPictures.of(plan, answer), job.paper(), FONTS));
   }
 
   private static String stem(String path, String ending) {
@@ -602,17 +624,12 @@ public final class Workshop {
   private static void addPapers(
       ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
     Job job = plan.job();
-    listener.step("drawing full-size patterns");
-    PaperTemplates.of(job, job.paper(), FONTS).forEach(folder::add);
-    job.structure()
-        .ifPresent(
-            order -> {
-              folder.add("footprint.pdf", Footprint.pdf(job, order, job.paper(), FONTS));
-              folder.add("support-table.pdf", SupportSheet.pdf(answer, job.paper(), FONTS));
-            });
-    TrammelSheet.pdf(job, FONTS).ifPresent(sheet -> folder.add("trammel.pdf", sheet));
-    folder.add("marking-out.pdf", MarkingSheets.pdf(plan, FONTS));
-    folder.add("labels.pdf", LabelSheet.pdf(plan, FONTS));
+    listener.step("drawing the papers");
+    if (job.structure().isPresent()) {
+      folder.add("support-table.pdf", () -> SupportSheet.pdf(answer, job.paper(), FONTS));
+    }
+    folder.add("marking-out.pdf", () -> MarkingSheets.pdf(plan, FONTS));
+    folder.add("labels.pdf", () -> LabelSheet.pdf(plan, FONTS));
   }
 
   /**

@@ -1,6 +1,7 @@
 package curvestock.cli;
 
 import curvestock.answer.Answer;
+import curvestock.app.JobFiles;
 import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
@@ -101,9 +102,10 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     Plan plan;
     Answer answer;
     try (Terminal terminal = new Terminal(quiet)) {
+      Optional<JobFiles> begun = Optional.of(JobFiles.begin(job, true));
       plan = Workshop.plan(job, terminal);
       answer = Answer.of(plan, comparison(plan, terminal));
-      Workshop.archived(Workshop.packet(plan, answer, terminal)).publish(out, force);
+      Workshop.archived(Workshop.packet(plan, answer, begun, terminal)).publish(out, force);
     }
     print(plan, answer);
     boolean isRight = job.failure().isEmpty() || anyway;

@@ -1,6 +1,7 @@
 package curvestock.cli;
 
 import curvestock.answer.Answer;
+import curvestock.app.JobFiles;
 import curvestock.app.Workshop;
 import curvestock.files.ResultFolder;
 import curvestock.job.Batch;
@@ -10,6 +11,7 @@ import curvestock.plan.Plan;
 import curvestock.report.BatchPaper;
 import curvestock.report.PlanPaper;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -41,9 +43,10 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
     try (Terminal terminal = new Terminal(options.quiet())) {
       ResultFolder result;
       if (jobs.size() == 1) {
+        Optional<JobFiles> begun = options.out().map(out -> JobFiles.begin(jobs.get(0), false));
         Plan plan = Workshop.plan(jobs.get(0), terminal, options.packers());
         answer = Answer.of(plan);
-        result = Workshop.result(plan, answer, terminal);
+        result = Workshop.result(plan, answer, begun, terminal);
         summary =
             options.details()
                 ? PlanPaper.text(plan.job(), answer)

@@ -51,7 +51,7 @@ public final class ResultFolder {
    * Adds a file that is made when it is first asked for: a picture costs nothing if nobody writes
    * it.
    *
-   * @param bytes gives the same each time; asked once
+   * @param bytes gives the same each time; asked once, by any thread
    * @throws IllegalArgumentException as {@link #add(String, byte[])}
    */
   public ResultFolder add(String path, Supplier<byte[]> bytes) {
@@ -115,8 +115,11 @@ public final class ResultFolder {
     return Collections.unmodifiableSortedSet(new TreeSet<>(contents.keySet()));
   }
 
-  /** The files added so far, sorted by their paths; makes all that are not made yet. */
+  /**
+   * The files added so far, sorted by their paths; makes all that are not made yet, side by side.
+   */
   public SortedMap<String, byte[]> contents() {
+    contents.values().parallelStream().forEach(Supplier::get);
     SortedMap<String, byte[]> made = new TreeMap<>();
     contents.forEach((path, bytes) -> made.put(path, bytes.get()));
     return Collections.unmodifiableSortedMap(made);

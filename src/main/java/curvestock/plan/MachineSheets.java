@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a machine does on each sheet of a plan. It is worked out when somebody first asks for it,
@@ -35,20 +36,20 @@ public final class MachineSheets {
   /** One for each layout, in their order. */
   public synchronized List<MachineSheet> list() {
     if (sheets.isEmpty()) {
-      sheets = List.copyOf(of(plan));
+      sheets = of(plan);
     }
     return sheets;
   }
 
   private static List<MachineSheet> of(Plan plan) {
     List<List<String>> labels = onWood(plan.labels());
-    List<MachineSheet> sheets = new ArrayList<>();
-    for (int i = 0; i < plan.layouts().size(); i++) {
-      sheets.add(
-          MachineSheet.of(
-              plan.layouts().get(i), labels.get(i), work(plan, i + 1), plan.job().machine()));
-    }
-    return sheets;
+    return IntStream.range(0, plan.layouts().size())
+        .parallel()
+        .mapToObj(
+            i ->
+                MachineSheet.of(
+                    plan.layouts().get(i), labels.get(i), work(plan, i + 1), plan.job().machine()))
+        .toList();
   }
 
   /**

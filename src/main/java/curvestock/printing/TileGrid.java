@@ -131,16 +131,21 @@ record TileGrid(
       double top = drawing.maxY() + BORDER - OVERLAP / 2;
       TileGrid single =
           new TileGrid(1, 1, pageWidth, pageHeight, left, top, List.of(new Tile(0, 0)));
-      return Tried.of(single, ink.alone(single));
+      return Tried.of(single, ink.over(single).alone(single.tiles()));
     }
     Tried best = null;
     for (int shifts : new int[] {SHIFTS, FINE_SHIFTS}) {
+      short[][] byRow = new short[shifts + 1][];
       for (int i = 0; i <= shifts; i++) {
+        short[] byColumn = null;
         for (int j = 0; j <= shifts; j++) {
           double left = drawing.minX() - BORDER + OVERLAP / 2 - slackX * shift(i, shifts);
           double top = drawing.maxY() + BORDER - OVERLAP / 2 + slackY * shift(j, shifts);
-          Tried tried =
-              new TileGrid(columns, rows, pageWidth, pageHeight, left, top, List.of()).filled(ink);
+          TileGrid empty = new TileGrid(columns, rows, pageWidth, pageHeight, left, top, List.of());
+          // The columns depend on the shift to the side alone, the rows on that up or down.
+          byColumn = byColumn == null ? ink.columns(empty) : byColumn;
+          byRow[j] = byRow[j] == null ? ink.rows(empty) : byRow[j];
+          Tried tried = empty.filled(new InkSpread(rows, byRow[j], columns, byColumn));
           best = best == null ? tried : best.orBetter(tried);
         }
       }
@@ -158,11 +163,11 @@ record TileGrid(
   }
 
   /** With the tiles that show what no other tile does. */
-  private Tried filled(InkPoints ink) {
-    TileGrid grid = with(ink.shown(this));
+  private Tried filled(InkSpread ink) {
+    TileGrid grid = with(ink.shown());
     // What a page given up showed is then others' alone.
     while (true) {
-      Map<Tile, Double> alone = ink.alone(grid);
+      Map<Tile, Double> alone = ink.alone(grid.tiles());
       Optional<Tile> idle = grid.tiles().stream().filter(t -> alone.get(t) == 0).findFirst();
       if (idle.isEmpty()) {
         return Tried.of(grid, alone);

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -25,6 +27,14 @@ final class Typeface {
   /** A text's part in one font. */
   record Run(PDFont font, String text) {}
 
+  /**
+   * How a letter is printed.
+   *
+   * @param font by number
+   * @param width in thousandths of the font's size
+   */
+  private record Letter(int font, String sign, double width) {}
+
   private static final String FONT = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
   private static final String REPLACEMENT = "?";
 
@@ -35,6 +45,7 @@ final class Typeface {
   private final SpareFonts spare;
   private final List<TrueTypeFont> opened = new ArrayList<>();
   private final List<PDFont> fonts = new ArrayList<>();
+  private final Map<Integer, Letter> letters = new HashMap<>();
   private final SortedSet<Integer> missing = new TreeSet<>();
 
   Typeface(PDDocument document, SpareFonts spare) {
@@ -74,14 +85,7 @@ final class Typeface {
 
   /** Width in units of the font's size. */
   double ems(String text, boolean bold) {
-    double width = 0;
-    try {
-      for (Run run : runs(text)) {
-        width += run.font().getStringWidth(run.text()) / 1000;
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException("the font inside the program cannot be read", e);
-    }
+    double width = text.codePoints().mapToDouble(letter -> letter(letter).width()).sum() / 1000;
     return bold ? width + BOLD_STROKE : width;
   }
 
@@ -90,20 +94,14 @@ final class Typeface {
     List<Run> runs = new ArrayList<>();
     StringBuilder same = new StringBuilder();
     int before = 0;
-    for (int letter : text.codePoints().toArray()) {
-      String sign = Character.isISOControl(letter) ? " " : Character.toString(letter);
-      int font = fontOf(sign, letter);
-      if (font < 0) {
-        missing.add(letter);
-        sign = REPLACEMENT;
-        font = 0;
-      }
-      if (font != before && same.length() > 0) {
+    for (int each : text.codePoints().toArray()) {
+      Letter letter = letter(each);
+      if (letter.font() != before && same.length() > 0) {
         runs.add(new Run(fonts.get(before), same.toString()));
         same.setLength(0);
       }
-      before = font;
-      same.append(sign);
+      before = letter.font();
+      same.append(letter.sign());
     }
     if (same.length() > 0) {
       runs.add(new Run(fonts.get(before), same.toString()));
@@ -111,14 +109,35 @@ final class Typeface {
     return runs;
   }
 
+  private Letter letter(int letter) {
+    Letter known = letters.get(letter);
+    if (known == null) {
+      known = sought(letter);
+      letters.put(letter, known);
+    }
+    return known;
+  }
+
+  private Letter sought(int letter) {
+    String sign = Character.isISOControl(letter) ? " " : Character.toString(letter);
+    int font = fontOf(sign, letter);
+    if (font < 0) {
+      missing.add(letter);
+      sign = REPLACEMENT;
+      font = 0;
+    }
+    try {
+      return new Letter(font, sign, fonts.get(font).getStringWidth(sign));
+    } catch (IOException e) {
+      throw new UncheckedIOException("the font inside the program cannot be read", e);
+    }
+  }
+
   private int fontOf(String sign, int letter) {
     for (int i = 0; i < fonts.size(); i++) {
       if (has(fonts.get(i), sign)) {
         return i;
       }
-    }
-    if (missing.contains(letter)) {
-      return -1;
     }
     Optional<byte[]> found = spare.files().filter(file -> has(file, letter)).findFirst();
     if (found.isEmpty()) {

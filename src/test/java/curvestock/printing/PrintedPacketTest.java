@@ -264,7 +264,7 @@ class PrintedPacketTest {
   }
 
   private static void assertNoStrokes(TileGrid grid, InkPoints ink) {
-    Map<Tile, Double> alone = ink.alone(grid);
+    Map<Tile, Double> alone = ink.over(grid).alone(grid.tiles());
     assertThat(alone.values()).allSatisfy(length -> assertThat(length).isGreaterThan(10));
   }
 
