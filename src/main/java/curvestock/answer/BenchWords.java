@@ -30,8 +30,8 @@ public final class BenchWords {
 
   /** What is meant where papers and pieces say 'up'. */
   public static final String UP =
-      "'Up' is the side that the track goes on. Every drawing shows its pieces from above, with"
-          + " that side facing you.";
+      "'Up' is the side that the track goes on. Sheets and patterns show every piece with that side"
+          + " facing you.";
 
   /** Blocks to stack to see whether the saw's stop is right. */
   private static final int STACK = 10;
@@ -223,7 +223,7 @@ public final class BenchWords {
     }
     lines.add(
         "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
-            + " %s side: lay the wood flat on that side and swing the miter, or stand it on edge and tilt the blade. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+            + " %s side: lay the wood flat on that side and swing the mitre saw, or stand it on edge and tilt the blade. Blocks between turns have both ends sloped the same way, so their ends are parallel."
                 .formatted(figures.given(wood.along())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
@@ -240,9 +240,15 @@ public final class BenchWords {
             .collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
       lines.add(
-          "Brace these sideways, with a diagonal of the same wood across each pair, as they are tall and thin: "
+          "These are tall and thin: "
               + slender
-              + ".");
+              + ". Brace each pair sideways, with a diagonal of the same wood across it.");
+    }
+    if (wood.stock().isPresent()) {
+      lines.add(
+          "The cut list counts each block once"
+              + (slender.isEmpty() ? "" : " and has no braces")
+              + ": buy a spare board.");
     }
     blocks
         .withoutRoom()

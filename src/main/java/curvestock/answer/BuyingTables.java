@@ -5,12 +5,13 @@ import static curvestock.answer.Field.given;
 import static curvestock.answer.Field.money;
 import static curvestock.answer.Field.text;
 
-import curvestock.geometry.Box;
+import curvestock.compare.EnclosingRectangle;
 import curvestock.helix.build.PieceKind;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.piece.Shape;
 import curvestock.piece.Strip;
 import curvestock.plan.Capacity;
@@ -19,7 +20,6 @@ import curvestock.plan.Plan;
 import curvestock.plan.Remnant;
 import curvestock.purchase.PurchaseLine;
 import curvestock.sheet.SheetStock;
-import curvestock.units.Length;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
@@ -77,7 +77,7 @@ final class BuyingTables {
         count("count", "Count", Demand::count),
         count("spares", "Spares", demand -> demand.count() - wanted.get(demand.piece().id())),
         text("name", "What it is", demand -> demand.piece().name()),
-        text("size", "Size", demand -> size(demand.piece().shape())),
+        text("size", "Size", demand -> size(demand.piece())),
         Field.of(
             "thickness",
             "Thickness",
@@ -87,7 +87,8 @@ final class BuyingTables {
         text("onSheets", "On sheets", this::onSheets));
   }
 
-  private String size(Shape shape) {
+  private String size(Piece piece) {
+    Shape shape = piece.shape();
     Shape blank = shape.blank();
     int holes = shape.outline().holes().size() - blank.outline().holes().size();
     String drilled = holes > 0 ? ", " + Figures.count(holes, "hole") : "";
@@ -102,12 +103,8 @@ final class BuyingTables {
     if (blank instanceof Strip strip) {
       return figures.length(strip.length()) + " x " + figures.length(strip.width()) + drilled;
     }
-    Box box = blank.outline().box();
-    return "fits in %s x %s%s"
-        .formatted(
-            figures.length(Length.ofMillimetres(box.width())),
-            figures.length(Length.ofMillimetres(box.height())),
-            drilled);
+    EnclosingRectangle around = EnclosingRectangle.of(piece);
+    return "fits in %s%s".formatted(figures.sides(around.length(), around.width()), drilled);
   }
 
   /** The numbers of the assembly schedule. */

@@ -15,13 +15,13 @@ import java.util.stream.IntStream;
 /** What to buy, in sentences. */
 public final class BuyingWords {
 
+  /** So many kinds are told in a sentence. */
+  private static final int FEW_KINDS = 4;
+
   private static final String NO_LAYOUT = "No layout can hold more than the limit";
 
-  /** In the words of whoever divides one area by the other. */
   private static final String BY_AREA =
-      NO_LAYOUT
-          + ": the usable area of the sheet divided by the area of one piece and its share of the"
-          + " gaps.";
+      "The limit is what would fit by area alone, with the gaps allowed for. No layout can beat it.";
 
   private final Buying buying;
   private final Figures figures;
@@ -97,8 +97,8 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "You cannot buy the sheets for less than %s, however the pieces are laid out."
-            .formatted(figures.money(cost.leastPaid()));
+        : "No layout can cost less than %s; this one costs %s."
+            .formatted(figures.money(cost.leastPaid()), figures.money(cost.paid()));
   }
 
   /** The decision, and whether any other could be cheaper. */
@@ -146,18 +146,31 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, you would have to fit %s on one sheet of %s; the most that fit so far is %s%s."
+          "To buy less, one sheet of %s would have to hold %s; the fullest layout found holds %s of %s."
               .formatted(
-                  together > needed
-                      ? "all %s pieces (%s of %s and %s)"
-                          .formatted(
-                              together, needed, kind, Figures.count(together - needed, "other"))
-                      : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
                   sheet,
+                  together > needed
+                      ? "all %s pieces, %s of them %s".formatted(together, needed, kind)
+                      : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
                   found,
-                  together > needed ? " of " + kind : ""));
+                  kind));
     }
     return lines;
+  }
+
+  /** What the names of the kinds stand for, where these are few. */
+  public Optional<String> legend() {
+    Table kinds = buying.kinds();
+    return kinds.rows().size() > FEW_KINDS
+        ? Optional.empty()
+        : Optional.of(
+            IntStream.range(0, kinds.rows().size())
+                .mapToObj(i -> words(kinds, i, "kind") + ": " + words(kinds, i, "name"))
+                .collect(Collectors.joining("; ", "", ".")));
+  }
+
+  private String words(Table table, int row, String column) {
+    return figures.of(table.at(row, column), Measure.TEXT);
   }
 
   /** How many pieces of a kind are cut. */
@@ -196,7 +209,7 @@ public final class BuyingWords {
         return Optional.of(
             (ofHelix
                     ? "Sheet %s holds only one piece, %s; `curvestock compare` looks for a small"
-                        + " change that does without that sheet."
+                        + " change that saves that sheet."
                     : "Sheet %s holds only one piece, %s.")
                 .formatted(i + 1, piece));
       }
@@ -218,7 +231,7 @@ public final class BuyingWords {
     return room.left().millimetres() < 0
         ? "%s. Pieces of sheet %s would then run over its edge: measure yours before you cut, or give their true size or a larger margin."
             .formatted(sheets, room.sheet())
-        : "%s. Mark out from the lower left corner: the pieces then stay at least %s from the other edges."
+        : "%s. Mark out from the lower left corner: even then the pieces stay at least %s from the other edges."
             .formatted(sheets, figures.style().formatDown(room.left()));
   }
 

@@ -17,14 +17,20 @@ public enum Cautions {
           + " sleeves near a spinning tool."),
   ROUTER("With a router on a trammel, take several shallow passes and never climb-cut."),
   MACHINE(
-      "On a machine keep clamps and screws out of the tool's path, make a dry run above the wood, and"
-          + " never leave it running alone. A laser needs fume extraction, a fire extinguisher at hand,"
-          + " and plywood sold as safe for lasers."),
+      "On a CNC router or a laser, keep clamps and screws out of the tool's path, make a dry run above"
+          + " the wood, and never leave the machine running alone."),
+  FEED(
+      "On a CNC router, feed against the bit's rotation. Climb-cut only if the machine's manual allows"
+          + " it."),
+  LASER(
+      "A laser needs fume extraction, a fire extinguisher at hand, and plywood sold as safe for"
+          + " lasers. Keep its lid closed. At a laser without a lid, wear eyewear rated for that"
+          + " laser."),
   LOOSE(
-      "On a machine a piece that comes loose can jam or fly: hold each one down by vacuum, tape or"
+      "A piece that comes loose on the machine can jam or fly: hold each one down by vacuum, tape or"
           + " screws inside its outline before it is cut free."),
   TABS(
-      "On a machine a piece that comes loose can jam or fly: leave the tabs alone until the tool has"
+      "A piece that comes loose on the machine can jam or fly: leave the tabs alone until the tool has"
           + " stopped, then cut them by hand."),
   SHEETS("A full sheet takes two people to carry. Strap it down for the drive home."),
   RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
@@ -56,12 +62,17 @@ public enum Cautions {
   /**
    * Those that go with a whole shop packet.
    *
+   * @param helix whether a helix is built, and not only pieces cut
    * @param rods whether there are threaded rods
    * @param tabs whether the job's files for machines have tabs that hold pieces
    */
-  public static List<String> all(boolean rods, boolean tabs) {
-    String other = (tabs ? LOOSE : TABS).words;
-    return words(rods, values()).stream().filter(words -> !words.equals(other)).toList();
+  public static List<String> all(boolean helix, boolean rods, boolean tabs) {
+    Cautions other = tabs ? LOOSE : TABS;
+    return words(
+        rods,
+        Stream.of(values())
+            .filter(caution -> caution != other && (helix || caution != LIFTING))
+            .toArray(Cautions[]::new));
   }
 
   /** For people who build and lift. */
@@ -83,7 +94,7 @@ public enum Cautions {
    * @param tabs whether the job's files have tabs that hold pieces
    */
   public static List<String> ofMachines(boolean tabs) {
-    return List.of((tabs ? TABS : LOOSE).words, MACHINE.words, DUST.words, LICENSED.words);
+    return words(false, tabs ? TABS : LOOSE, MACHINE, FEED, LASER, DUST, LICENSED);
   }
 
   /** For the first page of a packet. */

@@ -143,14 +143,13 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s); set your own with `rates:` in the job file."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s). To use your own figure, set `parts-per-joint:` under `rates:` in the job file."
                 .formatted(
                     figures.money(joint.each()),
                     JointPrice.JOINTS_PER_SHEET,
                     joint.parts().equals(Money.ZERO)
                         ? ""
-                        : ", and %s for its plate and screws"
-                            .formatted(figures.money(joint.parts()))))
+                        : ", and %s for plate and screws".formatted(figures.money(joint.parts()))))
         : Optional.empty();
   }
 
@@ -328,8 +327,8 @@ public final class CompareWords {
     }
     if (!job.rates().costSomething()) {
       lines.add(
-          "Sizes are compared by the price of sheets and joints; add a `rates:` block to the job to"
-              + " count cutting and your own time.");
+          "Sizes are compared by the price of sheets and joints. To count cutting and your own time too,"
+              + " set them under `rates:` in the job file.");
     }
     comparison
         .refused()

@@ -46,12 +46,16 @@ public final class HalfLapWords {
     return thickness.times(0.5);
   }
 
-  /** Half the thickness; in inches to the nearest 64th as well, as rules are marked. */
+  /** Half the thickness; in inches by the nearest 64th as well, as rules are marked. */
   static String depthWords(Length thickness, Figures figures) {
     Length depth = depth(thickness);
     String given = figures.given(depth);
     String fraction = figures.sawn(depth);
-    return fraction.equals(given) ? given : fraction + " (" + given + ")";
+    if (fraction.equals(given) || !figures.isImperial()) {
+      return given;
+    }
+    boolean over = depth.compareTo(figures.style().roundSawn(depth)) > 0;
+    return "%s, a hair %s %s".formatted(given, over ? "over" : "under", fraction);
   }
 
   /**
@@ -84,7 +88,7 @@ public final class HalfLapWords {
         + size(laps.get(0))
         + ". The depth is half of what your own sheet measures: "
         + depth
-        + " if it is as thick as your job says.";
+        + ", if it is as thick as your job says.";
   }
 
   private static String place(Piece piece, Lap lap) {
@@ -142,9 +146,10 @@ public final class HalfLapWords {
               + " clamped so that the bit stops at the shoulder line, in two passes or more. Or saw a"
               + " row of kerfs to depth and chisel out the waste.",
           "The depth is half of what your sheet measures. Set it on two scraps of the same sheet until"
-              + " their laps close flush on both faces, then do not change it. The upper end of every"
-              + " piece loses its top half and the lower end its bottom half, so each piece rests on"
-              + " the one before.");
+              + " their laps close flush on both faces, then do not change it. At a joint the upper"
+              + " end of the lower piece loses its top half, and the lower end of the next piece its"
+              + " bottom half, so each piece rests on the one before.",
+          "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets.");
 
   /** What a pattern says of its laps. */
   public static String onPattern(Length lap, Length thickness, LengthStyle style) {

@@ -91,7 +91,9 @@ public record HandCuts(
             "%s the pieces in this order, which leaves wood to clamp to%s: %s."
                 .formatted(
                     order.rips().isEmpty() ? "Cut" : "From the part %s, cut".formatted(sides),
-                    loses(board) ? "" : " and keeps the wood under every pivot you still need",
+                    loses(board)
+                        ? ""
+                        : " and keeps the wood under each trammel pivot until you have used it",
                     names(board.pieces())));
       }
     }

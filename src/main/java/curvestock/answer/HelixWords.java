@@ -22,6 +22,7 @@ import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -31,6 +32,8 @@ public final class HelixWords {
 
   /** So many assumed values are told in a sentence. */
   private static final int FEW_ASSUMED = 6;
+
+  private static final String QUOTED = "as quoted elsewhere";
 
   /** A difference in height that a reader can see in the figures, in millimetres. */
   private static final double SEEN = 1;
@@ -152,6 +155,16 @@ public final class HelixWords {
     return lines;
   }
 
+  /** What is meant by figures that are quoted; empty if no check has one. */
+  public Optional<String> quoted() {
+    VerdictWords words = new VerdictWords(style);
+    return helix.verdicts().stream().map(words::finding).anyMatch(each -> each.contains(QUOTED))
+        ? Optional.of(
+            "'As quoted elsewhere': from a text that quotes the standard. Look it up in the standard"
+                + " if it matters to you.")
+        : Optional.empty();
+  }
+
   /** What the job left open, in a sentence; empty if nothing. */
   public String assumed() {
     Table assumed = helix.assumed();
@@ -196,13 +209,13 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s over %s turns %s: %s a turn%s; track enters at %s and leaves at %s"
+        "Climbs %s %s: %s turns at %s a turn%s; track enters at %s and leaves at %s"
             .formatted(
                 figures.length(climb.climb()),
-                Figures.decimal(climb.turns(), 3),
                 spec.ground().direction() == Direction.CLOCKWISE
                     ? "clockwise"
                     : "counter-clockwise",
+                Figures.decimal(climb.turns(), 3),
                 figures.length(climb.risePerTurn()),
                 inLeads(climb),
                 bearing(-spec.bottom().leadIn().millimetres()),
@@ -217,7 +230,10 @@ public final class HelixWords {
     double ring = climb.risePerTurn().millimetres() * climb.turns();
     double rest = climb.climb().millimetres() - ring;
     return rest > SEEN
-        ? "; the leads climb the other %s".formatted(figures.length(Length.ofMillimetres(rest)))
+        ? " make %s, and the leads climb the other %s"
+            .formatted(
+                figures.length(Length.ofMillimetres(ring)),
+                figures.length(Length.ofMillimetres(rest)))
         : "";
   }
 

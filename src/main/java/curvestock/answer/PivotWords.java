@@ -21,7 +21,7 @@ public final class PivotWords {
 
   /** Beside the sheet. */
   public static final String OFF_THE_SHEET =
-      "Where a pivot is off the sheet, clamp a scrap of the same thickness there, level with the"
+      "Where a pivot is outside the sheet, clamp a scrap of the same thickness there, level with the"
           + " sheet.";
 
   private PivotWords() {}

@@ -92,7 +92,7 @@ public final class RemedyWords {
 
   private void end(List<String> changes, String end, EndPlan now, EndPlan before) {
     change(changes, "climb lead at the " + end, now.climbLead(), before.climbLead());
-    change(changes, "lead-in at the " + end, now.leadIn(), before.leadIn());
+    change(changes, "lead at the " + end, now.leadIn(), before.leadIn());
     change(changes, "vertical curve at the " + end, now.verticalCurve(), before.verticalCurve());
     change(changes, "easement at the " + end, now.easement(), before.easement());
   }

@@ -16,6 +16,8 @@ final class SensitivityWords {
   /** Less than a rule shows. */
   private static final String NOTHING = "nothing";
 
+  private static final String TIGHT = "just fits, with nothing to spare";
+
   private final Job job;
   private final Sensitivity found;
   private final int base;
@@ -46,21 +48,23 @@ final class SensitivityWords {
         found.steps().isEmpty()
             ? "Small changes of radius, width, kerf, margin or sheet size make no difference."
             : found.byPattern()
-                ? "These changes were tried with a quick count; a search may fit more."
-                : "These changes were tried with a quick search; a longer one may fit more.");
+                ? "Each change was tried with a quick count only; a search may fit more."
+                : "Each change was tried with a quick search only; a longer one may fit more.");
     return sentences;
   }
 
   /** What a saw can take from the layout before it loses a piece. */
   private String spare() {
     SheetFill fill = found.option().fill().orElseThrow();
-    String facts =
-        "The layout of %s, %s to a sheet, %s"
-            .formatted(
-                SegmentName.plural(found.option().division()),
-                base,
-                room(spare(fill.spareAlong()), spare(fill.spareAcross())));
-    return facts + firstCut().map(words -> ": " + words + ".").orElse(".");
+    String room = room(spare(fill.spareAlong()), spare(fill.spareAcross()));
+    return "The layout of %s, %s to a sheet, %s%s."
+        .formatted(
+            SegmentName.plural(found.option().division()),
+            base,
+            room,
+            firstCut()
+                .map(words -> ": " + words)
+                .orElse(room.equals(TIGHT) ? "; an undersize sheet may hold fewer" : ""));
   }
 
   /** The smallest cut that loses a piece. */
@@ -154,7 +158,7 @@ final class SensitivityWords {
 
   private static String room(String along, String across) {
     return along.equals(NOTHING) && across.equals(NOTHING)
-        ? "is a tight fit, with nothing to spare in length or width"
+        ? TIGHT
         : "has %s to spare along the sheet and %s across it".formatted(along, across);
   }
 

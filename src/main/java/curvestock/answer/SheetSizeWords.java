@@ -41,7 +41,7 @@ final class SheetSizeWords {
       return each + "; this cannot be cut from such sheets, so measure yours before you buy.";
     }
     return found.sheets() == best.sheets()
-        ? "%s; %s %s still enough."
+        ? "%s; even then %s %s enough."
             .formatted(
                 each, Figures.count(best.sheets(), "sheet"), best.sheets() == 1 ? "is" : "are")
         : "%s; then you need %s, %s. Measure yours before you buy."

@@ -98,7 +98,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "Limits, joints, work, and what would change the answer");
+          "limits, joints, work and what would change the answer");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

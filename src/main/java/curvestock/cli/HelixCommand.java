@@ -31,6 +31,8 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Mixin private JobOptions options;
 
+  @Mixin private AnywayOption anyway;
+
   @Option(
       names = "--no-sheets",
       description = "Leave the sheets out of the shopping list, which is quicker.")
@@ -59,8 +61,8 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
         "Written",
         "helix-plan.png and helix-side.png",
         "drawings, schedule and tables",
-        "All checks, heights, joints, supports and cautions");
-    return options.code(List.of(job));
+        "all checks, heights, joints, supports and cautions");
+    return anyway.code(List.of(job));
   }
 
   private Answer work(Job job) throws FileProblem {

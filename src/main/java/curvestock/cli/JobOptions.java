@@ -49,12 +49,6 @@ final class JobOptions {
 
   private Path out;
 
-  @Option(
-      names = "--anyway",
-      description =
-          "Count the command as done (exit code 0) even if the helix fails. The report and the drawings, if it writes any, still say so.")
-  private boolean anyway;
-
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
@@ -90,14 +84,8 @@ final class JobOptions {
   @Option(
       names = "--no-cache",
       description =
-          "Search afresh: do not use layouts kept from earlier runs, and do not keep these. Slower; the answer is the same.")
+          "Search afresh: do not use layouts kept from earlier runs, and do not keep the new ones. Slower; the answer is the same.")
   private boolean noCache;
-
-  /** 1 if the helix of one of the jobs fails, unless the user wants it anyway. */
-  int code(List<Job> jobs) {
-    boolean fails = jobs.stream().anyMatch(job -> job.failure().isPresent());
-    return fails && !anyway ? Main.ANSWER_IS_NO : 0;
-  }
 
   boolean debug() {
     return debug.isGiven();
@@ -181,9 +169,9 @@ final class JobOptions {
     printer.println(
         out()
             .map(dir -> written + ": " + dir + " (look at " + lookAt + " first)")
-            .orElse("Nothing was written: add --out DIR to get " + gives + "."));
+            .orElse("Nothing was written. To get " + gives + ", run it again with --out DIR."));
     if (!details && !more.isEmpty()) {
-      printer.println(more + ": add --details.");
+      printer.println("For " + more + ", add --details.");
     }
     printer.flush();
   }

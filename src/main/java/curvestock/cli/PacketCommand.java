@@ -15,6 +15,7 @@ import curvestock.plan.Plan;
 import curvestock.report.PlanPaper;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -50,11 +51,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   private Path out;
 
-  @Option(
-      names = "--anyway",
-      description =
-          "Count the command as done (exit code 0) even if the helix fails. The report and the drawings still say so.")
-  private boolean anyway;
+  @Mixin private AnywayOption anyway;
 
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
@@ -108,8 +105,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       Workshop.archived(Workshop.packet(plan, answer, begun, terminal)).publish(out, force);
     }
     print(plan, answer);
-    boolean isRight = job.failure().isEmpty() || anyway;
-    return isRight && answer.bought().loose().isEmpty() ? 0 : Main.ANSWER_IS_NO;
+    return answer.bought().loose().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO;
   }
 
   /** A packet without a comparison is still a packet; none is begun once it is stopped. */

@@ -29,6 +29,8 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Mixin private JobOptions options;
 
+  @Mixin private AnywayOption anyway;
+
   @Override
   public boolean debug() {
     return options.debug();
@@ -65,7 +67,7 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
         "Written and checked",
         "sheets/sheet-01.png",
         "the cut layouts",
-        "Pieces, prices, limits and offcuts");
-    return answer.bought().loose().isEmpty() ? options.code(jobs) : Main.ANSWER_IS_NO;
+        "pieces, prices, limits and offcuts");
+    return answer.bought().loose().isEmpty() ? anyway.code(jobs) : Main.ANSWER_IS_NO;
   }
 }

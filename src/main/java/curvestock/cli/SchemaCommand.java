@@ -16,8 +16,8 @@ import picocli.CommandLine.Spec;
     name = "schema",
     mixinStandardHelpOptions = true,
     description =
-        "Prints the rules for job files, for programs (JSON Schema). --example prints a job to start from, --reference"
-            + " explains every key.")
+        "Prints the rules for job files in a form that other programs can read (JSON Schema)."
+            + " --example prints a job to start from, --reference explains every key.")
 final class SchemaCommand implements Callable<Integer> {
 
   @Spec private CommandSpec spec;

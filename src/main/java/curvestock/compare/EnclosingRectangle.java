@@ -19,7 +19,7 @@ public record EnclosingRectangle(Length length, Length width) {
    * Of a sector or strip the one along its axes, of any other piece the least of all that are
    * turned by whole degrees: at most some thousandths too large.
    */
-  static EnclosingRectangle of(Piece piece) {
+  public static EnclosingRectangle of(Piece piece) {
     Outline outline = piece.shape().blank().outline();
     EnclosingRectangle least = of(outline.box());
     for (int degrees = 1; degrees < 90 && !isAlongItsAxes(piece); degrees++) {

@@ -86,7 +86,7 @@ public final class HelixEndsDrawing {
     List<String> paragraphs = new ArrayList<>();
     paragraphs.add(
         title.job()
-            + ": entry and exit from the side, along the track; heights exaggerated. Lead-in: straight"
+            + ": entry and exit from the side, along the track; heights exaggerated. Lead: straight"
             + " roadbed, cut in one piece with the end curve. Climb lead: how far outside the ring the"
             + " slope begins or ends. Vertical curve: where one grade blends into the next, so that"
             + " couplers do not lift and pilots do not touch the rail.");
@@ -170,7 +170,7 @@ public final class HelixEndsDrawing {
           false);
       grade(entry ? from : to, outer);
       grade(entry ? to : from, inner);
-      measure(leadEnd, ring, "lead-in", 0);
+      measure(leadEnd, ring, "lead", 0);
       measure(outer, ring, "climb lead", 1);
       measure(outer, inner, "vertical curve", 2);
     }

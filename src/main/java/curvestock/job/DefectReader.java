@@ -34,7 +34,7 @@ final class DefectReader {
         defect.isPresent() && wood.isPresent() && apart(defect.get().box(), wood.get().box());
     if (off) {
       field.note(
-          "lies off the sheet; measure from the same corner as the sheet, its longer side along x");
+          "lies outside the sheet; measure from the same corner as the sheet, its longer side along x");
       return Optional.empty();
     }
     return defect;

@@ -255,10 +255,10 @@ public final class MarkingSheets {
     if (place instanceof OffSheet off) {
       String beyond = ruler.of(off.beyond());
       return switch (off.side()) {
-        case LEFT -> "off the sheet, " + beyond + " to the left: clamp scrap there";
-        case RIGHT -> "off the sheet, " + beyond + " to the right: clamp scrap there";
-        case BELOW -> "off the sheet, " + beyond + " below: clamp scrap there";
-        case ABOVE -> "off the sheet, " + beyond + " above: clamp scrap there";
+        case LEFT -> "outside the sheet, " + beyond + " to the left: clamp scrap there";
+        case RIGHT -> "outside the sheet, " + beyond + " to the right: clamp scrap there";
+        case BELOW -> "outside the sheet, " + beyond + " below: clamp scrap there";
+        case ABOVE -> "outside the sheet, " + beyond + " above: clamp scrap there";
         case ASKEW -> "off the wood, " + beyond + " from its edge: clamp scrap there";
       };
     }

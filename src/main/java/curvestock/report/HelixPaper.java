@@ -94,7 +94,7 @@ public final class HelixPaper {
     parts.section("Helix").bullets(words.course());
     parts.section("Does it work?");
     parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));
-    parts.bullets(words.checks(State.OK));
+    parts.bullets(words.checks(State.OK)).bullets(words.quoted().stream().toList());
     parts.section("Height from rail top to rail top").bullets(words.budgets());
     parts.section("Entry and exit").bullets(words.ends());
     parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(bench.joints());

@@ -86,7 +86,7 @@ public final class MachineNotes {
     return margin.compareTo(half) >= 0
         ? Optional.empty()
         : Optional.of(
-            "The edge margin of %s is less than half the kerf of %s, so cuts along the edge run off the sheet. If your tool must stay on the sheet, write `margin: %s` or more."
+            "The edge margin of %s is less than half the kerf of %s, so cuts along the edge run past the edge of the sheet. If your tool must stay on the sheet, write `margin: %s` or more."
                 .formatted(
                     job.style().formatGiven(margin),
                     job.style().formatGiven(job.cutting().kerf()),

@@ -78,11 +78,15 @@ public final class PacketGuide {
           Entry.of(
               BUILD,
               "helix-ends\\.(svg|png)",
-              "entry and exit from the side: lead-in, climb lead, vertical curve"),
+              "entry and exit from the side: lead, climb lead, vertical curve"),
           Entry.of(
               BUILD, "schedule\\.csv", "every piece in the order of building, for a spreadsheet"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support, for a spreadsheet"),
-          Entry.of(BUILD, "support-table\\.pdf", "the same to print, with boxes to tick"),
+          Entry.of(
+              BUILD,
+              "support-table\\.pdf",
+              "the same to print, with boxes to tick, the blocks or rods to cut, and how to fasten"
+                  + " them"),
           Entry.of(BUILD, "joints\\.csv", "every joint and the two pieces it joins"),
           Entry.of(
               BUILD,

@@ -40,6 +40,7 @@ public final class PlanPaper {
     Table layouts = layouts(answer);
     parts.table(layouts.first(MOST_LAYOUTS));
     int more = layouts.rows().size() - MOST_LAYOUTS;
+    parts.bullets(words.legend().stream().toList());
     return parts.bullets(
         more > 0
             ? List.of("and %s. %s".formatted(Figures.count(more, "more sheet"), words.used()))

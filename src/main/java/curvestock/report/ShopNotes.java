@@ -60,15 +60,14 @@ final class ShopNotes {
     add(
         lines,
         "Laps cut from below are in the flip files, mirrored. Work in this order: 1. Lay the sheet"
-            + " with its underside up and run the flip file: it drills two dowel holes in the waste"
-            + " (through the sheet and as deep into the spoil board as the dowels need) and clears"
-            + " pocket-bottom. 2. Flip the sheet about the line drawn in the layer flip and set it on"
-            + " two dowels in the same holes; cut the dowels flush with the surface or a hair below."
-            + " 3. Run the cut file; outlines come last.");
-    add(
-        lines,
-        "CAUTION: never run a tool over a dowel or a clamp. Mark the corner at the work zero before"
-            + " you flip the sheet: a sheet turned the wrong way round fits the dowels just as well.");
+            + " with its underside up and mark the corner at the work zero on the edge of the sheet."
+            + " 2. Run the flip file: it drills two dowel holes in the waste (through the sheet and as"
+            + " deep into the spoil board as the dowels need) and clears pocket-bottom. 3. Flip the"
+            + " sheet the way that the list below says, and set it on two dowels in the same holes. Check"
+            + " where the marked corner is now: a sheet turned the wrong way fits the dowels just as"
+            + " well. Cut the dowels flush with the surface or a hair below. 4. Run the cut file;"
+            + " outlines come last.");
+    add(lines, "CAUTION: never run a tool over a dowel or a clamp.");
   }
 
   private static String depths(MachineSheet sheet, LengthStyle style) {
@@ -86,12 +85,12 @@ final class ShopNotes {
   private static String dowels(Turning turning, LengthStyle style) {
     String flip =
         turning.line().upright()
-            ? "Flip the sheet left to right, about its vertical centre line"
-            : "Flip the sheet top to bottom, about its horizontal centre line";
+            ? "Flip the sheet so that its left and right edges change places; the marked corner ends at the lower right"
+            : "Flip the sheet so that its upper and lower edges change places; the marked corner ends at the upper left";
     return turning.dowels().isEmpty()
         ? "%s. The waste has no room for dowels, so set the same two edges of the sheet against stops both times"
             .formatted(flip)
-        : "%s, on %s dowels at %s and %s %s"
+        : "%s. Set it on %s dowels at %s and %s %s"
             .formatted(
                 flip,
                 MachineNotes.exact(style, turning.diameter()),

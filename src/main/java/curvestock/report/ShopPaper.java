@@ -47,7 +47,8 @@ public final class ShopPaper {
     paper.shopping();
     answer.building().ifPresent(paper::building);
     boolean rods = answer.building().filter(Building::hasRods).isPresent();
-    paper.parts.chapter("Cautions").bullets(Cautions.all(rods, job.machine().tabs().isPresent()));
+    boolean tabs = job.machine().tabs().isPresent();
+    paper.parts.chapter("Cautions").bullets(Cautions.all(job.helix().isPresent(), rods, tabs));
     return paper.parts.done();
   }
 
@@ -93,14 +94,15 @@ public final class ShopPaper {
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
-            "The helix rolled out flat: each turn runs from left to right. Heights are above the base.")
+            "The helix from the side, rolled out flat: each turn runs from left to right. Heights are"
+                + " above the base.")
         .picture(
             "helix-ends",
-            "Entry and exit from the side, with lead-in, climb lead and vertical curve measured",
-            "The entry and the exit from the side, with heights exaggerated. The lead-in is straight"
-                + " roadbed, cut in one piece with the end curve. The climb lead is the stretch outside the ring"
-                + " that is still on the grade. The vertical curve is the stretch in which one grade"
-                + " blends into the next.")
+            "Entry and exit from the side, with lead, climb lead and vertical curve measured",
+            "The entry and the exit from the side, with heights exaggerated. The lead is straight"
+                + " roadbed, cut in one piece with the end curve. The climb lead is the length outside"
+                + " the ring that slopes. The vertical curve is the length over which level track"
+                + " changes to the full grade.")
         .bullets(words.course());
   }
 
@@ -248,7 +250,8 @@ public final class ShopPaper {
     parts
         .chapter("Does the helix work?")
         .say(new HelixWords(helix, figures).decision())
-        .table(helix.checks().only("state", "title", "finding", "fix"));
+        .table(helix.checks().only("state", "title", "finding", "fix"))
+        .say(new HelixWords(helix, figures).quoted());
     BenchWords bench = new BenchWords(helix, figures);
     parts
         .chapter("Joints and supports")
@@ -270,7 +273,8 @@ public final class ShopPaper {
         .table(helix.blocks())
         .table(helix.bySupport())
         .table(helix.rods())
-        .table(helix.bridges());
+        .table(helix.bridges())
+        .bullets(bench.bridgeRemarks());
     if (!helix.cuttingList().isEmpty()) {
       parts.section(bench.boardsTitle()).bullets(bench.boards());
     }

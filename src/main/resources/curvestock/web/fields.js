@@ -77,7 +77,7 @@ export const sheetMore = (n) => [
 
 /** @type {Field[]} */
 export const CUT = [
-  { path: "cutting.kerf", label: "Kerf", kind: "length", list: "kerfs", hint: "Width of the saw's cut, or of the bit." },
+  { path: "cutting.kerf", label: "Kerf", kind: "length", list: "kerfs", hint: "Measure a cut in scrap; or the bit's diameter." },
   {
     path: h("joint"), label: "Joint", kind: "choice",
     options: [["half-lap", "half-lap"], ["plate", "splice plate"], ["two-layers", "two layers"], ["side-plates", "side plates"]],
@@ -107,7 +107,7 @@ export const MORE = [
   ...["bottom", "top"].map((end) => ({
     title: end === "bottom" ? "Entry, bottom" : "Exit, top",
     fields: /** @type {Field[]} */ ([
-      { path: h(end + ".lead-in"), label: "Lead-in", kind: "length", hint: "Straight, cut in one with the curve." },
+      { path: h(end + ".lead-in"), label: "Lead", kind: "length", hint: "Straight, cut in one with the curve." },
       { path: h(end + ".vertical-curve"), label: "Vertical curve", kind: "length", hint: "Length over which the grade changes." },
       { path: h(end + ".climb-lead"), label: "Climb lead", kind: "length", hint: "How far outside the ring the grade runs." },
     ]),

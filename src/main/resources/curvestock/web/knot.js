@@ -32,8 +32,8 @@ function wrongs() {
   const no = (/** @type {string} */ text) => (text.trim() === "" ? "Enter a distance." : `“${text}” is not a length: write 12 or 12 1/2.`);
   const [x, y, radius] = [draft.x, draft.y, draft.radius].map(read);
   return [
-    !(x >= 0) ? no(draft.x) : x > sheet.width ? "That lies off the sheet." : "",
-    !(y >= 0) ? no(draft.y) : y > sheet.height ? "That lies off the sheet." : "",
+    !(x >= 0) ? no(draft.x) : x > sheet.width ? "That is outside the sheet." : "",
+    !(y >= 0) ? no(draft.y) : y > sheet.height ? "That is outside the sheet." : "",
     !(radius >= 0) ? no(draft.radius) : radius === 0 ? "Enter a radius above 0." : "",
   ];
 }

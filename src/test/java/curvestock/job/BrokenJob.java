@@ -108,7 +108,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
             "price: 68.00",
             "price: 1\n    defects: [{circle: {at: [120 in, 0 in], radius: 1 in}}]",
             "10:15",
-            "lies off the sheet"),
+            "lies outside the sheet"),
         seen("  kerf: 1/8 in\n", "", "11:3", "cutting.kerf: is missing; write `kerf: 1/8 in`"),
         seen("kerf: 1/8 in", "curf: 1/8 in", "11:3", "did you mean \"kerf\"?"),
         unseen("kerf: 1/8 in", "kerf: 1/8", "11:9", "\"1/8\" has no unit"),

@@ -217,7 +217,7 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "you would have to fit all 12 of A on one sheet of panel; the most that fit so far is "
+            "one sheet of panel would have to hold all 12 of A; the fullest layout found holds "
                 + obstacle.found())
         .contains("best so far")
         .doesNotContain("best found");

@@ -185,7 +185,7 @@ class AnswerAgreementTest {
       if (!buying.cost().isProvenLeast()) {
         assertThat(text)
             .contains(
-                "cannot buy the sheets for less than "
+                "No layout can cost less than "
                     + job.figures().money(buying.cost().leastPaid()));
       }
     }

@@ -67,8 +67,8 @@ public final class ShoppingList {
         bridge.count(),
         Optional.empty(),
         (batten
-                ? "glued and screwed under the %s edge in place of the support at %s; one per turn"
-                : "each from two layers, %s thick, of plywood or hardboard, bent and glued along the %s edge in place of the support at %s; one per turn")
+                ? "glued and screwed under the %s edge past %s; one per turn"
+                : "each from two layers, %s thick, of plywood or hardboard, bent round the %s edge past %s and glued, flush with the underside; one per turn")
             .formatted(
                 batten
                     ? new Object[] {edge, bridge.over()}

@@ -18,8 +18,8 @@ public enum Setting {
   EXIT_VERTICAL_CURVE("top.vertical-curve", "vertical curve at the exit"),
   ENTRY_CLIMB_LEAD("bottom.climb-lead", "climb lead at the entry"),
   EXIT_CLIMB_LEAD("top.climb-lead", "climb lead at the exit"),
-  ENTRY_LEAD_IN("bottom.lead-in", "lead-in at the entry"),
-  EXIT_LEAD_IN("top.lead-in", "lead-in at the exit"),
+  ENTRY_LEAD_IN("bottom.lead-in", "lead at the entry"),
+  EXIT_LEAD_IN("top.lead-in", "lead at the exit"),
   ENTRY_EASEMENT("bottom.easement", "easement at the entry"),
   EXIT_EASEMENT("top.easement", "easement at the exit"),
   /** Another way of joining, named by a text. */

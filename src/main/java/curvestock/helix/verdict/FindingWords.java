@@ -222,15 +222,13 @@ final class FindingWords {
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return "rests on %s, %s (rule of thumb for plywood this thick: %sabout %s, up to %s is fine)"
+    return "rests on %s, %s (rule of thumb for plywood this thick: about %s)"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
                 ? "longest span " + fact(v, Fact.SPAN)
                 : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
-            between ? "" : "half of ",
-            fact(v, Fact.CAREFUL),
-            figures.atMost(((Length) v.needed().orElseThrow()).times(between ? 1 : 0.5)));
+            figures.length(v.length(Fact.CAREFUL).times(between ? 1 : 0.5)));
   }
 
   private static String approach(Verdict v) {
@@ -240,13 +238,14 @@ final class FindingWords {
     String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
     if (v.state() == State.OK) {
       return leftOut.isEmpty()
-          ? "no support is in the way of trains or the lead-in"
-          : "left out to clear trains and the lead-in: "
-              + leftOut
-              + (bridged.isEmpty() ? "" : "; built in its place: " + bridged);
+          ? "no support is in the way of trains or the lead"
+          : "leave out %s on every turn, to clear trains and the lead%s"
+              .formatted(
+                  leftOut.replaceAll(" (inner|outer)", " at the $1 edge"),
+                  bridged.isEmpty() ? "" : "; in its place: " + bridged);
     }
     String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
-    String wood = touching.isEmpty() ? "" : "the lead-in's plywood is in the way of " + touching;
+    String wood = touching.isEmpty() ? "" : "the lead's plywood is in the way of " + touching;
     return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
   }
 

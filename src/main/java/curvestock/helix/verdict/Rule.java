@@ -15,7 +15,7 @@ public enum Rule {
   CLIMB("climb", "climb", Sense.AT_MOST),
   TRAIN("train", "longest train", Sense.AT_MOST),
   VERTICAL_CURVE("vertical-curve", "vertical curve", Sense.AT_LEAST),
-  LEAD("lead", "lead-in", Sense.AT_LEAST),
+  LEAD("lead", "lead", Sense.AT_LEAST),
   APPROACH("approach", "approach", Sense.AT_LEAST),
   FLAT_PATTERN("flat-pattern", "flat pattern", Sense.AT_MOST),
   SUPPORT_SPACING("support-spacing", "support spacing", Sense.AT_MOST),
@@ -26,7 +26,7 @@ public enum Rule {
   JOINTS_ON_RISERS("joints-on-risers", "joints on supports", Sense.AT_LEAST),
   JOINT_STAGGER("joint-stagger", "joints, turn to turn", Sense.AT_LEAST),
   SPLICE_PLATE("splice-plate", "splice plate", Sense.AT_MOST),
-  LEAD_SUPPORTS("lead-supports", "supports under the lead-in", Sense.AT_MOST),
+  LEAD_SUPPORTS("lead-supports", "supports under the lead", Sense.AT_MOST),
   APPROACH_SUPPORTS("approach-supports", "supports near the entry", Sense.AT_MOST);
 
   /** Which way what is measured must lie from what is needed. */
