@@ -60,7 +60,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
         "helix-plan.png and helix-side.png",
         "drawings, schedule and tables",
         "All checks, heights, joints, supports and cautions");
-    return options.code(List.of(job));
+    return report.unfit().isEmpty() ? options.code(List.of(job)) : Main.ANSWER_IS_NO;
   }
 
   private Answer work(Job job) throws FileProblem {
