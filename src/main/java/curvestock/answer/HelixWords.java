@@ -240,7 +240,7 @@ public final class HelixWords {
 
   private String takesUp() {
     GroundPlan ground = spec.ground();
-    Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
+    Length outer = ground.outerEdge().plus(plan.beyondEdge(true)).times(2);
     String ring =
         ground.isOval()
             ? figures.sides(outer.plus(ground.straight()), outer)
@@ -253,7 +253,7 @@ public final class HelixWords {
         .formatted(
             ring,
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
-            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)),
+            figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
             figures.length(height()),
             spec.traffic()
                 .tallest()

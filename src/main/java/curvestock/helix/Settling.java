@@ -190,7 +190,7 @@ final class Settling {
       return Optional.empty();
     }
     WoodBlocks narrow =
-        new WoodBlocks(width, old.along(), old.crossPiece(), old.kerf(), old.stock());
+        new WoodBlocks(width, old.along(), old.crossPiece(), old.kerf(), old.stock(), old.inches());
     return Optional.of(
         new Move(
             plan.spec().with(plan.spec().supports().with(narrow)),
