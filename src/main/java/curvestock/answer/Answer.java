@@ -23,6 +23,8 @@ import java.util.Optional;
  * @param priced what everything on the shopping list comes to, as far as it has a price; sheets
  *     with their tax
  * @param unpriced how many lines of the shopping list have none
+ * @param unfit why the pieces cannot be cut from the sheets and what would help, a sentence each;
+ *     empty if they can or nobody tried
  */
 public record Answer(
     Heading heading,
@@ -33,7 +35,8 @@ public record Answer(
     Optional<MachineTime> machineTime,
     Table shopping,
     Money priced,
-    int unpriced) {
+    int unpriced,
+    List<String> unfit) {
 
   /** The answer of a plan, and of the comparison made beside it. */
   public static Answer of(Plan plan, Optional<Comparison> comparison) {
@@ -77,7 +80,23 @@ public record Answer(
         sheets.flatMap(each -> MachineTime.of(job.rates(), each)),
         lines.table(),
         lines.priced(),
-        lines.unpriced());
+        lines.unpriced(),
+        List.of());
+  }
+
+  /** The same of a helix whose pieces cannot be cut from the job's sheets, for these reasons. */
+  public Answer unfit(List<String> why) {
+    return new Answer(
+        heading,
+        buying,
+        building,
+        choices,
+        machineSheets,
+        machineTime,
+        shopping,
+        priced,
+        unpriced,
+        List.copyOf(why));
   }
 
   public Figures figures() {

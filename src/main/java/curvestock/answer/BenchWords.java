@@ -36,9 +36,6 @@ public final class BenchWords {
   /** Blocks to stack to see whether the saw's stop is right. */
   private static final int STACK = 10;
 
-  /** A post so many times as tall as it is wide wants a brace: our own choice. */
-  private static final double SLENDER = 20;
-
   private final Building helix;
   private final HelixPlan plan;
   private final HelixSpec spec;
@@ -234,10 +231,7 @@ public final class BenchWords {
               + " to the length in the table.");
     }
     String slender =
-        blocks.blocks().stream()
-            .filter(block -> block.height().compareTo(wood.width().times(SLENDER)) > 0)
-            .map(BlockPlan.Block::id)
-            .collect(Collectors.joining(", "));
+        blocks.slender().stream().map(BlockPlan.Block::id).collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
       lines.add(
           "These are tall and thin: "

@@ -29,7 +29,8 @@ import java.util.Optional;
  * @param bridges what carries the roadbed over supports that are left out; empty if none are
  * @param cuttingList what is cut from each board or rod; empty where risers come from the sheets
  * @param assumed what the job left open
- * @param assumedCost what plywood that costs, in a sentence; empty if none
+ * @param assumedCost what of it passes no check and what plywood it costs, in sentences; empty if
+ *     none
  */
 public record Building(
     HelixOrder order,
@@ -79,7 +80,10 @@ public record Building(
 
   private static String assumedCost(Job job, HelixOrder order, Figures figures) {
     String wood = AssumedWood.of(job, order).map(known -> known.words(figures)).orElse("");
-    return (wood + " " + AssumedWood.bought(order, figures)).strip();
+    return String.join(
+            " ", AssumedShort.words(order, figures), wood, AssumedWood.bought(order, figures))
+        .replace("  ", " ")
+        .strip();
   }
 
   public HelixPlan plan() {

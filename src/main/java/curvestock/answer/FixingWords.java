@@ -56,10 +56,10 @@ public final class FixingWords {
         + " from its edge on the line of the support, then a pilot hole of "
         + (inches ? "3/32 in" : "2.5 mm")
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
-        + BlockScrews.name(inches)
+        + BlockScrews.name(wood.inches())
         + " screw down into each block. Drive one more at an angle through each of the lowest blocks"
         + " into the base."
-        + shortBlocks(wood, BlockScrews.length(inches))
+        + shortBlocks(wood, BlockScrews.length(wood.inches()))
         + " (Rule of thumb; your job names no screws.)";
   }
 

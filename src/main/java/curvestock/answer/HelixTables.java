@@ -10,6 +10,7 @@ import curvestock.geometry.Box;
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.clearance.HeightBudget;
@@ -55,7 +56,6 @@ final class HelixTables {
   }
 
   Table figures() {
-    Length beyond = plan.spec().beyondEdges();
     return Table.of(
         "figures",
         "The helix at a glance",
@@ -67,8 +67,14 @@ final class HelixTables {
         length("risePerTurn", "Rise per turn", p -> p.climb().risePerTurn()),
         length("runPerTurn", "Run per turn", p -> p.climb().runPerTurn()),
         length("freeHeight", "Clearance", p -> p.budgets().get(0).free()),
-        length("across", "Diameter", p -> p.spec().ground().outerEdge().plus(beyond).times(2)),
-        length("opening", "Inside", p -> p.spec().ground().innerEdge().minus(beyond).times(2)),
+        length(
+            "across",
+            "Diameter",
+            p -> p.spec().ground().outerEdge().plus(p.beyondEdge(true)).times(2)),
+        length(
+            "opening",
+            "Inside",
+            p -> p.spec().ground().innerEdge().minus(p.beyondEdge(false)).times(2)),
         length("roomLength", "Length with leads", HelixTables::roomLength),
         length("roomWidth", "Width with leads", HelixTables::roomWidth),
         length("roomHeight", "Height to the rail top", HelixTables::roomHeight),
@@ -76,26 +82,39 @@ final class HelixTables {
         Field.of("weight", "Weight", Measure.WEIGHT, p -> wood().plus(base()).plus(risers())));
   }
 
-  /** What the roadbed covers, both leads and what stands beyond its edges included. */
+  /**
+   * What the roadbed covers, both leads and what stands beyond its edges included. Edge strips lie
+   * along the ring, not along the leads.
+   */
   private static Box room(HelixPlan plan) {
     Map<String, PieceKind> kinds =
         plan.roadbed().kinds().stream().collect(Collectors.toMap(PieceKind::id, kind -> kind));
-    return plan.roadbed().pieces().stream()
-        .map(piece -> kinds.get(piece.kindId()).at(piece.pose()).box())
+    List<BedPiece> pieces = plan.roadbed().pieces();
+    double everywhere = plan.spec().beyondEdges().millimetres();
+    double onRing = plan.beyondEdge(true).millimetres();
+    return IntStream.range(0, pieces.size())
+        .mapToObj(
+            i -> {
+              boolean end = i == 0 || i == pieces.size() - 1;
+              Box box = kinds.get(pieces.get(i).kindId()).at(pieces.get(i).pose()).box();
+              return grown(box, end ? everywhere : onRing);
+            })
         .reduce(Box::union)
         .orElseThrow();
   }
 
+  private static Box grown(Box box, double by) {
+    return new Box(box.minX() - by, box.minY() - by, box.maxX() + by, box.maxY() + by);
+  }
+
   private static Length roomLength(HelixPlan plan) {
     Box room = room(plan);
-    return Length.ofMillimetres(Math.max(room.width(), room.height()))
-        .plus(plan.spec().beyondEdges().times(2));
+    return Length.ofMillimetres(Math.max(room.width(), room.height()));
   }
 
   private static Length roomWidth(HelixPlan plan) {
     Box room = room(plan);
-    return Length.ofMillimetres(Math.min(room.width(), room.height()))
-        .plus(plan.spec().beyondEdges().times(2));
+    return Length.ofMillimetres(Math.min(room.width(), room.height()));
   }
 
   private static Length roomHeight(HelixPlan plan) {

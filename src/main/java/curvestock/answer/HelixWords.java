@@ -18,6 +18,7 @@ import curvestock.units.Angle;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Mass;
+import curvestock.units.Money;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -255,7 +256,7 @@ public final class HelixWords {
 
   private String takesUp() {
     GroundPlan ground = spec.ground();
-    Length outer = ground.outerEdge().plus(spec.beyondEdges()).times(2);
+    Length outer = ground.outerEdge().plus(plan.beyondEdge(true)).times(2);
     String ring =
         ground.isOval()
             ? figures.sides(outer.plus(ground.straight()), outer)
@@ -268,7 +269,7 @@ public final class HelixWords {
         .formatted(
             ring,
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
-            figures.length(ground.innerEdge().minus(spec.beyondEdges()).times(2)),
+            figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
             figures.length(height()),
             spec.traffic()
                 .tallest()
@@ -337,13 +338,28 @@ public final class HelixWords {
   /** How much of everything on the shopping list has a price. */
   public static String total(Answer answer) {
     boolean sheets = answer.buying().isPresent();
+    String unpriced = Figures.count(answer.unpriced(), "item") + " with no price given";
+    if (!answer.unfit().isEmpty()) {
+      return "No total: what fits on no sheet cannot be bought";
+    }
+    if (!sheets && answer.priced().equals(Money.ZERO)) {
+      return "No total: sheets not included, " + unpriced;
+    }
     return "Total %s, sheets %s%s"
         .formatted(
             answer.figures().money(answer.priced()),
             sheets ? "included" : "not included",
-            answer.unpriced() > 0
-                ? "; plus %s with no price given"
-                    .formatted(Figures.count(answer.unpriced(), "item"))
-                : "");
+            answer.unpriced() > 0 ? "; plus " + unpriced : "");
+  }
+
+  /** That the pieces cannot be cut from the sheets, why, and what would help; empty if they can. */
+  public static List<String> unfit(Answer answer) {
+    if (answer.unfit().isEmpty()) {
+      return List.of();
+    }
+    List<String> lines = new ArrayList<>();
+    lines.add("This cannot be cut from the sheets of the job. Change it before you buy anything.");
+    lines.addAll(answer.unfit());
+    return lines;
   }
 }

@@ -368,8 +368,8 @@ public final class Workshop {
     try {
       return Answer.ofHelix(job, order, Optional.of(plan(job, listener, packers)), true);
     } catch (Infeasible e) {
-      listener.step("no sheets planned: " + e.getMessage());
-      return Answer.ofHelix(job, order, Optional.empty(), true);
+      return Answer.ofHelix(job, order, Optional.empty(), true)
+          .unfit(e.getMessage().lines().toList());
     }
   }
 

@@ -62,7 +62,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
         "helix-plan.png and helix-side.png",
         "drawings, schedule and tables",
         "all checks, heights, joints, supports and cautions");
-    return anyway.code(List.of(job));
+    return report.unfit().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO;
   }
 
   private Answer work(Job job) throws FileProblem {

@@ -2,6 +2,7 @@ package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
 import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.HalfLaps;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
@@ -207,6 +208,14 @@ public final class HelixPlan {
   /** One verdict for each rule; remedies in round figures of this plan's style. */
   public List<Verdict> verdicts() {
     return verdicts;
+  }
+
+  /** What stands out beyond the roadbed's outer edge (or its inner): ears, plates, edge strips. */
+  public Length beyondEdge(boolean outer) {
+    return stations.bridges().stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP && bridge.outer() == outer)
+        .map(bridge -> bridge.cut(style).breadth())
+        .reduce(spec.beyondEdges(), (a, b) -> a.compareTo(b) >= 0 ? a : b);
   }
 
   /** The verdicts with remedies that were tried out and hold; worked out when first asked for. */

@@ -198,7 +198,8 @@ final class SupportReader {
         fromSheets
             ? Optional.empty()
             : board.isPresent() ? stock(board.get()) : Optional.of(usualBoard());
-    return place.build(() -> new Riser.WoodBlocks(width, along, cross, saw, stock));
+    return place.build(
+        () -> new Riser.WoodBlocks(width, along, cross, saw, stock, assumed.imperial()));
   }
 
   private StockBoard usualBoard() {

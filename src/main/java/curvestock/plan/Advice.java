@@ -29,7 +29,7 @@ final class Advice {
    * Why the pieces fit nowhere, and what would; in one message where one cause, segments too long
    * for any sheet, makes all of them too large.
    */
-  List<String> forUnfit(List<Piece> pieces) {
+  List<Told> forUnfit(List<Piece> pieces) {
     Set<String> ids = pieces.stream().map(Piece::id).collect(Collectors.toSet());
     Optional<FinerCut> finer =
         FinerCut.isAboutSegments(job, ids) ? FinerCut.of(job) : Optional.empty();
@@ -38,94 +38,132 @@ final class Advice {
         .orElseGet(() -> pieces.stream().flatMap(piece -> forUnfit(piece).stream()).toList());
   }
 
-  private String forSegments(List<Piece> pieces, FinerCut finer) {
+  private Told forSegments(List<Piece> pieces, FinerCut finer) {
     Piece segment =
         pieces.stream()
             .filter(piece -> piece.shape().blank() instanceof AnnularSector)
             .findFirst()
             .orElseThrow();
     String ends = pieces.size() == 1 ? "" : ", nor do the end pieces with their straights";
-    return "Segments of "
-        + job.structure().orElseThrow().plan().spec().segmentation().segment()
-        + " fit on no sheet ("
-        + describe(segment)
-        + ")"
-        + ends
-        + ": "
-        + sheets(segment)
-        + ". Fix: write `segments-per-turn: "
-        + finer.perTurn()
-        + "`; then every piece of the roadbed fits (tried).";
+    String why =
+        "Segments of "
+            + job.structure().orElseThrow().plan().spec().segmentation().segment()
+            + " fit on no sheet ("
+            + describe(segment)
+            + ")"
+            + ends
+            + ": "
+            + sheets(segment)
+            + ". Fix: ";
+    String tried = "; then every piece of the roadbed fits (tried).";
+    return new Told(
+        why + "write `segments-per-turn: " + finer.perTurn() + "`" + tried,
+        why + "set Segments per turn to " + finer.perTurn() + tried);
   }
 
   /** Why the piece fits nowhere, and the largest piece of its kind that would. */
-  private List<String> forUnfit(Piece piece) {
-    List<String> sentences = new ArrayList<>();
+  private List<Told> forUnfit(Piece piece) {
+    List<Told> sentences = new ArrayList<>();
     boolean proven =
         offered(piece).stream().allMatch(sheet -> Fit.isImpossible(piece, sheet, job.cutting()));
     sentences.add(
-        "Piece "
-            + piece.id()
-            + " ("
-            + describe(piece)
-            + (proven ? ") does not fit on " : ") was not found to fit on ")
-            + sheets(piece)
-            + ", whichever way it is turned.");
+        Told.alike(
+            "Piece "
+                + piece.id()
+                + " ("
+                + describe(piece)
+                + (proven ? ") does not fit on " : ") was not found to fit on ")
+                + sheets(piece)
+                + ", whichever way it is turned."));
     if (piece.shape().blank() instanceof AnnularSector sector) {
-      sentences.add(forSector(piece, sector));
+      sentences.add(Told.alike(forSector(piece, sector)));
     } else {
-      sentences.add(
-          ShorterLead.of(job, piece)
-              .map(this::joinedOn)
-              .orElse("Offer a larger sheet, or cut the piece in parts."));
+      sentences.add(ShorterLead.of(job, piece).map(this::joinedOn).orElseGet(this::inParts));
     }
     return sentences;
   }
 
-  /** That the piece is larger than what the machine reaches. */
-  String forBed(Piece piece, Bed bed) {
+  /** That the piece is larger than what the machine reaches, and what makes it smaller. */
+  Told forBed(Piece piece, Bed bed) {
     LengthStyle style = job.style();
     String margin = style.formatGiven(job.cutting().margin());
-    return "Piece "
-        + piece.id()
-        + " ("
-        + describe(piece)
-        + ") is too large for the machine's bed of "
-        + style.number(bed.length())
-        + " x "
-        + style.format(bed.width())
-        + ", however it is turned ("
-        + margin
-        + " margin). "
-        + (piece.shape().blank() instanceof AnnularSector
-            ? "Cut it as shorter segments, or name a machine with a larger `bed:`."
-            : "Cut it in parts, or name a machine with a larger `bed:`.");
+    String why =
+        "Piece "
+            + piece.id()
+            + " ("
+            + describe(piece)
+            + ") is too large for the machine's bed of "
+            + style.number(bed.length())
+            + " x "
+            + style.format(bed.width())
+            + ", however it is turned ("
+            + margin
+            + " margin). ";
+    boolean roadbed = job.structure().isPresent() || job.helix().isPresent();
+    String bedInFile = "write the bed of a larger machine under `machine:` as `bed:`.";
+    if (!roadbed) {
+      String parts = "List it under `pieces:` as two or more smaller pieces, or ";
+      return new Told(why + parts + bedInFile, why + "Make it smaller, or use a larger machine.");
+    }
+    boolean lead = hasLead(piece);
+    return new Told(
+        why
+            + "Fix: cut a turn into more pieces (`segments-per-turn:`)"
+            + (lead ? ", shorten the straight (`lead-in:` under `bottom:` or `top:`)" : "")
+            + ", or "
+            + bedInFile,
+        why
+            + "Fix: set a larger number of Segments per turn"
+            + (lead ? ", a shorter Lead-in under Entry or Exit" : "")
+            + ", or use a larger machine.");
+  }
+
+  private static boolean hasLead(Piece piece) {
+    return !(piece.shape().blank() instanceof AnnularSector) && piece.name().contains("straight");
+  }
+
+  /** What makes any piece smaller, if nothing better is known. */
+  private Told inParts() {
+    boolean roadbed = job.structure().isPresent() || job.helix().isPresent();
+    return roadbed
+        ? new Told(
+            "Offer a larger sheet, or cut a turn into more pieces (`segments-per-turn:`).",
+            "Offer a larger sheet, or set a larger number of Segments per turn.")
+        : new Told(
+            "Offer a larger sheet, or list it under `pieces:` as two or more smaller pieces.",
+            "Offer a larger sheet, or make the piece smaller.");
   }
 
   /** That the straight may be shorter, and how to have the rest cut too. */
-  private String joinedOn(ShorterLead lead) {
+  private Told joinedOn(ShorterLead lead) {
     LengthStyle style = job.style();
-    Length width = job.structure().orElseThrow().plan().spec().ground().width();
-    String end = lead.entry() ? "bottom" : "top";
-    boolean layers = job.structure().orElseThrow().plan().spec().construction().layers() > 1;
-    return "The straight lead at the "
-        + (lead.entry() ? "entry" : "exit")
-        + " makes it so large. With "
-        + style.formatGiven(lead.then())
-        + " of straight in one it fits (tried): write `lead-in: "
-        + style.formatGiven(lead.then())
-        + "` under `"
-        + end
-        + ":`, and join the rest on as a piece of its own, under `pieces:` `- {name: rest of the "
-        + (lead.entry() ? "entry" : "exit")
-        + " lead, count: "
-        + (layers ? 2 : 1)
-        + ", strip: {length: "
-        + style.formatGiven(lead.rest())
-        + ", width: "
-        + style.formatGiven(width)
-        + "}}`, with a splice plate under the joint and a support beside it"
-        + (lead.works() ? "." : "; the slope then runs over that joint, see `curvestock helix`.");
+    String width = style.formatGiven(job.structure().orElseThrow().plan().spec().ground().width());
+    String end = lead.entry() ? "entry" : "exit";
+    int count = job.structure().orElseThrow().plan().spec().construction().layers();
+    String then = style.formatGiven(lead.then());
+    String rest = style.formatGiven(lead.rest());
+    String why =
+        "The straight lead at the %s makes it so large. With %s of straight in one it fits (tried): "
+            .formatted(end, then);
+    String joint = ", with a splice plate under the joint and a support beside it";
+    return new Told(
+        why
+            + "write `lead-in: %s` under `%s:`, and join the rest on as a piece of its own, under `pieces:` `- {name: rest of the %s lead, count: %s, strip: {length: %s, width: %s}}`"
+                .formatted(then, lead.entry() ? "bottom" : "top", end, count, rest, width)
+            + joint
+            + (lead.works()
+                ? "."
+                : "; the slope then runs over that joint, see `curvestock helix`."),
+        why
+            + "set Lead-in to %s under %s, and join on %s of %s x %s"
+                .formatted(
+                    then,
+                    lead.entry() ? "Entry, bottom" : "Exit, top",
+                    count == 1 ? "a strip" : count + " strips",
+                    rest,
+                    width)
+            + joint
+            + (lead.works() ? "." : "; the slope then runs over that joint: see the checks."));
   }
 
   /** That no sheet has the piece's thickness. */

@@ -150,14 +150,14 @@ public final class Planner {
     SheetStock whole =
         SheetStock.rectangle(
             "bed", bed.length(), bed.width(), job.sheets().get(0).thickness(), Money.ZERO);
-    List<String> sentences =
+    List<Told> sentences =
         job.demands().stream()
             .map(Demand::piece)
             .filter(piece -> Fit.isImpossible(piece, whole, job.cutting()))
             .map(piece -> new Advice(job).forBed(piece, bed))
             .toList();
     if (!sentences.isEmpty()) {
-      throw new Infeasible(sentences);
+      throw Infeasible.of(sentences);
     }
   }
 
@@ -188,7 +188,7 @@ public final class Planner {
                         .noneMatch(has -> has.piece().equals(piece) && has.found() > 0))
             .toList();
     if (!tooLarge.isEmpty()) {
-      throw new Infeasible(new Advice(job).forUnfit(tooLarge));
+      throw Infeasible.of(new Advice(job).forUnfit(tooLarge));
     }
   }
 }

@@ -79,7 +79,9 @@ public final class HelixPaper {
   }
 
   private void decide(String decision) {
-    parts.say(decision);
+    parts.say(HelixWords.unfit(answer));
+    boolean unfit = !answer.unfit().isEmpty();
+    parts.say(unfit ? decision.replaceFirst("^The helix", "Apart from that the helix") : decision);
     if (!helix.works()) {
       parts.bullets(words.failures());
       parts

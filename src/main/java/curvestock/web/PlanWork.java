@@ -100,7 +100,7 @@ final class PlanWork extends Work {
       Plan plan = planned(job(), new AtOnce());
       shared().plans().keep(asked().planned(), job(), plan, Optional.empty());
     } catch (Infeasible e) {
-      progress().step(e.getMessage());
+      progress().step(e.onPage());
     }
   }
 
@@ -168,7 +168,7 @@ final class PlanWork extends Work {
         search(asked(), wanted);
       } catch (Infeasible e) {
         // Broken off before it had as much as the quick plan, which stands.
-        progress().step(e.getMessage());
+        progress().step(e.onPage());
       }
       Plan deep = best(asked()).orElseThrow().plan();
       tellBest(wanted.name().toLowerCase(Locale.ROOT), Gain.words(quick, deep, job().currency()));

@@ -59,7 +59,7 @@ final class SizeDesk {
                   put(division, sizes.look(division));
                 }
               } catch (Infeasible e) {
-                refuse(division, e.getMessage());
+                refuse(division, e.onPage());
               }
             });
   }
@@ -121,13 +121,13 @@ final class SizeDesk {
       SegmentOption option = sizes.planned(division, plan);
       put(division, option);
     } catch (Infeasible e) {
-      refuse(division, e.getMessage());
+      refuse(division, e.onPage());
     }
   }
 
   /** It cannot be cut in that size. */
   void impossible(Division division, Infeasible why) {
-    refuse(division, why.getMessage());
+    refuse(division, why.onPage());
   }
 
   Division own() {

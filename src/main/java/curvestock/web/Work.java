@@ -129,7 +129,7 @@ abstract class Work implements Runnable {
       events.end("done", "{}");
     } catch (Infeasible e) {
       ObjectNode refusal = Json.object();
-      e.getMessage().lines().forEach(refusal.withArray("sentences")::add);
+      e.onPage().lines().forEach(refusal.withArray("sentences")::add);
       events.end("refused", Json.text(refusal));
     } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
       fail(e);

@@ -11,9 +11,10 @@ import org.junit.jupiter.api.Test;
 class HelixSpaceTest {
 
   /**
-   * The built-in job (invented): outer edge at 28 1/4 in. It enters at 0° through a lead of 32 in
-   * that comes from below, and leaves at 90° through one of 32 in to the left: 28 1/4 + 32 in both
-   * ways. The tallest train, 2.78 in, stands on the top turn: 24.958 + 2.78 = 27.738 in.
+   * The built-in job (invented): outer edge at 28 1/4 in, and 1/4 in of edge strip beyond it. It
+   * enters at 0° through a lead of 32 in that comes from below, and leaves at 90° through one of 32
+   * in to the left: 28 1/2 + 32 in both ways. The tallest train, 2.78 in, stands on the top turn:
+   * 24.958 + 2.78 = 27.738 in.
    */
   @Test
   void size_ofTheBuiltInJob_countsBothLeads() throws Exception {
@@ -25,7 +26,7 @@ class HelixSpaceTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "Floor space 56 1/2 in across, or 60 1/4 x 60 1/4 in with the leads; 47 1/2 in"
+                        "Floor space 57 in across, or 60 1/2 x 60 1/2 in with the leads; 47 1/2 in"
                             + " clear inside. Allow standing room around it. The highest rail is"
                             + " 24 31/32 in above the base, the roof of the tallest train 27 3/4 in"));
   }

@@ -266,6 +266,34 @@ class CommandLineTest {
 
   // ---- the answer is no ----
 
+  /** A piece that fits no sheet was told on stderr alone, beside 'works' and a total of 0.00. */
+  @Test
+  void helix_pieceThatFitsNoSheet_saysSoFirst_andHasNoTotal() throws Exception {
+    Path job =
+        job(
+            """
+            curvestock: 2
+            title: Long lead (invented)
+            invented: true
+            units: in
+            sheets: [{name: ply, size: 4x8 ft, thickness: 1/2, price: 68}]
+            cutting: {kerf: 1/8, margin: 1/4}
+            helix: {scale: HO, turns: 3, radius: 29, width: 4, rise-per-turn: 4 1/2,
+                    segments-per-turn: 4, bottom: {lead-in: 100}}
+            search: {effort: quick}
+            """);
+
+    Run helix = run("helix", job);
+
+    assertThat(helix.code()).isEqualTo(1);
+    List<String> lines = helix.out().lines().toList();
+    assertThat(lines.get(1)).startsWith("This cannot be cut from the sheets");
+    assertThat(helix.out())
+        .contains("write `lead-in: 68 in`", "No total")
+        .doesNotContain("Total 0");
+    requireNoTrace(helix);
+  }
+
   @Test
   void plan_ringThatFitsNoSheet_saysSoInPlainWordsWithAdvice() throws Exception {
     Path job = job(SMALL.replace("angle: 90", "angle: 360").replace("radius: 12", "radius: 30"));

@@ -108,4 +108,32 @@ class ShorterLeadTest {
     String tooFew = text.replace("segments-per-turn: 3", "segments-per-turn: " + fewer);
     assertThat(refused(JobReader.read(tooFew, "job.yaml"))).isNotNull();
   }
+
+  /** The page has fields; it never shows a key of the job file. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {"bottom: {lead-in: 900}", "segment-angle: 290", "machine: {bed: 300x200}"})
+  void page_isToldOfItsFields(String change) {
+    String key = change.substring(0, change.indexOf(':'));
+    String text =
+        key.equals("bottom")
+            ? JOB.replace("bottom: {lead-in: 300}", change)
+            : key.equals("machine") ? JOB + change : JOB.replace("segments-per-turn: 6", change);
+
+    Infeasible refused = refused(JobReader.read(text, "job.yaml"));
+
+    assertThat(refused.getMessage()).contains("`");
+    assertThat(refused.onPage()).doesNotContain("`", "{", "lead-in:", "bottom:");
+    assertThat(refused.onPage()).containsAnyOf("Lead-in to", "Segments per turn");
+  }
+
+  /** 'Cut it in parts' named no key. */
+  @Test
+  void bedTooSmall_namesTheKeysThatMakeThePieceSmaller() {
+    String message =
+        refused(JobReader.read(JOB + "machine: {bed: 300x200}\n", "job.yaml")).getMessage();
+
+    assertThat(message).contains("`segments-per-turn:`", "`lead-in:`", "`bed:`");
+    assertThat(message).doesNotContain("in parts");
+  }
 }

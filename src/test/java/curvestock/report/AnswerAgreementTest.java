@@ -185,8 +185,7 @@ class AnswerAgreementTest {
       if (!buying.cost().isProvenLeast()) {
         assertThat(text)
             .contains(
-                "No layout can cost less than "
-                    + job.figures().money(buying.cost().leastPaid()));
+                "No layout can cost less than " + job.figures().money(buying.cost().leastPaid()));
       }
     }
     assertThat(job.page().get("money").asText()).isEqualTo(paid);

@@ -80,6 +80,11 @@ final class LeadEnds {
     return climb.ringLength() + along + halfAlong();
   }
 
+  /** The least lead at the top whose outermost support stands beside the turn below. */
+  Length exitToSupport() {
+    return Length.ofMillimetres(exitClear() - climb.ringLength() + inset());
+  }
+
   private double earReach() {
     return spec.supports().riser() instanceof Riser.ThreadedRods rods
         ? rods.ear().map(Ear::reach).map(Length::millimetres).orElse(0.0)

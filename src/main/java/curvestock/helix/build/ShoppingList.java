@@ -77,10 +77,6 @@ public final class ShoppingList {
                     }));
   }
 
-  private static boolean isBlock(BoardCutting.Cut cut) {
-    return cut.part().startsWith("block");
-  }
-
   private static void addBattens(List<BoardCutting.Cut> cuts, Bridge bridge) {
     for (int i = 0; i < bridge.count(); i++) {
       cuts.add(new BoardCutting.Cut("batten over " + bridge.over(), bridge.length()));
@@ -90,10 +86,15 @@ public final class ShoppingList {
   private void addRisers(List<Bridge> battens) {
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
-      List<BoardCutting.Cut> cuts = new ArrayList<>(new BlockPlan(wood, supports).cuts());
+      BlockPlan blocks = new BlockPlan(wood, supports);
+      List<BoardCutting.Cut> cuts = new ArrayList<>(blocks.cuts());
+      List<BoardCutting.Cut> braces = blocks.braces(spec.ground().width());
+      cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
-      String what = cuts.stream().allMatch(ShoppingList::isBlock) ? "" : " and battens";
-      Length squaring = style.unit().isImperial() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
+      String what =
+          (braces.isEmpty() ? "" : battens.isEmpty() ? " and braces" : ", braces")
+              + (battens.isEmpty() ? "" : " and battens");
+      Length squaring = wood.inches() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
       addStock(
           new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundSawn, cuts),
           "riser blocks" + what);
@@ -147,7 +148,7 @@ public final class ShoppingList {
               .mapToLong(BlockPlan.Block::count)
               .sum();
       add(
-          "screws " + BlockScrews.name(style.unit().isImperial()),
+          "screws " + BlockScrews.name(wood.inches()),
           blocks.count() + lowest,
           spec.prices().screw(),
           "one down into each of %s blocks, and one at an angle into the base for each of the %s lowest"

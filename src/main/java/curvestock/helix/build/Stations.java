@@ -38,6 +38,7 @@ public final class Stations {
   private final List<Bridge> bridges;
   private final List<String> names;
   private final double spacing;
+  private final Length leadToSupport;
   private final Adjustments adjustments;
 
   /**
@@ -70,6 +71,7 @@ public final class Stations {
         ring.add(new Station(name, places));
       }
     }
+    leadToSupport = leads.exitToSupport();
     addEntry(leads);
     addExit(leads);
     requireKnown();
@@ -153,6 +155,11 @@ public final class Stations {
   /** From one station to the next along the line. */
   public Length spacing() {
     return Length.ofMillimetres(spacing);
+  }
+
+  /** How long the straight at the top must be to rest on a support beside the turn below. */
+  public Length leadToSupport() {
+    return leadToSupport;
   }
 
   /** What carries an edge over supports that are left out. */

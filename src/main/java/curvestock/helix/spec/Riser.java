@@ -24,9 +24,16 @@ public sealed interface Riser {
    * @param kerf of the saw that cuts them to length
    * @param stock boards that they are cut from; empty if they are cut from the roadbed's sheets,
    *     whose thickness is then their width across the track
+   * @param inches whether the shop sells by the inch, by the job's own lengths: which screw is
+   *     asked for, and what is cut off to square a board
    */
   record WoodBlocks(
-      Length width, Length along, Length crossPiece, Length kerf, Optional<StockBoard> stock)
+      Length width,
+      Length along,
+      Length crossPiece,
+      Length kerf,
+      Optional<StockBoard> stock,
+      boolean inches)
       implements Riser {
     /**
      * Checks the values.

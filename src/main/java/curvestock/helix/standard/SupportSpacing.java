@@ -14,10 +14,19 @@ public final class SupportSpacing {
    */
   private static final double NOMINAL_ALLOWANCE = 0.875;
 
+  /** The widest span is a rule of thumb: a twentieth more is no other span. */
+  private static final double ABOUT = 1.05;
+
   private SupportSpacing() {}
 
   /** From the spacing that is surely close enough to the widest in use. */
-  public record Range(Length careful, Length widest) {}
+  public record Range(Length careful, Length widest) {
+
+    /** The widest span that passes: a rule of thumb is no gauge, so a twentieth more will do. */
+    public Length most() {
+      return widest.times(ABOUT);
+    }
+  }
 
   /**
    * The row of plywood sold as this thick (an eighth less than nominal is forgiven); between two

@@ -38,6 +38,8 @@ public enum Fact {
   LIMIT,
   /** The careful end of a range. */
   CAREFUL,
+  /** The wide end of a range. */
+  WIDEST,
   /** Edges to hold at every support, 1 or 2. */
   EDGES,
   /** Diameter of a hole. */

@@ -42,9 +42,7 @@ final class FindingWords {
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
-      case SUPPORT_SPACING ->
-          "%s apart (rule of thumb for plywood this thick: %s to %s)"
-              .formatted(measured(v), fact(v, Fact.CAREFUL), needed(v));
+      case SUPPORT_SPACING -> measured(v) + " apart " + usualSpan(v, "");
       case SUPPORT_EDGES -> edges(v);
       case ROD_HOLES ->
           "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
@@ -222,13 +220,19 @@ final class FindingWords {
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return "rests on %s, %s (rule of thumb for plywood this thick: about %s)"
+    return "rests on %s, %s %s"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
                 ? "longest span " + fact(v, Fact.SPAN)
                 : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
-            figures.length(v.length(Fact.CAREFUL).times(between ? 1 : 0.5)));
+            usualSpan(v, between ? "" : "half of "));
+  }
+
+  /** The same words for a span of the ring and of a lead. */
+  private String usualSpan(Verdict v, String share) {
+    return "(rule of thumb for plywood this thick: %s%s to %s; a twentieth more will do)"
+        .formatted(share, fact(v, Fact.CAREFUL), fact(v, Fact.WIDEST));
   }
 
   private static String approach(Verdict v) {

@@ -16,9 +16,6 @@ final class LeadRule {
 
   private static final double ROUNDING = 1e-6;
 
-  /** The widest span is a rule of thumb: a twentieth more is no other span. */
-  private static final double ABOUT = 1.05;
-
   private final HelixSpec spec;
   private final Climb climb;
   private final Stations stations;
@@ -57,18 +54,19 @@ final class LeadRule {
     }
     // What reaches out beyond the last support bends like a span of twice its length.
     double span = Math.max(widest, 2 * nearest);
-    Length allowed = SupportSpacing.forThickness(spec.plywood()).value().widest();
+    SupportSpacing.Range range = SupportSpacing.forThickness(spec.plywood()).value();
     String names =
         String.join(
             ", ",
             (outerEnd < 0 ? stations.entry() : stations.exit())
                 .stream().map(Station::name).toList());
-    Length most = allowed.times(ABOUT);
+    Length most = range.most();
     boolean ok = span <= most.millimetres();
     return Verdict.of(Rule.LEAD_SUPPORTS, ok ? State.OK : State.MARGINAL)
         .measuring(Length.ofMillimetres(span))
         .against(most)
-        .with(Fact.CAREFUL, allowed)
+        .with(Fact.CAREFUL, range.careful())
+        .with(Fact.WIDEST, range.widest())
         .with(Fact.SUPPORTS, new Text(names))
         .with(Fact.SPAN, Length.ofMillimetres(widest))
         .with(Fact.BEYOND, Length.ofMillimetres(nearest));

@@ -77,18 +77,17 @@ final class SupportRule {
   private Verdict spacing() {
     SupportSpacing.Range range = SupportSpacing.forThickness(spec.plywood()).value();
     Length span = widestSpan();
-    boolean ok = span.compareTo(range.widest()) <= 0;
+    boolean ok = span.compareTo(range.most()) <= 0;
     boolean tooWide = span.compareTo(range.widest().times(TOO_WIDE)) > 0;
     int wanted =
         (int) Math.ceil(climb.runPerTurn().millimetres() / range.widest().millimetres() - 1e-9);
     return Verdict.of(Rule.SUPPORT_SPACING, ok ? State.OK : tooWide ? State.FAIL : State.MARGINAL)
         .measuring(span)
-        .against(range.widest())
+        .against(range.most())
         .with(Fact.CAREFUL, range.careful())
+        .with(Fact.WIDEST, range.widest())
         .fixedBy(
-            stations.spacing().compareTo(range.widest()) <= 0
-                ? List.of()
-                : List.of(perTurn(wanted)));
+            stations.spacing().compareTo(range.most()) <= 0 ? List.of() : List.of(perTurn(wanted)));
   }
 
   /** Between neighbours that stand, a support left out without a strip included. */

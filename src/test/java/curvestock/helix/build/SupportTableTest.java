@@ -180,7 +180,12 @@ class SupportTableTest {
             .supports(
                 new SupportPlan(
                     new Riser.WoodBlocks(
-                        inches(0.483), inches(2), Length.ZERO, inches(0.125), Optional.empty()),
+                        inches(0.483),
+                        inches(2),
+                        Length.ZERO,
+                        inches(0.125),
+                        Optional.empty(),
+                        true),
                     8,
                     Optional.empty(),
                     Length.ZERO,
