@@ -236,13 +236,11 @@ public final class BenchWords {
       lines.add(
           "These are tall and thin: "
               + slender
-              + ". Brace each pair sideways, with a diagonal of the same wood across it.");
+              + ". Brace each pair sideways, with a diagonal of the same wood across it"
+              + (wood.stock().isPresent() ? "; the braces are on the cut list." : "."));
     }
     if (wood.stock().isPresent()) {
-      lines.add(
-          "The cut list counts each block once"
-              + (slender.isEmpty() ? "" : " and has no braces")
-              + ": buy a spare board.");
+      lines.add("The cut list has no wood for blocks cut wrong: buy a spare board.");
     }
     blocks
         .withoutRoom()

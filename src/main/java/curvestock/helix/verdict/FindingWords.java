@@ -231,7 +231,7 @@ final class FindingWords {
 
   /** The same words for a span of the ring and of a lead. */
   private String usualSpan(Verdict v, String share) {
-    return "(rule of thumb for plywood this thick: %s%s to %s; a twentieth more will do)"
+    return "(rule of thumb for plywood this thick: %s%s to %s, or a little more)"
         .formatted(share, fact(v, Fact.CAREFUL), fact(v, Fact.WIDEST));
   }
 
