@@ -104,11 +104,10 @@ public final class QuickReport {
     text.append(
         String.format(
             Locale.ROOT,
-            "%d of %d cases done. Processor time of one thread over the calibrator, %.2f s in this"
-                + " run.%n%n| goal | found |%n|---|---|%n",
+            "%d of %d cases done. Processor time of one thread over the calibrator.%n%n| goal | found"
+                + " |%n|---|---|%n",
             rows.size(),
-            asked,
-            calibrator));
+            asked));
     share(text, "counts of the greater effort reached in at least 95 %", QuickRow::isReached);
     share(text, "never below rows or stack", row -> !row.isBelowRival());
     share(text, "at most 3 × the calibrator a kind", row -> row.seconds() <= MOST * calibrator);
