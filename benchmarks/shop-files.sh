@@ -42,6 +42,10 @@ foreign_svg() {
   echo "$# drawn, $bad refused"
 }
 
+"$here/benchmarks/head.sh" "Machine files in foreign readers" "effort quick, seed 1"
+echo "Exit code 0 of \`check\` means that every drawing read back is the layout, every lap is cleared and no other wood,"
+echo "and every piece hangs by its tabs. Foreign readers: librsvg's rsvg-convert, and ezdxf for Python."
+echo
 echo "| job | machine | plan | check | cut files right | undersides right | groups of the SVG | rsvg-convert | ezdxf |"
 echo "|---|---|---|---|--:|--:|---|---|---|"
 for job in $jobs; do

@@ -9,9 +9,9 @@ new=$(realpath "$1")
 old=${2:+$(realpath "$2")}
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-javac -d "$scratch" benchmarks/Calibrator.java
+javac --release 17 -d "$scratch" benchmarks/java/curvestock/bench/Calibrator.java
 
-calibrate() { java -cp "$scratch" Calibrator 2>/dev/null; }
+calibrate() { java -cp "$scratch" curvestock.bench.Calibrator; }
 
 # Processor seconds of a command; what it prints is thrown away.
 seconds() {
@@ -54,10 +54,9 @@ run "$new" plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick
 row "the same from the cache, boathouse" 4 plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick
 after=$(calibrate)
 
-echo "# Processor time of whole commands"
-echo
-echo "\`benchmarks/speed.sh NEW.jar OLD.jar\`; commit $(git log -1 --format=%h), old: the jar given. Built-in job unless"
-echo "named. Calibrator $before s before, $after s after; figures are times the calibrator, in one run."
+benchmarks/head.sh "Processor time of whole commands" "efforts as named, seed 1"
+echo "\`benchmarks/speed.sh NEW.jar OLD.jar\`; old: the jar given. Built-in job unless named. Calibrator $before s before,"
+echo "$after s after; figures are times the calibrator, in one run."
 echo
 echo "| what | old | now | goal |"
 echo "|---|--:|--:|--:|"

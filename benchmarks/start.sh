@@ -32,13 +32,12 @@ fi
 args=()
 for one in "${named[@]}"; do args+=(-n "${one%%|*}" "${one#*|}"); done
 hyperfine --warmup 1 --runs "$runs" --export-json "$work/times.json" "${args[@]}"
-python3 - "$work/times.json" "$runs" >benchmarks/report-start.md <<'PY'
-import json, os, platform, sys
+benchmarks/head.sh "Time to start" "effort quick, seed 1" >benchmarks/report-start.md
+python3 - "$work/times.json" "$runs" >>benchmarks/report-start.md <<'PY'
+import json, sys
 results = json.load(open(sys.argv[1]))["results"]
 hello = results[0]["median"]
-print("# Time to start\n")
-print(f"{os.cpu_count()} processors, {platform.system()} {platform.machine()}; median of {sys.argv[2]} runs by hyperfine.")
-print("Ratios are to the first line.\n")
+print(f"Median of {sys.argv[2]} runs by hyperfine. Ratios are to the first line.\n")
 print("| what | median, s | least, s | largest, s | ratio |\n|---|--:|--:|--:|--:|")
 for r in results:
     print(f"| {r['command']} | {r['median']:.3f} | {r['min']:.3f} | {r['max']:.3f} | {r['median'] / hello:.1f} |")

@@ -13,9 +13,8 @@ sheets() { # the first number of sheets that an answer names
   grep -om1 '[0-9]* sheets\?' "$1" | head -1 || true
 }
 
-echo "# Ctrl-C"
-echo
-echo "\`benchmarks/stop.sh JAR\`; commit $(git log -1 --format=%h). Built-in job, an empty cache. Seconds from the signal to the end"
+benchmarks/head.sh "Ctrl-C" "efforts as named, seed 1"
+echo "\`benchmarks/stop.sh JAR\`. Built-in job, an empty cache. Seconds from the signal to the end"
 echo "of the process, packet and pictures written included; 'ended' where it was done before."
 echo
 echo "| command | stopped after | ended within | answer |"

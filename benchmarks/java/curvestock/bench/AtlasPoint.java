@@ -57,12 +57,11 @@ record AtlasPoint(int parts, int aspect, double radius, double width) {
             Angle.ofDegrees(360.0 / parts)));
   }
 
-  /** The sheet, shortened both ways by a factor. */
-  SheetStock sheet(double factor) {
+  SheetStock sheet() {
     return SheetStock.rectangle(
         "sheet",
-        Length.ofMillimetres(aspect * SHEET * factor),
-        Length.ofMillimetres(SHEET * factor),
+        Length.ofMillimetres(aspect * SHEET),
+        Length.ofMillimetres(SHEET),
         Length.ofMillimetres(12),
         Money.ZERO);
   }

@@ -12,8 +12,6 @@ import curvestock.packing.SearchSettings;
 import curvestock.packing.atlas.Atlas;
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,8 +24,6 @@ import java.util.function.Predicate;
  * usual sheets with usual gaps, packed with and without it.
  */
 public final class AtlasReport {
-
-  private static final Path REPORT = Settings.REPORTS.resolve("report-atlas.md");
 
   private AtlasReport() {}
 
@@ -64,12 +60,23 @@ public final class AtlasReport {
     int[] sheets = numbers(arguments[3]);
     int normal = Integer.parseInt(arguments[4]);
     List<Row> rows = new ArrayList<>();
+    Report report =
+        new Report(
+            Settings.REPORTS.resolve("report-atlas.md"),
+            "Layouts from the atlas for sizes that are not in it",
+            "efforts quick and, for "
+                + normal
+                + " sizes, normal; seed 1, sizes by seed "
+                + arguments[1]);
     while (rows.size() < sizes) {
       RandomArc size = RandomArc.next(random, parts, sheets);
       row(size, rows.size() < normal).ifPresent(rows::add);
-      Files.writeString(REPORT, report(rows, arguments));
+      report.body(body(rows, arguments));
     }
-    Files.write(REPORT, AtlasCases.section(), StandardOpenOption.APPEND);
+    for (String line : AtlasCases.section()) {
+      report.line(line);
+    }
+    report.finish();
   }
 
   private static int[] numbers(String joined) {
@@ -108,8 +115,8 @@ public final class AtlasReport {
             charting,
             quickSeconds,
             betterSeconds,
-            AtlasBuild.isRight(better)
-                && charted.map(packed -> AtlasBuild.isRight(packed.layout())).orElse(true)));
+            AtlasTable.isRight(better)
+                && charted.map(packed -> AtlasTable.isRight(packed.layout())).orElse(true)));
   }
 
   private static int count(Layout layout) {
@@ -125,10 +132,8 @@ public final class AtlasReport {
         .of(size.stock(), size.cutting(), new SearchSettings(1, effort));
   }
 
-  private static String report(List<Row> rows, String[] arguments) throws IOException {
+  private static String body(List<Row> rows, String[] arguments) throws IOException {
     StringBuilder text = new StringBuilder();
-    line(text, "# Layouts from the atlas for sizes that are not in it");
-    line(text, "");
     line(
         text,
         "%d charts of %d pieces, %.0f KB of text. Arguments %s: random sizes, each on a sheet and with"
@@ -136,7 +141,7 @@ public final class AtlasReport {
             + " worked.",
         Atlas.SHIPPED.charts().size(),
         Atlas.SHIPPED.charts().stream().mapToInt(chart -> chart.count()).sum(),
-        Files.size(AtlasBuild.TABLE) / 1000.0,
+        Files.size(AtlasTable.FILE) / 1000.0,
         String.join(" ", arguments));
     line(text, "");
     verdicts(text, rows);

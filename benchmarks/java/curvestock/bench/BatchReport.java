@@ -5,23 +5,20 @@ import curvestock.files.FileProblem;
 import curvestock.job.Batch;
 import curvestock.job.Job;
 import curvestock.packing.Packers;
+import curvestock.piece.Demand;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Infeasible;
 import curvestock.plan.PlanListener;
 import java.io.IOException;
-import java.lang.management.ManagementFactory;
-import java.lang.management.MemoryPoolMXBean;
-import java.lang.management.MemoryType;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Plans 1,000 pieces of 20 kinds from four invented jobs in one run, draws and checks every sheet,
- * and writes {@code benchmarks/report-batch.md}: time, memory, sheets against the bound.
+ * Plans 1,000 pieces of 20 kinds from four invented jobs in one run, and multiples of them, draws
+ * and checks every sheet, and writes {@code benchmarks/report-batch.md}: processor time, memory,
+ * sheets against the bound, and how they grow. Sizes done are kept in a {@link Journal}.
  */
 public final class BatchReport {
 
@@ -29,71 +26,66 @@ public final class BatchReport {
 
   private BatchReport() {}
 
-  public static void main(String[] args) throws IOException, FileProblem, Infeasible {
+  /**
+   * @param arguments how many times the 1,000 pieces, a number for each size
+   */
+  public static void main(String[] arguments) throws IOException, FileProblem, Infeasible {
     Settings settings = Settings.fromProperties();
+    Journal journal = Journal.open("batch", settings.asked());
+    Report report =
+        new Report(
+            Settings.REPORTS.resolve("report-batch.md"),
+            "A batch of four jobs, 1,000 pieces and more",
+            settings.asked());
+    List<BatchSize> done = new ArrayList<>();
+    for (String argument : arguments) {
+      Optional<List<String>> known = journal.line(argument);
+      BatchSize size;
+      if (known.isPresent()) {
+        size = BatchSize.parse(known.get());
+      } else {
+        size = measured(Integer.parseInt(argument), settings);
+        journal.note(argument, size.cells());
+      }
+      done.add(size);
+      report.body(BatchSize.table(done));
+      System.out.println(BatchSize.table(done));
+    }
+    report.finish();
+  }
+
+  private static BatchSize measured(int times, Settings settings) throws FileProblem, Infeasible {
+    Batch batch = batch(times, settings);
+    PeakHeap heap = new PeakHeap();
+    double start = ProcessorTime.ofProcess();
+    BatchPlan plan = Workshop.plan(batch, new Progress(), Packers.FORGETFUL);
+    double planned = ProcessorTime.ofProcess() - start;
+    // Throws if a drawing fails the independent check.
+    Workshop.result(plan, PlanListener.NONE);
+    double drawn = ProcessorTime.ofProcess() - start - planned;
+    return new BatchSize(
+        plan.plan().pieces(),
+        batch.together().demands().size(),
+        plan.plan().purchase().sheets(),
+        plan.plan().purchase().bound().sheets(),
+        plan.plan().areaYield(),
+        planned,
+        drawn,
+        heap.mebibytes());
+  }
+
+  private static Batch batch(int times, Settings settings) throws FileProblem {
     List<Job> jobs = new ArrayList<>();
     for (String name : FILES) {
       Path file = Settings.DATA.resolve("batch").resolve(name);
-      Job job = Workshop.readJob(Optional.of(file));
-      jobs.add(job.with(settings.search()));
+      Job job = Workshop.readJob(Optional.of(file)).with(settings.search());
+      List<Demand> more =
+          job.wanted().stream()
+              .map(demand -> new Demand(demand.piece(), times * demand.count()))
+              .toList();
+      jobs.add(times == 1 ? job : job.only(more));
     }
-    Batch batch = Batch.of(jobs);
-    long start = System.nanoTime();
-    BatchPlan plan = Workshop.plan(batch, new Progress(), Packers.FORGETFUL);
-    double planned = (System.nanoTime() - start) / 1e9;
-    // Throws if a drawing fails the independent check.
-    Workshop.result(plan, PlanListener.NONE);
-    double drawn = (System.nanoTime() - start) / 1e9 - planned;
-    String text = markdown(settings, batch, plan, planned, drawn);
-    System.out.print(text);
-    Files.writeString(Settings.REPORTS.resolve("report-batch.md"), text);
-  }
-
-  private static String markdown(
-      Settings settings, Batch batch, BatchPlan plan, double planned, double drawn) {
-    int kinds = batch.together().demands().size();
-    StringBuilder text = new StringBuilder();
-    text.append("# A batch of four jobs\n\n");
-    text.append("All data invented (`data/batch/`). Effort ");
-    text.append(settings.search().effort().name().toLowerCase(Locale.ROOT));
-    text.append("; ").append(Settings.machine()).append(".\n\n");
-    text.append("| what | |\n|---|--:|\n");
-    row(text, "pieces", plan.plan().pieces() + " of " + kinds + " kinds");
-    row(text, "sheets", Integer.toString(plan.plan().purchase().sheets()));
-    row(text, "proven least", Integer.toString(plan.plan().purchase().bound().sheets()));
-    row(text, "area that becomes pieces", format("%.1f %%", 100 * plan.plan().areaYield()));
-    row(text, "planning", format("%.0f s", planned));
-    row(text, "drawing and checking every sheet", format("%.0f s", drawn));
-    row(text, "largest heap", format("%.0f MiB", heap() / (1 << 20)));
-    text.append("\n| job | pieces | of the area | of the cost |\n|---|--:|--:|--:|\n");
-    for (BatchPlan.Share share : plan.shares()) {
-      text.append(
-          format(
-              "| %s %s | %d | %.1f %% | %s |\n",
-              share.member().tag(),
-              share.member().job().title(),
-              share.pieces(),
-              100 * share.part(),
-              share.cost().format("EUR ")));
-    }
-    return text.toString();
-  }
-
-  private static void row(StringBuilder text, String what, String value) {
-    text.append("| ").append(what).append(" | ").append(value).append(" |\n");
-  }
-
-  private static String format(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
-  }
-
-  /** Sum of the peaks of all heap pools: at least as large as the true peak. */
-  private static double heap() {
-    return ManagementFactory.getMemoryPoolMXBeans().stream()
-        .filter(pool -> pool.getType() == MemoryType.HEAP)
-        .map(MemoryPoolMXBean::getPeakUsage)
-        .mapToLong(java.lang.management.MemoryUsage::getUsed)
-        .sum();
+    return Batch.of(jobs);
   }
 
   private static final class Progress implements PlanListener {

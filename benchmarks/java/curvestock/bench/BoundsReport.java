@@ -14,30 +14,35 @@ import java.util.function.Supplier;
 
 /**
  * Proven limits beside the best counts known, for the single kinds of the cases, and writes {@code
- * benchmarks/report-bounds.md}. Nothing is packed: counts, and the bounds of that time, are read
- * from {@code benchmarks/report-cases.md}.
+ * benchmarks/report-bounds.md}. Nothing is packed: counts are read from the reports on the cases.
  */
 public final class BoundsReport {
 
   /** As many as a plan at normal effort allows. */
   private static final long PROOF_TESTS = 3_000_000;
 
-  private record Known(int count, int bound) {}
-
   /**
+   * @param count the best known
+   * @param atOnce the limit before any search
    * @param edgesMs processor time of the bound by edge waste
    * @param casesMs the same of the bound by cases, where it is tried
    * @param closely the bound at thorough effort without the cover by points, which takes minutes
    */
   private record Row(
-      String name, Known known, Bound bound, double edgesMs, double casesMs, Bound closely) {
+      String name,
+      int count,
+      int atOnce,
+      Bound bound,
+      double edgesMs,
+      double casesMs,
+      Bound closely) {
 
     int gap() {
-      return bound.count() - known.count();
+      return bound.count() - count;
     }
 
-    int oldGap() {
-      return known.bound() - known.count();
+    int gapAtOnce() {
+      return atOnce - count;
     }
 
     String rule() {
@@ -49,32 +54,40 @@ public final class BoundsReport {
 
   public static void main(String[] args) throws IOException {
     Settings settings = Settings.fromProperties();
-    Map<String, Known> known = known();
+    Map<String, Integer> known = new LinkedHashMap<>();
+    readCounts("report-cases.md", known);
+    readCounts("report-cases-quick.md", known);
     List<Row> rows = new ArrayList<>();
+    Report report =
+        new Report(
+            settings.report("report-bounds.md"),
+            "Proven limits beside the best counts known",
+            "proofs as at effort normal, nothing searched, so no seed");
     for (BenchCase c : CaseTable.read(Settings.DATA.resolve("cases.csv"))) {
       if (!c.isMixed() && c.name().matches(settings.only())) {
         rows.add(row(c, known.get(c.name())));
-        Files.writeString(settings.report("report-bounds.md"), markdown(rows));
+        report.body(markdown(rows));
       }
     }
+    report.finish();
     System.out.print(markdown(rows));
   }
 
-  private static Map<String, Known> known() throws IOException {
-    Map<String, Known> known = new LinkedHashMap<>();
-    for (String line : Files.readAllLines(Settings.REPORTS.resolve("report-cases.md"))) {
+  /** Counts of the single kinds in a report on the cases, in bold in its first table. */
+  private static void readCounts(String report, Map<String, Integer> known) throws IOException {
+    for (String line : Files.readAllLines(Settings.REPORTS.resolve(report))) {
       String[] cells = line.split("\\|");
+      if (line.startsWith("## Several kinds")) {
+        return;
+      }
       if (cells.length > 5 && cells[2].strip().startsWith("**")) {
         int count = Integer.parseInt(cells[2].replace("*", "").strip());
-        if (cells[3].strip().matches("[0-9]+")) {
-          known.putIfAbsent(cells[1].strip(), new Known(count, Integer.parseInt(cells[3].strip())));
-        }
+        known.merge(cells[1].strip(), count, Math::max);
       }
     }
-    return known;
   }
 
-  private static Row row(BenchCase c, Known known) {
+  private static Row row(BenchCase c, int known) {
     Bound quick = Bound.quick(c.piece(), c.sheet(), c.cutting());
     double start = ProcessorTime.seconds();
     Bound edges =
@@ -84,40 +97,46 @@ public final class BoundsReport {
     double end = ProcessorTime.seconds();
     Bound closely =
         tried(bound, known, () -> bound.byEdges(c.piece(), c.sheet(), c.cutting(), true));
-    return new Row(c.name(), known, bound, 1000 * (middle - start), 1000 * (end - middle), closely);
+    return new Row(
+        c.name(),
+        known,
+        quick.count(),
+        bound,
+        1000 * (middle - start),
+        1000 * (end - middle),
+        closely);
   }
 
   /** What is proven best needs no further proof. */
-  private static Bound tried(Bound bound, Known known, Supplier<Bound> sharper) {
-    return bound.count() > known.count() ? sharper.get() : bound;
+  private static Bound tried(Bound bound, int known, Supplier<Bound> sharper) {
+    return bound.count() > known ? sharper.get() : bound;
   }
 
-  private static Bound byCases(BenchCase c, Bound bound, Known known) {
-    return bound.byCases(
-        c.piece(), c.sheet(), c.cutting(), known.count(), PROOF_TESTS, Control.NONE);
+  private static Bound byCases(BenchCase c, Bound bound, int known) {
+    return bound.byCases(c.piece(), c.sheet(), c.cutting(), known, PROOF_TESTS, Control.NONE);
   }
 
   private static String markdown(List<Row> rows) {
-    StringBuilder text = new StringBuilder("# Proven limits beside the best counts known\n\n");
-    text.append(
-        """
-        Single kinds of `data/cases.csv`. Count and old limit: [report-cases.md](report-cases.md). New limit: what
-        a plan at normal effort proves. Closely: with the edges looked at as at thorough effort, without the cover
-        by points, which takes minutes. Processor time in one thread of one run, %s.
+    StringBuilder text =
+        new StringBuilder(
+            """
+            Single kinds of `data/cases.csv`. Count: the larger of [report-cases.md](report-cases.md) and
+            [report-cases-quick.md](report-cases-quick.md). At once: the limit before any search, by area as a rule.
+            Limit: what a plan at normal effort proves. Closely: with the edges looked at as at thorough effort,
+            without the cover by points, which takes minutes. Processor time of one thread.
 
-        """
-            .formatted(Settings.machine()));
+            """);
     text.append("| goal | found |\n|---|---|\n");
     line(text, "limit = count in a quarter of the kinds", best(rows));
     line(text, "gap of limit and count halved, median", gaps(rows));
     line(
         text,
-        "limit below the old one",
-        rows.stream().filter(row -> row.bound().count() < row.known().bound()).count()
+        "limit below the one at once",
+        rows.stream().filter(row -> row.bound().count() < row.atOnce()).count()
             + " of "
             + rows.size()
             + " kinds; closely "
-            + rows.stream().filter(row -> row.closely().count() < row.known().bound()).count());
+            + rows.stream().filter(row -> row.closely().count() < row.atOnce()).count());
     line(
         text,
         "edges: at most 0.3 processor seconds a kind",
@@ -128,7 +147,7 @@ public final class BoundsReport {
             rows.stream().mapToDouble(Row::edgesMs).max().orElse(0) / 1000,
             rows.stream().filter(row -> row.edgesMs() > 300).count()));
     text.append(
-        "\n| case | count | old limit | new limit | proven | closely | edges | cases |\n"
+        "\n| case | count | at once | limit | proven | closely | edges | cases |\n"
             + "|---|--:|--:|--:|---|--:|--:|--:|\n");
     for (Row row : rows) {
       text.append(
@@ -136,8 +155,8 @@ public final class BoundsReport {
               Locale.ROOT,
               "| %s | %d | %d | %s | %s | %d | %.0f ms | %.0f ms |%n",
               row.name(),
-              row.known().count(),
-              row.known().bound(),
+              row.count(),
+              row.atOnce(),
               row.gap() == 0 ? "**" + row.bound().count() + "**" : row.bound().count(),
               row.rule(),
               row.closely().count(),
@@ -163,14 +182,14 @@ public final class BoundsReport {
   private static String gaps(List<Row> rows) {
     double[] shares =
         rows.stream()
-            .filter(row -> row.oldGap() > 0)
-            .mapToDouble(row -> (double) row.gap() / row.oldGap())
+            .filter(row -> row.gapAtOnce() > 0)
+            .mapToDouble(row -> (double) row.gap() / row.gapAtOnce())
             .toArray();
     return String.format(
         Locale.ROOT,
-        "median gap %.0f, was %.0f; median of new over old %.2f",
+        "median gap %.0f, at once %.0f; median of one over the other %.2f",
         median(rows.stream().mapToDouble(Row::gap).toArray()),
-        median(rows.stream().mapToDouble(Row::oldGap).toArray()),
+        median(rows.stream().mapToDouble(Row::gapAtOnce).toArray()),
         median(shares));
   }
 

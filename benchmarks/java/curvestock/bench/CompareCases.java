@@ -1,14 +1,14 @@
 package curvestock.bench;
 
+import curvestock.packing.Effort;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
 /**
  * Runs all cases of {@code benchmarks/data/cases.csv} against the three rivals and writes {@code
- * benchmarks/report-cases.md}, anew after each case, so that a broken run leaves what it has.
+ * benchmarks/report-cases.md}, at quick effort {@code report-cases-quick.md}, anew after each case.
  */
 public final class CompareCases {
 
@@ -19,15 +19,21 @@ public final class CompareCases {
     List<BenchCase> cases = CaseTable.read(Settings.DATA.resolve("cases.csv"));
     warmUp(cases.get(0), settings);
     List<Comparison> done = new ArrayList<>();
+    Effort effort = settings.search().effort();
+    Report report =
+        new Report(
+            settings.report(effort == Effort.QUICK ? "report-cases-quick.md" : "report-cases.md"),
+            "The engine against three rivals",
+            settings.asked());
     for (BenchCase c : cases) {
       if (c.name().matches(settings.only())) {
         Comparison comparison = Comparison.of(c, settings);
         done.add(comparison);
         show(comparison);
-        Files.writeString(
-            settings.report("report-cases.md"), CompareReport.of(done, settings, cases.size()));
+        report.body(CompareReport.of(done, settings));
       }
     }
+    report.finish();
   }
 
   /** So that the first case is not charged for loading classes and native code. */

@@ -19,9 +19,10 @@ final class CompareReport {
     this.settings = settings;
   }
 
-  static String of(List<Comparison> done, Settings settings, int cases) {
+  /** Below the head. */
+  static String of(List<Comparison> done, Settings settings) {
     CompareReport report = new CompareReport(done, settings);
-    report.head(cases);
+    report.head();
     report.verdicts();
     report.singles();
     report.mixed();
@@ -29,17 +30,12 @@ final class CompareReport {
     return report.text.toString();
   }
 
-  private void head(int cases) {
-    line("# The engine against three rivals, %d of %d cases", done.size(), cases);
-    line("");
+  private void head() {
     line(
-        "Effort %s, seed %d. Grid model: at most %d placements, turns of 45°, %.0f s of CP-SAT on 2"
-            + " workers from a greedy first solution; its step is in the table. %s. All times in one run.",
-        settings.search().effort().toString().toLowerCase(Locale.ROOT),
-        settings.search().seed(),
-        settings.placements(),
-        settings.seconds(),
-        Settings.machine());
+        "%d cases. Grid model: at most %d placements, turns of 45°, %.0f s of CP-SAT on 2 workers from"
+            + " a greedy first solution; its step is in the table. All times are processor seconds: the"
+            + " engine's of its one thread, the solver's of the whole process.",
+        done.size(), settings.placements(), settings.seconds());
     line("");
   }
 

@@ -9,7 +9,6 @@ import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.report.CompareJson;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -42,9 +41,15 @@ public final class CoresReport {
     Trace trace = new Trace();
     Run one = run(quick, 1, trace);
     Run two = run(quick, 2, new Trace());
+    Report report =
+        new Report(
+            Settings.REPORTS.resolve("report-cores.md"),
+            "More cores",
+            "`compare` of the built-in job, effort quick, seed 1, without a cache");
     String text = markdown(one, two, trace);
     System.out.print(text);
-    Files.writeString(Settings.REPORTS.resolve("report-cores.md"), text);
+    report.body(text);
+    report.finish();
   }
 
   private record Run(double seconds, String answer) {}
@@ -156,8 +161,7 @@ public final class CoresReport {
 
   private static String markdown(Run one, Run two, Trace trace) {
     StringBuilder text = new StringBuilder();
-    text.append("# More cores\n\n`compare` of the built-in job, quick, without a cache; ");
-    text.append(Settings.machine()).append(".\n\n");
+    text.append("Wall seconds on one core over those on more, in one run.\n\n");
     text.append("| cores | speed-up measured | simulated |\n|--:|--:|--:|\n");
     double all = trace.simulated(1);
     for (int cores : new int[] {1, 2, 4, 8}) {

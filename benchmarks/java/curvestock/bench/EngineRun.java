@@ -8,7 +8,8 @@ import curvestock.packing.Packer;
 import curvestock.packing.SearchSettings;
 
 /**
- * The engine on one case.
+ * The engine on one case. All times are processor seconds of the calling thread, which has to be
+ * the only one that works.
  *
  * @param value pieces (single kind) or square millimetres (several kinds)
  * @param bound proven bound of a single kind; of several kinds the number wanted
@@ -35,12 +36,12 @@ record EngineRun(
 
   private static EngineRun single(BenchCase c, SearchSettings settings) {
     Bound bound = Bound.quick(c.piece(), c.sheet(), c.cutting());
-    long start = System.nanoTime();
+    double start = ProcessorTime.seconds();
     Packed packed =
         new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), bound.count(), Control.NONE);
     double whole = secondsSince(start);
     int count = packed.layout().placements().size();
-    start = System.nanoTime();
+    start = ProcessorTime.seconds();
     Packed again =
         new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), count, Control.NONE);
     double toBest = secondsSince(start);
@@ -59,7 +60,7 @@ record EngineRun(
   }
 
   private static EngineRun mixed(BenchCase c, SearchSettings settings) {
-    long start = System.nanoTime();
+    double start = ProcessorTime.seconds();
     Packed packed = new Packer(c.sheet(), c.cutting(), settings).fill(c.wanted(), Control.NONE);
     double whole = secondsSince(start);
     Layout layout = packed.layout();
@@ -78,14 +79,14 @@ record EngineRun(
 
   /** Seconds of a fresh run until it has this many of a single kind, or has found all it can. */
   static double secondsTo(int count, BenchCase c, SearchSettings settings) {
-    long start = System.nanoTime();
+    double start = ProcessorTime.seconds();
     Packed packed =
         new Packer(c.sheet(), c.cutting(), settings).most(c.piece(), count, Control.NONE);
     double seconds = secondsSince(start);
     return packed.layout().placements().size() >= count ? seconds : Double.POSITIVE_INFINITY;
   }
 
-  private static double secondsSince(long start) {
-    return (System.nanoTime() - start) / 1e9;
+  private static double secondsSince(double start) {
+    return ProcessorTime.seconds() - start;
   }
 }

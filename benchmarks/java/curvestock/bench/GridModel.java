@@ -26,9 +26,9 @@ final class GridModel {
    * @param value pieces (single kind) or square millimetres (several kinds)
    * @param proven whether CP-SAT proved that the grid allows no more
    * @param step distance between dots, in millimetres
-   * @param building seconds spent on placements, conflicts and cliques
-   * @param toBest seconds of solving until the best was reached; 0 if CP-SAT itself found nothing
-   *     in time and the greedy first solution stands
+   * @param building processor seconds spent on placements, conflicts and cliques
+   * @param toBest processor seconds of both workers in solving until the best was reached; 0 if
+   *     CP-SAT itself found nothing in time and the greedy first solution stands
    */
   record Result(
       double value,
@@ -45,7 +45,7 @@ final class GridModel {
 
   static Result solve(BenchCase c, int mostPlacements, double seconds) {
     Loader.loadNativeLibraries();
-    long start = System.nanoTime();
+    double start = ProcessorTime.ofProcess();
     DottedBoard board = new DottedBoard(c, mostPlacements);
     CpModel model = new CpModel();
     BoolVar[] used =
@@ -131,12 +131,12 @@ final class GridModel {
         .sum();
   }
 
-  private static double secondsSince(long start) {
-    return (System.nanoTime() - start) / 1e9;
+  private static double secondsSince(double start) {
+    return ProcessorTime.ofProcess() - start;
   }
 
   private static final class BestSoFar extends CpSolverSolutionCallback {
-    private final long start = System.nanoTime();
+    private final double start = ProcessorTime.ofProcess();
     private double value;
     private double seconds;
 

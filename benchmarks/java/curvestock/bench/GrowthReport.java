@@ -14,7 +14,6 @@ import curvestock.sheet.SheetStock;
 import curvestock.units.Angle;
 import curvestock.units.Length;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -53,9 +52,15 @@ public final class GrowthReport {
     for (int n : PIECES) {
       measured.add(report.measure(n));
     }
+    Report written =
+        new Report(
+            Settings.REPORTS.resolve("report-growth.md"),
+            "Time against pieces per sheet",
+            "effort quick, seed 1");
     String text = report.markdown(measured);
     System.out.print(text);
-    Files.writeString(Settings.REPORTS.resolve("report-growth.md"), text);
+    written.body(text);
+    written.finish();
   }
 
   private SheetStock sheet(int n, double density) {
@@ -67,14 +72,14 @@ public final class GrowthReport {
     SheetStock tight = sheet(n, 0.75);
     int bound = Bound.quick(piece, tight, CUTTING).count();
     double first = least(() -> new Packer(tight, CUTTING, quick).most(piece, 1, Control.NONE));
-    long start = System.nanoTime();
+    double start = ProcessorTime.seconds();
     Layout full = new Packer(tight, CUTTING, quick).most(piece, bound, Control.NONE).layout();
     double whole = secondsSince(start);
     SheetStock loose = sheet(n, SEARCH_DENSITY);
     List<Piece> pieces = Collections.nCopies(n, piece);
     double search = 0;
     for (int seed = 1; seed <= RUNS; seed++) {
-      start = System.nanoTime();
+      start = ProcessorTime.seconds();
       Optional<Layout> found =
           new FixedSet(pieces, seed).layOn(loose, CUTTING, List.of(), 50_000_000);
       search += found.isPresent() ? secondsSince(start) / RUNS : Double.NaN;
@@ -87,21 +92,21 @@ public final class GrowthReport {
   private static double least(Runnable work) {
     double least = Double.POSITIVE_INFINITY;
     for (int run = 0; run < RUNS; run++) {
-      long start = System.nanoTime();
+      double start = ProcessorTime.seconds();
       work.run();
       least = Math.min(least, secondsSince(start));
     }
     return least;
   }
 
-  private static double secondsSince(long start) {
-    return (System.nanoTime() - start) / 1e9;
+  private static double secondsSince(double start) {
+    return ProcessorTime.seconds() - start;
   }
 
   private String markdown(List<Measured> measured) {
     StringBuilder text = new StringBuilder();
-    text.append("# Time against pieces per sheet\n\n");
-    text.append(Settings.machine()).append(". Arcs of radius 10 in, width 2 in, 60°; gap 1/8 in.");
+    text.append(
+        "Arcs of radius 10 in, width 2 in, 60°; gap 1/8 in. Processor seconds of one thread.");
     text.append(
         "\n\n- first layout: structured layouts of a sheet for about n pieces, least of 3"
             + "\n- quick effort: the same with the search for one piece more; its budget is a"
@@ -138,16 +143,8 @@ public final class GrowthReport {
 
   private static double exponent(List<Measured> measured, ToDoubleFunction<Measured> time) {
     boolean ofLaid = time.applyAsDouble(measured.get(0)) == measured.get(0).evaluation;
-    double[] x = measured.stream().mapToDouble(m -> Math.log(ofLaid ? m.laid : m.wanted)).toArray();
-    double[] y = measured.stream().mapToDouble(m -> Math.log(time.applyAsDouble(m))).toArray();
-    double meanX = java.util.Arrays.stream(x).average().orElse(0);
-    double meanY = java.util.Arrays.stream(y).average().orElse(0);
-    double xy = 0;
-    double xx = 0;
-    for (int i = 0; i < x.length; i++) {
-      xy += (x[i] - meanX) * (y[i] - meanY);
-      xx += (x[i] - meanX) * (x[i] - meanX);
-    }
-    return xy / xx;
+    return PowerLaw.exponent(
+        measured.stream().mapToDouble(m -> ofLaid ? m.laid : m.wanted).toArray(),
+        measured.stream().mapToDouble(time).toArray());
   }
 }

@@ -31,13 +31,8 @@ record Settings(SearchSettings search, double seconds, int placements, String on
     return REPORTS.resolve(only.equals(".*") ? name : "part-" + name);
   }
 
-  static String machine() {
-    return Runtime.getRuntime().availableProcessors()
-        + " processors, Java "
-        + System.getProperty("java.version")
-        + ", "
-        + System.getProperty("os.name")
-        + " "
-        + System.getProperty("os.arch");
+  /** As heads of reports say it: {@code effort quick, seed 1}. */
+  String asked() {
+    return "effort " + search.effort().name().toLowerCase(Locale.ROOT) + ", seed " + search.seed();
   }
 }

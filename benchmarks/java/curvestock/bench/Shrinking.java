@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 final class Shrinking {
 
   private static final double FIRST_SHARE = 0.04;
-  private static final double LAST_SHARE = 0.001;
+  private static final double LAST_SHARE = 0.0002;
   private static final int SEEDS = 3;
 
   /** So little gap that it does not count, and enough for the exact clearance to judge by. */
@@ -32,7 +32,9 @@ final class Shrinking {
   /**
    * What was reached.
    *
+   * @param size of the smallest sheet, as the caller counts sizes
    * @param wrong how many layouts the search took for solved and the second judgement did not
+   * @param seconds of processor time, of one thread
    */
   record Reached(double size, int wrong, double seconds) {}
 
@@ -52,7 +54,7 @@ final class Shrinking {
   }
 
   Reached from(double start) {
-    long begun = System.nanoTime();
+    double begun = ProcessorTime.seconds();
     double size = start;
     Optional<Layout> best = Optional.empty();
     while (best.isEmpty()) {
@@ -70,17 +72,21 @@ final class Shrinking {
         share /= 2;
       }
     }
-    return new Reached(size, wrong, (System.nanoTime() - begun) / 1e9);
+    return new Reached(size, wrong, ProcessorTime.seconds() - begun);
   }
 
   /** The first layout of a few seeds that also passes the second judgement. */
   private Optional<Layout> lay(double size, List<Layout> near) {
     for (FixedSet set : sets) {
       Optional<Layout> found = set.layOn(sheet.apply(size), ALL_BUT_TOUCHING, near, budget);
-      if (found.isPresent() && LayoutJudge.accepts(found.get())) {
+      Optional<String> fault = found.flatMap(LayoutJudge::fault);
+      if (found.isPresent() && fault.isEmpty()) {
         return found;
       }
-      wrong += found.isPresent() ? 1 : 0;
+      if (fault.isPresent()) {
+        wrong++;
+        System.err.println("thrown out: " + fault.get());
+      }
     }
     return Optional.empty();
   }
