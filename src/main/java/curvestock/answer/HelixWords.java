@@ -311,23 +311,34 @@ public final class HelixWords {
     return lines;
   }
 
-  /** The room at entry and exit. */
+  /** The room at entry and exit, as the rule on it found. */
   public List<String> ends() {
     List<String> lines = new ArrayList<>();
     for (End end : End.values()) {
       EndClearance clearance = plan.clearanceAt(end);
-      String place = end == End.BOTTOM ? "Entry" : "Exit";
+      Place at = end == End.BOTTOM ? Place.ENTRY : Place.EXIT;
       lines.add(
-          clearance.applies()
-              ? "%s: the straight runs %s the ring for %s, with at least %s clear there; nothing hangs below"
-                  .formatted(
-                      place,
-                      end == End.BOTTOM ? "under" : "over",
-                      figures.length(clearance.overlapLength()),
-                      figures.length(clearance.free(Length.ZERO)))
-              : place + ": no turn passes over another here");
+          helix.verdicts().stream()
+              .filter(verdict -> verdict.is(Rule.FREE_HEIGHT, at))
+              .findFirst()
+              .map(verdict -> end(end, clearance, (Length) verdict.measured().orElseThrow()))
+              .orElse(
+                  (end == End.BOTTOM ? "Entry" : "Exit") + ": no turn passes over another here"));
     }
     return lines;
+  }
+
+  private String end(End end, EndClearance clearance, Length free) {
+    Length hanging = clearance.free(Length.ZERO).minus(free);
+    return "%s: the straight runs %s the ring for %s, with at least %s clear there; %s"
+        .formatted(
+            end == End.BOTTOM ? "Entry" : "Exit",
+            end == End.BOTTOM ? "under" : "over",
+            figures.length(clearance.overlapLength()),
+            figures.length(free),
+            hanging.millimetres() < SEEN / 10
+                ? "nothing hangs below"
+                : "%s hangs below the roadbed there".formatted(figures.length(hanging)));
   }
 
   private String bearing(double at) {

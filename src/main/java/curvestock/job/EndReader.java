@@ -64,7 +64,7 @@ final class EndReader {
             Lengths.DISTANCE,
             end + ".climb-lead",
             shorter(curve.times(0.5), longest),
-            "half the vertical curve lies before the ring, " + atMost);
+            "about half the vertical curve lies outside the ring, " + atMost);
     Length easement = length(block, "easement", Lengths.DISTANCE);
     Length leadIn =
         assumed.length(

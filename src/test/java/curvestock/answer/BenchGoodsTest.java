@@ -103,4 +103,26 @@ class BenchGoodsTest {
                             .needed()))
         .allSatisfy(each -> assertThat(words.finding(each)).contains("12 in to 16 in"));
   }
+
+  /** A batten of 10 mm hung over the entry, and the report said that nothing did. */
+  @Test
+  void entry_tellsWhatHangsThere() {
+    Answer answer =
+        answer(
+            """
+            curvestock: 2
+            title: Batten (invented)
+            invented: true
+            units: mm
+            sheets: [{name: ply, size: 2500x1250, thickness: 12, price: 60}]
+            cutting: {kerf: 4, margin: 10}
+            helix: {scale: S, turns: 3.25, radius: 900, width: 150, rise-per-turn: 130,
+                    segments-per-turn: 6, supports: {per-turn: 18, rods: {thread: M8}},
+                    joint: {side-plates: {length: 150, height: 30, thickness: 6, from-sheets: false}}}
+            """);
+
+    HelixWords words = new HelixWords(answer.building().orElseThrow(), answer.figures());
+    assertThat(words.ends().get(0)).contains("at least 83.8 mm", "10 mm hangs below");
+    assertThat(words.ends().get(1)).contains("nothing hangs below");
+  }
 }
