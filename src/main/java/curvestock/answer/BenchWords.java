@@ -220,7 +220,7 @@ public final class BenchWords {
     }
     lines.add(
         "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
-            + " %s side: lay the wood flat on that side and swing the mitre saw, or stand it on edge and tilt the blade. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+            + " %s side: lay the wood flat on that side and swing the mitre saw, or stand it on edge and tilt the blade. Clamp the wood, and never hold a short block by hand. Blocks between turns have both ends sloped the same way, so their ends are parallel."
                 .formatted(figures.given(wood.along())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
@@ -240,7 +240,7 @@ public final class BenchWords {
               + (wood.stock().isPresent() ? "; the braces are on the cut list." : "."));
     }
     if (wood.stock().isPresent()) {
-      lines.add("The cut list has no wood for blocks cut wrong: buy a spare board.");
+      lines.add("The cut list shows what each board has left for blocks cut wrong.");
     }
     blocks
         .withoutRoom()

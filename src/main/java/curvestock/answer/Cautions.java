@@ -24,8 +24,7 @@ public enum Cautions {
           + " it."),
   LASER(
       "A laser needs fume extraction, a fire extinguisher at hand, and plywood sold as safe for"
-          + " lasers. Keep its lid closed. At a laser without a lid, wear eyewear rated for that"
-          + " laser."),
+          + " lasers. Keep its lid closed. If the laser has no lid, wear laser safety glasses rated for it."),
   LOOSE(
       "A piece that comes loose on the machine can jam or fly: hold each one down by vacuum, tape or"
           + " screws inside its outline before it is cut free."),
@@ -38,8 +37,7 @@ public enum Cautions {
       "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
           + " keep fingers clear, pad its edges, and leave whoever works inside a way out."),
   LICENSED(
-      "Follow your tools' manuals and local codes. Leave house wiring, and anything fixed over"
-          + " people's heads, to a licensed electrician or builder.");
+      "Follow your tools' manuals and local codes. Leave house wiring, and anything hung from a ceiling, to a licensed electrician or builder.");
 
   private final String words;
 
@@ -57,7 +55,7 @@ public enum Cautions {
 
   /** The same of a helix. */
   public static final String BUILDING_IN_A_LINE =
-      "Caution: run your trains round a mock-up first. Get help to lift it, and pad its edges.";
+      "Caution: try your trains around a mock-up first. Get help to lift the helix, and pad its edges.";
 
   /**
    * Those that go with a whole shop packet.

@@ -51,9 +51,9 @@ public final class PivotWords {
   /** In a table that says where pivots lie while arcs are drawn. */
   public static String toRout(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "when you rout, it is cut out: clamp scrap there";
-      case OTHER_BOARD -> "when you rout, it is on another part: clamp scrap there";
-      case LOOSE -> "when you rout, it is loose: clamp scrap there";
+      case CUT_AWAY -> "when you rout, that piece is gone: clamp scrap there";
+      case OTHER_BOARD -> "when you rout, that piece is on another part: clamp scrap there";
+      case LOOSE -> "when you rout, that piece is loose: clamp scrap there";
     };
   }
 
@@ -69,7 +69,7 @@ public final class PivotWords {
     return " Clamp a scrap of the same thickness in its place and find the pivot again: set the"
         + " trammel to "
         + radius
-        + " and swing a mark from each end of the arc with that radius. The pivot is where the two"
+        + " and swing a mark from each end of the outer arc with that radius. The pivot is where the two"
         + " marks cross. Or saw to the line with the jigsaw.";
   }
 }

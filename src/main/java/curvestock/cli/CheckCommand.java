@@ -33,7 +33,7 @@ import picocli.CommandLine.Spec;
       "Checks finished drawings against the job: shapes, gaps, margin, defects, grain and marks, and that no"
           + " piece is missing or extra.",
       "Layout drawings, SVG cut files and DXF cut files are three separate sets. Each set must be"
-          + " complete. The test cut is checked separately."
+          + " complete. The test cut is checked too, by itself."
     })
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 

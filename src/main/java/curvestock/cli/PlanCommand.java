@@ -21,7 +21,7 @@ import picocli.CommandLine.Mixin;
     name = "plan",
     mixinStandardHelpOptions = true,
     description = {
-      "Tells you what to buy, lays out every piece on the sheets, and writes checked cut layouts.",
+      "Tells you what to buy and lays out every piece on the sheets. With --out, writes the cut layouts, already checked.",
       "Name several job files, and their pieces share the same sheets.",
       "Without a job file, it plans the built-in example. (Its figures are invented.)"
     })

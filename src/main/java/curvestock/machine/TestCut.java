@@ -192,7 +192,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
         "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
             + " program has flipped the drawing: fix that before you cut a sheet.");
     words.add(
-        "After cutting, measure both squares with a caliper, both ways. If both are off by the same"
+        "After cutting, measure both squares with a caliper, length and width. If all are off by the same"
             + " amount, the kerf setting is wrong: "
             + (style.unit().isImperial()
                 ? "0.01 in too small means a real kerf 0.01 in"

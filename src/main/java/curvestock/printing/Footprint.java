@@ -99,7 +99,7 @@ public final class Footprint {
     notes.add(
         "The helix from above, all turns on top of each other. Full lines: edges of the roadbed."
             + " Long dashes: centre line of a track. Thick lines across: joints, with their bearings."
-            + " Small figures on the line: supports, with their names S1, S2 ... as in the support"
+            + " Small figures on the line are supports, with their names S1, S2 ... as in the support"
             + " table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
     if (order.base().isPresent()) {
       notes.add("Dashed straight lines: the boards of the base.");

@@ -148,7 +148,7 @@ public final class MarkingSheets {
     long marked = swung.stream().filter(arc -> arc.place().isOnWoodToKeep()).count();
     return marked == 0
         ? "No pivot lands on wood you keep."
-        : "%s on a piece or an offcut you keep. Do not drive a pin there: %s Or draw that piece around its template instead."
+        : "%s on a piece or an offcut you keep. Do not drive a pin there: %s Or draw the piece that belongs to this pivot around its template instead."
             .formatted(lands(marked, swung.size()), PivotWords.PAD);
   }
 

@@ -124,7 +124,7 @@ public final class TrammelSheet {
               .formatted(ruler.of(trammel.reach(bit))));
     }
     flow.paragraph(
-        "The last column is for a bit of %s, the kerf of this job: the centre of the bit is half its diameter outside an outer edge, or inside an inner edge. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
+        "The last column is for a bit of %s, the kerf of this job: on an outer edge the bit's centre is half its diameter farther from the pivot, on an inner edge half its diameter nearer. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
             .formatted(ruler.given(bit), ruler.given(bit)));
     flow.paragraph(
         "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"

@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 public final class MachineNotes {
 
   private static final String LETTERS =
-      "engrave: piece numbers, bottom towards the inner edge, and which face is up";
+      "engrave: piece numbers, which read the right way up from the inner edge, and which face is up";
 
   private final Job job;
   private final MachineSetup setup;
@@ -171,7 +171,7 @@ public final class MachineNotes {
           TextPaper.wrapped(
               "- ",
               "Where straight sides are one kerf apart, your program runs the cut between them twice."
-                  + " A laser burns that edge twice, and a tab survives only if both passes skip it."
+                  + " A laser burns that edge twice, and a tab, if you set one, survives only if both passes skip it."
                   + " Write `outlines: offset` in the job to have such a cut drawn once."));
     }
     overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));

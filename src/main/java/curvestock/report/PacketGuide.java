@@ -35,7 +35,7 @@ public final class PacketGuide {
           Entry.of(
               FIRST,
               "report\\.html",
-              "the whole plan on one page; opens in any browser, no internet needed"),
+              "the whole plan as one web page; opens in any browser, no internet needed"),
           Entry.of(FIRST, "report\\.pdf", "the same, to print"),
           Entry.of(
               FIRST, "summary\\.txt", "what to buy, what it costs and what is cut from each sheet"),

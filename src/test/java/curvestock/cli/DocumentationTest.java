@@ -63,7 +63,8 @@ class DocumentationTest {
     assertThat(rules).contains("0.476 in of plywood, 0.187 in of underlay, 0.07 in of ties");
     assertThat(rules).contains("24 of 25 checks pass", "135 riser blocks");
     assertThat(helix.replaceAll("\\s+", " "))
-        .contains("13 5/8 in apart (rule of thumb for plywood this thick: 12 in to 16 in; a twentieth");
+        .contains(
+            "13 5/8 in apart (rule of thumb for plywood this thick: 12 in to 16 in, or a little");
     assertThat(rules).contains("12 to 16 in for 1/2 in plywood");
   }
 

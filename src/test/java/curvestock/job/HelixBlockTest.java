@@ -77,7 +77,7 @@ class HelixBlockTest {
         .extracting(Assumption::field)
         .contains(
             "joint",
-            "joint.plate.length",
+            "joint.half-lap",
             "heights.rail",
             "bottom.vertical-curve",
             "top.lead-in",

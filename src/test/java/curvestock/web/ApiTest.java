@@ -245,7 +245,7 @@ class ApiTest {
         client.events(client.work("large", job), name -> name.equals("refused"));
 
     assertThat(last(events, "refused").get("sentences").toString())
-        .contains("segments-per-turn: 5");
+        .contains("set Segments per turn to 5");
   }
 
   @Test
