@@ -75,8 +75,8 @@ class SheetSizeTest {
     assertThat(comparison.options().get(0).onShort().orElseThrow().sheets()).isEqualTo(2);
     assertThat(reasons(comparison))
         .contains(
-            "Sheets can come up to 3.5 mm undersize (EN 315, as quoted elsewhere); 1 sheet is still"
-                + " enough.",
+            "Sheets can come up to 3.5 mm undersize (EN 315, as quoted elsewhere); even then 1 sheet"
+                + " is enough.",
             "Halves (180°) fit on 1 sheet only if the sheets are full size. They are not"
                 + " recommended, because from sheets 3.5 mm undersize they take 2.",
             "write `tolerance: 0` for the sheet");
