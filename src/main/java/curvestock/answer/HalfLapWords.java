@@ -151,14 +151,29 @@ public final class HalfLapWords {
               + " bottom half, so each piece rests on the one before.",
           "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets.");
 
-  /** What a pattern says of its laps. */
-  public static String onPattern(Length lap, Length thickness, LengthStyle style) {
-    return "Half-laps: cut away half the thickness ("
+  /**
+   * What a pattern says of its laps.
+   *
+   * @param ends those of its piece that are lapped; the first and the last piece have one
+   */
+  public static String onPattern(
+      List<LapEnd> ends, Length lap, Length thickness, LengthStyle style) {
+    String where =
+        ends.stream()
+            .map(
+                end ->
+                    end == LapEnd.UPPER
+                        ? "from the top at the upper end"
+                        : "from the underside at the lower end")
+            .collect(Collectors.joining(", "));
+    return (ends.size() == 1 ? "Half-lap" : "Half-laps")
+        + ": cut away half the thickness ("
         + depthWords(thickness, new Figures(style, ""))
         + ") over the last "
         + style.formatGiven(lap)
-        + ", from the end to the dashed shoulder line: from the top at the upper end, from the"
-        + " underside at the lower end. Each piece then rests on the one before. The dashed line in the"
-        + " middle of the lap is where the plan shows the joint.";
+        + ", from the end to the dashed shoulder line: "
+        + where
+        + ". Each piece then rests on the one before. The dashed line in the middle of the lap is"
+        + " where the plan shows the joint.";
   }
 }

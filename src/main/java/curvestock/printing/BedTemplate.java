@@ -30,6 +30,7 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * The template of one kind of roadbed piece, seen from above, its bulge up: cut line, centre line
@@ -189,7 +190,14 @@ final class BedTemplate {
       double lap = joint.lap().millimetres();
       piece.lower().ifPresent(at -> lap(at.at(), at.at() + lap / 2));
       piece.upper().ifPresent(at -> lap(at.at(), at.at() - lap / 2));
-      notes.add(HalfLapWords.onPattern(joint.lap(), plan.spec().plywood(), ruler.style()));
+      List<LapEnd> ends =
+          Stream.concat(
+                  piece.upper().map(at -> LapEnd.UPPER).stream(),
+                  piece.lower().map(at -> LapEnd.LOWER).stream())
+              .toList();
+      if (!ends.isEmpty()) {
+        notes.add(HalfLapWords.onPattern(ends, joint.lap(), plan.spec().plywood(), ruler.style()));
+      }
     } else if (plan.spec().construction() instanceof Construction.ButtWithPlate butt) {
       SplicePlates plates = new SplicePlates(butt, ground, plan.joints().all().size());
       piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint, 1));
