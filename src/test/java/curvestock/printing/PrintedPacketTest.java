@@ -394,7 +394,7 @@ class PrintedPacketTest {
   void cuttingLists_ofBlocksAndRods_standInReportAndOnTheSupportTable() throws IOException {
     for (String name : List.of("report.pdf", "support-table.pdf")) {
       assertThat(words(papers(DEFAULT).get(name)))
-          .contains("Riser blocks; heights at the middle", "Cut list: ", "1: 2 x block-18");
+          .contains("Riser blocks; heights at the middle", "Cut list: ", "1: brace for block-18");
       assertThat(words(papers(RODS).get(name))).contains("Rods to cut", "Cut list: ");
     }
   }
