@@ -10,6 +10,7 @@ import curvestock.piece.Grain;
 import curvestock.piece.Piece;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * A shape made ready for the search, all in its own frame: its distance field, points along its
@@ -51,6 +52,9 @@ final class Body {
   final double[] groupX;
   final double[] groupY;
   final double[] groupRadius;
+
+  /** Whether two straight edges meet in a tip sharper than a right angle. */
+  final boolean tipped;
 
   /** Corners, where extremes can lie. */
   final double[] cornerX;
@@ -113,6 +117,7 @@ final class Body {
     centreY = circle.centre().y();
     radius = circle.radius();
 
+    tipped = outline.loops().anyMatch(loop -> hasTip(loop.edges()));
     List<Edge> edges = outline.edges();
     List<Point> corners = edges.stream().map(Edge::start).toList();
     cornerX = corners.stream().mapToDouble(Point::x).toArray();
@@ -299,6 +304,11 @@ final class Body {
       }
     }
     return groups;
+  }
+
+  private static boolean hasTip(List<Edge> loop) {
+    int size = loop.size();
+    return IntStream.range(0, size).anyMatch(i -> isSharp(loop.get(i), loop.get((i + 1) % size)));
   }
 
   /** Whether two straight edges meet in a tip sharper than a right angle. */

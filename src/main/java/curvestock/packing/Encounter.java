@@ -1,5 +1,7 @@
 package curvestock.packing;
 
+import java.util.Arrays;
+
 /**
  * Two bodies near each other: the squared shortfalls of gap at points of the first in the distance
  * field of the second, with their gradient.
@@ -19,6 +21,11 @@ final class Encounter {
   private final double slack;
 
   private final double[] out = new double[2];
+
+  /** How far along an edge of the first it meets edges of the second, in order, and which. */
+  private double[] meetAt = new double[8];
+
+  private int[] meets = new int[8];
 
   private Body body;
   private Body other;
@@ -107,6 +114,7 @@ final class Encounter {
     }
     if (near != 0) {
       nearestPoints(true, Double.POSITIVE_INFINITY);
+      chords(true, Double.POSITIVE_INFINITY);
     }
   }
 
@@ -126,6 +134,7 @@ final class Encounter {
     }
     if (near != 0 && energy <= limit) {
       nearestPoints(false, limit);
+      chords(false, limit);
     }
     return energy;
   }
@@ -200,6 +209,87 @@ final class Encounter {
     }
   }
 
+  /**
+   * Where straight edges of the first pass right through the second: two tips can cross between all
+   * points that are looked at. If either body has a tip, and no corner of one lies in the other,
+   * every part that straight-sided bodies share is bounded by such chords.
+   */
+  private void chords(boolean feel, double limit) {
+    if (!body.tipped && !other.tipped) {
+      return;
+    }
+    for (int k = 0; k < body.edgeX.length && energy <= limit; k++) {
+      if ((near & body.edgeGroups[k]) != 0) {
+        int count = meetings(k);
+        for (int i = 1; i < count; i++) {
+          chord(k, i - 1, i, feel);
+        }
+      }
+    }
+  }
+
+  /** Finds where edge k of the first meets straight edges of the second; returns how often. */
+  private int meetings(int k) {
+    double ex = c * body.edgeX[k] - s * body.edgeY[k] + tx;
+    double ey = s * body.edgeX[k] + c * body.edgeY[k] + ty;
+    double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
+    double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
+    int count = 0;
+    for (int j = 0; j < other.edgeX.length; j++) {
+      double dx = other.edgeX[j] - ex;
+      double dy = other.edgeY[j] - ey;
+      double sine = ux * other.edgeUnitY[j] - uy * other.edgeUnitX[j];
+      double along = (dx * other.edgeUnitY[j] - dy * other.edgeUnitX[j]) / sine;
+      double across = (dx * uy - dy * ux) / sine;
+      // Of parallel edges they are infinite or not numbers.
+      if (along > 0 && along < body.edgeLength[k] && across >= 0 && across <= other.edgeLength[j]) {
+        note(along, j, count++);
+      }
+    }
+    return count;
+  }
+
+  /** Sorts a meeting in among those known. */
+  private void note(double along, int edge, int known) {
+    if (known == meets.length) {
+      meets = Arrays.copyOf(meets, 2 * known);
+      meetAt = Arrays.copyOf(meetAt, 2 * known);
+    }
+    int i = known;
+    for (; i > 0 && meetAt[i - 1] > along; i--) {
+      meetAt[i] = meetAt[i - 1];
+      meets[i] = meets[i - 1];
+    }
+    meetAt[i] = along;
+    meets[i] = edge;
+  }
+
+  /**
+   * The middle between two meetings on edge k. It belongs to neither body: as they move, each
+   * meeting slides along the edge that is met, and the middle moves by half of both.
+   */
+  private void chord(int k, int from, int to, boolean feel) {
+    double ex = c * body.edgeX[k] - s * body.edgeY[k];
+    double ey = s * body.edgeX[k] + c * body.edgeY[k];
+    double ux = c * body.edgeUnitX[k] - s * body.edgeUnitY[k];
+    double uy = s * body.edgeUnitX[k] + c * body.edgeUnitY[k];
+    double middle = (meetAt[from] + meetAt[to]) / 2;
+    double reach = other.field.within(ex + middle * ux + tx, ey + middle * uy + ty, gap, out);
+    if (reach >= gap) {
+      return;
+    }
+    double shortfall = gap - reach;
+    energy += shortfall * shortfall;
+    if (feel) {
+      for (int at = from; at <= to; at += to - from) {
+        double vx = other.edgeUnitX[meets[at]];
+        double vy = other.edgeUnitY[meets[at]];
+        double share = (out[0] * vx + out[1] * vy) / (ux * vy - uy * vx) / 2;
+        pull(shortfall, -uy * share, ux * share, ex + meetAt[at] * ux, ey + meetAt[at] * uy);
+      }
+    }
+  }
+
   private void take(double armX, double armY, boolean feel) {
     if (feel) {
       push(armX, armY);
@@ -226,12 +316,15 @@ final class Encounter {
       return;
     }
     double shortfall = gap - reach;
-    double nx = out[0];
-    double ny = out[1];
     energy += shortfall * shortfall;
+    pull(shortfall, out[0], out[1], armX, armY);
+  }
+
+  /** The gradient of a squared shortfall that (nx, ny) lessens, by a point seen as in push. */
+  private void pull(double shortfall, double nx, double ny, double armX, double armY) {
     pullX -= 2 * shortfall * nx;
     pullY -= 2 * shortfall * ny;
     torque -= 2 * shortfall * (ny * armX - nx * armY);
-    counterTorque += 2 * shortfall * (ny * x - nx * y);
+    counterTorque += 2 * shortfall * (ny * (armX + tx) - nx * (armY + ty));
   }
 }

@@ -11,9 +11,17 @@ import java.util.List;
  * all corners, points along the boundary (for deep overlaps), and the points where two curves can
  * be nearest between their ends (on the line of centres of two arcs, at the foot of an arc's centre
  * on a straight edge). By the case analysis of {@link curvestock.geometry.Clearance} that list is
- * complete, so an energy of zero means that the true gaps hold, with no flattening. Poses are x, y,
- * angle per piece; angles are scaled by {@link #scale} when minimised. Cost grows with the number
- * of near pairs.
+ * complete for pieces that lie apart. Pieces can also cross with no corner of one in the other:
+ * bands are felt by the points along them; two corners cross so only if one is sharper than a right
+ * angle (of the four-sided part that they share, the angles at two neighbouring crossings exceed
+ * half a turn by the corner's angle), and then the middles of the chords that straight edges cut
+ * from the other piece are points too. So of straight-sided pieces where either has a sharp corner
+ * an energy of zero means that the true gaps hold, and of others too unless they cross where both
+ * are narrower than their points are apart, or a sharp corner of an arc crosses another; such
+ * layouts are for {@link curvestock.layout.TrueGaps} to find. Nothing is flattened.
+ *
+ * <p>Poses are x, y, angle per piece; angles are scaled by {@link #scale} when minimised. Cost
+ * grows with the number of near pairs.
  */
 final class Overlap {
 
