@@ -42,7 +42,7 @@ class BuyingRemarksTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "5 | 330x113 | Mark out from the lower left corner: the pieces then stay at least 1.5 mm",
+        "5 | 330x113 | Mark out from the lower left corner: even then the pieces stay at least 1.5 mm",
         "0 | 300x103 | Pieces of sheet 1 would then run over its edge: measure yours",
       })
   void sheetThatMayBeShort_isTold(String margin, String sheet, String said) throws Exception {

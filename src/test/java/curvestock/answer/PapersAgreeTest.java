@@ -186,7 +186,7 @@ class PapersAgreeTest {
             " ", new BenchWords(answer.building().orElseThrow(), answer.figures()).joints());
 
     assertThat(joints)
-        .contains("0.476 in thick, which makes 15/64 in (0.238 in)")
+        .contains("0.476 in thick, which makes 0.238 in, a hair over 15/64 in")
         .contains("measure your own sheet");
   }
 

@@ -103,7 +103,9 @@ class PacketSubstanceTest {
       while (sawn.find()) {
         int count = sawn.group(1) == null ? 1 : Integer.parseInt(sawn.group(1));
         sum += count * (millimetres(sawn.group(3)) + kerf);
-        assertThat(sawn.group(3)).isEqualTo(once.get(sawn.group(2)));
+        if (!line.substring(0, sawn.start(2)).endsWith("brace for ")) {
+          assertThat(sawn.group(3)).isEqualTo(once.get(sawn.group(2)));
+        }
       }
       Matcher left = Pattern.compile("; (.*) left$").matcher(line);
       assertThat(left.find()).isTrue();
