@@ -16,6 +16,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -119,10 +120,10 @@ public final class ResultFolder {
    * The files added so far, sorted by their paths; makes all that are not made yet, side by side.
    */
   public SortedMap<String, byte[]> contents() {
-    contents.values().parallelStream().forEach(Supplier::get);
-    SortedMap<String, byte[]> made = new TreeMap<>();
-    contents.forEach((path, bytes) -> made.put(path, bytes.get()));
-    return Collections.unmodifiableSortedMap(made);
+    Map<String, byte[]> made =
+        contents.entrySet().parallelStream()
+            .collect(Collectors.toMap(Map.Entry::getKey, file -> file.getValue().get()));
+    return Collections.unmodifiableSortedMap(new TreeMap<>(made));
   }
 
   /**
