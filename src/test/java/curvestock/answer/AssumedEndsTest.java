@@ -61,7 +61,7 @@ class AssumedEndsTest {
   }
 
   private static Job job(String scale, String more) {
-    String[] each = scale.split(" ");
+    String[] each = scale.split(" ", -1);
     String trains = each[0].equals("G") ? ", trains: {tallest: 205}" : "";
     return JobReader.read(
         """
