@@ -243,7 +243,7 @@ public final class HelixWords {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       lines.add(
-          "%s, %s at %s radius: grade %s, as hard a pull as %s on straight track (estimate)"
+          "%s, %s at %s radius: grade %s, pulls like %s on straight track (estimate)"
               .formatted(
                   plan.trackGrades().size() == 1 ? "Track" : i == 0 ? "Inner track" : "Outer track",
                   figures.run(plan.trackLengths().get(i)),

@@ -99,9 +99,8 @@ final class Advice {
             + ", however it is turned ("
             + margin
             + " margin). ";
-    boolean roadbed = job.structure().isPresent() || job.helix().isPresent();
     String bedInFile = "write the bed of a larger machine under `machine:` as `bed:`.";
-    if (!roadbed) {
+    if (!hasRoadbed()) {
       String parts = "List it under `pieces:` as two or more smaller pieces, or ";
       return new Told(why + parts + bedInFile, why + "Make it smaller, or use a larger machine.");
     }
@@ -114,8 +113,12 @@ final class Advice {
             + bedInFile,
         why
             + "Fix: set a larger number of Segments per turn"
-            + (lead ? ", a shorter Lead-in under Entry or Exit" : "")
+            + (lead ? ", a shorter Lead under Entry or Exit" : "")
             + ", or use a larger machine.");
+  }
+
+  private boolean hasRoadbed() {
+    return job.structure().isPresent() || job.helix().isPresent();
   }
 
   private static boolean hasLead(Piece piece) {
@@ -124,8 +127,7 @@ final class Advice {
 
   /** What makes any piece smaller, if nothing better is known. */
   private Told inParts() {
-    boolean roadbed = job.structure().isPresent() || job.helix().isPresent();
-    return roadbed
+    return hasRoadbed()
         ? new Told(
             "Offer a larger sheet, or cut a turn into more pieces (`segments-per-turn:`).",
             "Offer a larger sheet, or set a larger number of Segments per turn.")
@@ -155,7 +157,7 @@ final class Advice {
                 ? "."
                 : "; the slope then runs over that joint, see `curvestock helix`."),
         why
-            + "set Lead-in to %s under %s, and join on %s of %s x %s"
+            + "set Lead to %s under %s, and join on %s of %s x %s"
                 .formatted(
                     then,
                     lead.entry() ? "Entry, bottom" : "Exit, top",

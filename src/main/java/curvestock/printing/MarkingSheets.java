@@ -259,7 +259,7 @@ public final class MarkingSheets {
         case RIGHT -> "outside the sheet, " + beyond + " to the right: clamp scrap there";
         case BELOW -> "outside the sheet, " + beyond + " below: clamp scrap there";
         case ABOVE -> "outside the sheet, " + beyond + " above: clamp scrap there";
-        case ASKEW -> "off the wood, " + beyond + " from its edge: clamp scrap there";
+        case ASKEW -> "outside the wood, " + beyond + " from its edge: clamp scrap there";
       };
     }
     return "on waste";

@@ -124,7 +124,7 @@ class ShorterLeadTest {
 
     assertThat(refused.getMessage()).contains("`");
     assertThat(refused.onPage()).doesNotContain("`", "{", "lead-in:", "bottom:");
-    assertThat(refused.onPage()).containsAnyOf("Lead-in to", "Segments per turn");
+    assertThat(refused.onPage()).containsAnyOf("Lead to", "Segments per turn");
   }
 
   /** 'Cut it in parts' named no key. */

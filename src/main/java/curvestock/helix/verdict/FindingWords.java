@@ -68,7 +68,7 @@ final class FindingWords {
           case MARGINAL -> "; the usual limit is %s (rule of thumb)".formatted(ceiling(v));
           case FAIL -> "; your limit is " + ceiling(v);
         };
-    return "%s, %s of rise in %s of track%s; with the drag of the curve it is as hard a pull as %s on straight track (estimate: 0.04 %% per degree of curve, as on the prototype)"
+    return "%s, %s of rise in %s of track%s; with the drag of the curve it pulls like %s on straight track (estimate: 0.04 %% per degree of curve, as on the prototype)"
         .formatted(
             figures.percent(v.measured().orElseThrow()),
             fact(v, Fact.RISE),
