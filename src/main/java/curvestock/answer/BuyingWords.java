@@ -165,12 +165,9 @@ public final class BuyingWords {
         ? Optional.empty()
         : Optional.of(
             IntStream.range(0, kinds.rows().size())
-                .mapToObj(i -> words(kinds, i, "kind") + ": " + words(kinds, i, "name"))
+                .mapToObj(
+                    i -> kinds.words(i, "kind", figures) + ": " + kinds.words(i, "name", figures))
                 .collect(Collectors.joining("; ", "", ".")));
-  }
-
-  private String words(Table table, int row, String column) {
-    return figures.of(table.at(row, column), Measure.TEXT);
   }
 
   /** How many pieces of a kind are cut. */

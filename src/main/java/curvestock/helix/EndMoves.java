@@ -45,9 +45,6 @@ final class EndMoves {
   private static final int LEAD_STEPS = 8;
   private static final int MOST_CHOICES = 6;
 
-  /** The widest span is a rule of thumb: a twentieth more is no other span. */
-  private static final double ABOUT = 1.05;
-
   private static final int FAILS = 100;
 
   /** Keeps a hole that was rounded down from touching what it must keep off, in millimetres. */
@@ -60,6 +57,10 @@ final class EndMoves {
   private final EndPlan old;
   private final Length usualCurve;
   private final Length hanging;
+
+  /** The widest span that passes. */
+  private final Length widest;
+
   private final Length overhang;
   private final HeightNeed need;
   private final double least;
@@ -80,7 +81,9 @@ final class EndMoves {
     old = entry ? from.spec().bottom() : from.spec().top();
     usualCurve = plan.style().roundUp(needed(Rule.VERTICAL_CURVE));
     hanging = hangs ? hanging() : Length.ZERO;
-    overhang = SupportSpacing.forThickness(from.spec().plywood()).value().widest().times(0.5);
+    SupportSpacing.Range range = SupportSpacing.forThickness(from.spec().plywood()).value();
+    widest = range.most();
+    overhang = range.widest().times(0.5);
     need = HeightNeed.of(from.spec());
     least = leastBack();
   }
@@ -145,7 +148,7 @@ final class EndMoves {
   private List<Length> leads() {
     List<Length> leads = new ArrayList<>(List.of(old.leadIn()));
     if (from.assumes(field("lead-in"))) {
-      double most = Math.min(overhang.millimetres(), overhang.millimetres() * ABOUT - least);
+      double most = Math.min(overhang.millimetres(), widest.millimetres() / 2 - least);
       Length longest = entry ? LONGEST_LEAD : Length.ofMillimetres(Math.max(0, most));
       for (int part = LEAD_STEPS; part > 0; part--) {
         Length lead = plan.style().roundDown(longest.times((double) part / LEAD_STEPS));
@@ -168,7 +171,7 @@ final class EndMoves {
   private List<Length> climbLeads(Length curve, Length leadIn) {
     List<Length> leads = new ArrayList<>(List.of(old.climbLead()));
     if (from.assumes(field("climb-lead"))) {
-      leads.add(shorter(curve.times(0.5), leadIn));
+      leads.add(curve.times(0.5).shorter(leadIn));
       leads.add(leadIn);
       for (int part = 1; part <= LEAD_STEPS; part++) {
         leads.add(plan.style().roundDown(LONGEST_LEAD.times((double) part / LEAD_STEPS)));
@@ -182,8 +185,7 @@ final class EndMoves {
     boolean jointOnCurve =
         end.leadIn().millimetres() == 0 || end.climbLead().compareTo(end.leadIn()) > 0;
     unmet += jointOnCurve ? 1 : 0;
-    boolean hung =
-        !entry && end.leadIn().millimetres() + least > overhang.times(ABOUT).millimetres();
+    boolean hung = !entry && end.leadIn().millimetres() + least > widest.millimetres() / 2;
     unmet += hung && !isHeld(end) ? 1 : 0;
     HelixSpec spec = with(end);
     EndClearance clearance = new EndClearance(spec, plan.climb(), at());
@@ -197,7 +199,7 @@ final class EndMoves {
 
   private boolean isHeld(EndPlan end) {
     return end.leadIn().compareTo(held()) >= 0
-        && held().millimetres() + least <= overhang.times(2 * ABOUT).millimetres();
+        && held().millimetres() + least <= widest.millimetres();
   }
 
   /** Shares of the usual, added up: only to put one choice before another. */
@@ -206,7 +208,7 @@ final class EndMoves {
     double shortCurve = Math.max(0, 1 - end.verticalCurve().millimetres() / usual);
     double half = Math.abs(end.climbLead().minus(end.verticalCurve().times(0.5)).millimetres());
     double moved = Math.abs(end.leadIn().minus(old.leadIn()).millimetres());
-    boolean far = !entry && end.leadIn().compareTo(overhang.times(ABOUT)) > 0;
+    boolean far = !entry && end.leadIn().compareTo(widest.times(0.5)) > 0;
     double unheld = far && !isHeld(end) ? 0.5 : 0;
     double onTrack = end.climbLead().compareTo(end.leadIn()) > 0 ? 0.5 : 0;
     return shortCurve
@@ -290,7 +292,7 @@ final class EndMoves {
     }
     double ring = new ClimbSolver(with(end), plan.style()).solve().ringLength();
     double room = isHeld(end) ? 2 * overhang.millimetres() - held().millimetres() : 0;
-    double spare = overhang.times(ABOUT).minus(end.leadIn()).millimetres();
+    double spare = widest.times(0.5).minus(end.leadIn()).millimetres();
     double most = Math.max(least, Math.max(room, spare));
     return Stream.of(0.0, 0.25, 0.5, 0.75, 1.0)
         .map(part -> least + part * (most - least))
@@ -342,9 +344,5 @@ final class EndMoves {
     HelixSpec spec = move.spec();
     return move.with(spec.with(spec.supports().startingAt(Optional.of(first))))
         .telling(new Assumption(Setting.FIRST_SUPPORT.key(), tell(first), why));
-  }
-
-  private static Length shorter(Length a, Length b) {
-    return a.compareTo(b) <= 0 ? a : b;
   }
 }

@@ -215,7 +215,7 @@ public final class HelixPlan {
     return stations.bridges().stream()
         .filter(bridge -> bridge.form() == Bridge.Form.STRIP && bridge.outer() == outer)
         .map(bridge -> bridge.cut(style).breadth())
-        .reduce(spec.beyondEdges(), (a, b) -> a.compareTo(b) >= 0 ? a : b);
+        .reduce(spec.beyondEdges(), Length::longer);
   }
 
   /** The verdicts with remedies that were tried out and hold; worked out when first asked for. */

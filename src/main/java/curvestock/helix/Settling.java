@@ -41,7 +41,7 @@ final class Settling {
 
   private final LengthStyle shown;
   private HelixPlan plan;
-  private List<Assumption> assumed;
+  private Move now;
 
   /**
    * @param rounding how values that are set are rounded
@@ -49,14 +49,14 @@ final class Settling {
   Settling(HelixPlan plan, List<Assumption> assumed, LengthStyle rounding) {
     this.shown = plan.style();
     this.plan = told(plan, rounding);
-    this.assumed = List.copyOf(assumed);
+    this.now = new Move(this.plan.spec(), assumed);
   }
 
   HelixOrder settled(Optional<BaseFrame> base) {
     for (int round = 0; round < MOST_ROUNDS && improved(); round++) {
       // Each round moves one value.
     }
-    return new HelixOrder(told(plan, shown).whole(), assumed, base);
+    return new HelixOrder(told(plan, shown).whole(), now.assumed(), base);
   }
 
   /** The plan with its advice in round figures of that style. */
@@ -84,7 +84,7 @@ final class Settling {
       long marginal = count(plan, State.MARGINAL) - count(moved, State.MARGINAL);
       if (fails > 0 || (fails == 0 && marginal > 0)) {
         plan = moved;
-        assumed = move.assumed();
+        now = move;
         return true;
       }
     } catch (IllegalArgumentException cannotBePlanned) {
@@ -106,17 +106,12 @@ final class Settling {
 
   private Stream<Move> moves(Verdict verdict) {
     return switch (verdict.rule()) {
-      case FREE_HEIGHT ->
-          Stream.concat(halfLap(new Move(plan.spec(), assumed)).stream(), ends(verdict));
+      case FREE_HEIGHT -> Stream.concat(halfLap().stream(), ends(verdict));
       case VERTICAL_CURVE, LEAD, LEAD_SUPPORTS -> ends(verdict);
       case SPLICE_PLATE -> screws();
       case SUPPORT_ROOM -> blocks(verdict).stream();
       default -> Stream.empty();
     };
-  }
-
-  private boolean isAssumed(String field) {
-    return assumed.stream().anyMatch(each -> each.field().equals(field));
   }
 
   /**
@@ -128,59 +123,61 @@ final class Settling {
     if (!entry && !verdict.place().equals(Optional.of(Place.EXIT))) {
       return Stream.empty();
     }
-    Move now = new Move(plan.spec(), assumed);
     return Stream.concat(
         new EndMoves(plan, now, entry, true, shown).moves(),
-        halfLap(now).stream()
+        halfLap().stream()
             .flatMap(lapped -> new EndMoves(plan, lapped, entry, false, shown).moves()));
   }
 
   /** The same with half-laps, below which nothing hangs; supports placed anew, off the laps. */
-  private Optional<Move> halfLap(Move from) {
-    if (!isAssumed("joint") || !(from.spec().construction() instanceof ButtWithPlate)) {
+  private Optional<Move> halfLap() {
+    if (!now.assumes("joint") || !(now.spec().construction() instanceof ButtWithPlate)) {
       return Optional.empty();
     }
-    List<Assumption> now = new ArrayList<>();
-    for (Assumption each : from.assumed()) {
+    List<Assumption> told = new ArrayList<>();
+    for (Assumption each : now.assumed()) {
       if (each.field().equals("joint")) {
-        now.add(new Assumption("joint", "half-lap", "a plate below would take height trains need"));
-        now.add(new Assumption("joint.half-lap", shown.formatGiven(LAP), "rule of thumb"));
+        told.add(
+            new Assumption("joint", "half-lap", "a plate below would take height trains need"));
+        told.add(new Assumption("joint.half-lap", shown.formatGiven(LAP), "rule of thumb"));
       } else if (!each.field().startsWith("joint.")
           && !each.field().equals(Setting.FIRST_SUPPORT.key())) {
-        now.add(each);
+        told.add(each);
       }
     }
-    HelixSpec spec = from.spec().with(new Construction.HalfLap(LAP));
+    HelixSpec spec = now.spec().with(new Construction.HalfLap(LAP));
     return Optional.of(
         new Move(
-            isAssumed(Setting.FIRST_SUPPORT.key())
+            now.assumes(Setting.FIRST_SUPPORT.key())
                 ? spec.with(spec.supports().startingAt(Optional.empty()))
                 : spec,
-            now));
+            told));
   }
 
   /** Fewer screws, one less at a time: the first number for which the plate has room. */
   private Stream<Move> screws() {
     String field = Setting.PLATE_SCREWS.key();
-    if (!isAssumed(field) || !(plan.spec().construction() instanceof ButtWithPlate butt)) {
+    if (!now.assumes(field) || !(plan.spec().construction() instanceof ButtWithPlate butt)) {
       return Stream.empty();
     }
-    int now = butt.plate().screwsEachSide();
-    return IntStream.range(1, now)
-        .map(less -> now - less)
+    int screws = butt.plate().screwsEachSide();
+    return IntStream.range(1, screws)
+        .map(less -> screws - less)
         .mapToObj(
             fewer ->
-                new Move(
-                    Revision.of(
-                        plan.spec(),
-                        List.of(
-                            new Change(Setting.PLATE_SCREWS, new Count(now), new Count(fewer)))),
-                    replaced(field, Integer.toString(fewer), "as the plate has room")));
+                now.with(
+                        Revision.of(
+                            plan.spec(),
+                            List.of(
+                                new Change(
+                                    Setting.PLATE_SCREWS, new Count(screws), new Count(fewer)))))
+                    .telling(
+                        new Assumption(field, Integer.toString(fewer), "as the plate has room")));
   }
 
   private Optional<Move> blocks(Verdict verdict) {
     String field = "supports.blocks.width";
-    if (!isAssumed(field) || !(plan.spec().supports().riser() instanceof WoodBlocks old)) {
+    if (!now.assumes(field) || !(plan.spec().supports().riser() instanceof WoodBlocks old)) {
       return Optional.empty();
     }
     Length missing =
@@ -192,19 +189,9 @@ final class Settling {
     WoodBlocks narrow =
         new WoodBlocks(width, old.along(), old.crossPiece(), old.kerf(), old.stock(), old.inches());
     return Optional.of(
-        new Move(
-            plan.spec().with(plan.spec().supports().with(narrow)),
-            replaced(field, width, "ripped narrower, so that trains pass")));
-  }
-
-  private List<Assumption> replaced(String field, Length value, String reason) {
-    return replaced(field, shown.formatGiven(value), reason);
-  }
-
-  private List<Assumption> replaced(String field, String value, String reason) {
-    Predicate<Assumption> same = each -> each.field().equals(field);
-    return assumed.stream()
-        .map(each -> same.test(each) ? new Assumption(field, value, reason) : each)
-        .toList();
+        now.with(plan.spec().with(plan.spec().supports().with(narrow)))
+            .telling(
+                new Assumption(
+                    field, shown.formatGiven(width), "ripped narrower, so that trains pass")));
   }
 }

@@ -42,7 +42,7 @@ final class EndReader {
     Optional<Field> field = helix.find(end);
     Optional<Block> block = field.flatMap(given -> given.block(KEYS));
     boolean hangs = end.equals("top");
-    Length longest = hangs ? shorter(LONGEST_LEAD, overhang) : LONGEST_LEAD;
+    Length longest = hangs ? LONGEST_LEAD.shorter(overhang) : LONGEST_LEAD;
     String atMost =
         hangs
             ? "no longer than may reach beyond the last support"
@@ -63,7 +63,7 @@ final class EndReader {
             "climb-lead",
             Lengths.DISTANCE,
             end + ".climb-lead",
-            shorter(curve.times(0.5), longest),
+            curve.times(0.5).shorter(longest),
             "about half the vertical curve lies outside the ring, " + atMost);
     Length easement = length(block, "easement", Lengths.DISTANCE);
     Length leadIn =
@@ -72,9 +72,11 @@ final class EndReader {
             "lead-in",
             Lengths.DISTANCE,
             end + ".lead-in",
-            longer(
-                longer(shorter(LEAD_IN.times(toScale), longest), shorter(lead, LONGEST_LEAD)),
-                easement.times(0.5)),
+            LEAD_IN
+                .times(toScale)
+                .shorter(longest)
+                .longer(lead.shorter(LONGEST_LEAD))
+                .longer(easement.times(0.5)),
             assumed.shown(LEAD_IN)
                 + " in HO, "
                 + atMost
@@ -89,14 +91,6 @@ final class EndReader {
             .orElse(Grade.LEVEL);
     Block place = block.orElse(helix);
     return place.build(() -> new EndPlan(curve, lead, leadIn, grade, run, easement));
-  }
-
-  private static Length shorter(Length a, Length b) {
-    return a.compareTo(b) <= 0 ? a : b;
-  }
-
-  private static Length longer(Length a, Length b) {
-    return a.compareTo(b) >= 0 ? a : b;
   }
 
   /** Zero where nothing is said. */

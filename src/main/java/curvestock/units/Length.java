@@ -98,6 +98,16 @@ public record Length(double millimetres) implements Quantity, Comparable<Length>
     return new Length(millimetres - other.millimetres);
   }
 
+  /** This or the other, whichever is less. */
+  public Length shorter(Length other) {
+    return compareTo(other) <= 0 ? this : other;
+  }
+
+  /** This or the other, whichever is more. */
+  public Length longer(Length other) {
+    return compareTo(other) >= 0 ? this : other;
+  }
+
   /**
    * The length times a plain number, which may be below zero.
    *

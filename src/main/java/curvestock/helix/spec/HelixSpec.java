@@ -164,7 +164,7 @@ public record HelixSpec(
             : Length.ZERO;
     Length plates =
         construction instanceof Construction.PlatesBeside beside ? beside.thickness() : Length.ZERO;
-    return ears.compareTo(plates) >= 0 ? ears : plates;
+    return ears.longer(plates);
   }
 
   /**

@@ -87,7 +87,7 @@ final class BesideRule {
 
   /** Plates stand outside the edges, and up beside the track by what they have over the plywood. */
   private Verdict plates(Construction.PlatesBeside beside, Length inside, Length outside) {
-    Length reach = inside.compareTo(outside) > 0 ? inside : outside;
+    Length reach = inside.longer(outside);
     Length up = beside.height().minus(spec.plywood());
     Length wanted = reach.plus(spec.traffic().spare());
     boolean ok = up.millimetres() <= 0 || ground.sideMargin().compareTo(wanted) >= 0;

@@ -63,7 +63,7 @@ final class RadiusRule {
   }
 
   private Verdict easement(Length radius) {
-    Length has = shorter(spec.bottom().easement(), spec.top().easement());
+    Length has = spec.bottom().easement().shorter(spec.top().easement());
     if (has.millimetres() > 0) {
       return Verdict.ok(Rule.EASEMENT).measuring(has);
     }
@@ -98,9 +98,5 @@ final class RadiusRule {
     changes.add(new Change(Setting.ENTRY_EASEMENT, spec.bottom().easement(), wanted));
     changes.add(new Change(Setting.EXIT_EASEMENT, spec.top().easement(), wanted));
     return changes;
-  }
-
-  private static Length shorter(Length a, Length b) {
-    return a.compareTo(b) <= 0 ? a : b;
   }
 }

@@ -157,6 +157,6 @@ public final class Verdicts {
     return stations.bridges().stream()
         .filter(bridge -> bridge.covers(run - overlap, run))
         .map(Bridge::hangsBelow)
-        .reduce(below, (a, b) -> a.compareTo(b) >= 0 ? a : b);
+        .reduce(below, Length::longer);
   }
 }
