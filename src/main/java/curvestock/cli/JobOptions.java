@@ -129,7 +129,9 @@ final class JobOptions {
     if (out != null) {
       ResultFolder.requireFree(out, force);
     }
-    LightCompilation.begin();
+    if (jobs.size() == 1 && jobs.get(0).search().effort() != Effort.THOROUGH) {
+      LightCompilation.forShortSearch();
+    }
     return jobs;
   }
 

@@ -4,6 +4,9 @@ import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
 import javax.management.JMException;
 import javax.management.ObjectName;
 
@@ -11,7 +14,7 @@ import javax.management.ObjectName;
  * Keeps HotSpot's optimising compiler from what runs for a few seconds only. In one command it took
  * as much of the processor as all else together: it paid for loops that were over by then. What it
  * leaves out runs as the first compiler made it. The loops that searches live on are compiled as
- * ever, since a search may last.
+ * ever where a search may last; one that ends within some seconds does not earn that back.
  *
  * <p>By a compiler directive (JDK Enhancement Proposal 165), which the JVM takes at run time
  * through its diagnostic commands. A JVM that knows no such command goes on as ever, and no result
@@ -32,23 +35,40 @@ final class LightCompilation {
        {match: ["*.*"], c2: {Exclude: true}}]
       """;
 
-  private static boolean ownProcess;
+  /** Laid over the other, which it then hides. */
+  static final String SHORT = "[{match: [\"*.*\"], c2: {Exclude: true}}]";
+
+  /** Ends when the first directive was given; none in a process that does not end soon. */
+  private static Optional<Thread> begun = Optional.empty();
 
   private LightCompilation() {}
 
-  /** Says that this process ends with the command; without it nothing is done. */
-  static void allow() {
-    ownProcess = true;
+  /**
+   * Compiles lightly from now on; beside the caller, who need not wait. For a process that ends
+   * with its command; without this call {@link #forShortSearch} does nothing. To be called first of
+   * all: what makes lambdas at the start is else compiled for half a second.
+   */
+  static void begin() {
+    begun = Optional.of(beside(() -> direct(DIRECTIVE)));
   }
 
-  /** Compiles lightly from now on; beside the caller, who need not wait. */
-  static void begin() {
-    if (ownProcess) {
-      ownProcess = false;
-      Thread thread = new Thread(() -> direct(DIRECTIVE), "compiler directive");
-      thread.setDaemon(true);
-      thread.start();
-    }
+  /** The search to come ends within some seconds: no loop of it is worth the second compiler. */
+  static void forShortSearch() {
+    begun.ifPresent(
+        first ->
+            beside(
+                () -> {
+                  first.join();
+                  return direct(SHORT);
+                }));
+  }
+
+  private static Thread beside(Callable<Boolean> work) {
+    FutureTask<Boolean> task = new FutureTask<>(work);
+    Thread thread = new Thread(task, "compiler directive");
+    thread.setDaemon(true);
+    thread.start();
+    return thread;
   }
 
   /** Whether the JVM took it. */

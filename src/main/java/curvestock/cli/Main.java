@@ -73,7 +73,9 @@ public final class Main {
       return;
     }
     Counts.LIBRARY.setLevel(Level.OFF);
-    LightCompilation.allow();
+    if (args.length > 0 && !args[0].equals("serve")) {
+      LightCompilation.begin();
+    }
     int code = runOrSayThatMemoryIsShort(args);
     if (code != 0) {
       System.exit(code);

@@ -88,7 +88,6 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     ResultFolder.requireFree(out, force);
-    LightCompilation.begin();
     Job job = Workshop.readJob(Optional.ofNullable(jobFile));
     if (effort != null) {
       job = job.with(job.search().at(effort));

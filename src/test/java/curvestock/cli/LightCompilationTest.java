@@ -42,6 +42,12 @@ class LightCompilationTest {
   }
 
   @Test
+  void shortSearch_laidOver_isTaken() {
+    assertThat(LightCompilation.direct(LightCompilation.SHORT.replace("*.*", "no/such/*.*")))
+        .isTrue();
+  }
+
+  @Test
   void direct_whatIsNoDirective_isRefusedWithoutAFault() {
     assertThat(LightCompilation.direct("[{match: nothing")).isFalse();
   }
