@@ -38,14 +38,8 @@ public record Answer(
     int unpriced,
     List<String> unfit) {
 
-  /** The answer of a plan, and of the comparison made beside it. */
-  public static Answer of(Plan plan, Optional<Comparison> comparison) {
-    return of(
-        plan.job(), plan.job().structure(), Optional.of(plan), false, comparison.map(Choices::of));
-  }
-
   public static Answer of(Plan plan) {
-    return of(plan, Optional.empty());
+    return of(plan.job(), plan.job().structure(), Optional.of(plan), false);
   }
 
   /**
@@ -56,15 +50,11 @@ public record Answer(
    *     nothing then refers to the cut layouts
    */
   public static Answer ofHelix(Job job, HelixOrder order, Optional<Plan> sheets, boolean rough) {
-    return of(job, Optional.of(order), sheets, rough, Optional.empty());
+    return of(job, Optional.of(order), sheets, rough);
   }
 
   private static Answer of(
-      Job job,
-      Optional<HelixOrder> order,
-      Optional<Plan> plan,
-      boolean rough,
-      Optional<Choices> choices) {
+      Job job, Optional<HelixOrder> order, Optional<Plan> plan, boolean rough) {
     Optional<MachineSheets> sheets = rough ? Optional.empty() : plan.map(MachineSheets::new);
     Optional<Buying> buying = plan.map(found -> Buying.of(found, sheets));
     Optional<Building> building =
@@ -75,13 +65,28 @@ public record Answer(
         Heading.of(job),
         buying,
         building,
-        choices,
+        Optional.empty(),
         sheets,
         sheets.flatMap(each -> MachineTime.of(job.rates(), each)),
         lines.table(),
         lines.priced(),
         lines.unpriced(),
         List.of());
+  }
+
+  /** The same beside a comparison of segment sizes. */
+  public Answer compared(Comparison comparison) {
+    return new Answer(
+        heading,
+        buying,
+        building,
+        Optional.of(Choices.of(comparison)),
+        machineSheets,
+        machineTime,
+        shopping,
+        priced,
+        unpriced,
+        unfit);
   }
 
   /** The same of a helix whose pieces cannot be cut from the job's sheets, for these reasons. */

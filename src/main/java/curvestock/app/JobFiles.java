@@ -14,15 +14,12 @@ import curvestock.printing.PaperTemplates;
 import curvestock.printing.SpareFonts;
 import curvestock.printing.TrammelSheet;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /**
  * The files of a result that are the same however its sheets are cut: the test cut, drawings of the
  * helix, and for a packet full-size patterns, footprint and trammel sheet.
  *
- * <p>They are begun on a thread of their own and made while the sheets are searched. So less is
- * left to write when a search is stopped, and what is left is written by code that has run before.
+ * <p>They can be begun before the sheets are searched.
  */
 public final class JobFiles {
 
@@ -36,12 +33,12 @@ public final class JobFiles {
 
   private final Job job;
   private final boolean papers;
-  private final CompletableFuture<ResultFolder> making;
+  private final Begun making;
 
   private JobFiles(Job job, boolean papers) {
     this.job = job;
     this.papers = papers;
-    this.making = CompletableFuture.supplyAsync(() -> made(job, papers), JobFiles::start);
+    this.making = Begun.of("files of the job", () -> of(job, papers));
   }
 
   /**
@@ -51,18 +48,6 @@ public final class JobFiles {
    */
   public static JobFiles begin(Job job, boolean papers) {
     return new JobFiles(job.marked(), papers);
-  }
-
-  private static void start(Runnable making) {
-    Thread thread = new Thread(making, "files of the job");
-    thread.setDaemon(true);
-    thread.start();
-  }
-
-  private static ResultFolder made(Job job, boolean papers) {
-    ResultFolder folder = of(job, papers);
-    folder.contents();
-    return folder;
   }
 
   /** Those of the job, with pictures not made before they are asked for. */
@@ -105,18 +90,7 @@ public final class JobFiles {
   static ResultFolder of(Job planned, boolean papers, Optional<JobFiles> begun) {
     return begun
         .filter(files -> files.papers == papers && files.job.equals(planned))
-        .map(JobFiles::whole)
+        .map(files -> files.making.whole())
         .orElseGet(() -> of(planned, papers));
-  }
-
-  private ResultFolder whole() {
-    try {
-      return making.join();
-    } catch (CompletionException e) {
-      if (e.getCause() instanceof RuntimeException fault) {
-        throw fault;
-      }
-      throw e;
-    }
   }
 }

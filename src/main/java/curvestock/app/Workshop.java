@@ -16,9 +16,6 @@ import curvestock.compare.Comparison;
 import curvestock.compare.OwnPlan;
 import curvestock.compare.Question;
 import curvestock.drawing.HelixTitle;
-import curvestock.drawing.Picture;
-import curvestock.drawing.SheetDrawing;
-import curvestock.drawing.SheetTitle;
 import curvestock.files.FileProblem;
 import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
@@ -38,17 +35,12 @@ import curvestock.piece.Demand;
 import curvestock.plan.BatchPlan;
 import curvestock.plan.Glance;
 import curvestock.plan.Infeasible;
-import curvestock.plan.MarkedPieces;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
-import curvestock.plan.Remnant;
-import curvestock.printing.LabelSheet;
-import curvestock.printing.MarkingSheets;
 import curvestock.printing.ReportPdf;
 import curvestock.printing.ReportPictures;
 import curvestock.printing.SpareFonts;
-import curvestock.printing.SupportSheet;
 import curvestock.purchase.Purchase;
 import curvestock.report.BatchPaper;
 import curvestock.report.CompareCharts;
@@ -56,14 +48,11 @@ import curvestock.report.CompareJson;
 import curvestock.report.ComparePaper;
 import curvestock.report.HelixJson;
 import curvestock.report.HelixPaper;
-import curvestock.report.MachineNotes;
 import curvestock.report.PacketGuide;
-import curvestock.report.PieceNotes;
 import curvestock.report.PlanJson;
 import curvestock.report.PlanPaper;
 import curvestock.report.ReportHtml;
 import curvestock.report.ReportPart;
-import curvestock.report.SheetFiles;
 import curvestock.report.ShopPaper;
 import curvestock.report.StockYaml;
 import curvestock.report.TableCsv;
@@ -76,9 +65,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What Curvestock can do, for the command line, the page and anybody's program. */
@@ -256,11 +243,13 @@ public final class Workshop {
    */
   public static ResultFolder result(
       Plan plan, Answer answer, Optional<JobFiles> begun, PlanListener listener) {
-    return result(plan, answer, false, begun, listener);
+    return told(plan, answer)
+        .addAll(PlanFiles.sheets(plan, plan.labels(), answer, listener))
+        .addAll(JobFiles.of(plan.job(), false, begun));
   }
 
-  private static ResultFolder result(
-      Plan plan, Answer answer, boolean papers, Optional<JobFiles> begun, PlanListener listener) {
+  /** What says the answer itself, in words and data. */
+  private static ResultFolder told(Plan plan, Answer answer) {
     ResultFolder folder = new ResultFolder();
     folder.add("plan.json", PlanJson.of(plan, answer));
     folder.add("summary.txt", text(PlanPaper.text(plan.job(), answer)));
@@ -268,8 +257,7 @@ public final class Workshop {
     if (answer.building().isPresent()) {
       addHelixTables(folder, "", answer);
     }
-    addSheets(folder, plan, plan.labels(), answer, listener);
-    return folder.addAll(JobFiles.of(plan.job(), papers, begun));
+    return folder;
   }
 
   private static String text(List<String> lines) {
@@ -311,39 +299,9 @@ public final class Workshop {
                       "job-" + member.tag() + "/",
                       Answer.ofHelix(job, order, Optional.empty(), false)));
     }
-    addSheets(folder, batch.plan(), batch.labels(), answer, listener);
+    folder.addAll(PlanFiles.sheets(batch.plan(), batch.labels(), answer, listener));
     MachineFiles.addTestCut(folder, batch.plan().job());
     return folder;
-  }
-
-  private static void addSheets(
-      ResultFolder folder,
-      Plan plan,
-      List<List<String>> labels,
-      Answer answer,
-      PlanListener listener) {
-    int sheets = plan.layouts().size();
-    AtomicInteger begun = new AtomicInteger();
-    IntStream.range(0, sheets)
-        .parallel()
-        .mapToObj(
-            i -> {
-              listener.step(
-                  "drawing and checking sheet " + begun.incrementAndGet() + " of " + sheets);
-              return annotated(plan, i + 1, labels.get(i));
-            })
-        .toList()
-        .forEach(folder::addAll);
-    MachineFiles.add(folder, plan, answer);
-  }
-
-  private static ResultFolder annotated(Plan plan, int number, List<String> labels) {
-    Layout layout = plan.layouts().get(number - 1);
-    String drawing = SheetDrawing.annotated(layout, title(plan, number, labels));
-    requireRight(SheetFiles.annotated(number), drawing, Expectation.of(layout));
-    return new ResultFolder()
-        .add(SheetFiles.annotated(number), drawing)
-        .add(SheetFiles.picture(number), () -> Picture.png(drawing, JobFiles.PICTURE_WIDTH));
   }
 
   /**
@@ -399,23 +357,6 @@ public final class Workshop {
     folder.add(in + "shopping.csv", TableCsv.of(answer.shopping(), answer.figures()));
     folder.add(in + "joints.csv", TableCsv.of(helix.joints(), answer.figures()));
     folder.add(in + "cutting-list.csv", TableCsv.of(helix.cuttingList(), answer.figures()));
-  }
-
-  private static SheetTitle title(Plan plan, int number, List<String> labels) {
-    Job job = plan.job();
-    String material = plan.layouts().get(number - 1).sheet().name();
-    return new SheetTitle(
-        job.title(),
-        number,
-        plan.layouts().size(),
-        job.style(),
-        material,
-        job.invented(),
-        labels,
-        Remnant.of(plan.layouts().get(number - 1)).map(Remnant::where),
-        MachineNotes.size(job),
-        PieceNotes.of(plan, number),
-        MarkedPieces.marks(plan, number));
   }
 
   /** Reads a drawing back as it will be written, and refuses to go on if it is not right. */
@@ -561,19 +502,37 @@ public final class Workshop {
    */
   public static ResultFolder packet(
       Plan plan, Optional<Comparison> comparison, PlanListener listener) {
-    return packet(plan, Answer.of(plan, comparison), Optional.empty(), listener);
+    Answer answer = Answer.of(plan);
+    return packet(
+        plan,
+        comparison.map(answer::compared).orElse(answer),
+        Optional.empty(),
+        begin(plan, answer, listener));
+  }
+
+  /**
+   * Begins to draw and check the sheets of a plan, and the papers that go by them, beside what the
+   * caller does next.
+   */
+  public static Begun begin(Plan plan, Answer answer, PlanListener listener) {
+    return Begun.of(
+        "files of the plan",
+        () ->
+            PlanFiles.sheets(plan, plan.labels(), answer, listener)
+                .addAll(PlanFiles.papers(plan, answer)));
   }
 
   /**
    * The same from the plan's answer, where that is known already.
    *
-   * @param begun files of the job that were begun before it was planned
+   * @param ofJob files of the job that were begun before it was planned
+   * @param ofPlan files of the plan that were begun when it was made
    */
   public static ResultFolder packet(
-      Plan plan, Answer answer, Optional<JobFiles> begun, PlanListener listener) {
-    ResultFolder folder = result(plan, answer, true, begun, listener);
+      Plan plan, Answer answer, Optional<JobFiles> ofJob, Begun ofPlan) {
+    ResultFolder folder = told(plan, answer).addAll(JobFiles.of(plan.job(), true, ofJob));
+    folder.addAll(ofPlan.whole());
     answer.choices().ifPresent(choices -> addComparison(folder, choices));
-    addPapers(folder, plan, answer, listener);
     addReport(folder, plan, answer);
     folder.add("README.txt", PacketGuide.of(plan.job(), folder.paths(), unprintable(plan.job())));
     return folder;
@@ -619,17 +578,6 @@ public final class Workshop {
 
   private static String stem(String path, String ending) {
     return path.substring(0, path.length() - ending.length());
-  }
-
-  private static void addPapers(
-      ResultFolder folder, Plan plan, Answer answer, PlanListener listener) {
-    Job job = plan.job();
-    listener.step("drawing the papers");
-    if (job.structure().isPresent()) {
-      folder.add("support-table.pdf", () -> SupportSheet.pdf(answer, job.paper(), FONTS));
-    }
-    folder.add("marking-out.pdf", () -> MarkingSheets.pdf(plan, FONTS));
-    folder.add("labels.pdf", () -> LabelSheet.pdf(plan, FONTS));
   }
 
   /**

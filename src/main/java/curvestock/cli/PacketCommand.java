@@ -1,6 +1,7 @@
 package curvestock.cli;
 
 import curvestock.answer.Answer;
+import curvestock.app.Begun;
 import curvestock.app.JobFiles;
 import curvestock.app.Workshop;
 import curvestock.compare.CompareListener;
@@ -12,6 +13,7 @@ import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
+import curvestock.plan.PlanListener;
 import curvestock.report.PlanPaper;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -100,8 +102,11 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     try (Terminal terminal = new Terminal(quiet)) {
       Optional<JobFiles> begun = Optional.of(JobFiles.begin(job, true));
       plan = Workshop.plan(job, terminal);
-      answer = Answer.of(plan, comparison(plan, terminal));
-      Workshop.archived(Workshop.packet(plan, answer, begun, terminal)).publish(out, force);
+      Answer alone = Answer.of(plan);
+      Begun sheets = Workshop.begin(plan, alone, PlanListener.NONE);
+      answer = comparison(plan, terminal).map(alone::compared).orElse(alone);
+      terminal.step("drawing and checking sheets and papers");
+      Workshop.archived(Workshop.packet(plan, answer, begun, sheets)).publish(out, force);
     }
     print(plan, answer);
     return answer.bought().loose().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO;

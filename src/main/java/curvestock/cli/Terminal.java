@@ -55,6 +55,7 @@ final class Terminal implements PlanListener, AutoCloseable {
   /** Runs on Ctrl-C: the worker ends with what it has. */
   private void finishFirst() {
     stop.set(true);
+    LightCompilation.forShortSearch();
     System.err.println();
     System.err.println("Stopping with the best so far ...");
   }

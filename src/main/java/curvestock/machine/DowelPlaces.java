@@ -42,11 +42,13 @@ final class DowelPlaces {
   private final int columns;
   private final int rows;
   private final boolean[][] free;
+  private final boolean rectangle;
 
   private DowelPlaces(Layout layout, Optional<Box> kept, Length diameter) {
     this.layout = layout;
     this.kept = kept;
     box = layout.sheet().outline().box();
+    rectangle = layout.sheet().isRectangle();
     radius = diameter.millimetres() / 2;
     columns = (int) (box.width() / 2 / STEP);
     rows = (int) (box.height() / 2 / STEP);
@@ -102,7 +104,7 @@ final class DowelPlaces {
     Outline wood = layout.sheet().outline();
     return inBox
         && kept.filter(rest -> isWithin(rest, point, need)).isEmpty()
-        && (layout.sheet().isRectangle() || (wood.contains(point) && isClear(wood, point, need)));
+        && (rectangle || (wood.contains(point) && isClear(wood, point, need)));
   }
 
   private static boolean isWithin(Box rest, Point point, double need) {
@@ -129,8 +131,10 @@ final class DowelPlaces {
     int top = row(around.maxY() + need) + 1;
     for (int i = Math.max(0, left); i <= Math.min(free.length - 1, right); i++) {
       for (int j = Math.max(0, bottom); j <= Math.min(free[i].length - 1, top); j++) {
-        Point point = at(i, j);
-        free[i][j] &= !outline.contains(point) && isClear(outline, point, need);
+        if (free[i][j]) {
+          Point point = at(i, j);
+          free[i][j] = !outline.contains(point) && isClear(outline, point, need);
+        }
       }
     }
   }

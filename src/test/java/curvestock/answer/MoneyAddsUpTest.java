@@ -51,8 +51,7 @@ class MoneyAddsUpTest {
 
   @Test
   void saving_isTheJointsSavedTimesTheirPrice() {
-    String words =
-        new ChosenWords(Answer.of(plan, Optional.of(comparison))).sentence().orElseThrow();
+    String words = new ChosenWords(Answer.of(plan).compared(comparison)).sentence().orElseThrow();
     Matcher found =
         found(
             MONEY

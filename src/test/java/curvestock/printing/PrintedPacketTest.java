@@ -24,7 +24,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
@@ -87,7 +86,7 @@ class PrintedPacketTest {
   private static Map<String, byte[]> papersOf(String text, String name) {
     Plan plan = plan(text, name);
     Job job = plan.job();
-    Answer answer = Answer.of(plan, Optional.empty());
+    Answer answer = Answer.of(plan);
     SpareFonts spare = new MachineFonts();
     Map<String, byte[]> papers = new TreeMap<>(PaperTemplates.of(job, job.paper(), spare));
     papers.put("marking-out.pdf", MarkingSheets.pdf(plan, spare));

@@ -356,7 +356,7 @@ class AnswerAgreementTest {
             job.with(job.search().at(Effort.QUICK)), question, new CompareListener() {});
     Choices choices = Choices.of(comparison);
     Plan plan = planned(job);
-    Answer answer = Answer.of(plan, Optional.of(comparison));
+    Answer answer = Answer.of(plan).compared(comparison);
     String text = plain(String.join(" ", ComparePaper.text(choices)));
     String html =
         plain(
