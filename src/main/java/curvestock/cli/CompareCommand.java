@@ -4,7 +4,6 @@ import curvestock.answer.Choices;
 import curvestock.answer.Figures;
 import curvestock.app.Workshop;
 import curvestock.compare.BatchComparison;
-import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
 import curvestock.compare.SizeLook;
@@ -163,34 +162,13 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   /** The terminal's progress, and the first numbers as soon as they are known. */
-  private final class Progress implements CompareListener {
+  private final class Progress extends ComparisonProgress {
 
-    private final Terminal terminal;
     private final Figures figures;
 
     Progress(Terminal terminal, Figures figures) {
-      this.terminal = terminal;
+      super(terminal);
       this.figures = figures;
-    }
-
-    @Override
-    public void step(String what) {
-      terminal.step(what);
-    }
-
-    @Override
-    public void worked(long done, long budget) {
-      terminal.worked(done, budget);
-    }
-
-    @Override
-    public boolean stopped() {
-      return terminal.stopped();
-    }
-
-    @Override
-    public void overall(double share) {
-      terminal.overall(share);
     }
 
     @Override

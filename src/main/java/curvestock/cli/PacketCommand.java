@@ -4,7 +4,6 @@ import curvestock.answer.Answer;
 import curvestock.app.Begun;
 import curvestock.app.JobFiles;
 import curvestock.app.Workshop;
-import curvestock.compare.CompareListener;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
 import curvestock.drawing.PaperSize;
@@ -118,7 +117,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       return Optional.empty();
     }
     try {
-      return Optional.of(Workshop.compare(plan, Question.PLAIN, new Steps(terminal)));
+      return Optional.of(Workshop.compare(plan, Question.PLAIN, new ComparisonProgress(terminal)));
     } catch (Infeasible e) {
       terminal.step("no comparison of sizes: " + e.getMessage());
       return Optional.empty();
@@ -132,22 +131,5 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
     Workshop.unprintable(plan.job()).ifPresent(printer::println);
     printer.println("Written and checked: " + out + " (read README.txt first)");
     printer.flush();
-  }
-
-  private record Steps(Terminal terminal) implements CompareListener {
-    @Override
-    public void step(String what) {
-      terminal.step(what);
-    }
-
-    @Override
-    public void worked(long done, long budget) {
-      terminal.worked(done, budget);
-    }
-
-    @Override
-    public boolean stopped() {
-      return terminal.stopped();
-    }
   }
 }

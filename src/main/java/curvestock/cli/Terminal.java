@@ -23,7 +23,7 @@ final class Terminal implements PlanListener, AutoCloseable {
   private final boolean interactive;
   private final AtomicBoolean stop = new AtomicBoolean();
   private final Interrupt interrupt;
-  private final long started = System.nanoTime();
+  private long started;
   private ProgressBar bar;
   private double overall = -1;
 
@@ -66,6 +66,9 @@ final class Terminal implements PlanListener, AutoCloseable {
       closeBar();
       bar = bar("working");
     }
+    if (overall < 0) {
+      started = System.nanoTime();
+    }
     overall = Math.max(overall, share);
     if (bar != null) {
       bar.stepTo(Math.round(PERMILLE * overall));
@@ -104,7 +107,8 @@ final class Terminal implements PlanListener, AutoCloseable {
   public void step(String what) {
     if (overall >= 0) {
       if (bar != null) {
-        bar.setExtraMessage(" " + what + estimate());
+        // First, or a window of 80 columns has no room for it.
+        bar.setExtraMessage(estimate() + " " + what);
       } else if (!quiet && overall > told) {
         told = overall;
         System.err.println(what + estimate() + " ...");
