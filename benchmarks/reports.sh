@@ -5,7 +5,8 @@
 #
 # A finished report of this engine is not made again (FORCE=1 makes it all the same), and one that was broken
 # off goes on where it stopped if it keeps a journal in target/bench (literature, batch, quick). So a broken run
-# is just started again. The engine is the last commit that changed src/main; every report names it.
+# is just started again. The engine is the last commit that changed what packs (class Engine lists the folders), for
+# whole commands the last that changed src/main; every report names it.
 # OLD=JAR puts an older program beside the present one in the report on speed.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -92,20 +93,25 @@ make_report() {
   esac
 }
 
-is_made() { # report: of this engine, and finished
-  [ -f "benchmarks/$1" ] && head -n 6 "benchmarks/$1" | grep -q "^Engine $engine " &&
+engine() { # name of a report: the commit that it has to name
+  local folders=(src/main/java/curvestock/{geometry,piece,sheet,layout,packing,bound} src/main/resources/curvestock/packing)
+  case $1 in batch | cores | jmh | start | speed | stop | shop-files) folders=(src/main) ;; esac
+  echo "$(git log -1 --format=%h -- "${folders[@]}")$([ -z "$(git status --porcelain -- "${folders[@]}")" ] || echo -dirty)"
+}
+
+is_made() { # report, engine: of that engine, and finished
+  [ -f "benchmarks/$1" ] && head -n 6 "benchmarks/$1" | grep -q "^Engine $2 " &&
     ! grep -q '^\*\*Not finished' "benchmarks/$1"
 }
 
 mkdir -p target/bench
-engine=$(git log -1 --format=%h -- src/main)
-[ -z "$(git status --porcelain -- src/main)" ] || engine=$engine-dirty
 failed=()
 for name in "${names[@]}"; do
   row=$(echo "$reports" | grep "^$name " || true)
   [ -n "$row" ] || { echo "no report is called $name; --list tells the names" >&2; exit 2; }
   report=$(echo "$row" | cut -d' ' -f2)
-  if [ -z "${FORCE:-}" ] && is_made "$report"; then
+  engine=$(engine "$name")
+  if [ -z "${FORCE:-}" ] && is_made "$report" "$engine"; then
     echo "$name: $report is of engine $engine"
     continue
   fi

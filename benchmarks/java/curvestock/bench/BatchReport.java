@@ -31,10 +31,11 @@ public final class BatchReport {
    */
   public static void main(String[] arguments) throws IOException, FileProblem, Infeasible {
     Settings settings = Settings.fromProperties();
-    Journal journal = Journal.open("batch", settings.asked());
+    Journal journal = Journal.open(Engine.program(), "batch", settings.asked());
     Report report =
         new Report(
             Settings.REPORTS.resolve("report-batch.md"),
+            Engine.program(),
             "A batch of four jobs, 1,000 pieces and more",
             settings.asked());
     List<BatchSize> done = new ArrayList<>();

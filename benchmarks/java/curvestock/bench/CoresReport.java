@@ -44,6 +44,7 @@ public final class CoresReport {
     Report report =
         new Report(
             Settings.REPORTS.resolve("report-cores.md"),
+            Engine.program(),
             "More cores",
             "`compare` of the built-in job, effort quick, seed 1, without a cache");
     String text = markdown(one, two, trace);

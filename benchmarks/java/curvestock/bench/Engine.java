@@ -2,35 +2,73 @@ package curvestock.bench;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Which engine a run measures: the last commit that changed {@code src/main}, and the hash of that
- * tree, so that commits of reports do not make other reports old.
+ * Which code a run measures: the last commit that changed it, and a hash of its trees, so that
+ * commits of reports or words do not make other reports old.
  *
- * @param commit short hash of the commit, with {@code -dirty} if files under {@code src/main}
- *     differ from it; {@code unknown} outside of a clone
- * @param tree short hash of the tree {@code src/main} as committed
+ * @param commit short hash of the commit, with {@code -dirty} if files differ from it; {@code
+ *     unknown} outside of a clone
+ * @param tree short hash of the trees as committed
  */
 record Engine(String commit, String tree) {
 
-  private static final String SOURCES = "src/main";
+  private static final String CODE = "src/main/java/curvestock/";
 
-  /** What lies in the working directory now. */
-  static Engine present() {
-    String commit = git("log", "-1", "--format=%h", "--", SOURCES);
+  /** What a layout hangs on; what only words, draws or plans does not count. */
+  private static final List<String> PACKING =
+      List.of(
+          CODE + "geometry",
+          CODE + "piece",
+          CODE + "sheet",
+          CODE + "layout",
+          CODE + "packing",
+          CODE + "bound",
+          "src/main/resources/curvestock/packing");
+
+  /** The packing engine that lies in the working directory now. */
+  static Engine packing() {
+    return of(PACKING);
+  }
+
+  /** The whole program that lies in the working directory now. */
+  static Engine program() {
+    return of(List.of("src/main"));
+  }
+
+  private static Engine of(List<String> folders) {
+    String commit = git(words(List.of("log", "-1", "--format=%h", "--"), folders));
     if (commit.isEmpty()) {
       return new Engine("unknown", "unknown");
     }
-    boolean dirty = !git("status", "--porcelain", "--", SOURCES).isEmpty();
-    String tree = git("rev-parse", "--short", "HEAD:" + SOURCES);
+    boolean dirty = !git(words(List.of("status", "--porcelain", "--"), folders)).isEmpty();
+    List<String> trees = folders.stream().map(folder -> "HEAD:" + folder).toList();
+    String tree = shortHash(git(words(List.of("rev-parse"), trees)));
     return new Engine(dirty ? commit + "-dirty" : commit, tree);
   }
 
+  private static String shortHash(String text) {
+    try {
+      byte[] hash =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return HexFormat.of().formatHex(hash, 0, 4);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static List<String> words(List<String> first, List<String> then) {
+    return Stream.concat(first.stream(), then.stream()).toList();
+  }
+
   /** What git prints, or nothing where it fails. */
-  private static String git(String... words) {
-    String[] command = new String[words.length + 1];
-    command[0] = "git";
-    System.arraycopy(words, 0, command, 1, words.length);
+  private static String git(List<String> words) {
+    List<String> command = words(List.of("git"), words);
     try {
       Process process =
           new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.DISCARD).start();

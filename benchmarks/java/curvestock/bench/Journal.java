@@ -25,12 +25,12 @@ final class Journal {
   }
 
   /**
-   * The journal of that name, with what it holds of the present engine and the same question.
+   * The journal of that name, with what it holds of that engine and the same question.
    *
    * @param asked whatever the lines hang on besides the engine
    */
-  static Journal open(String name, String asked) throws IOException {
-    String first = "# " + Engine.present() + "; " + asked;
+  static Journal open(Engine engine, String name, String asked) throws IOException {
+    String first = "# " + engine + "; " + asked;
     Files.createDirectories(FOLDER);
     Journal journal = new Journal(FOLDER.resolve(name + ".txt"));
     List<String> kept = Files.exists(journal.file) ? Files.readAllLines(journal.file) : List.of();

@@ -27,7 +27,7 @@ public final class LiteratureReport {
 
   private LiteratureReport(Settings settings) throws IOException {
     this.settings = settings;
-    this.journal = Journal.open("literature", settings.asked());
+    this.journal = Journal.open(Engine.packing(), "literature", settings.asked());
     this.report =
         new Report(
             settings.report("report-literature.md"),

@@ -54,7 +54,7 @@ public final class QuickReport {
             Settings.REPORTS.resolve("report-quick.md"),
             "Quick effort against " + arguments[0],
             asked + ", " + sizes);
-    Journal journal = Journal.open("quick", asked + ", " + sizes);
+    Journal journal = Journal.open(Engine.packing(), "quick", asked + ", " + sizes);
     QuickReport quick = new QuickReport(greater, all.size());
     quick.run(cases, journal, report, seconds);
     if (quick.rows.size() == all.size()) {

@@ -21,30 +21,36 @@ final class Report {
   private boolean finished;
 
   /**
+   * A report on the packing engine.
+   *
    * @param asked effort, seed and whatever else the run was asked for, as a sentence without its
    *     stop
    */
   Report(Path file, String title, String asked) {
+    this(file, Engine.packing(), title, asked);
+  }
+
+  Report(Path file, Engine engine, String title, String asked) {
     this.file = file;
-    this.head = head(title, asked);
+    this.head = head(engine, title, asked);
   }
 
   /**
-   * Prints the head alone, for reports that scripts write.
+   * Prints the head alone, for reports that scripts write, on the whole program.
    *
    * @param args title; what was asked for
    */
   public static void main(String[] args) {
-    System.out.print(head(args[0], args[1]));
+    System.out.print(head(Engine.program(), args[0], args[1]));
   }
 
   /** Title, engine, yardstick, what was asked for, machine. Measures the yardstick. */
-  static String head(String title, String asked) {
+  static String head(Engine engine, String title, String asked) {
     return String.format(
         Locale.ROOT,
         "# %s%n%n%s; calibrator %.2f s; %s; %s.%n%n",
         title,
-        Engine.present(),
+        engine,
         Calibrator.seconds(),
         asked,
         machine());
