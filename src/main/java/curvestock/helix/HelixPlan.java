@@ -7,12 +7,10 @@ import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
 import curvestock.helix.build.RoadbedMarks;
-import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
 import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportTable;
-import curvestock.helix.build.Weight;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
@@ -20,13 +18,10 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
-import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
-import curvestock.helix.standard.WoodDensity;
-import curvestock.helix.standard.WoodDensity.Wood;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
@@ -322,53 +317,32 @@ public final class HelixPlan {
   }
 
   /**
-   * Weight of one piece cut from the roadbed's sheets, in kilograms: as built, with the wood of its
-   * half-laps cut away.
+   * Weight of one piece cut from the sheets, in kilograms: of its own thickness, and as built, with
+   * the wood of its half-laps cut away.
    */
   public double weightOf(Piece piece) {
-    double area = piece.shape().area();
-    if (spec.construction() instanceof Construction.HalfLap half) {
-      area -=
-          lapEnds(piece)
-              * half.lap().times(0.5).millimetres()
-              * spec.ground().width().millimetres();
-    }
-    return new Weight(spec.woodDensity()).ofWood(area, spec.stack().plywood());
+    return new Weights(this).of(piece);
   }
 
-  /** How many of a piece's ends are halved. */
-  private int lapEnds(Piece piece) {
-    return roadbed().pieces().stream()
-        .filter(bed -> bed.kindId().equals(piece.id()))
-        .findFirst()
-        .map(bed -> (bed.lower().isPresent() ? 1 : 0) + (bed.upper().isPresent() ? 1 : 0))
-        .orElse(0);
-  }
-
-  /** Weight of all wood cut from the roadbed's sheets, in kilograms. */
+  /** Weight of all wood cut from the sheets, in kilograms. */
   public double woodWeight() {
-    return demands().stream()
-        .mapToDouble(demand -> weightOf(demand.piece()) * demand.count())
-        .sum();
+    return new Weights(this).sheets();
   }
 
   /**
    * Weight of what holds the turns up, in kilograms: rods with their nuts and washers, or all that
-   * is cut from boards (softwood, by the same table as plywood): blocks, braces and battens. Zero
-   * where blocks come from the sheets, whose wood is counted there.
+   * is cut from boards: blocks, braces and battens. Zero where blocks come from the sheets, whose
+   * wood is counted there.
    */
   public double riserWeight() {
-    Riser riser = spec.supports().riser();
-    if (riser instanceof Riser.ThreadedRods rods) {
-      return new RodPlan(spec, rods, supports()).weight();
-    }
-    Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
-    Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
-    return shopping().riserCutting().stream()
-        .flatMap(cutting -> cutting.boards().stream())
-        .flatMap(board -> board.cuts().stream())
-        .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
-        .map(area -> softwood.ofWood(area, blocks.width()))
-        .sum();
+    return new Weights(this).risers();
+  }
+
+  /**
+   * Weight of the wood that is neither cut from the sheets nor from the boards of the blocks, in
+   * kilograms: plates that are bought, cross pieces, edge strips, and battens beside rods.
+   */
+  public double boughtWoodWeight() {
+    return new Weights(this).boughtWood();
   }
 }
