@@ -67,6 +67,8 @@ final class HelixTables {
         length("risePerTurn", "Rise per turn", p -> p.climb().risePerTurn()),
         length("runPerTurn", "Run per turn", p -> p.climb().runPerTurn()),
         length("freeHeight", "Clearance", p -> p.budgets().get(0).free()),
+        Field.of(
+            "tallestTrain", "Tallest train", Measure.OFFCUT, p -> Field.orNone(p.tallestTrain())),
         length(
             "across",
             "Diameter",
@@ -79,7 +81,11 @@ final class HelixTables {
         length("roomWidth", "Width with leads", HelixTables::roomWidth),
         length("roomHeight", "Height to the rail top", HelixTables::roomHeight),
         Field.of("track", "Track to lay", Measure.RUN, HelixTables::track),
-        Field.of("weight", "Weight", Measure.WEIGHT, p -> wood().plus(base()).plus(risers())));
+        Field.of(
+            "weight",
+            "Weight",
+            Measure.WEIGHT,
+            p -> wood().plus(base()).plus(risers()).plus(bought())));
   }
 
   /**
@@ -142,6 +148,10 @@ final class HelixTables {
 
   private Mass risers() {
     return new Mass(plan.riserWeight());
+  }
+
+  private Mass bought() {
+    return new Mass(plan.boughtWoodWeight());
   }
 
   Table tracks() {
@@ -215,6 +225,9 @@ final class HelixTables {
         + " of pieces from the sheets"
         + (tables.risers().kilograms() > 0
             ? ", " + figures.weight(tables.risers()) + " of " + risersAre
+            : "")
+        + (tables.bought().kilograms() > 0
+            ? ", " + figures.weight(tables.bought()) + " of other wood on the shopping list"
             : "")
         + (tables.base().kilograms() > 0 ? ", " + figures.weight(tables.base()) + " of base" : "");
   }

@@ -144,7 +144,10 @@ final class EndMoves {
     return curves;
   }
 
-  /** Longer straights at the entry, at the top what may stand out or reaches a support. */
+  /**
+   * Longer straights at the entry, at the top what may stand out, or reaches a support beside the
+   * turn below and beyond.
+   */
   private List<Length> leads() {
     List<Length> leads = new ArrayList<>(List.of(old.leadIn()));
     if (from.assumes(field("lead-in"))) {
@@ -157,7 +160,11 @@ final class EndMoves {
         }
       }
       if (!entry && held().compareTo(LONGEST_LEAD) <= 0) {
-        leads.add(held());
+        Length beyond = LONGEST_LEAD.minus(held());
+        for (int part = 0; part <= LEAD_STEPS; part++) {
+          Length more = beyond.times((double) part / LEAD_STEPS);
+          leads.add(held().plus(plan.style().roundDown(more)));
+        }
       }
     }
     return leads;

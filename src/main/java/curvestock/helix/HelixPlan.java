@@ -1,19 +1,16 @@
 package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
-import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.HalfLaps;
 import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
 import curvestock.helix.build.RoadbedMarks;
-import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
 import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportTable;
-import curvestock.helix.build.Weight;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
@@ -21,13 +18,11 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
-import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
-import curvestock.helix.standard.WoodDensity;
-import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.Verdicts;
@@ -36,6 +31,7 @@ import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -235,6 +231,20 @@ public final class HelixPlan {
     return budgets;
   }
 
+  /**
+   * Height above the rails of the tallest train that passes everywhere, with the job's spare height
+   * kept above it: the least free height in the open, under whatever hangs below the turns, at the
+   * entry and at the exit, less the spare. Zero where nothing would pass; empty where no turn lies
+   * over another, so that any train does.
+   */
+  public Optional<Length> tallestTrain() {
+    return verdicts.stream()
+        .filter(verdict -> verdict.rule() == Rule.FREE_HEIGHT)
+        .map(verdict -> (Length) verdict.measured().orElseThrow())
+        .min(Comparator.naturalOrder())
+        .map(least -> least.minus(spec.traffic().spare()).longer(Length.ZERO));
+  }
+
   /** The room where the approach runs under the ring or the exit over it. */
   public EndClearance clearanceAt(End end) {
     return new EndClearance(spec, climb, end);
@@ -307,55 +317,32 @@ public final class HelixPlan {
   }
 
   /**
-   * Weight of one piece cut from the roadbed's sheets, in kilograms: as built, with the wood of its
-   * half-laps cut away.
+   * Weight of one piece cut from the sheets, in kilograms: of its own thickness, and as built, with
+   * the wood of its half-laps cut away.
    */
   public double weightOf(Piece piece) {
-    double area = piece.shape().area();
-    if (spec.construction() instanceof Construction.HalfLap half) {
-      area -=
-          lapEnds(piece)
-              * half.lap().times(0.5).millimetres()
-              * spec.ground().width().millimetres();
-    }
-    return new Weight(spec.woodDensity()).ofWood(area, spec.stack().plywood());
+    return new Weights(this).of(piece);
   }
 
-  /** How many of a piece's ends are halved. */
-  private int lapEnds(Piece piece) {
-    return roadbed().pieces().stream()
-        .filter(bed -> bed.kindId().equals(piece.id()))
-        .findFirst()
-        .map(bed -> (bed.lower().isPresent() ? 1 : 0) + (bed.upper().isPresent() ? 1 : 0))
-        .orElse(0);
-  }
-
-  /** Weight of all wood cut from the roadbed's sheets, in kilograms. */
+  /** Weight of all wood cut from the sheets, in kilograms. */
   public double woodWeight() {
-    return demands().stream()
-        .mapToDouble(demand -> weightOf(demand.piece()) * demand.count())
-        .sum();
+    return new Weights(this).sheets();
   }
 
   /**
-   * Weight of what holds the turns up, in kilograms: rods, or blocks cut from boards (softwood, by
-   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted
-   * there.
+   * Weight of what holds the turns up, in kilograms: rods with their nuts and washers, or all that
+   * is cut from boards: blocks, braces and battens. Zero where blocks come from the sheets, whose
+   * wood is counted there.
    */
   public double riserWeight() {
-    Riser riser = spec.supports().riser();
-    if (riser instanceof Riser.ThreadedRods rods) {
-      return new RodPlan(spec, rods, supports()).weight();
-    }
-    Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
-    if (blocks.stock().isEmpty()) {
-      return 0;
-    }
-    Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
-    return new BlockPlan(blocks, supports())
-        .cuts().stream()
-            .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
-            .map(area -> softwood.ofWood(area, blocks.width()))
-            .sum();
+    return new Weights(this).risers();
+  }
+
+  /**
+   * Weight of the wood that is neither cut from the sheets nor from the boards of the blocks, in
+   * kilograms: plates that are bought, cross pieces, edge strips, and battens beside rods.
+   */
+  public double boughtWoodWeight() {
+    return new Weights(this).boughtWood();
   }
 }

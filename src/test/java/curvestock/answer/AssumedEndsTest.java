@@ -130,6 +130,19 @@ class AssumedEndsTest {
         .allMatch(verdict -> verdict.state() == State.OK || isShortInTheOpen(order, verdict));
   }
 
+  /** A straight a little longer than just to the support beside the turn below gave the height. */
+  @ParameterizedTest
+  @CsvSource({"N 9 310 70 51", "HO 12 570 100 87", "H0 12 570 100 87", "OO 12 570 105 101"})
+  void exit_thatCanBeLonger_keepsItsWholeCurve(String scale) {
+    HelixOrder order = job(scale, ", joint: half-lap").structure().orElseThrow();
+
+    assertThat(order.plan().verdicts())
+        .filteredOn(verdict -> AT_THE_ENDS.contains(verdict.rule()))
+        .filteredOn(verdict -> verdict.rule() != Rule.FREE_HEIGHT)
+        .hasSize(6)
+        .allMatch(verdict -> verdict.state() == State.OK);
+  }
+
   /** Where trains have less than the standard's most everywhere, no end can have more. */
   private static boolean isShortInTheOpen(HelixOrder order, Verdict verdict) {
     return verdict.rule() == Rule.FREE_HEIGHT

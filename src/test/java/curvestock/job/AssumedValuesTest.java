@@ -30,7 +30,9 @@ class AssumedValuesTest {
 
   @Test
   void plateAssumedForGardenScale_fitsTheRoadbed() {
-    HelixPlan plan = JobReader.read(GARDEN, "g.yaml").structure().orElseThrow().plan();
+    // So much rise that a plate leaves the height that a whole vertical curve takes.
+    String high = GARDEN.replace("rise-per-turn: 350", "rise-per-turn: 420");
+    HelixPlan plan = JobReader.read(high, "g.yaml").structure().orElseThrow().plan();
 
     assertThat(plan.verdicts())
         .filteredOn(verdict -> verdict.rule() == Rule.SPLICE_PLATE)
@@ -38,6 +40,17 @@ class AssumedValuesTest {
     Construction.ButtWithPlate joint = (Construction.ButtWithPlate) plan.spec().construction();
     // 200 to 250 mm are usual on 260 mm of garden roadbed (common practice, no source).
     assertThat(joint.plate().length().millimetres()).isBetween(100.0, 250.0);
+  }
+
+  /** With half-laps in place of the plates, all assumed ends pass their checks. */
+  @Test
+  void jointAssumedForGardenScale_leavesTheVerticalCurvesWhole() {
+    HelixPlan plan = JobReader.read(GARDEN, "g.yaml").structure().orElseThrow().plan();
+
+    assertThat(plan.verdicts())
+        .filteredOn(verdict -> verdict.rule() == Rule.VERTICAL_CURVE)
+        .hasSize(2)
+        .allMatch(verdict -> verdict.state() == State.OK);
   }
 
   /** Values that are set by the rules are rounded by the job's units, and told in those printed. */

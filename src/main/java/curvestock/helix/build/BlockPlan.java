@@ -134,6 +134,16 @@ public final class BlockPlan {
     return blocks().stream().mapToInt(Block::count).sum();
   }
 
+  /** A cross piece on the blocks of each place that is held, if the job has them. */
+  public int crossPieces() {
+    return riser.crossPiece().millimetres() > 0
+        ? groups.stream()
+            .flatMap(group -> group.rows().stream())
+            .mapToInt(row -> row.edges().supports() > 0 ? 1 : 0)
+            .sum()
+        : 0;
+  }
+
   /** Blocks so tall and thin that they want a brace. */
   public List<Block> slender() {
     return blocks().stream()

@@ -123,8 +123,8 @@ public final class BoardCutting {
   }
 
   /**
-   * A number of boards that no nesting can go below: the total length with its kerfs, or the number
-   * of lengths of which no two fit one board, whichever is more.
+   * A number of boards that no nesting can go below: {@link LeastBoards} of the lengths with their
+   * kerfs.
    */
   public int leastPossible() {
     List<Double> cuts =
@@ -132,9 +132,6 @@ public final class BoardCutting {
             .flatMap(List::stream)
             .map(cut -> cut.length().millimetres() + kerf)
             .toList();
-    double board = stock.length().millimetres() + kerf;
-    double total = cuts.stream().mapToDouble(Double::doubleValue).sum();
-    long large = cuts.stream().filter(cut -> cut > board / 2 + ROUNDING).count();
-    return Math.max((int) Math.ceil(total / board - 1e-9), (int) large);
+    return LeastBoards.of(cuts, stock.length().millimetres() + kerf);
   }
 }

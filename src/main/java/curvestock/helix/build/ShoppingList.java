@@ -47,6 +47,7 @@ public final class ShoppingList {
     this.roadbed = roadbed;
     this.supports = supports;
     addRisers(bridges.stream().filter(bridge -> bridge.form() == Bridge.Form.BATTEN).toList());
+    addCrossPieces(spec.supports().riser());
     bridges.forEach(this::addBridge);
     addBlockScrews();
     addBattenScrews(bridges);
@@ -112,6 +113,16 @@ public final class ShoppingList {
       String thread = rods.thread().name();
       add("nuts " + thread, plan.nuts(), spec.prices().nut(), each);
       add(washers(rods), plan.washers(), spec.prices().washer(), each);
+    }
+  }
+
+  private void addCrossPieces(Riser riser) {
+    if (riser instanceof Riser.WoodBlocks wood) {
+      add(
+          "cross pieces " + size(spec.ground().width(), wood.along(), wood.crossPiece()),
+          new BlockPlan(wood, supports).crossPieces(),
+          Optional.empty(),
+          "one across the blocks under the roadbed, at each support on each turn");
     }
   }
 
@@ -205,7 +216,7 @@ public final class ShoppingList {
   }
 
   private void addGlue(List<Bridge> bridges) {
-    double grip = blockEnds() + bridges.stream().mapToDouble(this::glued).sum();
+    double grip = blockEnds() + crossPieceTops() + bridges.stream().mapToDouble(this::glued).sum();
     long grams = Math.round(glueGrams() + GluedArea.grams(grip));
     if (grams > 0) {
       Optional<Money> price =
@@ -223,6 +234,14 @@ public final class ShoppingList {
         ? 2.0
             * new BlockPlan(wood, supports).count()
             * wood.width().millimetres()
+            * wood.along().millimetres()
+        : 0;
+  }
+
+  private double crossPieceTops() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks wood
+        ? new BlockPlan(wood, supports).crossPieces()
+            * spec.ground().width().millimetres()
             * wood.along().millimetres()
         : 0;
   }

@@ -27,6 +27,7 @@ final class CurveRule {
   private static final Length USUAL_LEAD = Length.ofInches(12);
 
   private static final double HO = 87.0857;
+  private static final double HO_GAUGE = 16.5;
 
   private static final Grade USUAL_APPROACH = Grade.ofPercent(2);
 
@@ -60,8 +61,8 @@ final class CurveRule {
         spec.traffic()
             .longest()
             .map(Vehicle::length)
-            .filter(length -> length.compareTo(toScale(FOOT)) > 0)
-            .orElse(toScale(FOOT));
+            .filter(length -> length.compareTo(usualCar()) > 0)
+            .orElse(usualCar());
     VerticalCurve curve =
         new VerticalCurve(plan.verticalCurve().millimetres(), plan.approachGrade(), climb.grade());
     double change = Math.abs(climb.grade().percent() - plan.approachGrade().percent());
@@ -78,6 +79,13 @@ final class CurveRule {
             ok
                 ? List.of()
                 : List.of(new Change(setting, plan.verticalCurve(), style.roundUp(wanted))));
+  }
+
+  /** Cars of narrow gauge are shorter as their track is narrower: common practice, no source. */
+  private Length usualCar() {
+    return spec.scale().isNarrow()
+        ? FOOT.times(spec.scale().gauge().millimetres() / HO_GAUGE)
+        : toScale(FOOT);
   }
 
   /** No joint should fall where the slope changes: the lead-in reaches to where it begins. */
