@@ -121,7 +121,7 @@ class BenchGoodsTest {
                     joint: {side-plates: {length: 150, height: 30, thickness: 6, from-sheets: false}}}
             """);
 
-    HelixWords words = new HelixWords(answer.building().orElseThrow(), answer.figures());
+    HeightWords words = new HeightWords(answer.building().orElseThrow(), answer.figures());
     assertThat(words.ends().get(0)).contains("at least 83.8 mm", "10 mm hangs below");
     assertThat(words.ends().get(1)).contains("nothing hangs below");
   }
