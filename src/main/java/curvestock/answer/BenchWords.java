@@ -250,7 +250,7 @@ public final class BenchWords {
         blocks.slender().stream().map(BlockPlan.Block::id).collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
       lines.add(
-          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood%s, from the foot of one block to the top of the other, on the face away from the ring. Glue it, drill first, and drive one %s screw through each end into the block."
+          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood%s, from the foot of one block to the top of the other, on the face away from the ring. Glue it on, drill, and drive one %s screw through each end into the block."
               .formatted(
                   slender,
                   wood.stock().isPresent() ? " (on the cut list of boards)" : "",
@@ -301,8 +301,8 @@ public final class BenchWords {
     return List.of(
         "Build turn by turn, from the bottom up. "
             + (blocks
-                ? "Set a turn's blocks and pieces dry, and measure up from the base at every support. Shim a block that is low, and trim one that is high."
-                : "Set the lower nuts of a turn to the heights listed, lay its pieces on them dry, and measure up from the base at every support. Turn a nut to put a height right."),
+                ? "Dry-fit a turn's blocks and pieces, and measure up from the base to the top of the plywood at every support. Shim a block that is low, and trim one that is high."
+                : "Set the lower nuts of a turn to the heights listed, lay its pieces on them dry, and measure up from the base to the top of the plywood at every support. Turn a nut to put a height right."),
         "Glue only when every height of the turn is right: "
             + (blocks
                 ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry."
@@ -320,7 +320,7 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     if (isWood()) {
       lines.add(
-          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
+          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut. Where nothing is left, the last piece is the end of the board: trim it to length."
               .formatted(figures.given(cutting.squaring())));
     }
     int number = 0;

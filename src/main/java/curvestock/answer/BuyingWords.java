@@ -97,6 +97,11 @@ public final class BuyingWords {
     return buying.cost().isProvenLeast() || obstacles.isEmpty() ? proof() : obstacles.get(0);
   }
 
+  /** The same with the least that is proven: for whoever has time to read. */
+  public String proven() {
+    return standing().equals(proof()) ? proof() : proof() + " " + standing();
+  }
+
   /** What is proven of the cost. */
   public String proof() {
     Cost cost = buying.cost();

@@ -57,8 +57,8 @@ public final class FixingWords {
         + (inches ? "3/32 in" : "2.5 mm")
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
         + BlockScrews.name(wood.inches())
-        + " screw down into each block. Drive one more at an angle through each block that stands on the"
-        + " base, into the base."
+        + " screw down into each block. Drive one more at an angle through the foot of each block that"
+        + " stands on the base."
         + shortBlocks(wood, BlockScrews.length(wood.inches()))
         + " (Rule of thumb; your job names no screws.)";
   }

@@ -45,13 +45,13 @@ public final class HeightWords {
         .filter(least -> least.compareTo(spare) > 0)
         .map(
             least ->
-                "The tallest train that clears everywhere is %s high above the rail, with %s to spare%s."
+                "The tallest train that clears everywhere stands %s above the rail, with at least %s to spare%s."
                     .formatted(
                         figures.atMost(least.minus(spare)),
                         figures.length(spare),
                         spec.traffic()
                             .tallest()
-                            .map(yours -> "; yours is " + figures.length(yours))
+                            .map(yours -> "; yours stands " + figures.length(yours))
                             .orElse("")));
   }
 

@@ -239,7 +239,7 @@ public final class HelixWords {
     String turns = Figures.decimal(climb.turns(), 3);
     String each = about(climb.risePerTurn());
     return rest > SEEN
-        ? "%s on %s turns (%s in each) and %s on the leads"
+        ? "%s on %s turns of %s, and %s on the leads"
             .formatted(
                 figures.length(Length.ofMillimetres(ring)),
                 turns,

@@ -8,6 +8,7 @@ import curvestock.answer.BuyingWords;
 import curvestock.answer.Cautions;
 import curvestock.answer.Choices;
 import curvestock.answer.ChosenWords;
+import curvestock.answer.Column;
 import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
@@ -157,7 +158,6 @@ public final class ShopPaper {
           .bullets(buying.byHand().list().get(i).pivots(figures));
     }
     halfLaps(buying);
-    parts.table(buying.remnants());
     answer
         .machineTime()
         .ifPresent(
@@ -213,10 +213,6 @@ public final class ShopPaper {
     parts
         .say(words.decision())
         .say(words.briefReasons())
-        .picture(
-            "charts/choices",
-            "Chart: sheets and cost for each segment size",
-            "Each bar is for the whole helix. The cost is for sheets alone.")
         .table(
             ComparePaper.sides(
                 choices,
@@ -232,14 +228,14 @@ public final class ShopPaper {
                         "joints",
                         "largestLength",
                         "largestWidth")));
-    parts.say("compare.txt has limits, work, and what would change the answer.");
+    parts.say("compare.txt also has the limits, the work of each size, and what would change the answer.");
   }
 
   /** Before the sheets, which call the kinds by their names. */
   private void pieces() {
     parts
         .chapter("Pieces to cut")
-        .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers", "onSheets"))
+        .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers"))
         .say(HalfLapWords.added(job))
         .say(
             "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet. "
@@ -250,7 +246,7 @@ public final class ShopPaper {
     BuyingWords words = new BuyingWords(answer);
     parts
         .chapter("Shopping list and cost")
-        .say("Sheets: " + words.money() + ". " + words.standing())
+        .say("Sheets: " + words.money() + ". " + words.proven())
         .table(PlanPaper.purchase(answer.bought()))
         .bullets(words.remarks())
         .table(answer.shopping())
@@ -277,7 +273,7 @@ public final class ShopPaper {
     parts
         .chapter("Assembly schedule")
         .say(bench.order())
-        .table(HelixPaper.brief(helix))
+        .table(schedule(helix))
         .say("Bearings run counter-clockwise, seen from above; 0° points to the right of the plan.")
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
@@ -293,13 +289,23 @@ public final class ShopPaper {
     }
   }
 
+  /** On which supports a piece lies is told with their heights. */
+  private static Table schedule(Building helix) {
+    Table brief = HelixPaper.brief(helix);
+    return brief.only(
+        brief.columns().stream()
+            .map(Column::key)
+            .filter(key -> !key.equals("stations"))
+            .toArray(String[]::new));
+  }
+
   /**
    * What is set at each station: to blocks, whose heights their own table has, or by nuts on rods.
    */
   private Table supports() {
     Table all = answer.building().orElseThrow().supports();
     List<String> columns =
-        new ArrayList<>(List.of("station", "turn", "bearing", "along", "supports", "underside"));
+        new ArrayList<>(List.of("station", "turn", "along", "supports", "underside"));
     boolean rods = answer.building().get().blocks().isEmpty();
     columns.addAll(rods ? List.of("lowerNut", "pieces") : List.of("block", "pieces"));
     return all.only(columns.toArray(String[]::new));

@@ -145,7 +145,7 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade, where %s is usual (rule of thumb: for each 1 %%, the length of your longest car, or %s in HO if that is more)"
+    return "%s long for a %s change of grade, where %s is usual (rule of thumb for each 1 %%: the length of your longest car, in HO at least %s)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
