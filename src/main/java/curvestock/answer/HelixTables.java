@@ -67,6 +67,8 @@ final class HelixTables {
         length("risePerTurn", "Rise per turn", p -> p.climb().risePerTurn()),
         length("runPerTurn", "Run per turn", p -> p.climb().runPerTurn()),
         length("freeHeight", "Clearance", p -> p.budgets().get(0).free()),
+        Field.of(
+            "tallestTrain", "Tallest train", Measure.OFFCUT, p -> Field.orNone(p.tallestTrain())),
         length(
             "across",
             "Diameter",

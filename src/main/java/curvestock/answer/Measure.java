@@ -14,7 +14,7 @@ public enum Measure {
   SAWN(true),
   /** A length that somebody measured or chose, which rounding would falsify. */
   GIVEN_LENGTH(true),
-  /** Wood that is left over: rounded down. */
+  /** What is left over, of wood or of height: rounded down. */
   OFFCUT(true),
   /** A length too long for a ruler: feet or metres. */
   RUN(true),

@@ -15,38 +15,44 @@ import curvestock.units.Length;
  */
 public record EnclosingRectangle(Length length, Length width) {
 
-  /** In degrees. */
-  private static final int RIGHT_ANGLE = 90;
+  /** Degrees to either side that are tried first; a box repeats after a quarter turn. */
+  private static final int QUARTER_TURN = 45;
 
-  /** Each round of turning is so many times as fine as the last, down to this in degrees. */
-  private static final int STEPS = 10;
+  /** Each step is so many times finer than the one before. */
+  private static final int FINER = 20;
 
-  private static final double FINEST = 5e-4;
+  /** In degrees: a piece of 2 m then moves by less than a hundredth of a millimetre. */
+  private static final double FINEST = 1e-4;
 
   /**
-   * Of a sector or strip the one along its axes, of any other piece the least: the best of all
-   * whole degrees, then of ever finer steps about it, so that a piece and its mirror image have the
-   * same.
+   * Of a sector or strip the one along its axes; of any other piece the least of all that are
+   * turned, first by whole degrees, then by ever finer steps about the best: the same for a piece
+   * and its mirror image, to a hundredth of a millimetre.
    */
   public static EnclosingRectangle of(Piece piece) {
     Outline outline = piece.shape().blank().outline();
     EnclosingRectangle least = of(outline.box());
-    if (piece.shape().blank() instanceof AnnularSector) {
+    if (isAlongItsAxes(piece)) {
       return least;
     }
     double best = 0;
-    for (double step = 1; step > FINEST; step /= STEPS) {
-      double from = step == 1 ? 0 : best - step * STEPS;
-      double to = step == 1 ? RIGHT_ANGLE - 1 : best + step * STEPS;
-      for (double degrees = from; degrees <= to; degrees += step) {
+    for (double step = 1; step > FINEST; step /= FINER) {
+      double middle = best;
+      int steps = step == 1 ? QUARTER_TURN : FINER;
+      for (int i = -steps; i <= steps; i++) {
+        double degrees = middle + i * step;
         EnclosingRectangle turned = of(outline.at(new Pose(0, 0, Math.toRadians(degrees))).box());
-        if (turned.area() < least.area()) {
+        if (turned.area() < least.area() - 1e-9) {
           least = turned;
           best = degrees;
         }
       }
     }
     return least;
+  }
+
+  private static boolean isAlongItsAxes(Piece piece) {
+    return piece.shape().blank() instanceof AnnularSector;
   }
 
   private static EnclosingRectangle of(Box box) {

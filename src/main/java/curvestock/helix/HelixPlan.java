@@ -1,7 +1,6 @@
 package curvestock.helix;
 
 import curvestock.helix.build.AssemblySchedule;
-import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.HalfLaps;
 import curvestock.helix.build.Joints;
@@ -28,6 +27,7 @@ import curvestock.helix.spec.Riser;
 import curvestock.helix.standard.CurveDrag;
 import curvestock.helix.standard.WoodDensity;
 import curvestock.helix.standard.WoodDensity.Wood;
+import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.Verdicts;
@@ -36,6 +36,7 @@ import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
@@ -235,6 +236,20 @@ public final class HelixPlan {
     return budgets;
   }
 
+  /**
+   * Height above the rails of the tallest train that passes everywhere, with the job's spare height
+   * kept above it: the least free height in the open, under whatever hangs below the turns, at the
+   * entry and at the exit, less the spare. Zero where nothing would pass; empty where no turn lies
+   * over another, so that any train does.
+   */
+  public Optional<Length> tallestTrain() {
+    return verdicts.stream()
+        .filter(verdict -> verdict.rule() == Rule.FREE_HEIGHT)
+        .map(verdict -> (Length) verdict.measured().orElseThrow())
+        .min(Comparator.naturalOrder())
+        .map(least -> least.minus(spec.traffic().spare()).longer(Length.ZERO));
+  }
+
   /** The room where the approach runs under the ring or the exit over it. */
   public EndClearance clearanceAt(End end) {
     return new EndClearance(spec, climb, end);
@@ -338,9 +353,9 @@ public final class HelixPlan {
   }
 
   /**
-   * Weight of what holds the turns up, in kilograms: rods, or blocks cut from boards (softwood, by
-   * the same table as plywood). Zero where blocks come from the sheets, whose wood is counted
-   * there.
+   * Weight of what holds the turns up, in kilograms: rods with their nuts and washers, or all that
+   * is cut from boards (softwood, by the same table as plywood): blocks, braces and battens. Zero
+   * where blocks come from the sheets, whose wood is counted there.
    */
   public double riserWeight() {
     Riser riser = spec.supports().riser();
@@ -348,14 +363,12 @@ public final class HelixPlan {
       return new RodPlan(spec, rods, supports()).weight();
     }
     Riser.WoodBlocks blocks = (Riser.WoodBlocks) riser;
-    if (blocks.stock().isEmpty()) {
-      return 0;
-    }
     Weight softwood = new Weight(WoodDensity.of(Wood.SOFTWOOD, blocks.width()).value());
-    return new BlockPlan(blocks, supports())
-        .cuts().stream()
-            .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
-            .map(area -> softwood.ofWood(area, blocks.width()))
-            .sum();
+    return shopping().riserCutting().stream()
+        .flatMap(cutting -> cutting.boards().stream())
+        .flatMap(board -> board.cuts().stream())
+        .mapToDouble(cut -> cut.length().millimetres() * blocks.along().millimetres())
+        .map(area -> softwood.ofWood(area, blocks.width()))
+        .sum();
   }
 }

@@ -13,8 +13,11 @@ import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.HardwarePrices;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.standard.RodThread;
 import curvestock.helix.standard.Washer;
+import curvestock.helix.standard.WoodDensity;
+import curvestock.helix.standard.WoodDensity.Wood;
 import curvestock.piece.Demand;
 import curvestock.units.Angle;
 import curvestock.units.Length;
@@ -228,6 +231,33 @@ class HelixPlanTest {
     double kilograms = run * 5.5 * 25.4 * 0.483 * 25.4 * 680e-9;
 
     assertThat(plan.woodWeight()).isCloseTo(kilograms, within(1e-6 * kilograms));
+  }
+
+  /**
+   * By hand: a block of 3/4 in x 1 1/2 in under each place held, longer on the base by half of what
+   * the slope takes of its top; those over 20 times 3/4 in stand in pairs, with a brace from foot
+   * to top across the roadbed's 5 1/2 in. Softwood of 19 mm as in the table of densities.
+   */
+  @Test
+  void riserWeight_countsBlocksAndTheirBraces() {
+    SupportPlan blocks = SpecBuilder.blocks(8);
+    SupportPlan tall =
+        new SupportPlan(blocks.riser(), 8, Optional.empty(), inches(20), blocks.bulgeShare());
+    HelixPlan plan = new SpecBuilder().supports(tall).plan();
+    double length = 0;
+    double braces = 0;
+    for (SupportRow row : plan.supports().rows()) {
+      double top = row.standsOnBase() ? 1.5 * row.slope() / 2 : 0;
+      length += row.edges().supports() * (row.gap().inches() + top);
+      if (row.edges() == SupportRow.Edges.BOTH && row.gap().inches() > 15) {
+        braces += Math.hypot(5.5, row.gap().inches());
+      }
+    }
+    double density = WoodDensity.of(Wood.SOFTWOOD, inches(0.75)).value();
+    double each = 0.75 * 1.5 * Math.pow(0.0254, 3) * density;
+
+    assertThat(braces).isGreaterThan(8 * 15);
+    assertThat(plan.riserWeight()).isCloseTo((length + braces) * each, within(0.002));
   }
 
   @Test

@@ -327,6 +327,22 @@ class HelixAgreementTest {
     assertThat(json.get("shopping")).hasSameSizeAs(helix.table("shopping.csv"));
   }
 
+  /** The height budgets, each less the spare, are nowhere below the tallest train. */
+  @ParameterizedTest
+  @MethodSource("results")
+  void json_tallestTrain_passesBelowEverything(Written helix) {
+    JsonNode json = json(helix);
+    double spare = helix.plan().spec().traffic().spare().millimetres();
+    double tallest = json.get("figures").get(0).get("tallestTrain").asDouble();
+
+    assertThat(tallest).isGreaterThan(10);
+    for (JsonNode row : json.get("heightBudgets")) {
+      if (row.get("item").asText().equals("clearance")) {
+        assertThat(row.get("height").asDouble() - spare).isGreaterThanOrEqualTo(tallest - 1e-6);
+      }
+    }
+  }
+
   private static JsonNode json(Written helix) {
     try {
       return new ObjectMapper()
