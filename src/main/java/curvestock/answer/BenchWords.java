@@ -223,14 +223,14 @@ public final class BenchWords {
     BlockPlan blocks = new BlockPlan(wood, plan.supports());
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
-            + " %s side: lay the wood on that face and swing the mitre saw, or stand it on its narrow edge and tilt the blade. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. A block between turns has parallel ends, both sloped."
-                .formatted(figures.given(wood.along())));
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
+            + " its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+                .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s, between turns: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them, all facing the same way. Measured up one edge, the stack must be %s: adjust the stop until it is."
+            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read %s; adjust the stop until it does."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -320,7 +320,7 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     if (isWood()) {
       lines.add(
-          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut. Where nothing is left, the last piece is the end of the board: trim it to length."
+          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
               .formatted(figures.given(cutting.squaring())));
     }
     int number = 0;

@@ -10,7 +10,6 @@ import curvestock.helix.verdict.Rule;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -37,18 +36,14 @@ public final class HeightWords {
 
   /** The tallest train for which every clearance is enough; empty if no turn is over another. */
   public Optional<String> tallestThatClears() {
-    Length spare = spec.traffic().spare();
-    return helix.verdicts().stream()
-        .filter(verdict -> verdict.rule() == Rule.FREE_HEIGHT)
-        .map(verdict -> (Length) verdict.measured().orElseThrow())
-        .min(Comparator.naturalOrder())
-        .filter(least -> least.compareTo(spare) > 0)
+    return plan.tallestTrain()
+        .filter(tallest -> tallest.compareTo(Length.ZERO) > 0)
         .map(
-            least ->
+            tallest ->
                 "The tallest train that clears everywhere stands %s above the rail, with at least %s to spare%s."
                     .formatted(
-                        figures.atMost(least.minus(spare)),
-                        figures.length(spare),
+                        figures.atMost(tallest),
+                        figures.length(spec.traffic().spare()),
                         spec.traffic()
                             .tallest()
                             .map(yours -> "; yours stands " + figures.length(yours))

@@ -219,7 +219,8 @@ public final class MachineNotes {
       case TAB -> "do not cut: where to leave tabs";
       case SHEET -> "do not cut: edge of the sheet, defects";
       case REMNANT -> "do not cut: the offcut to keep";
-      case FLIP -> "do not cut: the line that the sheet is flipped about, and circles that show the dowels";
+      case FLIP ->
+          "do not cut: the line that the sheet is flipped about, and circles that show the dowels";
       case TITLE -> "do not cut: title of the drawing (DXF)";
     };
   }

@@ -53,11 +53,7 @@ public final class ShopPaper {
     // The others stand on the first page.
     List<String> more = new ArrayList<>(Cautions.all(job.helix().isPresent(), rods, tabs));
     more.removeAll(Cautions.ofPacket());
-    paper
-        .parts
-        .chapter("More cautions")
-        .say("Besides those at the beginning of this report:")
-        .bullets(more);
+    paper.parts.chapter("More cautions, besides those on the first page").bullets(more);
     return paper.parts.done();
   }
 
@@ -158,6 +154,7 @@ public final class ShopPaper {
           .bullets(buying.byHand().list().get(i).pivots(figures));
     }
     halfLaps(buying);
+    parts.table(buying.remnants());
     answer
         .machineTime()
         .ifPresent(
@@ -228,7 +225,7 @@ public final class ShopPaper {
                         "joints",
                         "largestLength",
                         "largestWidth")));
-    parts.say("compare.txt also has the limits, the work of each size, and what would change the answer.");
+    parts.say("compare.txt has more on this.");
   }
 
   /** Before the sheets, which call the kinds by their names. */

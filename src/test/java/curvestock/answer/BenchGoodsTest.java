@@ -131,8 +131,8 @@ class BenchGoodsTest {
   }
 
   /**
-   * The number is what the tightest check has
-   * left, less the spare: a train as tall passes, a sixteenth more fails.
+   * The number is what the tightest check has left, less the spare: a train as tall passes, a
+   * sixteenth more fails.
    */
   @Test
   void tallestTrainThatClears_isOneNumber_andATallerOneFails() {
@@ -147,8 +147,7 @@ class BenchGoodsTest {
 
     assertThat(told).contains("at least 1/8 in to spare", "yours stands 2 25/32 in");
     assertThat(failsHeight(job.replace(given, "tallest: " + clears))).isFalse();
-    assertThat(failsHeight(job.replace(given, "tallest: " + (inches + 1.0 / 16))))
-        .isTrue();
+    assertThat(failsHeight(job.replace(given, "tallest: " + (inches + 1.0 / 16)))).isTrue();
   }
 
   private static boolean failsHeight(String text) {
