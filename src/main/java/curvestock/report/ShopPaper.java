@@ -225,7 +225,6 @@ public final class ShopPaper {
                         "joints",
                         "largestLength",
                         "largestWidth")));
-    parts.say("compare.txt has more on this.");
   }
 
   /** Before the sheets, which call the kinds by their names. */
@@ -286,13 +285,13 @@ public final class ShopPaper {
     }
   }
 
-  /** On which supports a piece lies is told with their heights. */
+  /** On which supports a piece lies is told with their heights, on which sheet below its picture. */
   private static Table schedule(Building helix) {
     Table brief = HelixPaper.brief(helix);
     return brief.only(
         brief.columns().stream()
             .map(Column::key)
-            .filter(key -> !key.equals("stations"))
+            .filter(key -> !key.equals("stations") && !key.equals("sheet"))
             .toArray(String[]::new));
   }
 

@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s of approach track; at up to %s it can make up for a helix that comes out about %s too high or too low"
+          "%s of approach track, at up to %s, make up for a helix about %s too high or too low"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
