@@ -3,11 +3,13 @@ package curvestock.answer;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.SplicePlates;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -68,20 +70,25 @@ public final class BenchWords {
     }
     if (spec.construction() instanceof Construction.HalfLap halved) {
       lines.add(
-          "Each half-lap is %s long and half the plywood's thickness deep. Your job gives the plywood as %s thick, which makes %s: measure your own sheet. Cut the lap from above at a piece's upper end and from below at its lower end, so that each piece rests on the one before. Glue and clamp."
+          "Each half-lap is %s long and half the plywood's thickness deep. Your job gives the plywood as %s thick, which makes %s: measure your own sheet. Cut the lap from above at a piece's upper end and from below at its lower end, so that each piece rests on the one before."
               .formatted(
                   figures.given(halved.lap()),
                   figures.given(spec.stack().plywood()),
                   HalfLapWords.depthWords(spec.stack().plywood(), figures)));
-      lines.add("No splice plates: nothing hangs below the roadbed at the joints.");
     }
-    if (spec.construction() instanceof Construction.ButtWithPlate butt) {
-      plates(lines, butt);
-    }
+    lines.addAll(plates());
     return lines;
   }
 
-  private void plates(List<String> lines, Construction.ButtWithPlate butt) {
+  /** The splice plates and their screws; empty if joints have none. */
+  public List<String> plates() {
+    return spec.construction() instanceof Construction.ButtWithPlate butt
+        ? plates(butt)
+        : List.of();
+  }
+
+  private List<String> plates(Construction.ButtWithPlate butt) {
+    List<String> lines = new ArrayList<>();
     SplicePlates plates = new SplicePlates(butt, spec.ground(), plan.joints().all().size());
     lines.add(
         "One splice plate under each of the %s joints: %s along the track, %s across, %s thick, centred on a radius of %s on the arcs."
@@ -98,6 +105,7 @@ public final class BenchWords {
                 figures.length(plates.screwsAlong()),
                 plates.screwsAcross().stream().map(this::across).collect(Collectors.joining(", ")),
                 figures.given(butt.plate().screwHole())));
+    return lines;
   }
 
   private String across(Length offset) {
@@ -113,11 +121,9 @@ public final class BenchWords {
     if (riser instanceof Riser.WoodBlocks wood) {
       BlockPlan blocks = new BlockPlan(wood, plan.supports());
       return List.of(
-          "The roadbed rests on %s, %s across and %s along the track, in %s."
+          "The roadbed rests on %s in %s."
               .formatted(
                   Figures.count(blocks.count(), "riser block"),
-                  figures.given(wood.width()),
-                  figures.given(wood.along()),
                   Figures.count(blocks.blocks().size(), "height")));
     }
     Riser.ThreadedRods rods = (Riser.ThreadedRods) riser;
@@ -199,6 +205,16 @@ public final class BenchWords {
             "Heights are rounded to the nearest 1/64 in, so the difference between two can be off by that much.");
   }
 
+  /** What the heights of the supports are, and where rails and the top of the plywood lie. */
+  public String heights() {
+    SupportRow any = plan.supports().rows().get(0);
+    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; the rail top is %s above it. support-table.pdf lists the tops, with boxes to check off."
+        .formatted(
+            rounding().map(words -> words + " ").orElse(""),
+            figures.given(spec.plywood()),
+            figures.sawn(any.railTop().minus(any.underside())));
+  }
+
   /** What to mind when blocks are sawn. */
   public List<String> blockRemarks() {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {
@@ -206,11 +222,15 @@ public final class BenchWords {
     }
     BlockPlan blocks = new BlockPlan(wood, plan.supports());
     List<String> lines = new ArrayList<>();
+    lines.add(
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
+            + " its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+                .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack > 1) {
         lines.add(
-            "%s: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them, all facing the same way. Measured up one edge, the stack must be %s: adjust the stop until it is."
+            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read %s; adjust the stop until it does."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -218,10 +238,6 @@ public final class BenchWords {
                     figures.sawn(block.longSide().times(stack))));
       }
     }
-    lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
-            + " %s side: lay the wood flat on that side and swing the mitre saw, or stand it on edge and tilt the blade. Clamp the wood, and never hold a short block by hand. Blocks between turns have both ends sloped the same way, so their ends are parallel."
-                .formatted(figures.given(wood.along())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
@@ -234,13 +250,14 @@ public final class BenchWords {
         blocks.slender().stream().map(BlockPlan.Block::id).collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
       lines.add(
-          "These are tall and thin: "
-              + slender
-              + ". Brace each pair sideways, with a diagonal of the same wood across it"
-              + (wood.stock().isPresent() ? "; the braces are on the cut list." : "."));
+          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood%s, from the foot of one block to the top of the other, on the face away from the ring. Glue it on, drill, and drive one %s screw through each end into the block."
+              .formatted(
+                  slender,
+                  wood.stock().isPresent() ? " (on the cut list of boards)" : "",
+                  BlockScrews.name(wood.inches())));
     }
     if (wood.stock().isPresent()) {
-      lines.add("The cut list shows what each board has left for blocks cut wrong.");
+      lines.add("The cut list of boards shows how much is left of each, for blocks you miscut.");
     }
     blocks
         .withoutRoom()
@@ -252,8 +269,8 @@ public final class BenchWords {
     return lines;
   }
 
-  /** The base to cut, if there is one. */
-  public Optional<String> base() {
+  /** What all heights are measured from: the base to cut, or that the builder makes one. */
+  public String base() {
     return helix
         .order()
         .base()
@@ -267,7 +284,31 @@ public final class BenchWords {
                         base.demand().piece().name(),
                         figures.weight(new Mass(plan.weightOf(base.demand().piece()))),
                         figures.length(base.acrossFlats()),
-                        figures.length(base.innerEdge().minus(base.rim()).times(2))));
+                        figures.length(base.innerEdge().minus(base.rim()).times(2))))
+        .orElseGet(this::ownBase);
+  }
+
+  private String ownBase() {
+    return "All heights are measured up from the top of the base. The base is not in this packet: make it flat and level, of whatever you judge strong enough to carry the helix (about %s without track) and a person who leans on it."
+        .formatted(figures.weight((Mass) helix.figures().at(0, "weight")));
+  }
+
+  /** In which order a turn is fitted, measured, glued and run. */
+  public List<String> order() {
+    boolean strips =
+        plan.stations().bridges().stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
+    boolean blocks = spec.supports().riser() instanceof Riser.WoodBlocks;
+    return List.of(
+        "Build turn by turn, from the bottom up. "
+            + (blocks
+                ? "Dry-fit a turn's blocks and pieces, and measure up from the base to the top of the plywood at every support. Shim a block that is low, and trim one that is high."
+                : "Set the lower nuts of a turn to the heights listed, lay its pieces on them dry, and measure up from the base to the top of the plywood at every support. Turn a nut to put a height right."),
+        "Glue only when every height of the turn is right: "
+            + (blocks
+                ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry."
+                : "glue and clamp the joints, and run the upper nuts down when they are dry.")
+            + (strips ? " Then glue on the turn's edge strips." : "")
+            + " Lay the track and run your tallest train over it before the next turn goes on.");
   }
 
   /** A line for each board or rod: what is cut from it and what is left. */

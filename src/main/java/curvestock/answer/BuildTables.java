@@ -117,7 +117,7 @@ final class BuildTables {
         text("station", "Support", row -> row.station().name()),
         text("turn", "Turn", BuildTables::turn),
         Field.of("bearing", "Bearing", Measure.ANGLE, BuildTables::bearing),
-        Field.of("along", "Along the lead", Measure.LENGTH, this::along),
+        Field.of("along", "From the ring", Measure.LENGTH, this::along),
         count("supports", rodPlan.isPresent() ? "Rods" : "Blocks", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
         sawn("underside", "Underside", SupportRow::underside),
@@ -334,8 +334,7 @@ final class BuildTables {
   }
 
   private static String where(BlockPlan.Block block) {
-    return (block.onBase() ? "on the base, bottom end square: " : "between turns: ")
-        + where(block.rows());
+    return (block.onBase() ? "base, " : "between turns: ") + where(block.rows());
   }
 
   private static String where(List<SupportRow> rows) {

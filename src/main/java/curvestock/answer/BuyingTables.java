@@ -203,7 +203,7 @@ final class BuyingTables {
   Table remnants() {
     return Table.of(
         "remnants",
-        "Offcuts to keep for the next job (also listed in the file remnants.yaml)",
+        "Offcuts to keep for the next job (also in remnants.yaml)",
         plan.stockAfter(),
         count("count", "Count", sheet -> sheet.available().orElse(1)),
         Field.of("length", "Length", Measure.OFFCUT, SheetStock::length),

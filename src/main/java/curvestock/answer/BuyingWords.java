@@ -54,7 +54,7 @@ public final class BuyingWords {
     return more <= 0
         ? Optional.empty()
         : Optional.of(
-            "%s to buy besides the sheets: see 'Shopping list and cost'. %s."
+            "%s to buy besides the sheets. %s."
                 .formatted(Figures.count(more, "more item"), HelixWords.total(answer)));
   }
 
@@ -86,10 +86,20 @@ public final class BuyingWords {
     if (buying.cost().isProvenLeast()) {
       return List.of(decision() + " " + proof());
     }
+    return obstacles().isEmpty()
+        ? List.of(decision() + " " + proof())
+        : List.of(decision(), standing());
+  }
+
+  /** That nothing is cheaper, or what stands in the way of it. */
+  public String standing() {
     List<String> obstacles = obstacles();
-    return obstacles.isEmpty()
-        ? List.of("%s %s".formatted(decision(), proof()))
-        : List.of(decision(), obstacles.get(0));
+    return buying.cost().isProvenLeast() || obstacles.isEmpty() ? proof() : obstacles.get(0);
+  }
+
+  /** The same with the least that is proven: for whoever has time to read. */
+  public String proven() {
+    return standing().equals(proof()) ? proof() : proof() + " " + standing();
   }
 
   /** What is proven of the cost. */
@@ -97,8 +107,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "No layout can cost less than %s; this one costs %s."
-            .formatted(figures.money(cost.leastPaid()), figures.money(cost.paid()));
+        : "No purchase under %s is possible.".formatted(figures.money(cost.leastPaid()));
   }
 
   /** The decision, and whether any other could be cheaper. */
@@ -146,14 +155,13 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, one sheet of %s would have to hold %s; the fullest layout found holds %s of %s."
+          "To buy less, one sheet of %s would have to hold %s; the fullest layout found holds %s."
               .formatted(
                   sheet,
                   together > needed
-                      ? "all %s pieces, %s of them %s".formatted(together, needed, kind)
+                      ? "all %s pieces, %s of them alike (%s)".formatted(together, needed, kind)
                       : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
-                  found,
-                  kind));
+                  together > needed ? found + " of those" : Long.toString(found)));
     }
     return lines;
   }

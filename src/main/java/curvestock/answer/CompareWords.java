@@ -119,6 +119,17 @@ public final class CompareWords {
     return lines;
   }
 
+  /** What a joint is taken to cost, and what would make another size the best. */
+  public List<String> briefReasons() {
+    List<String> lines = new ArrayList<>();
+    if (comparison.best().isPresent()) {
+      assumption().ifPresent(lines::add);
+      plates().ifPresent(lines::add);
+      lines.addAll(changes());
+    }
+    return lines;
+  }
+
   /** Why sheets here may be more than those of a plan. */
   private Optional<String> plates() {
     return comparison.options().stream().anyMatch(option -> option.assumedSheets() > 0)

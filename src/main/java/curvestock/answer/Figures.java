@@ -34,6 +34,12 @@ public record Figures(LengthStyle style, String currency) {
 
   private static final int MINUTES_PER_HOUR = 60;
 
+  /** To the pound. */
+  private static final int OUNCES = 16;
+
+  /** To the kilogram. */
+  private static final int GRAMS = 1000;
+
   /** Bearings from here on are nothing, rounded to a tenth. */
   private static final double NEARLY_ROUND = 359.95;
 
@@ -138,11 +144,15 @@ public record Figures(LengthStyle style, String currency) {
     return money.format(currency);
   }
 
-  /** Pounds or kilograms. */
+  /** Pounds or kilograms; what is less than one in ounces or grams. */
   public String weight(Mass mass) {
     double value = isImperial() ? mass.pounds() : mass.kilograms();
-    String format = value < 1 ? "%.2f %s" : "%.1f %s";
-    return String.format(Locale.ROOT, format, value, isImperial() ? "lb" : "kg");
+    if (value >= 1) {
+      return String.format(Locale.ROOT, "%.1f %s", value, isImperial() ? "lb" : "kg");
+    }
+    return isImperial()
+        ? String.format(Locale.ROOT, "%.1f oz", value * OUNCES)
+        : String.format(Locale.ROOT, "%.0f g", value * GRAMS);
   }
 
   /** Degrees to a tenth; a full turn is 0. */

@@ -42,7 +42,7 @@ public final class FixingWords {
             .max()
             .orElse(0);
     return holes == 0
-        ? "No holes are cut in the sheets: drill for screws as you assemble."
+        ? "The layouts have no screw holes: drill as you assemble."
         : "Drill the holes that the layouts show before a piece leaves its sheet.";
   }
 
@@ -57,8 +57,8 @@ public final class FixingWords {
         + (inches ? "3/32 in" : "2.5 mm")
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
         + BlockScrews.name(wood.inches())
-        + " screw down into each block. Drive one more at an angle through each of the lowest blocks"
-        + " into the base."
+        + " screw down into each block. Drive one more at an angle through the foot of each block that"
+        + " stands on the base."
         + shortBlocks(wood, BlockScrews.length(wood.inches()))
         + " (Rule of thumb; your job names no screws.)";
   }

@@ -15,6 +15,7 @@ import curvestock.plan.MarkedPieces;
 import curvestock.plan.Plan;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,12 +60,38 @@ public final class HalfLapWords {
   }
 
   /**
-   * A sentence for each kind of piece on a sheet that has laps, its corners lettered as on every
-   * drawing; none if there are no laps.
+   * The laps of one kind of piece.
+   *
+   * @param places at which ends and from which faces, corners lettered as on every drawing
+   * @param size how long and how deep, in sentences
+   */
+  public record OfKind(String places, String size) {}
+
+  /**
+   * How laps are cut: each size once, then its kinds.
+   *
+   * @param laps of all sheets or of one
+   */
+  public static List<String> told(List<OfKind> laps) {
+    Map<String, List<OfKind>> alike =
+        laps.stream()
+            .distinct()
+            .collect(Collectors.groupingBy(OfKind::size, LinkedHashMap::new, Collectors.toList()));
+    List<String> lines = new ArrayList<>();
+    alike.forEach(
+        (size, kinds) -> {
+          lines.add(size);
+          kinds.forEach(kind -> lines.add(kind.places()));
+        });
+    return lines;
+  }
+
+  /**
+   * Each kind of piece on a sheet that has laps; none if there are no laps.
    *
    * @param sheet from 1
    */
-  List<String> ofSheet(int sheet) {
+  List<OfKind> ofSheet(int sheet) {
     Layout layout = plan.layouts().get(sheet - 1);
     List<List<Lap>> laps = MarkedPieces.laps(plan, sheet);
     Map<Piece, List<Lap>> kinds = new LinkedHashMap<>();
@@ -76,19 +103,19 @@ public final class HalfLapWords {
     }
     String depth = depthWords(layout.sheet().thickness(), figures);
     return kinds.entrySet().stream()
-        .map(kind -> kind.getKey().id() + ": " + places(kind.getKey(), kind.getValue(), depth))
+        .map(kind -> ofKind(kind.getKey(), kind.getValue(), depth))
         .toList();
   }
 
-  private String places(Piece piece, List<Lap> laps, String depth) {
-    return "cut the half-lap"
-        + (laps.size() == 1 ? " " : "s ")
-        + laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))
-        + (laps.size() == 1 ? ". It is " : ". Each is ")
-        + size(laps.get(0))
-        + ". The depth is half of what your own sheet measures: "
-        + depth
-        + ", if it is as thick as your job says.";
+  private OfKind ofKind(Piece piece, List<Lap> laps, String depth) {
+    return new OfKind(
+        "%s: cut the half-lap%s %s."
+            .formatted(
+                piece.id(),
+                laps.size() == 1 ? "" : "s",
+                laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))),
+        "Each half-lap is %s. The depth is half of what your own sheet measures: %s, if it is as thick as your job says."
+            .formatted(size(laps.get(0)), depth));
   }
 
   private static String place(Piece piece, Lap lap) {
@@ -141,15 +168,15 @@ public final class HalfLapWords {
   /** How laps are cut by hand, and when. */
   public static final List<String> BY_HAND =
       List.of(
-          "Cut the half-laps last, on the finished piece. Clamp it flat on scrap with the face you are"
-              + " cutting facing up. Run the router, with a straight, flat-bottomed bit, along a fence"
-              + " clamped so that the bit stops at the shoulder line, in two passes or more. Or saw a"
-              + " row of kerfs to depth and chisel out the waste.",
-          "The depth is half of what your sheet measures. Set it on two scraps of the same sheet until"
-              + " their laps close flush on both faces, then do not change it. At a joint the upper"
-              + " end of the lower piece loses its top half, and the lower end of the next piece its"
-              + " bottom half, so each piece rests on the one before.",
-          "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets.");
+          "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets.",
+          "Cut the half-laps last, on the finished piece, if you cut by hand. Clamp it flat on scrap"
+              + " with the face you are cutting facing up. Run the router, with a straight,"
+              + " flat-bottomed bit, along a fence clamped so that the bit stops at the shoulder line,"
+              + " in two passes or more. Or saw a row of kerfs to depth and chisel out the waste.",
+          "Set the depth on two scraps of the same sheet until their laps close flush on both faces,"
+              + " then do not change it. At a joint the upper end of the lower piece loses its top"
+              + " half, and the lower end of the next piece its bottom half, so each piece rests on"
+              + " the one before.");
 
   /**
    * What a pattern says of its laps.

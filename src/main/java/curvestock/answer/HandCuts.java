@@ -20,10 +20,10 @@ import java.util.stream.Collectors;
  *
  * @param kept the offcut that remnants.yaml promises, in the sheet's frame
  * @param labels what is written on each piece, in the layout's order
- * @param laps a sentence for each kind of piece that has half-laps
+ * @param laps those of each kind of piece that has half-laps
  */
 public record HandCuts(
-    CuttingOrder order, Optional<Box> kept, List<String> labels, List<String> laps) {
+    CuttingOrder order, Optional<Box> kept, List<String> labels, List<HalfLapWords.OfKind> laps) {
 
   public HandCuts {
     laps = List.copyOf(laps);

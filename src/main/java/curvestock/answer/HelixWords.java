@@ -1,9 +1,7 @@
 package curvestock.answer;
 
+import curvestock.helix.Assumption;
 import curvestock.helix.HelixPlan;
-import curvestock.helix.clearance.EndClearance;
-import curvestock.helix.clearance.EndClearance.End;
-import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.GroundPlan;
@@ -159,10 +157,19 @@ public final class HelixWords {
   /** What is meant by figures that are quoted; empty if no check has one. */
   public Optional<String> quoted() {
     VerdictWords words = new VerdictWords(style);
-    return helix.verdicts().stream().map(words::finding).anyMatch(each -> each.contains(QUOTED))
+    return quoted(helix.verdicts().stream().map(words::finding));
+  }
+
+  /** The same of assumed values. */
+  public Optional<String> quotedInAssumed() {
+    return quoted(helix.order().assumed().stream().map(Assumption::reason));
+  }
+
+  private static Optional<String> quoted(Stream<String> texts) {
+    return texts.anyMatch(each -> each.contains(QUOTED))
         ? Optional.of(
-            "'As quoted elsewhere': from a text that quotes the standard. Look it up in the standard"
-                + " if it matters to you.")
+            "'As quoted elsewhere': from a text that quotes the original. Look it up in the original if"
+                + " it matters to you.")
         : Optional.empty();
   }
 
@@ -191,7 +198,7 @@ public final class HelixWords {
     GroundPlan ground = spec.ground();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Scale %s, %s at %s radius, roadbed %s wide (radius %s to %s)%s"
+        "Scale %s, %s at %s radius, roadbed %s wide (radius %s to %s)%s."
             .formatted(
                 spec.scale().name(),
                 ground.trackRadii().size() == 1 ? "one track" : "two tracks",
@@ -201,7 +208,8 @@ public final class HelixWords {
                 figures.length(ground.outerEdge()),
                 ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
     lines.addAll(size());
-    lines.add("Weighs about %s without track: %s".formatted(weight(), weights()));
+    new HeightWords(helix, figures).tallestThatClears().ifPresent(lines::add);
+    lines.add("Weighs about %s without track: %s.".formatted(weight(), weights()));
     return lines;
   }
 
@@ -210,15 +218,13 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s %s: %s turns at %s a turn%s; track enters at %s and leaves at %s"
+        "Climbs %s %s: %s. Track enters at %s and leaves at %s."
             .formatted(
                 figures.length(climb.climb()),
                 spec.ground().direction() == Direction.CLOCKWISE
                     ? "clockwise"
                     : "counter-clockwise",
-                Figures.decimal(climb.turns(), 3),
-                figures.length(climb.risePerTurn()),
-                inLeads(climb),
+                parts(climb),
                 bearing(-spec.bottom().leadIn().millimetres()),
                 bearing(climb.ringLength() + spec.top().leadIn().millimetres())));
     lines.addAll(tracks());
@@ -226,16 +232,26 @@ public final class HelixWords {
     return lines;
   }
 
-  /** What the leads add to the climb of the turns. */
-  private String inLeads(Climb climb) {
+  /** What the turns climb, and what the leads add to it. */
+  private String parts(Climb climb) {
     double ring = climb.risePerTurn().millimetres() * climb.turns();
     double rest = climb.climb().millimetres() - ring;
+    String turns = Figures.decimal(climb.turns(), 3);
+    String each = about(climb.risePerTurn());
     return rest > SEEN
-        ? " make %s, and the leads climb the other %s"
+        ? "%s on %s turns of %s, and %s on the leads"
             .formatted(
                 figures.length(Length.ofMillimetres(ring)),
+                turns,
+                each,
                 figures.length(Length.ofMillimetres(rest)))
-        : "";
+        : "%s turns of %s".formatted(turns, each);
+  }
+
+  /** Nobody is to multiply a rounded length. */
+  private String about(Length length) {
+    String words = figures.length(length);
+    return words.equals(figures.given(length)) ? words : "about " + words;
   }
 
   /** A sentence for each track. */
@@ -243,7 +259,7 @@ public final class HelixWords {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       lines.add(
-          "%s, %s at %s radius: grade %s, pulls like %s on straight track (estimate)"
+          "%s, %s at %s radius: grade %s, pulls like %s on straight track (estimate)."
               .formatted(
                   plan.trackGrades().size() == 1 ? "Track" : i == 0 ? "Inner track" : "Outer track",
                   figures.run(plan.trackLengths().get(i)),
@@ -265,18 +281,18 @@ public final class HelixWords {
         figures.sides(
             (Length) helix.figures().at(0, "roomLength"),
             (Length) helix.figures().at(0, "roomWidth"));
-    return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s"
+    return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
         .formatted(
             ring,
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
             figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
-            figures.length(height()),
+            figures.sawn(height()),
             spec.traffic()
                 .tallest()
                 .map(
                     tallest ->
                         ", the roof of the tallest train %s"
-                            .formatted(figures.length(height().plus(tallest))))
+                            .formatted(figures.sawn(height().plus(tallest))))
                 .orElse(": add room for the trains"));
   }
 
@@ -291,54 +307,6 @@ public final class HelixWords {
   private String weights() {
     boolean rods = spec.supports().riser() instanceof Riser.ThreadedRods;
     return HelixTables.weights(helix.order(), figures, rods ? "rods" : "riser blocks");
-  }
-
-  /** Where the height between turns goes, a sum a line, in decimals so that it can be checked. */
-  public List<String> budgets() {
-    LengthStyle decimals = new LengthStyle(style.unit(), 0);
-    List<String> lines = new ArrayList<>();
-    for (HeightBudget budget : plan.budgets()) {
-      lines.add(
-          decimals.format(budget.risePerTurn())
-              + budget.items().stream()
-                  .filter(item -> item.height().millimetres() > 0)
-                  .map(item -> " - " + decimals.number(item.height()) + " " + item.name())
-                  .collect(Collectors.joining())
-              + " = "
-              + decimals.format(budget.free())
-              + " clear");
-    }
-    return lines;
-  }
-
-  /** The room at entry and exit, as the rule on it found. */
-  public List<String> ends() {
-    List<String> lines = new ArrayList<>();
-    for (End end : End.values()) {
-      EndClearance clearance = plan.clearanceAt(end);
-      Place at = end == End.BOTTOM ? Place.ENTRY : Place.EXIT;
-      lines.add(
-          helix.verdicts().stream()
-              .filter(verdict -> verdict.is(Rule.FREE_HEIGHT, at))
-              .findFirst()
-              .map(verdict -> end(end, clearance, (Length) verdict.measured().orElseThrow()))
-              .orElse(
-                  (end == End.BOTTOM ? "Entry" : "Exit") + ": no turn passes over another here"));
-    }
-    return lines;
-  }
-
-  private String end(End end, EndClearance clearance, Length free) {
-    Length hanging = clearance.free(Length.ZERO).minus(free);
-    return "%s: the straight runs %s the ring for %s, with at least %s clear there; %s"
-        .formatted(
-            end == End.BOTTOM ? "Entry" : "Exit",
-            end == End.BOTTOM ? "under" : "over",
-            figures.length(clearance.overlapLength()),
-            figures.length(free),
-            hanging.millimetres() < SEEN / 10
-                ? "nothing hangs below"
-                : "%s hangs below the roadbed there".formatted(figures.length(hanging)));
   }
 
   private String bearing(double at) {

@@ -46,7 +46,7 @@ final class ShoppingLines {
     return new Line(
         new Text(item.name()),
         weighed ? new Mass(item.quantity() / GRAMS) : new Count(item.quantity()),
-        weighed ? "" : item.quantity() == 1 ? "piece" : item.unit(),
+        weighed ? "" : item.unit(),
         item.price().isPresent() ? item.price().get() : new Text("no price given"),
         new Text(item.note()));
   }

@@ -22,7 +22,7 @@ import picocli.CommandLine.Spec;
     description = {
       "Checks a whole helix before you cut: grade, clearance, joints and supports. Prints the"
           + " shopping list.",
-      "It takes one job. The exit code is 0 if the helix works and 1 if a check fails.",
+      "Unlike plan, it takes only one job. The exit code is 0 if the helix works and 1 if a check fails.",
       "Without a job file, it checks the built-in example. (Its figures are invented.)"
     })
 final class HelixCommand implements Callable<Integer>, Faults.Debuggable {

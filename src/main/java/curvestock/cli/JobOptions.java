@@ -171,7 +171,7 @@ final class JobOptions {
     printer.println(
         out()
             .map(dir -> written + ": " + dir + " (look at " + lookAt + " first)")
-            .orElse("Nothing was written. To get " + gives + ", run it again with --out DIR."));
+            .orElse("No files were saved. To save " + gives + ", run it again with --out DIR."));
     if (!details && !more.isEmpty()) {
       printer.println("For " + more + ", add --details.");
     }

@@ -38,6 +38,7 @@ import picocli.CommandLine.TypeConversionException;
       "  curvestock helix my-helix.yaml                does it work?",
       "  curvestock compare my-helix.yaml              which segment size?",
       "  curvestock plan my-helix.yaml --out my-helix  what to buy, and how to cut it",
+      "  curvestock packet my-helix.yaml --out shop    everything for the shop",
       "  curvestock serve                              do all of this in your browser",
       "",
       "Help on one command: curvestock plan --help"

@@ -9,6 +9,8 @@ import curvestock.helix.build.Joint;
 import curvestock.helix.build.ScheduleRow;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.GroundPlan;
+import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.List;
 
 /** A small figure for each turn of a helix, side by side below what is on the paper. */
@@ -78,11 +80,18 @@ final class HelixTurnsFigure {
     for (ScheduleRow row : rows) {
       number(figure, row);
     }
-    String rail =
-        rows.isEmpty() ? "" : ", rail top " + title.style().formatMade(rows.get(0).railFrom());
+    String rail = rows.isEmpty() ? "" : ", rail top " + height(rows.get(0).railFrom());
     // Below the ring, where no number stands in its way however small the ring is.
     Point below = middle.minus(new Point(0, down + 2.3 * size));
     paper.text("turn " + turn + rail, below, 0.75 * size, Anchor.MIDDLE, true);
+  }
+
+  /** As fine as the table of supports has it. */
+  private String height(Length height) {
+    LengthStyle style = title.style();
+    return style.denominator() > 0
+        ? LengthStyle.INCH_FRACTIONS.format(height)
+        : style.formatMade(height);
   }
 
   private void number(PlanFigure figure, ScheduleRow row) {

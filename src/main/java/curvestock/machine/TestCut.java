@@ -187,7 +187,9 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + " x "
             + atLeast(style, offcut.width())
             + " or bigger, with the settings of the job"
-            + (hasLaps() ? ". Run test-flip first, then flip the scrap and run test-cut." : "."));
+            + (hasLaps()
+                ? ". Run test-flip first. Then flip the scrap about the line on the layer FLIP, set it on dowels in the holes that test-flip drilled, and run test-cut."
+                : "."));
     words.add(
         "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
             + " program has flipped the drawing: fix that before you cut a sheet.");

@@ -418,7 +418,7 @@ public final class MarkingSheets {
             + " last. Never hold a small piece by hand: clamp it.");
     if (!cuts.laps().isEmpty()) {
       flow.heading("Sheet " + (index + 1) + ": half-laps");
-      cuts.laps().forEach(flow::paragraph);
+      HalfLapWords.told(cuts.laps()).forEach(flow::paragraph);
       HalfLapWords.BY_HAND.forEach(flow::paragraph);
     }
   }

@@ -61,7 +61,7 @@ public final class CompareCharts {
   private JFreeChart choices() {
     CategoryAxis axis =
         new CategoryAxis(
-            "segment size, as a part of a turn (dark bar: best; orange line: the fewest any layout could need)");
+            "segment size, as a part of a turn (dark bar: best; orange line: no layout can need less)");
     axis.setCategoryMargin(0.4);
     ChartStyle.axis(axis);
     CombinedDomainCategoryPlot plot = new CombinedDomainCategoryPlot(axis);

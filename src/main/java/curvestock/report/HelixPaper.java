@@ -6,6 +6,7 @@ import curvestock.answer.Building;
 import curvestock.answer.Cautions;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
+import curvestock.answer.HeightWords;
 import curvestock.answer.HelixWords;
 import curvestock.answer.RemedyWords;
 import curvestock.answer.Table;
@@ -27,6 +28,7 @@ public final class HelixPaper {
   private final Building helix;
   private final HelixWords words;
   private final BenchWords bench;
+  private final HeightWords heights;
   private final Parts parts = new Parts();
 
   private HelixPaper(Answer answer) {
@@ -34,6 +36,7 @@ public final class HelixPaper {
     this.helix = answer.building().orElseThrow();
     this.words = new HelixWords(helix, answer.figures());
     this.bench = new BenchWords(helix, answer.figures());
+    this.heights = new HeightWords(helix, answer.figures());
   }
 
   /** What decides: whether it works, what does not, its figures and what it costs. */
@@ -97,8 +100,8 @@ public final class HelixPaper {
     parts.section("Does it work?");
     parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));
     parts.bullets(words.checks(State.OK)).bullets(words.quoted().stream().toList());
-    parts.section("Height from rail top to rail top").bullets(words.budgets());
-    parts.section("Entry and exit").bullets(words.ends());
+    parts.section("Height from rail top to rail top").bullets(heights.budgets());
+    parts.section("Entry and exit").bullets(heights.ends());
     parts.section("Joints: " + helix.plan().spec().construction().title()).bullets(bench.joints());
     parts.table(helix.kinds());
     parts.section("Supports").bullets(bench.risers());
@@ -130,7 +133,7 @@ public final class HelixPaper {
 
   private void benchLists() {
     parts.section("Drilling and fastening").bullets(new FixingWords(helix, answer.figures()).all());
-    parts.say(bench.base());
+    parts.say(bench.base()).bullets(bench.order());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
     parts.table(helix.bySupport());
     parts.table(helix.rods());

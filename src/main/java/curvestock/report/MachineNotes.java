@@ -25,7 +25,7 @@ import java.util.stream.Collectors;
 public final class MachineNotes {
 
   private static final String LETTERS =
-      "engrave: piece numbers, which read the right way up from the inner edge, and which face is up";
+      "engrave: piece numbers, and 'up' on the upper face; both read the right way up from the inner edge";
 
   private final Job job;
   private final MachineSetup setup;
@@ -219,7 +219,8 @@ public final class MachineNotes {
       case TAB -> "do not cut: where to leave tabs";
       case SHEET -> "do not cut: edge of the sheet, defects";
       case REMNANT -> "do not cut: the offcut to keep";
-      case FLIP -> "do not cut: the line to turn the sheet over, and its dowels";
+      case FLIP ->
+          "do not cut: the line that the sheet is flipped about, and circles that show the dowels";
       case TITLE -> "do not cut: title of the drawing (DXF)";
     };
   }
@@ -229,8 +230,9 @@ public final class MachineNotes {
     lines.addAll(
         TextPaper.wrapped(
             "",
-            "Each cut file runs the marks and letters first. Then it cuts piece by piece, holes before"
-                + " the outside. Every outline begins in the middle of a long side, away from the"
+            "Each cut file runs the marks and letters first, then the half-laps from above and the drilled"
+                + " holes, if there are any. Then it cuts piece by piece, any holes before the outside."
+                + " Every outline begins in the middle of a long side, away from the"
                 + " corners."));
     for (int i = 0; i < sheets.size(); i++) {
       MachineSheet sheet = sheets.get(i);

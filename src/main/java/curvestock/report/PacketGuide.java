@@ -27,7 +27,7 @@ public final class PacketGuide {
   private static final String MACHINE = "To cut by machine";
   private static final String BUILD = "To build the helix";
   private static final String CHOICE = "Choosing the segment size";
-  private static final String DATA = "Data for other programs";
+  private static final String DATA = "For later, and for other programs";
 
   /** The first that fits a file speaks for it. */
   private static final List<Entry> ENTRIES =
@@ -85,7 +85,7 @@ public final class PacketGuide {
           Entry.of(
               BUILD,
               "support-table\\.pdf",
-              "the same to print, with boxes to tick, the blocks or rods to cut, and how to fasten"
+              "the same to print, with boxes to check off, the supports to cut, and how to fasten"
                   + " them"),
           Entry.of(BUILD, "joints\\.csv", "every joint and the two pieces it joins"),
           Entry.of(

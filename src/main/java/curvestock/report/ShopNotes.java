@@ -60,7 +60,7 @@ final class ShopNotes {
     add(
         lines,
         "Laps cut from below are in the flip files, mirrored. Work in this order: 1. Lay the sheet"
-            + " with its underside up and mark the corner at the work zero on the edge of the sheet."
+            + " with its underside up. On the edge of the sheet, pencil a mark at the corner that sits at the work zero."
             + " 2. Run the flip file: it drills two dowel holes in the waste (through the sheet and as"
             + " deep into the spoil board as the dowels need) and clears pocket-bottom. 3. Flip the"
             + " sheet the way that the list below says, and set it on two dowels in the same holes. Check"

@@ -8,6 +8,7 @@ import curvestock.answer.BuyingWords;
 import curvestock.answer.Cautions;
 import curvestock.answer.Choices;
 import curvestock.answer.ChosenWords;
+import curvestock.answer.Column;
 import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
@@ -19,6 +20,7 @@ import curvestock.job.Job;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** All that a shop needs to read, pictures first. */
 public final class ShopPaper {
@@ -40,15 +42,18 @@ public final class ShopPaper {
     paper.decision();
     answer.building().ifPresent(paper::assumptions);
     answer.building().ifPresent(paper::helixPictures);
+    paper.pieces();
     paper.sheets();
     paper.toolpaths();
     answer.choices().ifPresent(paper::choices);
-    paper.cutList();
     paper.shopping();
     answer.building().ifPresent(paper::building);
     boolean rods = answer.building().filter(Building::hasRods).isPresent();
     boolean tabs = job.machine().tabs().isPresent();
-    paper.parts.chapter("Cautions").bullets(Cautions.all(job.helix().isPresent(), rods, tabs));
+    // The others stand on the first page.
+    List<String> more = new ArrayList<>(Cautions.all(job.helix().isPresent(), rods, tabs));
+    more.removeAll(Cautions.ofPacket());
+    paper.parts.chapter("More cautions, besides those on the first page").bullets(more);
     return paper.parts.done();
   }
 
@@ -73,37 +78,47 @@ public final class ShopPaper {
   /** Before anything is cut by them. */
   private void assumptions(Building helix) {
     if (!helix.assumed().isEmpty()) {
-      parts.chapter("Assumptions").table(helix.assumed()).say(helix.assumedCost());
+      parts
+          .chapter("Assumptions")
+          .table(helix.assumed())
+          .say(words(helix).quotedInAssumed())
+          .say(helix.assumedCost());
     }
   }
 
+  private HelixWords words(Building helix) {
+    return new HelixWords(helix, figures);
+  }
+
   private void helixPictures(Building helix) {
-    HelixWords words = new HelixWords(helix, figures);
     parts
         .chapter("The helix")
         .picture(
             "helix-plan",
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
-            "The helix from above. J is a joint and S a support. E and X are the supports under the"
-                + " entry lead and the exit lead. The next picture has the numbers of the pieces.")
+            "The helix from above. J: joint. S: support. E and X: supports under the entry lead and the"
+                + " exit lead.")
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
-            "The helix turn by turn. A piece is shown with the turn on which it begins.")
+            "The helix turn by turn, each piece with the turn on which it begins. The height of the"
+                + " rail is where the turn begins.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
             "The helix from the side, rolled out flat: each turn runs from left to right. Heights are"
-                + " above the base.")
+                + " above the base."
+                + (helix.plan().spec().traffic().tallestKnown().isPresent()
+                    ? " The boxes are your tallest vehicle."
+                    : ""))
         .picture(
             "helix-ends",
             "Entry and exit from the side, with lead, climb lead and vertical curve measured",
-            "The entry and the exit from the side, with heights exaggerated. The lead is straight"
-                + " roadbed, cut in one piece with the end curve. The climb lead is the length outside"
-                + " the ring that slopes. The vertical curve is the length over which level track"
-                + " changes to the full grade.")
-        .bullets(words.course());
+            "The entry and the exit from the side. Lead: straight roadbed, cut in one piece with the end"
+                + " curve. Climb lead: the length outside the ring that slopes. Vertical curve: the length"
+                + " over which level track changes to the full grade.")
+        .bullets(words(helix).course());
   }
 
   private void sheets() {
@@ -149,9 +164,10 @@ public final class ShopPaper {
 
   private void halfLaps(Buying buying) {
     List<String> laps =
-        buying.byHand().list().stream().flatMap(sheet -> sheet.laps().stream()).distinct().toList();
+        HalfLapWords.told(
+            buying.byHand().list().stream().flatMap(sheet -> sheet.laps().stream()).toList());
     if (!laps.isEmpty()) {
-      parts.section("Half-laps").bullets(laps).say(HalfLapWords.BY_HAND);
+      parts.section("Half-laps").bullets(laps).bullets(HalfLapWords.BY_HAND);
     }
   }
 
@@ -193,11 +209,7 @@ public final class ShopPaper {
     }
     parts
         .say(words.decision())
-        .say(words.reasons())
-        .picture(
-            "charts/choices",
-            "Chart: sheets and cost for each segment size",
-            "Each bar is the whole helix, joints and leads included.")
+        .say(words.briefReasons())
         .table(
             ComparePaper.sides(
                 choices,
@@ -208,28 +220,21 @@ public final class ShopPaper {
                         "best",
                         "pieces",
                         "perSheet",
-                        "limit",
-                        "turnsPerSheet",
                         "sheets",
                         "cost",
-                        "couldStillSave",
                         "joints",
                         "largestLength",
                         "largestWidth")));
-    if (!words.sensitivity().isEmpty()) {
-      parts.section("What would change the answer").bullets(words.sensitivity());
-    }
-    parts.bullets(words.remarks());
   }
 
-  private void cutList() {
+  /** Before the sheets, which call the kinds by their names. */
+  private void pieces() {
     parts
-        .chapter("Cut list")
-        .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers", "onSheets"))
+        .chapter("Pieces to cut")
+        .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers"))
         .say(HalfLapWords.added(job))
         .say(
-            "All pieces of one kind are the same. Write the number, 'up' and 'inner edge' on each piece"
-                + " before it leaves the sheet. "
+            "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet. "
                 + BenchWords.UP);
   }
 
@@ -237,7 +242,7 @@ public final class ShopPaper {
     BuyingWords words = new BuyingWords(answer);
     parts
         .chapter("Shopping list and cost")
-        .say("Sheets: " + words.money() + ". " + words.proof())
+        .say("Sheets: " + words.money() + ". " + words.proven())
         .table(PlanPaper.purchase(answer.bought()))
         .bullets(words.remarks())
         .table(answer.shopping())
@@ -249,29 +254,29 @@ public final class ShopPaper {
   private void building(Building helix) {
     parts
         .chapter("Does the helix work?")
-        .say(new HelixWords(helix, figures).decision())
         .table(helix.checks().only("state", "title", "finding", "fix"))
-        .say(new HelixWords(helix, figures).quoted());
+        .say(words(helix).quotedInAssumed().isEmpty() ? words(helix).quoted() : Optional.empty());
     BenchWords bench = new BenchWords(helix, figures);
     parts
         .chapter("Joints and supports")
-        .say("The pieces are joined by " + helix.plan().spec().construction().title() + ".")
-        .bullets(bench.joints())
-        .bullets(bench.risers())
+        .say(
+            "The pieces are joined by %s. %s"
+                .formatted(helix.plan().spec().construction().title(), bench.risers().get(0)))
+        .bullets(bench.plates())
         .say(bench.base())
         .bullets(bench.blockRemarks());
     bench.setting().ifPresent(parts::say);
     parts
         .chapter("Assembly schedule")
-        .table(HelixPaper.brief(helix))
+        .say(bench.order())
+        .table(schedule(helix))
         .say("Bearings run counter-clockwise, seen from above; 0° points to the right of the plan.")
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")
-        .say(bench.rounding())
+        .say(bench.heights())
         .table(supports())
         .table(helix.blocks())
-        .table(helix.bySupport())
         .table(helix.rods())
         .table(helix.bridges())
         .bullets(bench.bridgeRemarks());
@@ -280,14 +285,27 @@ public final class ShopPaper {
     }
   }
 
-  /** What is set at each station: to blocks, or by nuts on rods. */
+  /**
+   * On which supports a piece lies is told with their heights, on which sheet below its picture.
+   */
+  private static Table schedule(Building helix) {
+    Table brief = HelixPaper.brief(helix);
+    return brief.only(
+        brief.columns().stream()
+            .map(Column::key)
+            .filter(key -> !key.equals("stations") && !key.equals("sheet"))
+            .toArray(String[]::new));
+  }
+
+  /**
+   * What is set at each station: to blocks, whose heights their own table has, or by nuts on rods.
+   */
   private Table supports() {
     Table all = answer.building().orElseThrow().supports();
     List<String> columns =
-        new ArrayList<>(
-            List.of("station", "turn", "bearing", "along", "supports", "underside", "railTop"));
+        new ArrayList<>(List.of("station", "turn", "along", "supports", "underside"));
     boolean rods = answer.building().get().blocks().isEmpty();
-    columns.addAll(rods ? List.of("lowerNut", "pieces") : List.of("gap", "block", "pieces"));
+    columns.addAll(rods ? List.of("lowerNut", "pieces") : List.of("block", "pieces"));
     return all.only(columns.toArray(String[]::new));
   }
 }

@@ -7,9 +7,13 @@ import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
+import curvestock.job.DefaultJob;
 import curvestock.job.JobReader;
+import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -121,8 +125,46 @@ class BenchGoodsTest {
                     joint: {side-plates: {length: 150, height: 30, thickness: 6, from-sheets: false}}}
             """);
 
-    HelixWords words = new HelixWords(answer.building().orElseThrow(), answer.figures());
+    HeightWords words = new HeightWords(answer.building().orElseThrow(), answer.figures());
     assertThat(words.ends().get(0)).contains("at least 83.8 mm", "10 mm hangs below");
     assertThat(words.ends().get(1)).contains("nothing hangs below");
+  }
+
+  /**
+   * The number is what the tightest check has left, less the spare: a train as tall passes, a
+   * sixteenth more fails.
+   */
+  @Test
+  void tallestTrainThatClears_isOneNumber_andATallerOneFails() {
+    String job = DefaultJob.text();
+    String given = "tallest: 2.78";
+    assertThat(job).contains(given);
+    Answer answer = answer(job);
+    Building helix = answer.building().orElseThrow();
+    String told = new HeightWords(helix, answer.figures()).tallestThatClears().orElseThrow();
+    String clears = told.replaceAll(".*stands (.*) in above the rail.*", "$1");
+    double inches = Length.parse(clears, LengthUnit.INCH).inches();
+
+    assertThat(told).contains("at least 1/8 in to spare", "yours stands 2 25/32 in");
+    assertThat(failsHeight(job.replace(given, "tallest: " + clears))).isFalse();
+    assertThat(failsHeight(job.replace(given, "tallest: " + (inches + 1.0 / 16)))).isTrue();
+  }
+
+  private static boolean failsHeight(String text) {
+    return answer(text).building().orElseThrow().verdicts().stream()
+        .anyMatch(each -> each.rule() == Rule.FREE_HEIGHT && each.state() == State.FAIL);
+  }
+
+  /** The report names the base, and that nothing is glued before the heights are right. */
+  @Test
+  void builder_isToldOfTheBase_andWhenToGlue() {
+    Answer answer = answer(JOB.replace("foot-height: 2", "foot-height: 16"));
+    BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
+
+    assertThat(bench.base()).contains("top of the base", "flat and level", "lb without track");
+    assertThat(String.join(" ", bench.order()))
+        .containsSubsequence("Dry-fit", "measure up", "Glue only when every height");
+    assertThat(String.join(" ", bench.blockRemarks()))
+        .contains("Brace each pair", "No. 8 × 1 1/2 in screw through each end");
   }
 }

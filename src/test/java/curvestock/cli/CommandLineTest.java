@@ -161,7 +161,7 @@ class CommandLineTest {
     Run plan = run("plan", job(SMALL));
 
     assertThat(plan.code()).isZero();
-    assertThat(plan.out()).contains("Nothing was written");
+    assertThat(plan.out()).contains("No files were saved");
     assertThat(contents(folder)).containsOnlyKeys("job.yaml");
   }
 

@@ -8,6 +8,8 @@ import curvestock.answer.CompareWords;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.piece.Demand;
+import curvestock.piece.Piece;
 import curvestock.report.ComparePaper;
 import curvestock.units.Angle;
 import java.util.List;
@@ -37,7 +39,7 @@ class LargestPieceTest {
     assertThat(thirds.isLargestWithLead()).isTrue();
     assertThat(thirds.largest().length().inches()).isGreaterThan(across + 15);
     assertThat(String.join(" ", ComparePaper.brief(Choices.of(thirds("")))).replaceAll(" +", " "))
-        .contains("Largest piece, with")
+        .contains("Largest piece,")
         .contains("its lead");
   }
 
@@ -57,5 +59,21 @@ class LargestPieceTest {
     CompareWords words = new CompareWords(Choices.of(thirds("rates: {largest-piece: 40x30 in}\n")));
 
     assertThat(words.decision().orElseThrow()).contains("try shorter segments");
+  }
+
+  /** The entry piece is the exit piece mirrored; found by whole degrees, one was 5/32 in wider. */
+  @Test
+  void mirroredEndPieces_fitTheSameRectangle() {
+    List<Piece> ends =
+        JobReader.read(DefaultJob.text(), "job").demands().stream()
+            .map(Demand::piece)
+            .filter(piece -> piece.name().contains("straight"))
+            .toList();
+    EnclosingRectangle one = EnclosingRectangle.of(ends.get(0));
+    EnclosingRectangle other = EnclosingRectangle.of(ends.get(1));
+
+    assertThat(ends).hasSize(2);
+    assertThat(one.length().millimetres()).isCloseTo(other.length().millimetres(), within(0.2));
+    assertThat(one.width().millimetres()).isCloseTo(other.width().millimetres(), within(0.2));
   }
 }

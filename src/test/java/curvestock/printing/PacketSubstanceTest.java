@@ -169,7 +169,7 @@ class PacketSubstanceTest {
           .isEqualTo(plates);
     }
     Length high = (Length) answer.building().orElseThrow().figures().at(0, "roomHeight");
-    assertThat(report).contains("highest rail is " + answer.figures().length(high));
+    assertThat(report).contains("highest rail is " + answer.figures().sawn(high));
   }
 
   @ParameterizedTest

@@ -185,7 +185,9 @@ class AnswerAgreementTest {
       if (!buying.cost().isProvenLeast()) {
         assertThat(text)
             .contains(
-                "No layout can cost less than " + job.figures().money(buying.cost().leastPaid()));
+                "No purchase under "
+                    + job.figures().money(buying.cost().leastPaid())
+                    + " is possible");
       }
     }
     assertThat(job.page().get("money").asText()).isEqualTo(paid);

@@ -8,7 +8,7 @@ import java.util.Optional;
  *
  * @param name what
  * @param quantity how much
- * @param unit of the quantity, for example {@code pieces} or {@code g}
+ * @param unit of the quantity, for example {@code boards} or {@code g}; empty if the name says it
  * @param price of the whole quantity, if known
  * @param note where the quantity comes from
  */

@@ -62,20 +62,24 @@ public final class ShoppingList {
       return;
     }
     Bridge.Cut cut = bridge.cut(style);
-    String edge = bridge.outer() ? "outer" : "inner";
+    String where = "%s edge past %s".formatted(bridge.outer() ? "outer" : "inner", bridge.over());
+    if (batten) {
+      add(
+          "battens " + size(cut.length(), cut.depth(), cut.breadth()),
+          bridge.count(),
+          Optional.empty(),
+          "glued and screwed under the %s; one per turn".formatted(where));
+      return;
+    }
+    // What is bought is a layer; a strip is glued up from two.
     add(
-        (batten ? "battens " : "edge strips ") + size(cut.length(), cut.depth(), cut.breadth()),
-        bridge.count(),
+        "strips of plywood or hardboard "
+            + size(cut.length(), cut.depth(), cut.breadth().times(0.5)),
+        2L * bridge.count(),
         Optional.empty(),
-        (batten
-                ? "glued and screwed under the %s edge past %s; one per turn"
-                : "each from two layers, %s thick, of plywood or hardboard, bent round the %s edge past %s and glued, flush with the underside; one per turn")
+        "for %s, two layers each, along the %s"
             .formatted(
-                batten
-                    ? new Object[] {edge, bridge.over()}
-                    : new Object[] {
-                      style.formatGiven(cut.breadth().times(0.5)), edge, bridge.over()
-                    }));
+                bridge.count() == 1 ? "1 edge strip" : bridge.count() + " edge strips", where));
   }
 
   private static void addBattens(List<BoardCutting.Cut> cuts, Bridge bridge) {
@@ -92,18 +96,27 @@ public final class ShoppingList {
       List<BoardCutting.Cut> braces = blocks.braces(spec.ground().width());
       cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
+      long bridged = battens.stream().mapToLong(Bridge::count).sum();
       String what =
-          (braces.isEmpty() ? "" : battens.isEmpty() ? " and braces" : ", braces")
-              + (battens.isEmpty() ? "" : " and battens");
+          "%s riser blocks".formatted(blocks.count())
+              + (braces.isEmpty()
+                  ? ""
+                  : (bridged == 0 ? " and " : ", ")
+                      + (braces.size() == 1 ? "1 brace" : braces.size() + " braces"))
+              + (bridged == 0
+                  ? ""
+                  : bridged == 1 ? " and 1 batten" : " and " + bridged + " battens");
       Length squaring = wood.inches() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
       addStock(
           new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundSawn, cuts),
-          "riser blocks" + what);
+          what,
+          "board");
     } else if (riser instanceof Riser.ThreadedRods rods) {
       RodPlan plan = new RodPlan(spec, rods, supports);
       addStock(
           new BoardCutting(rods.stock(), rods.kerf(), Length.ZERO, style::roundSawn, plan.cuts()),
-          "rods");
+          plan.count() + " rods",
+          "length");
       add(
           "coupling nuts " + rods.thread().name(),
           plan.couplings(),
@@ -137,16 +150,18 @@ public final class ShoppingList {
         + " outside";
   }
 
-  private void addStock(BoardCutting cutting, String what) {
+  private void addStock(BoardCutting cutting, String what, String one) {
     riserCutting = Optional.of(cutting);
     int boards = cutting.boards().size();
-    int cuts = cutting.boards().stream().mapToInt(board -> board.cuts().size()).sum();
     int least = cutting.leastPossible();
     String note =
         boards == least
-            ? "for %s %s; no fewer will do".formatted(cuts, what)
-            : "for %s %s; %s would be the fewest possible".formatted(cuts, what, least);
-    add(cutting.stock().name(), boards, cutting.stock().price(), note);
+            ? "for %s; no fewer will do".formatted(what)
+            : "for %s; %s would be the fewest possible".formatted(what, least);
+    Optional<Money> price = cutting.stock().price().map(each -> each.times(boards));
+    items.add(
+        new ShoppingItem(
+            cutting.stock().name(), boards, boards == 1 ? one : one + "s", price, note));
   }
 
   /** As the blocks are fastened: {@link BlockScrews}. */
@@ -158,12 +173,16 @@ public final class ShoppingList {
               .filter(BlockPlan.Block::onBase)
               .mapToLong(BlockPlan.Block::count)
               .sum();
+      int braces = blocks.braces(spec.ground().width()).size();
       add(
           "screws " + BlockScrews.name(wood.inches()),
-          blocks.count() + lowest,
+          blocks.count() + lowest + 2L * braces,
           spec.prices().screw(),
-          "one down into each of %s blocks, and one at an angle into the base for each of the %s lowest"
-              .formatted(blocks.count(), lowest));
+          "one down into each of %s blocks, one at an angle into the base for each of the %s that stand on it%s"
+              .formatted(
+                  blocks.count(),
+                  lowest,
+                  braces == 0 ? "" : ", two for each of the braces (%s)".formatted(braces)));
     }
   }
 
@@ -274,7 +293,7 @@ public final class ShoppingList {
   private void add(String name, long quantity, Optional<Money> each, String note) {
     if (quantity > 0) {
       Optional<Money> price = each.map(money -> money.times(quantity));
-      items.add(new ShoppingItem(name, quantity, "pieces", price, note));
+      items.add(new ShoppingItem(name, quantity, "", price, note));
     }
   }
 

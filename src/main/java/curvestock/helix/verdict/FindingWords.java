@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s of approach track; at up to %s it can make up for a helix that comes out about %s too high or too low"
+          "%s of approach track, at up to %s, make up for a helix about %s too high or too low"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
@@ -145,27 +145,26 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade, where %s is usual (rule of thumb: for each 1 %%, the length of the longest car; in HO %s); it rounds off %s at most"
+    return "%s long for a %s change of grade, where %s is usual (rule of thumb for each 1 %%: the length of your longest car, in HO at least %s)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
             needed(v),
-            figures.length(Length.ofInches(12)),
-            fact(v, Fact.OFFSET));
+            figures.length(Length.ofInches(12)));
   }
 
   private String lead(Verdict v) {
     boolean top = v.place().orElseThrow() == Place.EXIT;
     return (top
-            ? "%s of straight roadbed, cut in one piece with the end curve; the slope ends %s beyond the ring"
-            : "%s of straight roadbed, cut in one piece with the end curve; the slope begins %s before the ring")
+            ? "%s of straight roadbed; the slope ends %s beyond the ring"
+            : "%s of straight roadbed; the slope begins %s before the ring")
         .formatted(measured(v), needed(v));
   }
 
   private String pattern(Verdict v) {
     String small = figures.small((Length) v.measured().orElseThrow());
     return v.state() == State.OK
-        ? "on the slope, pieces cut flat as drawn are off by %s in radius; negligible"
+        ? "pieces are cut flat but lie on a slope, which changes their radius by %s: negligible"
             .formatted(small)
         : "pieces cut flat, as drawn, do not fit the slope: their radius should be %s larger, and a turn falls %s short"
             .formatted(small, v.facts().get(Fact.MISSING));
@@ -173,9 +172,9 @@ final class FindingWords {
 
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
-            ? "between supports the curve swings %s off the straight line, so support both edges"
-            : "between supports the curve swings %s off the straight line; one block under the"
-                + " centre line would also do where no track runs below and nothing stands on it")
+            ? "between two supports the curve bows out %s, so support both edges"
+            : "between two supports the curve bows out %s; where there is no track below and no block"
+                + " above, one block under the centre line would do")
         .formatted(measured(v));
   }
 
