@@ -277,11 +277,7 @@ public final class BenchWords {
 
   private List<String> boards(BoardCutting cutting) {
     List<String> lines = new ArrayList<>();
-    if (isWood()) {
-      lines.add(
-          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
-              .formatted(figures.given(cutting.squaring())));
-    }
+    lines.add(boardsRule(cutting));
     int number = 0;
     for (BoardCutting.Board board : cutting.boards()) {
       number++;
@@ -295,9 +291,22 @@ public final class BenchWords {
               .formatted(
                   number,
                   alike.values().stream().map(this::cuts).collect(Collectors.joining(", ")),
-                  left.startsWith("0 ") ? "nothing left" : left + " left"));
+                  board.whole()
+                      ? "the whole length"
+                      : left.startsWith("0 ") ? "nothing left" : left + " left"));
     }
     return lines;
+  }
+
+  /** How room on a board is counted, so that all comes out. */
+  private String boardsRule(BoardCutting cutting) {
+    String kerf =
+        "a kerf of %s for every piece, the last on each too, which is cut off what is left"
+            .formatted(figures.given(cutting.kerf()));
+    return isWood()
+        ? "Lengths are for the long side. Each board loses %s where you square one end, and %s."
+            .formatted(figures.given(cutting.squaring()), kerf)
+        : "Each length loses " + kerf + ".";
   }
 
   /** What the boards are. */
