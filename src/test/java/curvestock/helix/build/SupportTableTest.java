@@ -312,7 +312,7 @@ class SupportTableTest {
   }
 
   /**
-   * By hand: the inner edge leaves the ring below at √(30.75² − 25.25²) = 17.550 in, and half a
+   * By hand: the inner edge leaves the ring below at √(31² − 25.25²) = 17.984 in (a quarter inch clear of it), and half a
    * block of 1.5 in more.
    */
   @Test
@@ -322,7 +322,7 @@ class SupportTableTest {
 
     assertThat(plan.stations().exit()).extracting(Station::name).containsExactly("X1", "X2");
     assertThat((plan.stations().exit().get(0).lowest() - ring) / 25.4)
-        .isCloseTo(18.300, within(0.0005));
+        .isCloseTo(18.734, within(0.0005));
     assertThat((plan.stations().exit().get(1).lowest() - ring) / 25.4)
         .isCloseTo(39.25, within(1e-9));
   }
