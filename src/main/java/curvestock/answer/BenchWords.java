@@ -36,6 +36,13 @@ public final class BenchWords {
   /** Blocks to stack to see whether the saw's stop is right. */
   private static final int STACK = 10;
 
+  /** Of fewer blocks alike no stack tells more than a tape on one. */
+  private static final int LEAST_STACK = 5;
+
+  /** When a piece gets its number: the one rule of every paper. */
+  public static final String NUMBER =
+      "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet.";
+
   private final Building helix;
   private final HelixPlan plan;
   private final HelixSpec spec;
@@ -168,7 +175,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It runs %s past the middle of the support at both ends%s. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it once the next piece is glued down, and before the turn above goes on. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -208,9 +215,9 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
-      if (!block.onBase() && stack > 1) {
+      if (!block.onBase() && stack >= LEAST_STACK) {
         lines.add(
-            "%s: set the saw's stop to %s. An error here adds up turn by turn. Cut %s and stack them, all facing the same way. Measured up one edge, the stack must be %s: adjust the stop until it is."
+            "%s: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read %s; adjust the stop until it does."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -219,9 +226,8 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. The slope runs along the"
-            + " %s side: lay the wood flat on that side and swing the mitre saw, or stand it on edge and tilt the blade. Clamp the wood, and never hold a short block by hand. Blocks between turns have both ends sloped the same way, so their ends are parallel."
-                .formatted(figures.given(wood.along())));
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+            .formatted(figures.given(wood.along()), figures.given(wood.width())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
@@ -236,7 +242,8 @@ public final class BenchWords {
       lines.add(
           "These are tall and thin: "
               + slender
-              + ". Brace each pair sideways, with a diagonal of the same wood across it"
+              + ". Brace each pair sideways, with a diagonal of the same wood glued across it on the side"
+              + " where no turn passes"
               + (wood.stock().isPresent() ? "; the braces are on the cut list." : "."));
     }
     if (wood.stock().isPresent()) {

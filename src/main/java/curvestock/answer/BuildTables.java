@@ -112,7 +112,7 @@ final class BuildTables {
         text("station", "Support", row -> row.station().name()),
         text("turn", "Turn", BuildTables::turn),
         Field.of("bearing", "Bearing", Measure.ANGLE, BuildTables::bearing),
-        Field.of("along", "Along the lead", Measure.LENGTH, this::along),
+        Field.of("along", "From the ring", Measure.LENGTH, this::along),
         count("supports", rodPlan.isPresent() ? "Rods" : "Blocks", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
         sawn("underside", "Underside", SupportRow::underside),

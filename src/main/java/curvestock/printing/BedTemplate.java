@@ -23,6 +23,7 @@ import curvestock.helix.build.SplicePlates;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SplicePlate;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -112,14 +113,18 @@ final class BedTemplate {
             + times(kind.count())
             + (kind.count() == 1 ? ": it is number " : ": numbers ")
             + numbers
-            + " in the assembly schedule. Write its number on each piece before it leaves the sheet.");
+            + " in the assembly schedule. "
+            + BenchWords.NUMBER);
+    boolean blocks = plan.spec().supports().riser() instanceof Riser.WoodBlocks;
     notes.add(
-        "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
-            + " and laps. Dots: supports below. The printed side is the upper side.");
+        "Full line: cut on its waste side. Long and short dashes by turns: centre line of a track."
+            + " Dashes across the piece: joints and laps."
+            + (blocks ? " Dotted boxes: blocks below." : " Circles: holes for the rods.")
+            + " The printed side is the upper side.");
     notes.add(BenchWords.UP);
     notes.add(letters);
     String title = kind.id() + ", " + kind.name();
-    return new PaperTemplate(kind.id(), title, notes, paper);
+    return new PaperTemplate(kind.id(), title, kind.count(), notes, paper);
   }
 
   private static String times(int count) {
@@ -139,7 +144,7 @@ final class BedTemplate {
     holes();
     joints();
     words();
-    letters = CornerLetters.draw(outline.at(view), paper, ruler);
+    letters = CornerLetters.draw(outline.at(view), paper, Ruler.forHand(ruler.style()));
   }
 
   private List<Edge> placed(List<Edge> edges) {

@@ -36,6 +36,7 @@ public final class LabelSheet {
   private static final double MARGIN = 10;
   private static final double FOOT_LETTERS = 2.6;
   private static final double LETTERS = 2.8;
+  private static final double LEADING = 3.5;
 
   /** Widths are guessed on the wide side; running text of small letters takes that much less. */
   private static final double PROSE = 1.1;
@@ -141,8 +142,8 @@ public final class LabelSheet {
     }
     if (plan.spec().construction() instanceof Construction.HalfLap) {
       List<String> laps = new ArrayList<>();
-      piece.lower().ifPresent(j -> laps.add("from the " + LapEnd.LOWER.face() + " at " + j.name()));
-      piece.upper().ifPresent(j -> laps.add("from the " + LapEnd.UPPER.face() + " at " + j.name()));
+      piece.lower().ifPresent(j -> laps.add(LapEnd.LOWER.face() + " at " + j.name()));
+      piece.upper().ifPresent(j -> laps.add(LapEnd.UPPER.face() + " at " + j.name()));
       if (!laps.isEmpty()) {
         lines.add("half-lap: " + String.join(", ", laps));
       }
@@ -166,12 +167,14 @@ public final class LabelSheet {
     double room = wide * 0.55 - 6;
     double kind = Legible.size(label.kind(), LETTERS, room);
     page.text(label.kind(), new Point(right, y - 9.5), kind, Anchor.END, false);
-    double line = y - 15;
-    for (String text : label.lines()) {
-      for (String part : TextWidth.wrap(text, (wide - 8) / LETTERS * PROSE)) {
-        page.text(part, new Point(x + 4, line), LETTERS, Anchor.START, false);
-        line -= 3.5;
-      }
+    List<String> lines =
+        label.lines().stream()
+            .flatMap(text -> TextWidth.wrap(text, (wide - 8) / LETTERS * PROSE).stream())
+            .toList();
+    double leading = Math.min(LEADING, (high - 22) / Math.max(1, lines.size() - 1));
+    for (int i = 0; i < lines.size(); i++) {
+      Point at = new Point(x + 4, y - 14 - i * leading);
+      page.text(lines.get(i), at, LETTERS, Anchor.START, false);
     }
     if (!label.ofRoadbed()) {
       return;

@@ -156,8 +156,8 @@ class ShopPapersTest {
     assertThat(text).contains("turn 1", "inner edge", "from entry up to J1");
     assertThat(text)
         .contains(
-            "half-lap: from the top at J1",
-            "half-lap: from the underside at J1, from the top at J2");
+            "half-lap: top at J1",
+            "half-lap: underside at J1, top at J2");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */

@@ -312,8 +312,8 @@ class SupportTableTest {
   }
 
   /**
-   * By hand: the inner edge leaves the ring below at √(31² − 25.25²) = 17.984 in (a quarter inch clear of it), and half a
-   * block of 1.5 in more.
+   * By hand: the inner edge leaves the ring below at √(31² − 25.25²) = 17.984 in (a quarter inch
+   * clear of it), and half a block of 1.5 in more.
    */
   @Test
   void lead_ofTheExit_isHeldWhereItHasLeftTheTurnBelow() {
