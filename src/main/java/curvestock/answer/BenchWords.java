@@ -38,6 +38,13 @@ public final class BenchWords {
   /** Blocks to stack to see whether the saw's stop is right. */
   private static final int STACK = 10;
 
+  /** Of fewer blocks alike no stack tells more than a tape on one. */
+  private static final int LEAST_STACK = 5;
+
+  /** When a piece gets its number: the one rule of every paper. */
+  public static final String NUMBER =
+      "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet.";
+
   private final Building helix;
   private final HelixPlan plan;
   private final HelixSpec spec;
@@ -174,7 +181,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It runs %s past the middle of the support at both ends%s. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it once the next piece is glued down, and before the turn above goes on. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -228,7 +235,7 @@ public final class BenchWords {
                 .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
-      if (!block.onBase() && stack > 1) {
+      if (!block.onBase() && stack >= LEAST_STACK) {
         lines.add(
             "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read %s; adjust the stop until it does."
                 .formatted(
@@ -318,11 +325,7 @@ public final class BenchWords {
 
   private List<String> boards(BoardCutting cutting) {
     List<String> lines = new ArrayList<>();
-    if (isWood()) {
-      lines.add(
-          "Lengths are for the long side. %s of each board is allowed for squaring its end, and a kerf for every cut."
-              .formatted(figures.given(cutting.squaring())));
-    }
+    lines.add(boardsRule(cutting));
     int number = 0;
     for (BoardCutting.Board board : cutting.boards()) {
       number++;
@@ -336,9 +339,22 @@ public final class BenchWords {
               .formatted(
                   number,
                   alike.values().stream().map(this::cuts).collect(Collectors.joining(", ")),
-                  left.startsWith("0 ") ? "nothing left" : left + " left"));
+                  board.whole()
+                      ? "the whole length"
+                      : left.startsWith("0 ") ? "nothing left" : left + " left"));
     }
     return lines;
+  }
+
+  /** How room on a board is counted, so that all comes out. */
+  private String boardsRule(BoardCutting cutting) {
+    String kerf =
+        "a kerf of %s for every piece, the last on each too, which is cut off what is left"
+            .formatted(figures.given(cutting.kerf()));
+    return isWood()
+        ? "Lengths are for the long side. Each board loses %s where you square one end, and %s."
+            .formatted(figures.given(cutting.squaring()), kerf)
+        : "Each length loses " + kerf + ".";
   }
 
   /** What the boards are. */

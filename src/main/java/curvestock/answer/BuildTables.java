@@ -74,6 +74,7 @@ final class BuildTables {
   }
 
   Table schedule() {
+    SupportsUnder under = new SupportsUnder(plan.supports());
     return Table.of(
         "schedule",
         "Assembly, from the bottom up; heights above the base",
@@ -91,7 +92,7 @@ final class BuildTables {
         sawn("railTo", "Rail top to", ScheduleRow::railTo),
         text("lowerJoint", "Lower joint", row -> joint(row.piece().lower(), "entry")),
         text("upperJoint", "Upper joint", row -> joint(row.piece().upper(), "exit")),
-        text("stations", "Supports", row -> stations(row.piece())));
+        text("stations", "Supports", row -> under.names(row.piece(), row.turn())));
   }
 
   private Quantity sheet(ScheduleRow row) {
@@ -100,12 +101,6 @@ final class BuildTables {
 
   private static String joint(Optional<Joint> joint, String end) {
     return joint.map(Joint::name).orElse(end);
-  }
-
-  private static String stations(BedPiece piece) {
-    return piece.stations().stream()
-        .map(place -> place.station().name())
-        .collect(Collectors.joining(" "));
   }
 
   Table supports() {
@@ -304,8 +299,8 @@ final class BuildTables {
         text("upperPiece", "Upper piece", joint -> above.get(joint).piece().number()),
         count("plates", "Plates", joint -> plates(construction)),
         count("screws", "Screws", joint -> screws(construction)),
-        text("lowerCutAway", "Lower piece cut away", j -> halved ? LapEnd.UPPER.side() : ""),
-        text("upperCutAway", "Upper piece cut away", j -> halved ? LapEnd.LOWER.side() : ""));
+        text("lowerCutAway", "Lower piece cut away", j -> halved ? LapEnd.UPPER.face() : ""),
+        text("upperCutAway", "Upper piece cut away", j -> halved ? LapEnd.LOWER.face() : ""));
   }
 
   private static int screws(Construction construction) {

@@ -49,6 +49,17 @@ public enum Cautions {
     return words;
   }
 
+  /** Where many short blocks are sawn to a stop. */
+  public static final String SHORT_BLOCKS =
+      "Before you saw blocks: clamp each with the saw's hold-down, keep your hands clear of the blade, and"
+          + " never hold a short block by hand. Clear the stop before the blade comes through, so that"
+          + " the block cannot jam between them, and let the blade stop before you lift it. Wear eye and"
+          + " hearing protection and a dust mask. Your saw's manual comes first.";
+
+  /** For a router bit of up to 1/8 in or 3 mm. */
+  public static final String THIN_BIT =
+      "A bit this thin snaps easily: take light passes, keep the guard on and wear a face shield.";
+
   /** In a line, for a screen that has no room for more. */
   public static final String CUTTING_IN_A_LINE =
       "Caution: measure your sheets, cut a test piece, protect eyes, ears and lungs, clamp the work.";

@@ -88,12 +88,10 @@ public record HandCuts(
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "%s the pieces in this order, which leaves wood to clamp to%s: %s."
+            "%s the pieces in this order; it leaves wood to clamp to%s: %s."
                 .formatted(
                     order.rips().isEmpty() ? "Cut" : "From the part %s, cut".formatted(sides),
-                    loses(board)
-                        ? ""
-                        : " and keeps the wood under each trammel pivot until you have used it",
+                    loses(board) ? "" : ", and no trammel pivot is lost before you have used it",
                     names(board.pieces())));
       }
     }

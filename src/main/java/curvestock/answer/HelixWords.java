@@ -272,11 +272,7 @@ public final class HelixWords {
 
   private String takesUp() {
     GroundPlan ground = spec.ground();
-    Length outer = ground.outerEdge().plus(plan.beyondEdge(true)).times(2);
-    String ring =
-        ground.isOval()
-            ? figures.sides(outer.plus(ground.straight()), outer)
-            : figures.length(outer) + " across";
+    String ring = across(plan, figures);
     String room =
         figures.sides(
             (Length) helix.figures().at(0, "roomLength"),
@@ -294,6 +290,15 @@ public final class HelixWords {
                         ", the roof of the tallest train %s"
                             .formatted(figures.sawn(height().plus(tallest))))
                 .orElse(": add room for the trains"));
+  }
+
+  /** How wide the whole is, with all that stands out beyond the roadbed's edge. */
+  public static String across(HelixPlan plan, Figures figures) {
+    GroundPlan ground = plan.spec().ground();
+    Length outer = ground.outerEdge().plus(plan.beyondEdge(true)).times(2);
+    return ground.isOval()
+        ? figures.sides(outer.plus(ground.straight()), outer)
+        : figures.length(outer) + " across";
   }
 
   private Length height() {

@@ -17,7 +17,9 @@ public final class PivotWords {
 
   /** On wood that somebody wants. */
   public static final String ON_GOOD_WOOD =
-      "Never drive a pin into a piece or an offcut you keep: where a pivot is on one, " + PAD;
+      "Never drive a pin into a piece or an offcut you keep: where a pivot is on one, "
+          + PAD
+          + " Raise the other end of the stick as much, or the radius comes out short.";
 
   /** Beside the sheet. */
   public static final String OFF_THE_SHEET =
@@ -43,7 +45,7 @@ public final class PivotWords {
                 "By the time you rout "
                     + (entry.getValue().size() == 1 ? "piece " : "pieces ")
                     + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
-                    + " with a trammel, the wood under the pivot"
+                    + " with a trammel, "
                     + entry.getKey())
         .toList();
   }
@@ -51,25 +53,27 @@ public final class PivotWords {
   /** In a table that says where pivots lie while arcs are drawn. */
   public static String toRout(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> "when you rout, that piece is gone: clamp scrap there";
-      case OTHER_BOARD -> "when you rout, that piece is on another part: clamp scrap there";
-      case LOOSE -> "when you rout, that piece is loose: clamp scrap there";
+      case CUT_AWAY -> "cut out before you rout: see the order of cutting";
+      case OTHER_BOARD -> "on another part when you rout: see the order of cutting";
+      case LOOSE -> "too weakly held when you rout: see the order of cutting";
+      case WEAK_EDGE -> "edge too weak when you rout: see the order of cutting";
     };
   }
 
   private static String gone(LostPivot.Why why) {
     return switch (why) {
-      case CUT_AWAY -> " is cut out.";
-      case OTHER_BOARD -> " is on another part of the sheet.";
-      case LOOSE -> " is no longer held.";
+      case CUT_AWAY -> "the wood under the pivot is cut out.";
+      case OTHER_BOARD -> "the wood under the pivot is on another part of the sheet.";
+      case LOOSE -> "little or nothing holds the wood under the pivot.";
+      case WEAK_EDGE -> "the sheet's edge beside the pivot is too weak to clamp scrap to.";
     };
   }
 
   private static String again(String radius) {
-    return " Clamp a scrap of the same thickness in its place and find the pivot again: set the"
+    return " Clamp a scrap of the same thickness to the bench there and find the pivot again: set the"
         + " trammel to "
         + radius
-        + " and swing a mark from each end of the outer arc with that radius. The pivot is where the two"
-        + " marks cross. Or saw to the line with the jigsaw.";
+        + ", pad both ends of the outer arc, and from each of them swing a short mark on the scrap. The"
+        + " pivot is where the two marks cross. Or saw to the line with the jigsaw.";
   }
 }

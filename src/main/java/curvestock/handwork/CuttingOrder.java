@@ -55,7 +55,7 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards, List<LostPivot> l
   }
 
   /**
-   * A pivot on the sheet that a trammel cannot be set on when its piece is cut.
+   * A pivot that a trammel cannot be set on, as it could before, when its piece is cut.
    *
    * @param piece that is swung about it
    * @param arc the first of the piece's arcs about it
@@ -69,7 +69,9 @@ public record CuttingOrder(List<Rip> rips, List<Board> boards, List<LostPivot> l
       /** A straight cut parted it from the piece. */
       OTHER_BOARD,
       /** Nothing but pieces that were cut before, or a thin web, held it to the piece. */
-      LOOSE
+      LOOSE,
+      /** It is outside the sheet, and only a thin web is left at the edge to clamp scrap to. */
+      WEAK_EDGE
     }
   }
 

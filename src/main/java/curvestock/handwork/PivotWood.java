@@ -24,10 +24,14 @@ import java.util.Optional;
  */
 final class PivotWood {
 
-  /**
-   * Wood narrower than this holds no pivot still; also the step at which the sheet is looked at.
-   */
-  private static final double HOLDING = 10;
+  /** The step at which the sheet is looked at. */
+  private static final double STEP = 10;
+
+  /** Steps of a web that holds a pivot still: 40 mm, our own choice. */
+  private static final int WEB = 4;
+
+  /** A scrap is clamped to the sheet's edge for a pivot so near; else it lies on the bench. */
+  private static final double CLAMPED = 150;
 
   private final List<List<ArcMark>> pivots = new ArrayList<>();
   private final Grid grid;
@@ -93,9 +97,7 @@ final class PivotWood {
     BitSet gone = new BitSet();
     for (int piece : board.pieces()) {
       for (ArcMark arc : pivots.get(piece)) {
-        if (!(arc.place() instanceof OffSheet)) {
-          why(arc, piece, board, wood, gone).ifPresent(w -> lost.add(new LostPivot(piece, arc, w)));
-        }
+        why(arc, piece, board, wood, gone).ifPresent(w -> lost.add(new LostPivot(piece, arc, w)));
       }
       gone.set(piece);
       wood.andNot(grid.of(piece));
@@ -104,6 +106,10 @@ final class PivotWood {
   }
 
   private Optional<Why> why(ArcMark arc, int piece, Board board, BitSet wood, BitSet gone) {
+    if (arc.place() instanceof OffSheet off) {
+      boolean weak = off.beyond() < CLAMPED && !grid.held(arc.pivot(), piece, wood);
+      return weak ? Optional.of(Why.WEAK_EDGE) : Optional.empty();
+    }
     if (!holds(board.box(), arc.pivot())) {
       return Optional.of(Why.OTHER_BOARD);
     }
@@ -127,8 +133,8 @@ final class PivotWood {
     Grid(Layout layout) {
       Box box = layout.sheet().outline().box();
       Pose home = new Pose(-box.minX(), -box.minY(), 0);
-      columns = (int) (box.width() / HOLDING) + 1;
-      rows = (int) (box.height() / HOLDING) + 1;
+      columns = (int) (box.width() / STEP) + 1;
+      rows = (int) (box.height() / STEP) + 1;
       fill(layout.sheet().outline().at(home), sheet);
       for (Placement placement : layout.placements()) {
         BitSet cells = new BitSet();
@@ -142,7 +148,7 @@ final class PivotWood {
       FlatOutline flat = new FlatOutline(outline);
       for (int x = column(box.minX()); x <= column(box.maxX()); x++) {
         for (int y = row(box.minY()); y <= row(box.maxY()); y++) {
-          if (flat.contains((x + 0.5) * HOLDING, (y + 0.5) * HOLDING)) {
+          if (flat.contains((x + 0.5) * STEP, (y + 0.5) * STEP)) {
             cells.set(y * columns + x);
           }
         }
@@ -150,15 +156,15 @@ final class PivotWood {
     }
 
     private int column(double x) {
-      return Math.max(0, Math.min(columns - 1, (int) Math.floor(x / HOLDING)));
+      return Math.max(0, Math.min(columns - 1, (int) Math.floor(x / STEP)));
     }
 
     private int row(double y) {
-      return Math.max(0, Math.min(rows - 1, (int) Math.floor(y / HOLDING)));
+      return Math.max(0, Math.min(rows - 1, (int) Math.floor(y / STEP)));
     }
 
     private static Point middle(int x, int y) {
-      return new Point((x + 0.5) * HOLDING, (y + 0.5) * HOLDING);
+      return new Point((x + 0.5) * STEP, (y + 0.5) * STEP);
     }
 
     BitSet of(int piece) {
@@ -173,24 +179,27 @@ final class PivotWood {
       return cells;
     }
 
-    /** Whether wood that is left reaches from the pivot to the piece. */
+    /**
+     * Whether wood that is left, nowhere narrower than a {@link #WEB}, reaches from the pivot, or
+     * from the sheet's edge next to it, to the piece.
+     */
     boolean held(Point pivot, int piece, BitSet wood) {
       BitSet reached = new BitSet();
       List<Integer> front = new ArrayList<>();
       int x = column(pivot.x());
       int y = row(pivot.y());
-      for (int dx = -1; dx <= 1; dx++) {
-        for (int dy = -1; dy <= 1; dy++) {
+      for (int dx = -WEB; dx <= 1; dx++) {
+        for (int dy = -WEB; dy <= 1; dy++) {
           reach(x + dx, y + dy, wood, reached, front);
         }
       }
       while (!front.isEmpty()) {
-        int cell = front.remove(front.size() - 1);
-        if (pieces.get(piece).get(cell)) {
+        int square = front.remove(front.size() - 1);
+        int cx = square % columns;
+        int cy = square / columns;
+        if (touches(cx, cy, pieces.get(piece))) {
           return true;
         }
-        int cx = cell % columns;
-        int cy = cell / columns;
         reach(cx - 1, cy, wood, reached, front);
         reach(cx + 1, cy, wood, reached, front);
         reach(cx, cy - 1, wood, reached, front);
@@ -199,13 +208,35 @@ final class PivotWood {
       return false;
     }
 
+    /** A square as wide as a web, by its lower left cell, if all of it is wood. */
     private void reach(int x, int y, BitSet wood, BitSet reached, List<Integer> front) {
-      int cell = y * columns + x;
-      boolean onSheet = x >= 0 && x < columns && y >= 0 && y < rows;
-      if (onSheet && wood.get(cell) && !reached.get(cell)) {
-        reached.set(cell);
-        front.add(cell);
+      int square = y * columns + x;
+      boolean onSheet = x >= 0 && x + WEB <= columns && y >= 0 && y + WEB <= rows;
+      if (onSheet && !reached.get(square) && isSolid(x, y, wood)) {
+        reached.set(square);
+        front.add(square);
       }
+    }
+
+    private boolean isSolid(int x, int y, BitSet wood) {
+      for (int row = y; row < y + WEB; row++) {
+        int from = row * columns + x;
+        if (wood.nextClearBit(from) < from + WEB) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private boolean touches(int x, int y, BitSet cells) {
+      for (int row = y; row < y + WEB; row++) {
+        int from = row * columns + x;
+        int next = cells.nextSetBit(from);
+        if (next >= 0 && next < from + WEB) {
+          return true;
+        }
+      }
+      return false;
     }
   }
 }

@@ -181,7 +181,7 @@ public final class HelixPlan {
 
   /** What is drawn on the pieces of roadbed before they leave the sheet. */
   public RoadbedMarks marks() {
-    return new RoadbedMarks(spec, line, joints);
+    return new RoadbedMarks(spec, line, joints, supports());
   }
 
   /** Where the ends of the pieces are halved in thickness. */

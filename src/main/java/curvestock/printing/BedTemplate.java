@@ -15,7 +15,6 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
-import curvestock.helix.build.BedPiece.StationPlace;
 import curvestock.helix.build.Hole;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
@@ -41,20 +40,13 @@ final class BedTemplate {
   private static final Pen CUT = Pen.of(Ink.CUT, 0.35);
   private static final Pen TRACK = new Pen(Ink.MARK, 0.25, "12 3 2 3");
   private static final Pen JOINT = new Pen(Ink.CUT, 0.25, "4 2");
-  private static final Pen SUPPORT = new Pen(Ink.SHEET, 0.25, "1.5 1.5");
   private static final Pen FINE = Pen.of(Ink.CUT, 0.15);
-
-  /** Stations of two pieces closer than this are the same. */
-  private static final double ALIKE = 0.01;
 
   private static final double LETTERS = 4;
   private static final double TITLE_WIDTH = 110;
 
   /** Degrees to both sides of the level chord that are tried. */
   private static final int TURNS = 30;
-
-  /** More stations than these are not named beside one support. */
-  private static final int MOST_NAMES = 5;
 
   /** Words want so much room along the piece to both sides, in millimetres. */
   private static final double ROOM_FOR_WORDS = 75;
@@ -121,14 +113,18 @@ final class BedTemplate {
             + times(kind.count())
             + (kind.count() == 1 ? ": it is number " : ": numbers ")
             + numbers
-            + " in the assembly schedule. Write its number on each piece as soon as it is cut.");
+            + " in the assembly schedule. "
+            + BenchWords.NUMBER);
+    boolean blocks = plan.spec().supports().riser() instanceof Riser.WoodBlocks;
     notes.add(
-        "Full line: cut on its waste side. Long dashes: centre line of a track. Short dashes: joints"
-            + " and laps. Dots: supports below. The printed side is the upper side.");
+        "Full line: cut on its waste side. Long and short dashes by turns: centre line of a track."
+            + " Dashes across the piece: joints and laps."
+            + (blocks ? " Dotted boxes: blocks below." : " Circles: holes for the rods.")
+            + " The printed side is the upper side.");
     notes.add(BenchWords.UP);
     notes.add(letters);
     String title = kind.id() + ", " + kind.name();
-    return new PaperTemplate(kind.id(), title, notes, paper);
+    return new PaperTemplate(kind.id(), title, kind.count(), notes, paper);
   }
 
   private static String times(int count) {
@@ -137,7 +133,7 @@ final class BedTemplate {
 
   private void draw() {
     Outline outline = kind.blank().outline().at(piece.pose());
-    supports();
+    new SupportsBelow(plan, pieces, view, paper, notes).draw();
     for (Loop loop : outline.loops().toList()) {
       paper.area(placed(loop.edges()), "none", CUT);
     }
@@ -148,7 +144,7 @@ final class BedTemplate {
     holes();
     joints();
     words();
-    letters = CornerLetters.draw(outline.at(view), paper, ruler);
+    letters = CornerLetters.draw(outline.at(view), paper, Ruler.forHand(ruler.style()));
   }
 
   private List<Edge> placed(List<Edge> edges) {
@@ -244,68 +240,6 @@ final class BedTemplate {
     return view.apply(figure.beside(joint, outwards).plus(ahead));
   }
 
-  // Supports.
-
-  /** Where blocks or rods stand, if they stand alike under every piece of the kind. */
-  private void supports() {
-    List<Double> places = places(piece);
-    boolean alike = pieces.stream().allMatch(other -> alike(places, places(other)));
-    if (!alike) {
-      notes.add(
-          "Supports stand in different places under each of these pieces: see the footprint, or the"
-              + " sheet layouts, which show them for every piece.");
-      return;
-    }
-    if (plan.spec().supports().riser() instanceof Riser.WoodBlocks blocks) {
-      for (double place : places) {
-        double at = piece.cutFrom() + place;
-        double out = half - blocks.width().millimetres() / 2;
-        block(at, out, blocks);
-        block(at, -out, blocks);
-      }
-    }
-    for (int i = 0; i < places.size(); i++) {
-      int index = i;
-      List<String> names =
-          pieces.stream()
-              .map(each -> each.stations().get(index).station().name())
-              .distinct()
-              .toList();
-      if (names.size() <= MOST_NAMES) {
-        double past = lapLength() > 0 ? lapLength() + 16 : 0;
-        double at =
-            Math.max(
-                piece.cutFrom() + (piece.lower().isPresent() ? past : 0),
-                Math.min(
-                    piece.cutTo() - (piece.upper().isPresent() ? past : 0),
-                    piece.cutFrom() + places.get(i)));
-        Point stand = beside(at, -half * 0.42);
-        paper.text(String.join(" ", names), stand, LETTERS * 0.8, Anchor.MIDDLE, false);
-      }
-    }
-  }
-
-  private static List<Double> places(BedPiece piece) {
-    return piece.stations().stream().map(StationPlace::at).map(at -> at - piece.cutFrom()).toList();
-  }
-
-  private static boolean alike(List<Double> a, List<Double> b) {
-    if (a.size() != b.size()) {
-      return false;
-    }
-    for (int i = 0; i < a.size(); i++) {
-      if (Math.abs(a.get(i) - b.get(i)) > ALIKE) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private void block(double at, double outwards, Riser.WoodBlocks blocks) {
-    List<Point> corners = figure.block(at, outwards, blocks);
-    paper.polygon(corners.stream().map(view::apply).toList(), "none", SUPPORT);
-  }
-
   // Words.
 
   private void words() {
@@ -395,11 +329,11 @@ final class BedTemplate {
     String low =
         piece.lower().isEmpty()
             ? "lower end: entry"
-            : "lower end" + (halved ? ": cut away " + LapEnd.LOWER.side() : "");
+            : "lower end" + (halved ? ": lap from the " + LapEnd.LOWER.face() : "");
     String high =
         piece.upper().isEmpty()
             ? "upper end: exit"
-            : "upper end" + (halved ? ": cut away " + LapEnd.UPPER.side() : "");
+            : "upper end" + (halved ? ": lap from the " + LapEnd.UPPER.face() : "");
     Point from = beside(piece.cutFrom() + reach, half * 0.45);
     Point to = beside(piece.cutTo() - reach, half * 0.45);
     paper.text(low, from, LETTERS, Anchor.MIDDLE, true);

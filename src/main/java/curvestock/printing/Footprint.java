@@ -1,5 +1,7 @@
 package curvestock.printing;
 
+import curvestock.answer.Figures;
+import curvestock.answer.HelixWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.JointPlaces;
 import curvestock.drawing.Paper;
@@ -16,6 +18,7 @@ import curvestock.geometry.Pose;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.HoleRule;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.Station;
@@ -29,6 +32,7 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The helix from above at full size, to lay on the bench before anything is cut: base, roadbed,
@@ -42,6 +46,7 @@ public final class Footprint {
   private static final Pen SUPPORT = Pen.of(Ink.SHEET, 0.3);
   private static final Pen SINGLE = new Pen(Ink.SHEET, 0.3, "1.5 1.5");
   private static final Pen BASE = new Pen(Ink.CUT, 0.3, "8 3");
+  private static final Pen STRIP = new Pen(Ink.CUT, 0.5, "2 1");
   private static final double END_ASIDE = 55;
   private static final double LETTERS = 4.5;
 
@@ -99,19 +104,29 @@ public final class Footprint {
     notes.add(
         "The helix from above, all turns on top of each other. Full lines: edges of the roadbed."
             + " Long dashes: centre line of a track. Thick lines across: joints, with their bearings."
-            + " Small figures on the line are supports, with their names S1, S2 ... as in the support"
-            + " table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
+            + " "
+            + (plan.spec().supports().riser() instanceof Riser.WoodBlocks
+                ? "Crossed boxes: blocks, at true size"
+                : "Circles with a cross: rods")
+            + ", with their names S1, S2 ... as in the support table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
+    if (!plan.stations().bridges().isEmpty()) {
+      notes.add(
+          "Short thick dashes along an edge: the edge strip or batten that carries it where a support is"
+              + " left out, as in the support table.");
+    }
     if (order.base().isPresent()) {
       notes.add("Dashed straight lines: the boards of the base.");
     }
     notes.add(
-        "When the pages are taped together, measure straight between the small crosses on the outer edge: "
+        "When the pages are taped together, measure straight between the small crosses called check on the"
+            + " roadbed's outer edge: "
             + measured(0, 2)
             + ", "
             + measured(1, 3)
             + ", "
             + measured(0, 1)
             + ".");
+    across().ifPresent(notes::add);
     notes.add(
         "Lay the plan on the benchwork. Check that you can get in and out and that your longest cars"
             + " clear the walls, then mark the supports through it.");
@@ -119,6 +134,47 @@ public final class Footprint {
       notes.add(SheetTitle.INVENTED_NOTE);
     }
     return notes;
+  }
+
+  /** Why the report's width of the whole is more than what is measured here; empty if it is not. */
+  private Optional<String> across() {
+    Length beyond = plan.beyondEdge(true);
+    if (ground.isOval() || beyond.millimetres() <= 0) {
+      return Optional.empty();
+    }
+    Figures figures = Figures.of(job);
+    String what =
+        !strips().isEmpty() ? "the edge strips" : "what stands out beyond the roadbed's edge";
+    return Optional.of(
+        "Floor space %s, as the report has it, counts %s, %s on each side. The roadbed alone is %s."
+            .formatted(
+                HelixWords.across(plan, figures),
+                what,
+                figures.length(beyond),
+                figures.length(ground.outerEdge().times(2))));
+  }
+
+  private List<Bridge> strips() {
+    return plan.stations().bridges().stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+        .toList();
+  }
+
+  /** What bridges a gap, with its name. */
+  private void bridge(Bridge bridge) {
+    if (bridge.form() == Bridge.Form.STRIP) {
+      double out = half + bridge.cut(plan.style()).breadth().millimetres();
+      double over = Bridge.OVERLAP.millimetres();
+      paper.line(
+          figure.besideLine(bridge.from() - over, bridge.to() + over, bridge.outer() ? out : -out),
+          STRIP);
+    } else {
+      paper.area(figure.bridge(bridge), "none", STRIP);
+    }
+    double middle = (bridge.from() + bridge.to()) / 2;
+    Point stand = figure.beside(middle + LABEL_ASIDE, bridge.outer() ? half * 0.8 : -half * 0.8);
+    String name = bridge.form() == Bridge.Form.STRIP ? "edge strip" : "batten";
+    paper.text(name + " " + bridge.between(), stand, LETTERS, Anchor.MIDDLE, false);
   }
 
   /** Where on the line, after so many quarters of the first turn. */
@@ -133,12 +189,11 @@ public final class Footprint {
   }
 
   private String measured(int from, int to) {
-    return "check "
-        + (from + 1)
-        + " to check "
+    return (from + 1)
+        + "\u00A0to\u00A0"
         + (to + 1)
-        + "\u00A0"
-        + new Ruler(job.style()).of(check(from).distance(check(to)));
+        + ":\u00A0"
+        + Ruler.forHand(job.style()).of(check(from).distance(check(to)));
   }
 
   private void checks() {
@@ -162,6 +217,7 @@ public final class Footprint {
     }
     along(ring, ring + plan.spec().top().leadIn().millimetres());
     plan.stations().all().forEach(this::station);
+    plan.stations().bridges().forEach(this::bridge);
     joints();
     checks();
     arrows();
@@ -206,7 +262,9 @@ public final class Footprint {
         .filter(row -> row.edges() == Edges.MIDDLE)
         .forEach(row -> support(row.at(), 0, SINGLE));
     paper.text(
-        station.name() + "  " + bearing(at),
+        plan.stations().ring().contains(station)
+            ? station.name() + "  " + bearing(at)
+            : station.name(),
         figure.beside(at + LABEL_ASIDE, -half * 0.5),
         LETTERS,
         Anchor.MIDDLE,

@@ -30,6 +30,9 @@ final class Lettering {
   /** Costs, in millimetres of moving. */
   private static final double ON_SEAM = 500;
 
+  /** For each page that shows a part of the words only, though another shows them whole. */
+  private static final double CUT_BY_A_PAGE = 60;
+
   private static final double ON_WORDS = 250;
   private static final double ON_CROSS = 40;
   private static final double ON_LINE = 3;
@@ -63,6 +66,18 @@ final class Lettering {
       }
     }
     return cleared;
+  }
+
+  /** What a drawing's lines and words cover, in small pieces. */
+  static List<Box> covered(Paper drawing) {
+    List<Box> covered = new ArrayList<>();
+    InkPoints.of(drawing).all().forEach(point -> covered.add(Box.of(point, point)));
+    for (Paper.Thing thing : drawing.things()) {
+      if (thing instanceof Words words) {
+        covered.add(box(words, words.at()));
+      }
+    }
+    return covered;
   }
 
   /** What the words cover, with some air. */
@@ -103,6 +118,7 @@ final class Lettering {
   private double cost(Words words, Point at, List<Point> near) {
     Box box = box(words, at);
     double cost = isOnOnePage(box) ? 0 : ON_SEAM;
+    cost += CUT_BY_A_PAGE * pagesThatCut(box);
     cost += set.stream().anyMatch(other -> overlap(box, other)) ? ON_WORDS : 0;
     cost += isOnCross(box) ? ON_CROSS : 0;
     cost += ON_LINE * near.stream().filter(point -> holds(box, point)).count();
@@ -111,14 +127,21 @@ final class Lettering {
 
   /** Whether a page shows all of it. */
   private boolean isOnOnePage(Box box) {
+    return grid.tiles().stream().map(grid::window).anyMatch(page -> holds(page, box));
+  }
+
+  private long pagesThatCut(Box box) {
     return grid.tiles().stream()
         .map(grid::window)
-        .anyMatch(
-            page ->
-                page.minX() <= box.minX()
-                    && page.minY() <= box.minY()
-                    && page.maxX() >= box.maxX()
-                    && page.maxY() >= box.maxY());
+        .filter(page -> overlap(page, box) && !holds(page, box))
+        .count();
+  }
+
+  private static boolean holds(Box page, Box box) {
+    return page.minX() <= box.minX()
+        && page.minY() <= box.minY()
+        && page.maxX() >= box.maxX()
+        && page.maxY() >= box.maxY();
   }
 
   /** Whether a registration cross may lie there. */

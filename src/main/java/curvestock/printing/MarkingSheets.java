@@ -125,8 +125,8 @@ public final class MarkingSheets {
     flow.heading("Sheet " + (index + 1) + ": where to mark each piece");
     flow.paragraph(
         "Mark the corners, then swing the arcs from the pivot. Draw every arc on the sheet before the"
-            + " first cut, because some pivots are on other pieces. M is the middle of the outer arc; with"
-            + " it and the corners you can place a template without a pivot.");
+            + " first cut, because some pivots are on other pieces. M is the point halfway along the outer"
+            + " arc. With the corners and M you can line up a template; no pivot needed.");
     flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
@@ -368,8 +368,8 @@ public final class MarkingSheets {
     }
     flow.lead(
         found
-            + ". Draw the chord straight from corner to corner. At these distances either side of its"
-            + " middle, measure square out to the arc:");
+            + ". Draw the chord straight from corner to corner. Go these distances both ways from its middle;"
+            + " at each mark measure square out to the arc:");
     List<ChordOffsets.Offset> offsets = chord.offsets();
     for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
       List<ChordOffsets.Offset> some =
@@ -402,7 +402,8 @@ public final class MarkingSheets {
     flow.paragraph(
         "Wear eye and hearing protection and a dust mask, and use extraction; unplug before changing a"
             + " blade. Support the whole sheet on scrap boards across sawhorses, on both sides of every"
-            + " cut, so that neither part can drop or pinch the blade. Make straight cuts with a circular saw"
+            + " straight cut, so that neither part can drop or pinch the blade; for curves move the boards as"
+            + " you go. Make straight cuts with a circular saw"
             + " along a clamped guide. Cut curves with a jigsaw, or with a router on a trammel in several"
             + " shallow passes.");
     cuts.cuts(figures).forEach(flow::paragraph);
@@ -410,7 +411,8 @@ public final class MarkingSheets {
     cuts.pivots(figures).forEach(flow::paragraph);
     boolean drilled = marked.pieces().stream().anyMatch(mark -> !mark.holes().isEmpty());
     flow.paragraph(
-        "On each piece, first write its number, 'up' and 'inner edge'. "
+        BenchWords.NUMBER
+            + " "
             + BenchWords.UP
             + (drilled ? " Drill its holes." : "")
             + " Drill a hole in the waste to start the blade. Saw on the waste side of the line: first the"

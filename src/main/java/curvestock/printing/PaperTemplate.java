@@ -8,10 +8,11 @@ import java.util.List;
  *
  * @param id of the piece
  * @param title names the piece
+ * @param count of pieces cut by it
  * @param notes what a person must know, a paragraph each
  * @param drawing in millimetres
  */
-record PaperTemplate(String id, String title, List<String> notes, Paper drawing) {
+record PaperTemplate(String id, String title, int count, List<String> notes, Paper drawing) {
   PaperTemplate {
     notes = List.copyOf(notes);
   }

@@ -57,8 +57,10 @@ public final class PaperTemplates {
     String title = "Pattern " + template.title();
     List<String> notes = new ArrayList<>(template.notes());
     notes.add(
-        "Stick the pattern to the plywood, or prick its corners and lines through. Cut one piece and"
-            + " try it before the others: it can be the template for them.");
+        "Stick the pattern to the plywood, or prick its corners and lines through."
+            + (template.count() > 1
+                ? " Cut one piece and try it before the others: it can be the template for them."
+                : ""));
     if (job.invented()) {
       notes.add(SheetTitle.INVENTED_NOTE);
     }

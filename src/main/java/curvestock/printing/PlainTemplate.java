@@ -75,9 +75,9 @@ final class PlainTemplate {
     paper.text(
         piece.id() + "  " + piece.name(), middle.plus(new Point(0, 6)), 5, Anchor.MIDDLE, true);
     if (!(piece.shape().blank() instanceof AnnularSector whole && whole.isRing())) {
-      notes.add(CornerLetters.draw(outline, paper, ruler));
+      notes.add(CornerLetters.draw(outline, paper, Ruler.forHand(ruler.style())));
     }
-    return new PaperTemplate(piece.id(), piece.id() + ", " + piece.name(), notes, paper);
+    return new PaperTemplate(piece.id(), piece.id() + ", " + piece.name(), count, notes, paper);
   }
 
   /** A cross through each small hole, and its diameter beside it. */

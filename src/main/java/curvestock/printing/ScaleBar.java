@@ -26,14 +26,14 @@ final class ScaleBar {
   /**
    * From its lower end up.
    *
-   * @param aside from the bar's middle to where its words begin, at their height above its end
+   * @param aside from the bar's lower end to where its words begin
    */
   static void up(Paper page, Point from, double length, String words, Point aside, Pen pen) {
     Point to = from.plus(new Point(0, length));
     page.line(from, to, pen);
     tick(page, from, new Point(TICK, 0), pen);
     tick(page, to, new Point(TICK, 0), pen);
-    page.text(words, to.plus(aside), Legible.SMALLEST, Anchor.START, false);
+    page.text(words, from.plus(aside), LETTERS, Anchor.START, false);
   }
 
   private static void tick(Paper page, Point at, Point reach, Pen pen) {

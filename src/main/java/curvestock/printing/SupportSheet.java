@@ -3,6 +3,7 @@ package curvestock.printing;
 import curvestock.answer.Answer;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
+import curvestock.answer.Cautions;
 import curvestock.answer.Column;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
@@ -46,26 +47,28 @@ public final class SupportSheet {
     Building helix = answer.building().orElseThrow();
     Figures figures = answer.figures();
     flow.title(answer.heading().title() + ": support table");
-    if (answer.heading().invented()) {
-      flow.paragraph(SheetTitle.INVENTED_NOTE);
-    }
     flow.paragraph(
-        where(helix)
+        (answer.heading().invented() ? SheetTitle.INVENTED_NOTE + " " : "")
+            + where(helix)
             + " The footprint and the plan of the helix show them. Heights are above the base, which the"
-            + " lowest supports stand on. Build from the bottom up, in the order of the tables: set the"
-            + " supports that carry the next piece, lay the piece, measure up from the base to the top of"
-            + " the plywood at each support, correct what is off, and tick the box.");
-    new BenchWords(helix, figures).rounding().ifPresent(flow::paragraph);
+            + " lowest supports stand on. Build from the bottom up, in the order of the tables:");
+    flow.paragraph(steps(helix));
+    String rounding = new BenchWords(helix, figures).rounding().orElse("");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
-          "Block heights are measured at the middle of the block; cut the blocks by the table of riser"
-              + " blocks. 'Edges' means two blocks, one under each edge; 'middle', 'inner edge' and 'outer"
-              + " edge' mean one block there.");
+          (rounding
+                  + " Block heights are measured at the middle of the block; cut the blocks by the table of riser"
+                  + " blocks. Edges: two blocks, one under each edge. Middle, inner edge or outer edge: one block,"
+                  + " there only. From the ring: how far along the lead, measured from the end of the ring.")
+              .strip());
+    } else if (!rounding.isEmpty()) {
+      flow.paragraph(rounding);
     }
     boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
     if (rods) {
       new BenchWords(helix, figures).setting().ifPresent(flow::paragraph);
       flow.heading(helix.rods().caption());
+      flow.notice(Cautions.RODS.words());
       flow.table(helix.rods(), figures);
     }
     for (String turn : turns(helix.supports())) {
@@ -81,6 +84,7 @@ public final class SupportSheet {
     BenchWords bench = new BenchWords(helix, figures);
     if (!helix.blocks().isEmpty()) {
       flow.heading(helix.blocks().caption());
+      flow.notice(Cautions.SHORT_BLOCKS);
       flow.table(helix.blocks(), figures);
       bench.blockRemarks().forEach(words -> flow.paragraph("•  " + words));
       flow.heading(helix.bySupport().caption());
@@ -97,6 +101,23 @@ public final class SupportSheet {
     }
     flow.heading("Drilling and fastening");
     new FixingWords(helix, figures).all().forEach(flow::paragraph);
+  }
+
+  /** What is done for each piece, so that an error goes no further. */
+  private static String steps(Building helix) {
+    boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
+    return String.join(
+        " ",
+        "1. "
+            + (rods
+                ? "Run up the lower nuts under the next piece. Lay it dry and check that its joint closes."
+                : "Set the blocks under the next piece. Lay it dry and check that its joint closes."),
+        "2. At each support measure up from the base to the top of the plywood. If a height is off, "
+            + (rods ? "turn the nut" : "shim or sand the block")
+            + " until it is right, and tick the box.",
+        "3. Glue the joint and "
+            + (rods ? "tighten the upper nuts." : "the blocks, and drive the screws.")
+            + " Measure again before the glue sets.");
   }
 
   /** Posts of a lead are found by their distance along it, those of the ring by their bearing. */

@@ -27,6 +27,14 @@ final class TiledDrawing {
 
   private static final double TEXT = 3.6;
   private static final double NUMBER = 3;
+  private static final double CROSS_NUMBER = 2.6;
+
+  /** What a number of a cross takes, such as 10/12. */
+  private static final double CROSS_WIDE = 7;
+
+  /** How far from its cross a number is moved, in steps. */
+  private static final int NUMBER_PLACES = 7;
+
   private static final double LEADING = 1.45;
   private static final double MARGIN = 12;
 
@@ -41,6 +49,7 @@ final class TiledDrawing {
   private final List<String> notes;
   private final Paper drawing;
   private final TileGrid grid;
+  private final List<Box> obstacles;
 
   /**
    * A drawing to tile.
@@ -53,6 +62,7 @@ final class TiledDrawing {
     this.notes = List.copyOf(notes);
     this.grid = TileGrid.of(drawing, size);
     this.drawing = Lettering.clear(drawing, grid);
+    this.obstacles = Lettering.covered(this.drawing);
   }
 
   TileGrid grid() {
@@ -137,12 +147,12 @@ final class TiledDrawing {
     List<String> words = new ArrayList<>();
     if (grid.tiles().size() > 1) {
       words.add(
-          "Full size on %s pages, as on the map below. Print at 100 %% (not 'fit to page'). On each page measure the bars with a ruler: if they are off, fix the printer settings first."
+          "Full size on %s pages, as on the map below; where it names none there is no page. Print at 100 %% (not 'fit to page'). On each page measure the bars with a ruler: if they are off, fix the printer settings first."
               .formatted(grid.tiles().size()));
       words.add(
-          "Trim each page along its dashed lines on the right and at the bottom, wherever another page"
-              + " joins it. Lay it on that page so that crosses and lines meet, and tape. Crosses are"
-              + " numbered by column and row: crosses of one number belong on top of each other.");
+          "Trim each page along the dashed line on its right and at its bottom, where it has one. Lay the"
+              + " trimmed edge on the page next to it so that crosses and lines meet, and tape. Crosses"
+              + " are numbered by column and row: crosses of one number belong on top of each other.");
     } else {
       words.add(
           "Full size on one page. Print at 100 % (not 'fit to page') and measure the bars with a"
@@ -180,16 +190,37 @@ final class TiledDrawing {
         Point high2 = new Point(cell.maxX(), cell.maxY()).times(factor).plus(shift);
         boolean printed = grid.has(row, column);
         rectangle(page, new Box(low.x(), low.y(), high2.x(), high2.y()), printed ? THIN : TRIM);
-        double size = Math.min(6, Math.min(high2.x() - low.x(), high2.y() - low.y()) / 4);
-        Point middle = low.plus(high2).times(0.5);
-        page.text(
-            printed ? tile.name() : "no page",
-            middle,
-            Math.max(Legible.SMALLEST, printed ? size : size * 0.55),
-            Anchor.MIDDLE,
-            printed);
+        if (printed) {
+          double small = Math.min(6, Math.min(high2.x() - low.x(), high2.y() - low.y()) / 4);
+          double size = Math.max(Legible.SMALLEST, small);
+          Point at = clearest(cell, tile.name(), size / factor).times(factor).plus(shift);
+          page.text(tile.name(), at, size, Anchor.MIDDLE, true);
+        }
       }
     }
+  }
+
+  /** Where in its cell a page's name meets the fewest lines; in the middle if that is as good. */
+  private Point clearest(Box cell, String name, double size) {
+    double wide = size * TextWidth.boldEms(name) / 2;
+    Point middle = new Point((cell.minX() + cell.maxX()) / 2, (cell.minY() + cell.maxY()) / 2);
+    Point reach =
+        new Point(
+            Math.max(0, cell.width() / 2 - wide - size / 4), Math.max(0, cell.height() / 2 - size));
+    Point best = middle;
+    long least = Long.MAX_VALUE;
+    for (int x : new int[] {0, -1, 1}) {
+      for (int y : new int[] {0, 1, -1}) {
+        Point at = middle.plus(new Point(x * reach.x(), y * reach.y()));
+        Box box = new Box(at.x() - wide, at.y() - size * 0.6, at.x() + wide, at.y() + size * 0.6);
+        long met = obstacles.stream().filter(obstacle -> obstacle.distance(box) <= 0).count();
+        if (met < least) {
+          least = met;
+          best = at;
+        }
+      }
+    }
+    return best;
   }
 
   private static void rectangle(Paper page, Box box, Pen pen) {
@@ -263,15 +294,42 @@ final class TiledDrawing {
         double y = down == 0 ? window.maxY() - half : window.minY() + half;
         page.line(new Point(x - ARM, y), new Point(x + ARM, y), THIN);
         page.line(new Point(x, y - ARM), new Point(x, y + ARM), THIN);
-        double side = right == 0 ? 1 : -1;
         page.text(
             column + "/" + row,
-            new Point(x + side * (half + 3), y + (down == 0 ? -3 : 3)),
-            Legible.SMALLEST,
+            beside(tile, new Point(x, y), right == 0 ? 1 : -1, down == 0 ? -1 : 1),
+            CROSS_NUMBER,
             right == 0 ? Anchor.START : Anchor.END,
             false);
       }
     }
+  }
+
+  /**
+   * Where a cross's number meets no line and no word of the drawing.
+   *
+   * @param right 1 for words to the right of the cross, −1 for words to its left
+   * @param up the same for above and below
+   */
+  private Point beside(Tile tile, Point cross, int right, int up) {
+    Point origin = grid.origin(tile);
+    Point best = cross;
+    long least = Long.MAX_VALUE;
+    for (int out = 0; out < NUMBER_PLACES; out++) {
+      for (int along = 0; along <= out; along++) {
+        double aside = TileGrid.OVERLAP / 2 + 3 + 3.0 * along;
+        double away = 3 + 3.0 * (out - along);
+        Point at = cross.plus(new Point(right * aside, up * away));
+        Point low = at.minus(origin).plus(new Point(right > 0 ? 0 : -CROSS_WIDE, -CROSS_NUMBER));
+        Point high = low.plus(new Point(CROSS_WIDE, 2 * CROSS_NUMBER));
+        Box box = new Box(low.x(), low.y(), high.x(), high.y());
+        long met = obstacles.stream().filter(obstacle -> obstacle.distance(box) <= 0).count();
+        if (met < least) {
+          least = met;
+          best = at;
+        }
+      }
+    }
+    return best;
   }
 
   /** Whether more than one printed page shows the corner of cells. */
@@ -292,7 +350,7 @@ final class TiledDrawing {
     double beside = window.minX() - 4;
     ScaleBar.across(page, new Point(x, below), 100, "100 mm", BAR);
     ScaleBar.across(page, new Point(x, below - 6), 4 * 25.4, "4 in", BAR);
-    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", new Point(-5.5, 5.5), BAR);
-    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-1.4, 1.9), BAR);
+    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", new Point(-7, 103.5), BAR);
+    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-2.5, -3.5), BAR);
   }
 }

@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.Cautions;
 import curvestock.answer.PivotWords;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
@@ -30,6 +31,9 @@ public final class TrammelSheet {
   private static final Pen STICK = Pen.of(Ink.CUT, 0.3);
   private static final Pen MEASURE = Pen.of(Ink.CUT, 0.15);
   private static final double SAME = 1e-3;
+
+  /** A bit of 1/8 in or 3 mm, in millimetres. */
+  private static final double THIN = 3.2;
 
   private final Job job;
   private final Ruler ruler;
@@ -115,16 +119,19 @@ public final class TrammelSheet {
         "Before you rout or saw: wear eye and hearing protection and a dust mask, clamp the work, and"
             + " unplug the tool before you change its bit or blade.");
     Length bit = job.cutting().kerf();
+    if (bit.millimetres() <= THIN) {
+      flow.notice(Cautions.THIN_BIT);
+    }
     for (Trammel trammel : trammels) {
       flow.heading("For the " + trammel.name());
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "Make the stick longer than %s, where the router bit is, by at least half the width of your router's base. Check that it swings clear all round before you cut."
+          "From the pivot the stick must be at least %s long, where the router bit is, plus half your router's base. Check that it swings clear all round before you cut."
               .formatted(ruler.of(trammel.reach(bit))));
     }
     flow.paragraph(
-        "The last column is for a bit of %s, the kerf of this job: on an outer edge the bit's centre is half its diameter farther from the pivot, on an inner edge half its diameter nearer. For a smaller bit, go by half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
+        "The last column is for a bit of %s, the kerf of this job: for an outer edge set the bit's centre half its diameter farther from the pivot, for an inner edge half its diameter nearer. For another bit, add or take off half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
             .formatted(ruler.given(bit), ruler.given(bit)));
     flow.paragraph(
         "For a jigsaw, draw the lines with the pencil and saw on the waste side. Try the trammel on"

@@ -150,11 +150,11 @@ class ShopPapersTest {
 
   @Test
   void labels_ofThePlan_areOneForEachPiece() throws IOException {
-    String text = text(LabelSheet.pdf(plan, SpareFonts.NONE));
+    String text = text(LabelSheet.pdf(plan, SpareFonts.NONE)).replaceAll("\\s+", " ");
 
-    assertThat(text.split("this side up", -1)).hasSize(plan.pieces() + 1);
+    assertThat(text.split("track side up", -1)).hasSize(plan.pieces() + 1);
     assertThat(text).contains("turn 1", "inner edge", "from entry up to J1");
-    assertThat(text).contains("half-lap: J1 from above", "half-lap: J1 from below, J2 from above");
+    assertThat(text).contains("half-lap: top at J1", "half-lap: underside at J1, top at J2");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */

@@ -11,6 +11,10 @@ import java.util.function.UnaryOperator;
  * Lengths nested along boards of one kind, longest first, each where it leaves the least (best-fit
  * decreasing: never more than 11/9 of the fewest and one; Johnson et al., Worst-case performance
  * bounds for simple one-dimensional packing algorithms, SIAM J. Comput. 3, 1974; from memory).
+ *
+ * <p>One end of each board is squared, and every length takes a kerf, the last on its board too: it
+ * is cut off what is left over. Only a length that leaves a whole board no room for both has that
+ * board for itself.
  */
 public final class BoardCutting {
 
@@ -36,8 +40,9 @@ public final class BoardCutting {
    *
    * @param cuts from one end, longest first
    * @param left over at the other end
+   * @param whole whether its one length leaves no room for squaring an end and a kerf
    */
-  public record Board(List<Cut> cuts, Length left) {
+  public record Board(List<Cut> cuts, Length left, boolean whole) {
     public Board {
       cuts = List.copyOf(cuts);
     }
@@ -89,15 +94,14 @@ public final class BoardCutting {
     }
     int best = -1;
     for (int i = 0; i < boards.size(); i++) {
-      boolean fits = need <= left.get(i) + ROUNDING;
+      boolean fits = need + kerf <= left.get(i) + ROUNDING;
       if (fits && (best < 0 || left.get(i) < left.get(best))) {
         best = i;
       }
     }
     if (best < 0) {
       boards.add(new ArrayList<>());
-      // A length that takes a whole board leaves nothing to square it by.
-      left.add(Math.max(need, stock.length().minus(squaring).millimetres()));
+      left.add(stock.length().minus(squaring).millimetres());
       best = boards.size() - 1;
     }
     boards.get(best).add(cut);
@@ -108,9 +112,15 @@ public final class BoardCutting {
   public List<Board> boards() {
     List<Board> all = new ArrayList<>();
     for (int i = 0; i < boards.size(); i++) {
-      all.add(new Board(boards.get(i), Length.ofMillimetres(Math.max(0, left.get(i)))));
+      boolean whole = left.get(i) < -ROUNDING;
+      all.add(new Board(boards.get(i), Length.ofMillimetres(Math.max(0, left.get(i))), whole));
     }
     return all;
+  }
+
+  /** What every length loses to the saw. */
+  public Length kerf() {
+    return Length.ofMillimetres(kerf);
   }
 
   /** What of each board is cut off to square its end. */
@@ -123,15 +133,16 @@ public final class BoardCutting {
   }
 
   /**
-   * A number of boards that no nesting can go below: {@link LeastBoards} of the lengths with their
-   * kerfs.
+   * A number of boards that no nesting by the same rules can go below: {@link LeastBoards} of the
+   * lengths with their kerfs.
    */
   public int leastPossible() {
+    double board = stock.length().minus(squaring).millimetres();
     List<Double> cuts =
         boards.stream()
             .flatMap(List::stream)
-            .map(cut -> cut.length().millimetres() + kerf)
+            .map(cut -> Math.min(board, cut.length().millimetres() + kerf))
             .toList();
-    return LeastBoards.of(cuts, stock.length().millimetres() + kerf);
+    return LeastBoards.of(cuts, board);
   }
 }

@@ -6,17 +6,24 @@ package curvestock.helix.build;
  * lower one, the same on every piece.
  */
 public enum LapEnd {
-  LOWER("below"),
-  UPPER("above");
+  LOWER("below", "underside"),
+  UPPER("above", "top");
 
   private final String side;
+  private final String face;
 
-  LapEnd(String side) {
+  LapEnd(String side, String face) {
     this.side = side;
+    this.face = face;
   }
 
   /** The side from which the wood is taken: {@code above} or {@code below}. */
   public String side() {
     return side;
+  }
+
+  /** The face that loses wood, as papers name it: {@code top} or {@code underside}. */
+  public String face() {
+    return face;
   }
 }

@@ -16,7 +16,7 @@ final class LeastBoards {
 
   /**
    * @param lengths each with its kerf
-   * @param board what a board holds, with a kerf more
+   * @param board what a board holds
    */
   static int of(List<Double> lengths, double board) {
     int least = boards(lengths.stream().mapToDouble(Double::doubleValue).sum(), board);

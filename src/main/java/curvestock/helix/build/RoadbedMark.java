@@ -17,7 +17,9 @@ public record RoadbedMark(Sort sort, List<Segment> lines, String words, List<Poi
 
   /** What a mark is for. */
   public enum Sort {
-    /** Where a support carries the piece: a tick at either edge, and the station's name. */
+    /**
+     * Where a support carries the piece: a tick at each edge that is held, and the station's name.
+     */
     STATION,
     /** A cross where a splice plate's screw goes through. */
     SCREW,

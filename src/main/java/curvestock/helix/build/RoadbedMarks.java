@@ -3,6 +3,7 @@ package curvestock.helix.build;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.geometry.Segment;
+import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Construction;
@@ -30,13 +31,16 @@ public final class RoadbedMarks {
   private final HelixSpec spec;
   private final CentreLine line;
   private final int joints;
+  private final SupportTable supports;
   private final double half;
 
   /**
    * @param joints of all layers
+   * @param supports which of a station's two stand
    */
-  public RoadbedMarks(HelixSpec spec, CentreLine line, Joints joints) {
+  public RoadbedMarks(HelixSpec spec, CentreLine line, Joints joints, SupportTable supports) {
     this.spec = spec;
+    this.supports = supports;
     this.line = line;
     this.joints = joints.all().size();
     half = spec.ground().width().millimetres() / 2;
@@ -82,11 +86,15 @@ public final class RoadbedMarks {
     List<Segment> ticks = new ArrayList<>();
     // A rod's own hole shows where it goes.
     boolean drilled = spec.supports().riser() instanceof Riser.ThreadedRods;
-    if (!drilled && place.station().edges().atInner()) {
+    Edges held = supports.edgesAt(place);
+    if (!drilled && held.atInner()) {
       ticks.add(across(at, -half + INSIDE, -half + tick));
     }
-    if (!drilled && place.station().edges().atOuter()) {
+    if (!drilled && held.atOuter()) {
       ticks.add(across(at, half - tick, half - INSIDE));
+    }
+    if (!drilled && held == Edges.MIDDLE) {
+      ticks.add(across(at, -tick / 2, tick / 2));
     }
     List<Point> words = new ArrayList<>();
     for (double along : ALONG) {

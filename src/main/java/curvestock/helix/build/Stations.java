@@ -32,6 +32,9 @@ public final class Stations {
 
   private static final double ROUNDING = 1e-6;
 
+  /** Supports that the entry's lead gets at most, so that all stand clear of the ring's. */
+  private static final int MOST_ADDED = 2;
+
   private final List<Station> ring = new ArrayList<>();
   private final List<Station> entry = new ArrayList<>();
   private final List<Station> exit = new ArrayList<>();
@@ -79,7 +82,27 @@ public final class Stations {
     bridges = leftOut.apply(ring);
     leftOut.clear(exit);
     leftOut.skip(entry);
+    apart(new LeadSpacing(spec, line, spacing), leads, leftOut);
     names = leftOut.names();
+  }
+
+  /**
+   * Moves supports of the leads clear of those of the ring, and of each other's; where that would
+   * make a span of the entry's too long, it gets one support more.
+   */
+  private void apart(LeadSpacing room, LeadEnds leads, LeftOut leftOut) {
+    double lowest = ring.stream().mapToDouble(Station::lowest).min().orElseThrow();
+    double highest = ring.stream().mapToDouble(Station::highest).max().orElseThrow();
+    int supports = entry.size();
+    room.clear(entry, ring, leads.entryEnd(), lowest);
+    for (int more = 1; more <= MOST_ADDED && !room.areClear(entry, ring); more++) {
+      entry.clear();
+      layEntry(leads, supports + more);
+      leftOut.skip(entry);
+      room.clear(entry, ring, leads.entryEnd(), lowest);
+    }
+    List<Station> others = Stream.of(ring, entry).flatMap(List::stream).toList();
+    room.clear(exit, others, Math.max(highest, leads.exitClear()), leads.exitEnd());
   }
 
   private void requireKnown() {
@@ -100,10 +123,16 @@ public final class Stations {
     double lowest = ring.stream().mapToDouble(Station::lowest).min().orElseThrow();
     double reach = lowest - leads.entryEnd();
     if (leads.hasEntry() && reach > spacing / 2) {
-      int count = spans(reach);
-      for (int i = 0; i < count; i++) {
-        entry.add(lead("E" + (i + 1), leads.entryEnd() + reach * i / count));
-      }
+      layEntry(leads, spans(reach));
+    }
+  }
+
+  /** So many, evenly from the lead's end to the ring's first. */
+  private void layEntry(LeadEnds leads, int count) {
+    double lowest = ring.stream().mapToDouble(Station::lowest).min().orElseThrow();
+    double reach = lowest - leads.entryEnd();
+    for (int i = 0; i < count; i++) {
+      entry.add(lead("E" + (i + 1), leads.entryEnd() + reach * i / count));
     }
   }
 

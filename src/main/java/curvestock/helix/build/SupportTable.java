@@ -11,6 +11,7 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Heights at every station and turn, all from one datum: the base that the supports stand on.
@@ -84,6 +85,19 @@ public final class SupportTable {
   /** In order of climb. */
   public List<SupportRow> rows() {
     return List.copyOf(rows);
+  }
+
+  /** The row of one of a piece's places. */
+  public Optional<SupportRow> at(BedPiece.StationPlace place) {
+    return rows.stream()
+        .filter(row -> row.at() == place.at())
+        .filter(row -> row.station().name().equals(place.station().name()))
+        .findFirst();
+  }
+
+  /** Where a piece is held at one of its places: at both edges, at one, or in the middle. */
+  public Edges edgesAt(BedPiece.StationPlace place) {
+    return at(place).map(SupportRow::edges).orElse(Edges.NONE);
   }
 
   /** The rows of one turn of the ring (from 1). */
