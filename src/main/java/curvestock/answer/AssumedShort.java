@@ -1,14 +1,10 @@
 package curvestock.answer;
 
 import curvestock.helix.HelixOrder;
-import curvestock.helix.verdict.Place;
-import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
-import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Length;
-import java.util.Map;
-import java.util.Optional;
+import java.util.List;
 import java.util.stream.Collectors;
 
 /**
@@ -17,28 +13,29 @@ import java.util.stream.Collectors;
  */
 final class AssumedShort {
 
-  private static final Map<Rule, String> KEYS =
-      Map.of(
-          Rule.VERTICAL_CURVE,
-          "vertical-curve",
-          Rule.LEAD,
-          "lead-in",
-          Rule.LEAD_SUPPORTS,
-          "lead-in");
-
   private AssumedShort() {}
 
   /** What was taken and what is usual, in a sentence; empty if all of them pass. */
   static String words(HelixOrder order, Figures figures) {
+    List<Verdict> shortOf = order.shortEnds();
+    if (shortOf.isEmpty()) {
+      return "";
+    }
     String all =
-        order.plan().verdicts().stream()
-            .filter(verdict -> verdict.state() != State.OK && isAssumed(order, verdict))
-            .map(verdict -> taken(verdict, figures))
-            .collect(Collectors.joining("; "));
-    return all.isEmpty()
-        ? ""
-        : "At this rise per turn no assumed lengths pass every check. Taken instead: %s. More rise per turn, or lengths of your own, can change that."
-            .formatted(all);
+        shortOf.stream().map(verdict -> taken(verdict, figures)).collect(Collectors.joining("; "));
+    return "At this rise per turn no assumed lengths pass every check. Taken instead: %s. %s"
+        .formatted(all, change(order, figures));
+  }
+
+  private static String change(HelixOrder order, Figures figures) {
+    return order
+        .withRiseForEnds()
+        .map(
+            more ->
+                "With a rise of %s per turn (grade %s) they would pass; lengths of your own can also change that."
+                    .formatted(
+                        figures.given(more.climb().risePerTurn()), more.trackGrades().get(0)))
+        .orElse("More rise per turn, or lengths of your own, can change that.");
   }
 
   private static String taken(Verdict verdict, Figures figures) {
@@ -54,11 +51,5 @@ final class AssumedShort {
           "%s as far apart as %s, where %s is usual"
               .formatted(VerdictWords.title(verdict), has, usual);
     };
-  }
-
-  private static boolean isAssumed(HelixOrder order, Verdict verdict) {
-    String key = KEYS.get(verdict.rule());
-    String end = verdict.place().equals(Optional.of(Place.ENTRY)) ? "bottom." : "top.";
-    return key != null && order.assumed().stream().anyMatch(each -> each.field().equals(end + key));
   }
 }

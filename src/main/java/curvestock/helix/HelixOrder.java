@@ -1,6 +1,9 @@
 package curvestock.helix;
 
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
 import curvestock.piece.Demand;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -28,6 +31,35 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
   public static HelixOrder settled(
       HelixPlan plan, List<Assumption> assumed, Optional<BaseFrame> base, LengthStyle rounding) {
     return new Settling(plan, assumed, rounding).settled(base);
+  }
+
+  /**
+   * The verdicts on vertical curves, leads and their supports that do not pass although the job
+   * leaves the length open that they are about.
+   */
+  public List<Verdict> shortEnds() {
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.state() != State.OK && isAssumed(verdict))
+        .toList();
+  }
+
+  private boolean isAssumed(Verdict verdict) {
+    String end = verdict.place().equals(Optional.of(Place.ENTRY)) ? "bottom." : "top.";
+    Optional<String> field =
+        switch (verdict.rule()) {
+          case VERTICAL_CURVE -> Optional.of(end + "vertical-curve");
+          case LEAD, LEAD_SUPPORTS -> Optional.of(end + "lead-in");
+          default -> Optional.empty();
+        };
+    return assumed.stream().anyMatch(each -> field.equals(Optional.of(each.field())));
+  }
+
+  /**
+   * This helix with more rise per turn, at which {@link #shortEnds} would be none and no check
+   * fails, tried out; empty if none is found, or the job does not state the rise.
+   */
+  public Optional<HelixPlan> withRiseForEnds() {
+    return new RiseForEnds(this).plan();
   }
 
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */
