@@ -285,7 +285,9 @@ public final class ShopPaper {
     }
   }
 
-  /** On which supports a piece lies is told with their heights, on which sheet below its picture. */
+  /**
+   * On which supports a piece lies is told with their heights, on which sheet below its picture.
+   */
   private static Table schedule(Building helix) {
     Table brief = HelixPaper.brief(helix);
     return brief.only(
