@@ -215,7 +215,7 @@ public final class BenchWords {
   /** What the heights of the supports are, and where rails and the top of the plywood lie. */
   public String heights() {
     SupportRow any = plan.supports().rows().get(0);
-    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; the rail top is %s above it. support-table.pdf lists the tops, with boxes to check off."
+    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside. The rail top is %s above the underside. 'From the ring' is measured along the lead. support-table.pdf lists the tops, with boxes to check off."
         .formatted(
             rounding().map(words -> words + " ").orElse(""),
             figures.given(spec.plywood()),

@@ -174,9 +174,7 @@ public final class HalfLapWords {
               + " flat-bottomed bit, along a fence clamped so that the bit stops at the shoulder line,"
               + " in two passes or more. Or saw a row of kerfs to depth and chisel out the waste.",
           "Set the depth on two scraps of the same sheet until their laps close flush on both faces,"
-              + " then do not change it. At a joint the upper end of the lower piece loses its top"
-              + " half, and the lower end of the next piece its bottom half, so each piece rests on"
-              + " the one before.");
+              + " then do not change it. At every joint the upper piece then rests on the lower one.");
 
   /**
    * What a pattern says of its laps.
