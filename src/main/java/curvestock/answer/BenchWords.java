@@ -226,7 +226,7 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Clamp the wood, and never hold a short block by hand. Blocks between turns have both ends sloped the same way, so their ends are parallel."
             .formatted(figures.given(wood.along()), figures.given(wood.width())));
     lines.add(
         "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."

@@ -37,8 +37,8 @@ class LargestPieceTest {
     assertThat(thirds.isLargestWithLead()).isTrue();
     assertThat(thirds.largest().length().inches()).isGreaterThan(across + 15);
     assertThat(String.join(" ", ComparePaper.brief(Choices.of(thirds("")))).replaceAll(" +", " "))
-        .contains("Largest piece, with")
-        .contains("its lead");
+        .contains("Largest piece,")
+        .contains("with its lead");
   }
 
   @Test

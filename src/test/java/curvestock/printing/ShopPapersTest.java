@@ -154,10 +154,7 @@ class ShopPapersTest {
 
     assertThat(text.split("track side up", -1)).hasSize(plan.pieces() + 1);
     assertThat(text).contains("turn 1", "inner edge", "from entry up to J1");
-    assertThat(text)
-        .contains(
-            "half-lap: top at J1",
-            "half-lap: underside at J1, top at J2");
+    assertThat(text).contains("half-lap: top at J1", "half-lap: underside at J1, top at J2");
   }
 
   /** The footprint's edges, read from one page of a roll or several, are circles of 460 and 601. */
