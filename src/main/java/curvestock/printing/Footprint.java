@@ -174,7 +174,7 @@ public final class Footprint {
     double middle = (bridge.from() + bridge.to()) / 2;
     Point stand = figure.beside(middle + LABEL_ASIDE, bridge.outer() ? half * 0.8 : -half * 0.8);
     String name = bridge.form() == Bridge.Form.STRIP ? "edge strip" : "batten";
-    paper.text(name + " " + bridge.between(), stand, LETTERS, Anchor.MIDDLE, false);
+    paper.text(name, stand, LETTERS, Anchor.MIDDLE, false);
   }
 
   /** Where on the line, after so many quarters of the first turn. */

@@ -35,6 +35,9 @@ final class PageFlow {
   /** How much of the usual air between lines is left, from try to try. */
   private static final double[] AIR = {1, 0.85, 0.7, 0.55, 0.4};
 
+  /** Less air is taken to save this share of the pages. */
+  private static final double SAVED = 0.2;
+
   private static final double LEADING = 1.4;
 
   /** A table that takes no more than this of a page is not parted. */
@@ -61,7 +64,13 @@ final class PageFlow {
   private record Page(Paper paper, List<Painted> charts, double filled) {}
 
   /** Text that never stands apart from what follows it. */
-  private record Lead(String text, double size, boolean bold, double before, double after) {}
+  private record Lead(
+      String text, double size, boolean bold, double before, double after, boolean bar) {
+
+    Lead(String text, double size, boolean bold, double before, double after) {
+      this(text, size, bold, before, after, false);
+    }
+  }
 
   private final List<Lead> pending = new ArrayList<>();
   private final List<Page> pages = new ArrayList<>();
@@ -104,11 +113,8 @@ final class PageFlow {
       PageFlow flow = new PageFlow(book.typeface(), size, lying, footer, air);
       writer.accept(flow);
       flow.newPage();
-      if (best == null || flow.slivers() < best.slivers()) {
+      if (best == null || flow.isBetter(best)) {
         best = flow;
-      }
-      if (best.slivers() == 0) {
-        break;
       }
     }
     for (int i = 0; i < best.pages.size(); i++) {
@@ -117,6 +123,13 @@ final class PageFlow {
       book.page(best.width, best.height, done.paper());
       done.charts().forEach(c -> book.paintOnLastPage(c.width(), c.height(), c.painter(), c.box()));
     }
+  }
+
+  /** With fewer slivers, or as few on pages that are fewer by so much that it pays. */
+  private boolean isBetter(PageFlow airier) {
+    long more = slivers() - airier.slivers();
+    int saved = airier.pages.size() - pages.size();
+    return more < 0 || (more == 0 && saved > 1 && saved >= SAVED * airier.pages.size());
   }
 
   private long slivers() {
@@ -194,6 +207,11 @@ final class PageFlow {
     pending.add(new Lead(text, TEXT, false, 0, 0.4 * TEXT));
   }
 
+  /** A paragraph with a thick bar beside it, never apart from the table or figure after it. */
+  void caution(String text) {
+    pending.add(new Lead(text, TEXT, false, 0, 0.6 * TEXT, true));
+  }
+
   /** A paragraph with a thick bar beside it. */
   void notice(String text) {
     double high = lines(text, TEXT, false).size() * leading(TEXT);
@@ -267,7 +285,11 @@ final class PageFlow {
     pending.clear();
     for (Lead lead : due) {
       y -= blank ? 0 : lead.before() * air;
+      double top = y;
       lines(lead.text(), lead.size(), lead.bold()).forEach(l -> line(l, lead.size(), lead.bold()));
+      if (lead.bar()) {
+        page.line(new Point(MARGIN - 3, top), new Point(MARGIN - 3, y), BAR);
+      }
       y -= lead.after() * air;
       heading = lead.bold() ? lead.text() : heading;
       section = lead.bold() ? lead.text() : section;

@@ -68,7 +68,7 @@ public final class SupportSheet {
     if (rods) {
       new BenchWords(helix, figures).setting().ifPresent(flow::paragraph);
       flow.heading(helix.rods().caption());
-      flow.notice(Cautions.RODS.words());
+      flow.caution(Cautions.RODS.words());
       flow.table(helix.rods(), figures);
     }
     for (String turn : turns(helix.supports())) {
@@ -84,7 +84,7 @@ public final class SupportSheet {
     BenchWords bench = new BenchWords(helix, figures);
     if (!helix.blocks().isEmpty()) {
       flow.heading(helix.blocks().caption());
-      flow.notice(Cautions.SHORT_BLOCKS);
+      flow.caution(Cautions.SHORT_BLOCKS);
       flow.table(helix.blocks(), figures);
       bench.blockRemarks().forEach(words -> flow.paragraph("•  " + words));
       flow.heading(helix.bySupport().caption());
