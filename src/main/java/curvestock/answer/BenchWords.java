@@ -181,7 +181,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it once the next piece is glued down, and before the turn above goes on. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it once every piece that it touches is glued down, before the turn above covers it. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -231,7 +231,7 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     lines.add(
         "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
-            + " its %s face and swing the mitre saw by the saw tilt, or stand it on its %s edge and tilt the blade by as much. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
                 .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
@@ -257,7 +257,7 @@ public final class BenchWords {
         blocks.slender().stream().map(BlockPlan.Block::id).collect(Collectors.joining(", "));
     if (!slender.isEmpty()) {
       lines.add(
-          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood%s, from the foot of one block to the top of the other, on the face away from the ring. Glue it on, drill, and drive one %s screw through each end into the block."
+          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood%s, from the foot of one block to the top of the other, on the face away from the ring. Lay it across both blocks from corner to corner and saw off what sticks out. Glue it on, drill, and drive one %s screw through each end into the block."
               .formatted(
                   slender,
                   wood.stock().isPresent() ? " (on the cut list of boards)" : "",
@@ -308,13 +308,17 @@ public final class BenchWords {
     return List.of(
         "Build turn by turn, from the bottom up. "
             + (blocks
-                ? "Dry-fit a turn's blocks and pieces, and measure up from the base to the top of the plywood at every support. Shim a block that is low, and trim one that is high."
-                : "Set the lower nuts of a turn to the heights listed, lay its pieces on them dry, and measure up from the base to the top of the plywood at every support. Turn a nut to put a height right."),
+                ? "Set the blocks under a turn's pieces; the last piece reaches the next turn's first support. "
+                : "Set the lower nuts under a turn's pieces to the heights listed; the last piece reaches the next turn's first support. ")
+            + "Lay the pieces on dry and check that the joints close. Measure up from the base to the top of the plywood at every support, at a joint with both pieces on. "
+            + (blocks
+                ? "Shim a block that is low, trim one that is high, and tick the box in the support table."
+                : "Turn a nut to put a height right, and tick the box in the support table."),
         "Glue only when every height of the turn is right: "
             + (blocks
-                ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry."
+                ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry, and drive a screw through a joint only with both pieces on."
                 : "glue and clamp the joints, and run the upper nuts down when they are dry.")
-            + (strips ? " Then glue on the turn's edge strips." : "")
+            + (strips ? " Then fit the edge strips, as told under them." : "")
             + " Lay the track and run your tallest train over it before the next turn goes on.");
   }
 
@@ -349,7 +353,7 @@ public final class BenchWords {
   /** How room on a board is counted, so that all comes out. */
   private String boardsRule(BoardCutting cutting) {
     String kerf =
-        "a kerf of %s for every piece, the last on each too, which is cut off what is left"
+        "a kerf of %s for every piece, the last one included"
             .formatted(figures.given(cutting.kerf()));
     return isWood()
         ? "Lengths are for the long side. Each board loses %s where you square one end, and %s."

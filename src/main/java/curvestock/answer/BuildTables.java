@@ -324,7 +324,7 @@ final class BuildTables {
         count("count", "Count", BlockPlan.Block::count),
         sawn("height", "Height", BlockPlan.Block::height),
         sawn("longSide", "Cut to (long side)", BlockPlan.Block::longSide),
-        angle("sawTilt", "Saw tilt", block -> Angle.ofRadians(Math.atan(block.slope()))),
+        angle("sawTilt", "Saw angle", block -> Angle.ofRadians(Math.atan(block.slope()))),
         text("where", "Where", BuildTables::where));
   }
 

@@ -73,7 +73,7 @@ public final class PivotWords {
     return " Clamp a scrap of the same thickness to the bench there and find the pivot again: set the"
         + " trammel to "
         + radius
-        + ", pad both ends of the outer arc, and from each of them swing a short mark on the scrap. The"
-        + " pivot is where the two marks cross. Or saw to the line with the jigsaw.";
+        + ". From each end of the outer arc, with a pad under the pin, swing a short arc on the scrap. The"
+        + " pivot is where the two arcs cross. Or saw to the line with the jigsaw.";
   }
 }

@@ -52,7 +52,7 @@ final class JobOptions {
   @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
   private boolean force;
 
-  @Option(names = "--details", description = "Print everything, not only what you need to decide.")
+  @Option(names = "--details", description = "Print everything, not only the short answer.")
   private boolean details;
 
   @Option(

@@ -67,7 +67,7 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
         "Written and checked",
         "sheets/sheet-01.png",
         "the cut layouts",
-        "the pieces, the prices, the limits per sheet and the offcuts");
+        "the pieces, the prices, the most that a sheet can hold and the offcuts");
     return answer.bought().loose().isEmpty() ? anyway.code(jobs) : Main.ANSWER_IS_NO;
   }
 }

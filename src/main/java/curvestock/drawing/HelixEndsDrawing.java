@@ -87,7 +87,7 @@ public final class HelixEndsDrawing {
     paragraphs.add(
         title.job()
             + ": entry and exit from the side, along the track; heights exaggerated. Lead: straight"
-            + " roadbed, cut in one piece with the end curve. Climb lead: how far outside the ring the"
+            + " roadbed, cut in one piece with the first or last segment. Climb lead: how far outside the ring the"
             + " slope begins or ends. Vertical curve: where one grade blends into the next, so that"
             + " couplers do not lift and pilots do not touch the rail.");
     if (title.invented()) {

@@ -146,7 +146,7 @@ public final class Footprint {
     String what =
         !strips().isEmpty() ? "the edge strips" : "what stands out beyond the roadbed's edge";
     return Optional.of(
-        "Floor space %s, as the report has it, counts %s, %s on each side. The roadbed alone is %s."
+        "Floor space %s, as the report has it, leaves room all round for %s, %s wide. The roadbed alone is %s."
             .formatted(
                 HelixWords.across(plan, figures),
                 what,

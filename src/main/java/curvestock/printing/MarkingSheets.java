@@ -124,7 +124,7 @@ public final class MarkingSheets {
         (page, room) -> new SheetMap(layout, labels, page, room).draw(marks, cuts.order().rips()));
     flow.heading("Sheet " + (index + 1) + ": where to mark each piece");
     flow.paragraph(
-        "Mark the corners, then swing the arcs from the pivot. Draw every arc on the sheet before the"
+        "Mark the corners, swing the arcs from the pivot, and draw what is straight along a straightedge. Draw every arc on the sheet before the"
             + " first cut, because some pivots are on other pieces. M is the point halfway along the outer"
             + " arc. With the corners and M you can line up a template; no pivot needed.");
     flow.paragraph(pivotsOnGoodWood(marks));

@@ -51,8 +51,8 @@ public final class SupportSheet {
         (answer.heading().invented() ? SheetTitle.INVENTED_NOTE + " " : "")
             + where(helix)
             + " The footprint and the plan of the helix show them. Heights are above the base, which the"
-            + " lowest supports stand on. Build from the bottom up, in the order of the tables:");
-    flow.paragraph(steps(helix));
+            + " lowest supports stand on.");
+    new BenchWords(helix, figures).order().forEach(words -> flow.paragraph("•  " + words));
     String rounding = new BenchWords(helix, figures).rounding().orElse("");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
@@ -101,23 +101,6 @@ public final class SupportSheet {
     }
     flow.heading("Drilling and fastening");
     new FixingWords(helix, figures).all().forEach(flow::paragraph);
-  }
-
-  /** What is done for each piece, so that an error goes no further. */
-  private static String steps(Building helix) {
-    boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
-    return String.join(
-        " ",
-        "1. "
-            + (rods
-                ? "Run up the lower nuts under the next piece. Lay it dry and check that its joint closes."
-                : "Set the blocks under the next piece. Lay it dry and check that its joint closes."),
-        "2. At each support measure up from the base to the top of the plywood. If a height is off, "
-            + (rods ? "turn the nut" : "shim or sand the block")
-            + " until it is right, and tick the box.",
-        "3. Glue the joint and "
-            + (rods ? "tighten the upper nuts." : "the blocks, and drive the screws.")
-            + " Measure again before the glue sets.");
   }
 
   /** Posts of a lead are found by their distance along it, those of the ring by their bearing. */

@@ -147,7 +147,8 @@ public final class MachineNotes {
     lines.add("Files");
     lines.add("- SVG: 1 unit is 1 mm, and the page is exactly the sheet. If a sheet comes in at");
     lines.add(
-        "  0.265 of its size, the program read mm as pixels: scale it by 3.7795 (96 / 25.4).");
+        "  0.265 of its size, the program read mm as pixels: set its import to mm. If it has no such"
+            + "\n  setting, scale the drawing by 3.7795 (96 / 25.4) as you import it.");
     lines.add(
         "- DXF (ASCII, release 12): numbers are in "
             + setup.dxfUnit().symbol()
@@ -210,7 +211,8 @@ public final class MachineNotes {
   private static String meaning(Operation operation) {
     return switch (operation) {
       case CUT -> "cut through";
-      case MARK -> "draw or score: centre lines; for a helix also supports, laps and screws";
+      case MARK ->
+          "draw or score: centre lines; for a helix also supports and laps, and screws if the job names them";
       case LABEL -> LETTERS;
       case POCKET_TOP -> "clear the closed areas to their depth; the tool stays inside them";
       case POCKET_BOTTOM ->

@@ -102,8 +102,8 @@ public final class ShopPaper {
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
-            "The helix turn by turn, each piece with the turn on which it begins. The height of the"
-                + " rail is where the turn begins.")
+            "The helix turn by turn, each piece with the turn on which it begins. Below each, the"
+                + " height of the rail at the start of the turn.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
@@ -111,12 +111,16 @@ public final class ShopPaper {
                 + " above the base."
                 + (helix.plan().spec().traffic().tallestKnown().isPresent()
                     ? " The boxes are your tallest vehicle."
-                    : ""))
+                    : "")
+                + (helix.supports().where("turn", "exit lead").isEmpty()
+                    ? ""
+                    : " The exit's own supports stand on the base beside the ring: only their upper ends"
+                        + " show."))
         .picture(
             "helix-ends",
             "Entry and exit from the side, with lead, climb lead and vertical curve measured",
-            "The entry and the exit from the side. Lead: straight roadbed, cut in one piece with the end"
-                + " curve. Climb lead: the length outside the ring that slopes. Vertical curve: the length"
+            "The entry and the exit from the side. Lead: straight roadbed, cut in one piece with the"
+                + " first or last segment. Climb lead: the length outside the ring that slopes. Vertical curve: the length"
                 + " over which level track changes to the full grade.")
         .bullets(words(helix).course());
   }

@@ -94,10 +94,12 @@ class ShorterLeadTest {
     String message = refused(JobReader.read(text, "job.yaml")).getMessage();
 
     assertThat(message.lines()).hasSize(1);
-    // By hand: 2 x 1630 mm x sin 60° = 2823 mm from corner to corner, and 2430 mm are to be had.
+    // By hand: 2 x 1630 mm x sin (121.94° / 2) = 2850 mm from corner to corner, 120° and a
+    // half-lap,
+    // and 2430 mm are to be had.
     assertThat(message)
         .contains("120°")
-        .contains("2823")
+        .contains("2850")
         .contains("Fix: write `segments-per-turn:");
     Matcher told = Pattern.compile("segments-per-turn: ([0-9]+)").matcher(message);
     assertThat(told.find()).isTrue();

@@ -76,8 +76,8 @@ class PapersOfTheDefaultJobTest {
   void footprint_tellsWhyTheReportsWidthIsMore() throws IOException {
     assertThat(text(Footprint.pdf(JOB, order(), PaperSize.LETTER, SpareFonts.NONE)))
         .contains(
-            "Floor space 57 in across, as the report has it, counts the edge strips, 1/4 in on each"
-                + " side. The roadbed alone is 56 1/2 in.")
+            "Floor space 57 in across, as the report has it, leaves room all round for the edge"
+                + " strips, 1/4 in wide. The roadbed alone is 56 1/2 in.")
         .contains("1 to 3: 56 1/2 in")
         .contains("edge strip");
   }

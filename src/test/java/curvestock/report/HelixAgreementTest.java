@@ -194,7 +194,9 @@ class HelixAgreementTest {
       List<Map<String, String>> held =
           helix.table("schedule.csv").stream()
               .filter(piece -> piece.get("layer").equals("1"))
-              .filter(piece -> words(piece.get("supports")).contains(row.get("support")))
+              .filter(
+                  piece ->
+                      words(piece.get("supports").replace(",", "")).contains(row.get("support")))
               .filter(
                   piece ->
                       (row.get("turn").equals("entry lead")

@@ -38,7 +38,7 @@ final class FindingWords {
       case VERTICAL_CURVE -> verticalCurve(v);
       case LEAD -> lead(v);
       case APPROACH ->
-          "%s of approach track, at up to %s, make up for a helix about %s too high or too low"
+          "%s of approach track, sloped at up to %s, can take up about %s if the helix comes out too high or too low"
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
@@ -173,8 +173,8 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "between two supports the curve bows out %s; where there is no track below and no block"
-                + " above, one block under the centre line would do")
+            : "blocks at both edges, as the curve bows out %s between supports; where there is no track below and no block"
+                + " above, one block under the centre line would also do")
         .formatted(measured(v));
   }
 
