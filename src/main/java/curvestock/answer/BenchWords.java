@@ -310,7 +310,7 @@ public final class BenchWords {
             + (blocks
                 ? "Set the blocks under a turn's pieces; the last piece reaches the next turn's first support. "
                 : "Set the lower nuts under a turn's pieces to the heights listed; the last piece reaches the next turn's first support. ")
-            + "Lay the pieces on dry and check that the joints close. Measure up from the base to the top of the plywood at every support, at a joint with both pieces on. "
+            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support, at a joint with both pieces on. "
             + (blocks
                 ? "Shim a block that is low, trim one that is high, and tick the box in the support table."
                 : "Turn a nut to put a height right, and tick the box in the support table."),

@@ -351,6 +351,6 @@ final class TiledDrawing {
     ScaleBar.across(page, new Point(x, below), 100, "100 mm", BAR);
     ScaleBar.across(page, new Point(x, below - 6), 4 * 25.4, "4 in", BAR);
     ScaleBar.up(page, new Point(beside, y), 100, "100 mm", new Point(-7, 103.5), BAR);
-    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-2.5, -3.5), BAR);
+    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-1.5, -3.5), BAR);
   }
 }

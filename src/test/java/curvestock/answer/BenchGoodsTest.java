@@ -163,7 +163,7 @@ class BenchGoodsTest {
 
     assertThat(bench.base()).contains("top of the base", "flat and level", "lb without track");
     assertThat(String.join(" ", bench.order()))
-        .containsSubsequence("Dry-fit", "measure up", "Glue only when every height");
+        .containsSubsequence("Dry-fit", "Measure up", "Glue only when every height");
     assertThat(String.join(" ", bench.blockRemarks()))
         .contains("Brace each pair", "No. 8 × 1 1/2 in screw through each end");
   }

@@ -28,6 +28,6 @@ class HelixSpaceTest {
                     .isEqualTo(
                         "Floor space 57 in across, or 60 1/2 x 60 1/2 in with the leads; 47 1/2 in"
                             + " clear inside. Allow standing room around it. The highest rail is"
-                            + " 24 31/32 in above the base, the roof of the tallest train 27 3/4 in"));
+                            + " 24 61/64 in above the base, the roof of the tallest train 27 47/64 in."));
   }
 }

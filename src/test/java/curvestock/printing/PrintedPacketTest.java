@@ -402,8 +402,8 @@ class PrintedPacketTest {
   @Test
   void footprint_ofARing_saysItsDiameterAcross() throws IOException {
     assertThat(words(papers(DEFAULT).get("footprint.pdf")))
-        .contains("check 1 to check 3 56 1/2 in", "check 2 to check 4 56 1/2 in");
-    assertThat(words(papers(RODS).get("footprint.pdf"))).contains("check 1 to check 3 ");
+        .contains("1 to 3: 56 1/2 in", "2 to 4: 56 1/2 in");
+    assertThat(words(papers(RODS).get("footprint.pdf"))).contains("1 to 3: ");
   }
 
   @Test
