@@ -181,7 +181,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it once every piece that it touches is glued down, before the turn above covers it. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it when every piece that it touches is glued down, if need be after the next turn's first piece. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -237,7 +237,7 @@ public final class BenchWords {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack >= LEAST_STACK) {
         lines.add(
-            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read %s; adjust the stop until it does."
+            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and lay them end to end, all facing the same way. Together they must measure %s along one edge; adjust the stop until they do."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -264,7 +264,8 @@ public final class BenchWords {
                   BlockScrews.name(wood.inches())));
     }
     if (wood.stock().isPresent()) {
-      lines.add("The cut list of boards shows how much is left of each, for blocks you miscut.");
+      lines.add(
+          "The cut list of boards shows how much of each board is left, for blocks you miscut.");
     }
     blocks
         .withoutRoom()
@@ -318,7 +319,7 @@ public final class BenchWords {
             + (blocks
                 ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry, and drive a screw through a joint only with both pieces on."
                 : "glue and clamp the joints, and run the upper nuts down when they are dry.")
-            + (strips ? " Then fit the edge strips, as told under them." : "")
+            + (strips ? " Fit an edge strip when every piece that it touches is glued down." : "")
             + " Lay the track and run your tallest train over it before the next turn goes on.");
   }
 

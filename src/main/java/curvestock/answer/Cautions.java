@@ -35,7 +35,7 @@ public enum Cautions {
   RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
   LIFTING(
       "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
-          + " keep fingers clear, pad its edges, and leave whoever works inside a way out."),
+          + " keep fingers clear, pad its edges, and leave a way out for whoever works inside."),
   LICENSED(
       "Follow your tools' manuals and local codes. Leave house wiring, and anything hung from a ceiling, to a licensed electrician or builder.");
 

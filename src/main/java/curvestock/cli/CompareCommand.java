@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "the proven limits, work and glue of each size, and what would change the answer");
+          "the proven limits, joint work, glue, and what would change the answer");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

@@ -49,7 +49,7 @@ final class GroundReader {
             "entry",
             Angle.ofDegrees(0),
             "0°",
-            "bearings run counter-clockwise from the entry");
+            "bearings are counted counter-clockwise from there");
     if (radius.isPresent() && across.isPresent()) {
       requireMiddle(radius.get(), across.get(), stated, wide);
     }

@@ -28,7 +28,7 @@ export function dialog() {
     const shown = node();
     if (shown && !shown.open) shown.showModal();
   },
-  h("dialog", { class: asked.wide ? "wide" : "", "aria-labelledby": "dialog-title", onclose: () => closed(asked.back) },
+  h("dialog", { key: asked.id, class: asked.wide ? "wide" : "", "aria-labelledby": "dialog-title", onclose: () => closed(asked) },
     h("form", { method: "dialog", novalidate: true, onsubmit: submit },
       h("h2", { id: "dialog-title" }, asked.title),
       asked.body(),
@@ -37,11 +37,15 @@ export function dialog() {
         h("button", { type: "button", onclick: close }, "Cancel")))));
 }
 
-/** @param {string} back */
-function closed(back) {
+/**
+ * The browser tells of it a little later: another may have been opened by then, and stays.
+ * @param {{back: string}} asked
+ */
+function closed(asked) {
+  if (state().ui.dialog !== asked || node()?.open) return;
   ui({ dialog: null });
   requestAnimationFrame(() => {
-    if (document.activeElement === document.body) document.getElementById(back)?.focus();
+    if (document.activeElement === document.body) document.getElementById(asked.back)?.focus();
   });
 }
 

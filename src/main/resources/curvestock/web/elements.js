@@ -52,7 +52,7 @@ class Lived extends Component {
  * @param {View} child
  * @returns {View}
  */
-export const lived = (came, child) => element(Lived, { came }, child);
+export const lived = (came, child) => element(Lived, { came, key: child.key }, child);
 
 /**
  * @param {View} view

@@ -153,7 +153,7 @@ class PapersAgreeTest {
     assertThat(String.join(" ", new BenchWords(helix, answer.figures()).blockRemarks()))
         .contains("set the saw's stop to 3 37/64 in")
         .contains(
-            "Cut 10 and stack them, all facing the same way. The stack leans with the slope: run the tape up one corner. It must read 35 25/32 in")
+            "Cut 10 and lay them end to end, all facing the same way. Together they must measure 35 25/32 in along one edge")
         .doesNotContain("really");
     assertThat(row(helix.supports(), "turn", "5", "gap", answer)).isEqualTo(printed);
   }

@@ -220,9 +220,10 @@ class PageLifeTest extends PageInBrowser {
     browser.press("#sheets .sheet .board", "click");
     browser.until("the dialog", () -> !browser.all("#knot-x").isEmpty());
     assertThat(axe()).as("knot").isEmpty();
-    browser.js("document.querySelector('dialog').close()");
+    // At once, before the browser tells that the other is closed: that took the new one away.
     browser.js(
-        "[...document.querySelectorAll('#plywood button')].find(b => b.textContent === 'Add remnant').click()");
+        "document.querySelector('dialog').close();"
+            + "[...document.querySelectorAll('#plywood button')].find(b => b.textContent === 'Add remnant').click()");
     browser.until("the pad", () -> !browser.all(".pad").isEmpty());
     assertThat(axe()).as("remnant").isEmpty();
     browser.js("document.querySelector('dialog').close()");

@@ -173,8 +173,8 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "blocks at both edges, as the curve bows out %s between supports; where there is no track below and no block"
-                + " above, one block under the centre line would also do")
+            : "the curve bows out %s between supports, so blocks at both edges hold it level; where no track runs below and no block stands"
+                + " above, one under the centre line would do")
         .formatted(measured(v));
   }
 
