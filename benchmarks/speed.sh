@@ -22,7 +22,7 @@ seconds() {
 run() { # jar, then the command's words
   local jar=$1
   shift
-  rm -rf "$scratch/out"
+  rm -rf "$scratch/out" "$scratch/empty"
   seconds java -jar "$jar" "$@" --quiet
 }
 
@@ -35,6 +35,8 @@ row() { # what, goal, then the command's words
   rows+=("$what|$goal|$a|$b")
 }
 
+# Nobody's cache, and for each command an empty one: helix and packet have no option to refuse it.
+export XDG_CACHE_HOME="$scratch/empty"
 rows=()
 before=$(calibrate)
 out=(--out "$scratch/out")
