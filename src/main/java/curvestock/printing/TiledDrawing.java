@@ -213,7 +213,7 @@ final class TiledDrawing {
       for (int y : new int[] {0, 1, -1}) {
         Point at = middle.plus(new Point(x * reach.x(), y * reach.y()));
         Box box = new Box(at.x() - wide, at.y() - size * 0.6, at.x() + wide, at.y() + size * 0.6);
-        long met = obstacles.stream().filter(obstacle -> obstacle.distance(box) <= 0).count();
+        long met = obstacles.stream().filter(obstacle -> meet(obstacle, box)).count();
         if (met < least) {
           least = met;
           best = at;
@@ -314,15 +314,15 @@ final class TiledDrawing {
     Point origin = grid.origin(tile);
     Point best = cross;
     long least = Long.MAX_VALUE;
-    for (int out = 0; out < NUMBER_PLACES; out++) {
-      for (int along = 0; along <= out; along++) {
+    for (int out = 0; out < NUMBER_PLACES && least > 0; out++) {
+      for (int along = 0; along <= out && least > 0; along++) {
         double aside = TileGrid.OVERLAP / 2 + 3 + 3.0 * along;
         double away = 3 + 3.0 * (out - along);
         Point at = cross.plus(new Point(right * aside, up * away));
         Point low = at.minus(origin).plus(new Point(right > 0 ? 0 : -CROSS_WIDE, -CROSS_NUMBER));
         Point high = low.plus(new Point(CROSS_WIDE, 2 * CROSS_NUMBER));
         Box box = new Box(low.x(), low.y(), high.x(), high.y());
-        long met = obstacles.stream().filter(obstacle -> obstacle.distance(box) <= 0).count();
+        long met = obstacles.stream().filter(obstacle -> meet(obstacle, box)).count();
         if (met < least) {
           least = met;
           best = at;
@@ -330,6 +330,14 @@ final class TiledDrawing {
       }
     }
     return best;
+  }
+
+  /** Without a root: it is asked of every cross for every line of the drawing. */
+  private static boolean meet(Box one, Box other) {
+    return one.minX() <= other.maxX()
+        && other.minX() <= one.maxX()
+        && one.minY() <= other.maxY()
+        && other.minY() <= one.maxY();
   }
 
   /** Whether more than one printed page shows the corner of cells. */
