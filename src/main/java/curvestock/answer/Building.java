@@ -29,8 +29,7 @@ import java.util.Optional;
  * @param bridges what carries the roadbed over supports that are left out; empty if none are
  * @param cuttingList what is cut from each board or rod; empty where risers come from the sheets
  * @param assumed what the job left open
- * @param assumedCost what of it passes no check and what plywood it costs, in sentences; empty if
- *     none
+ * @param costOfAssumed what of it passes no check and what plywood it costs
  */
 public record Building(
     HelixOrder order,
@@ -50,7 +49,7 @@ public record Building(
     Table bridges,
     Table cuttingList,
     Table assumed,
-    String assumedCost) {
+    AssumedCost costOfAssumed) {
 
   static Building of(Job job, HelixOrder order, Optional<Plan> cut) {
     List<Verdict> verdicts = order.plan().advice();
@@ -75,15 +74,14 @@ public record Building(
         build.bridges(),
         build.cuttingList(),
         tables.assumed(),
-        assumedCost(job, order, figures));
+        new AssumedCost(job, order, figures));
   }
 
-  private static String assumedCost(Job job, HelixOrder order, Figures figures) {
-    String wood = AssumedWood.of(job, order).map(known -> known.words(figures)).orElse("");
-    return String.join(
-            " ", AssumedShort.words(order, figures), wood, AssumedWood.bought(order, figures))
-        .replace("  ", " ")
-        .strip();
+  /**
+   * What was assumed and passes no check, and what plywood it costs, in sentences; may be empty.
+   */
+  public String assumedCost() {
+    return costOfAssumed.words();
   }
 
   public HelixPlan plan() {

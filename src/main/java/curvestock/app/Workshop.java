@@ -500,25 +500,24 @@ public final class Workshop {
    *
    * @throws WrongLayoutException if a drawing fails its check
    */
-  public static ResultFolder packet(
-      Plan plan, Optional<Comparison> comparison, PlanListener listener) {
+  public static ResultFolder packet(Plan plan, Optional<Comparison> comparison) {
     Answer answer = Answer.of(plan);
     return packet(
         plan,
         comparison.map(answer::compared).orElse(answer),
         Optional.empty(),
-        begin(plan, answer, listener));
+        begin(plan, answer));
   }
 
   /**
    * Begins to draw and check the sheets of a plan, and the papers that go by them, beside what the
    * caller does next.
    */
-  public static Begun begin(Plan plan, Answer answer, PlanListener listener) {
+  public static Begun begin(Plan plan, Answer answer) {
     return Begun.of(
         "files of the plan",
         () ->
-            PlanFiles.sheets(plan, plan.labels(), answer, listener)
+            PlanFiles.sheets(plan, plan.labels(), answer, PlanListener.NONE)
                 .addAll(PlanFiles.papers(plan, answer)));
   }
 

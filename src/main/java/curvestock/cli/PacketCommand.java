@@ -12,7 +12,6 @@ import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
-import curvestock.plan.PlanListener;
 import curvestock.report.PlanPaper;
 import java.io.PrintWriter;
 import java.nio.file.Path;
@@ -102,7 +101,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       Optional<JobFiles> begun = Optional.of(JobFiles.begin(job, true));
       plan = Workshop.plan(job, terminal);
       Answer alone = Answer.of(plan);
-      Begun sheets = Workshop.begin(plan, alone, PlanListener.NONE);
+      Begun sheets = Workshop.begin(plan, alone);
       answer = comparison(plan, terminal).map(alone::compared).orElse(alone);
       terminal.step("drawing and checking sheets and papers");
       Workshop.archived(Workshop.packet(plan, answer, begun, sheets)).publish(out, force);

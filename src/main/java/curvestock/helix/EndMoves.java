@@ -37,7 +37,7 @@ import java.util.stream.Stream;
 final class EndMoves {
 
   /** A longer straight makes the end pieces hard to cut and carry: our own choice. */
-  private static final Length LONGEST_LEAD = Length.ofInches(24);
+  static final Length LONGEST_LEAD = Length.ofInches(24);
 
   /** Vertical curves are tried by steps of this part of the usual one. */
   private static final int CURVE_STEPS = 20;

@@ -31,9 +31,6 @@ final class RiseForEnds {
   /** How much more than worked out is tried, in turn. */
   private static final double[] TRIED = {1, 1.02, 1.05, 1.1, 1.16};
 
-  /** As far outside the ring as an assumed climb may begin. */
-  private static final Length LEAD = Length.ofInches(24);
-
   private final HelixOrder order;
   private final HelixSpec spec;
   private final Length now;
@@ -82,7 +79,7 @@ final class RiseForEnds {
     EndPlan old = end == End.BOTTOM ? more.bottom() : more.top();
     EndPlan whole =
         old.withVerticalCurve(usualCurve(end).times(share).longer(old.verticalCurve()))
-            .withClimbLead(LEAD.longer(old.climbLead()));
+            .withClimbLead(EndMoves.LONGEST_LEAD.longer(old.climbLead()));
     HelixSpec tried =
         end == End.BOTTOM ? more.with(whole, more.top()) : more.with(more.bottom(), whole);
     EndClearance clearance =

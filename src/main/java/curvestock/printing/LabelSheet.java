@@ -190,10 +190,9 @@ public final class LabelSheet {
 
   /** An arrow along the edge and its name. */
   private static void uphill(Paper page, Point from, int way) {
-    Point left = from;
     Point end = from.plus(new Point(9, 0));
-    Point tip = way < 0 ? left : end;
-    page.line(left, end, ARROW);
+    Point tip = way < 0 ? from : end;
+    page.line(from, end, ARROW);
     page.line(tip, tip.plus(new Point(-way * 2.2, 1.2)), ARROW);
     page.line(tip, tip.plus(new Point(-way * 2.2, -1.2)), ARROW);
     page.text("uphill", end.plus(new Point(1.5, 0)), LETTERS, Anchor.START, false);

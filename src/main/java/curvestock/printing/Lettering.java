@@ -182,7 +182,7 @@ final class Lettering {
         && point.y() <= box.maxY();
   }
 
-  private static boolean overlap(Box a, Box b) {
+  static boolean overlap(Box a, Box b) {
     return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
   }
 

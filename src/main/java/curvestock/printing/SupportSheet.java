@@ -52,8 +52,9 @@ public final class SupportSheet {
             + where(helix)
             + " The footprint and the plan of the helix show them. Heights are above the base, which the"
             + " lowest supports stand on.");
-    new BenchWords(helix, figures).order().forEach(words -> flow.paragraph("•  " + words));
-    String rounding = new BenchWords(helix, figures).rounding().orElse("");
+    BenchWords bench = new BenchWords(helix, figures);
+    bench.order().forEach(words -> flow.paragraph("•  " + words));
+    String rounding = bench.rounding().orElse("");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(
           (rounding
@@ -66,7 +67,7 @@ public final class SupportSheet {
     }
     boolean rods = helix.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
     if (rods) {
-      new BenchWords(helix, figures).setting().ifPresent(flow::paragraph);
+      bench.setting().ifPresent(flow::paragraph);
       flow.heading(helix.rods().caption());
       flow.caution(Cautions.RODS.words());
       flow.table(helix.rods(), figures);
@@ -81,7 +82,6 @@ public final class SupportSheet {
               .with(CHECKED, new Text(PageTable.TICK_BOX)),
           figures);
     }
-    BenchWords bench = new BenchWords(helix, figures);
     if (!helix.blocks().isEmpty()) {
       flow.heading(helix.blocks().caption());
       flow.caution(Cautions.SHORT_BLOCKS);

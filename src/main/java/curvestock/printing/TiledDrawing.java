@@ -213,7 +213,7 @@ final class TiledDrawing {
       for (int y : new int[] {0, 1, -1}) {
         Point at = middle.plus(new Point(x * reach.x(), y * reach.y()));
         Box box = new Box(at.x() - wide, at.y() - size * 0.6, at.x() + wide, at.y() + size * 0.6);
-        long met = obstacles.stream().filter(obstacle -> meet(obstacle, box)).count();
+        long met = met(box);
         if (met < least) {
           least = met;
           best = at;
@@ -322,7 +322,7 @@ final class TiledDrawing {
         Point low = at.minus(origin).plus(new Point(right > 0 ? 0 : -CROSS_WIDE, -CROSS_NUMBER));
         Point high = low.plus(new Point(CROSS_WIDE, 2 * CROSS_NUMBER));
         Box box = new Box(low.x(), low.y(), high.x(), high.y());
-        long met = obstacles.stream().filter(obstacle -> meet(obstacle, box)).count();
+        long met = met(box);
         if (met < least) {
           least = met;
           best = at;
@@ -332,12 +332,9 @@ final class TiledDrawing {
     return best;
   }
 
-  /** Without a root: it is asked of every cross for every line of the drawing. */
-  private static boolean meet(Box one, Box other) {
-    return one.minX() <= other.maxX()
-        && other.minX() <= one.maxX()
-        && one.minY() <= other.maxY()
-        && other.minY() <= one.maxY();
+  /** How much of the drawing's lines and words a box covers. */
+  private long met(Box box) {
+    return obstacles.stream().filter(obstacle -> Lettering.overlap(obstacle, box)).count();
   }
 
   /** Whether more than one printed page shows the corner of cells. */

@@ -237,9 +237,7 @@ public final class ShopPaper {
         .chapter("Pieces to cut")
         .table(answer.bought().kinds().only("kind", "count", "name", "size", "numbers"))
         .say(HalfLapWords.added(job))
-        .say(
-            "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet. "
-                + BenchWords.UP);
+        .say(BenchWords.NUMBER + " " + BenchWords.UP);
   }
 
   private void shopping() {

@@ -4,7 +4,6 @@ import curvestock.app.Workshop;
 import curvestock.compare.Comparison;
 import curvestock.files.ResultFolder;
 import curvestock.plan.Plan;
-import curvestock.plan.PlanListener;
 import java.util.Optional;
 
 /** Everything that is taken to the saw, as one zip, every drawing checked. */
@@ -22,6 +21,6 @@ final class Packet {
    */
   static byte[] zip(Plan plan, Optional<Comparison> comparison, String jobText) {
     ResultFolder all = new ResultFolder().add("job.yaml", jobText);
-    return all.addAll(Workshop.packet(plan, comparison, PlanListener.NONE)).zip(FOLDER);
+    return all.addAll(Workshop.packet(plan, comparison)).zip(FOLDER);
   }
 }

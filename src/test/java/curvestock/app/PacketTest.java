@@ -68,7 +68,7 @@ class PacketTest {
   static void makePacket() throws Exception {
     Job job = JobReader.read(SMALL_HELIX, "small.yaml");
     plan = Workshop.plan(job, AT_ONCE);
-    packet = Workshop.archived(Workshop.packet(plan, Optional.empty(), PlanListener.NONE));
+    packet = Workshop.archived(Workshop.packet(plan, Optional.empty()));
   }
 
   @Test
@@ -109,8 +109,7 @@ class PacketTest {
 
   @Test
   void packet_madeAgain_isTheSameToTheLastByte() {
-    ResultFolder again =
-        Workshop.archived(Workshop.packet(plan, Optional.empty(), PlanListener.NONE));
+    ResultFolder again = Workshop.archived(Workshop.packet(plan, Optional.empty()));
 
     assertThat(again.contents().keySet()).isEqualTo(packet.contents().keySet());
     again

@@ -137,10 +137,11 @@ public final class BlockPlan {
   /** A cross piece on the blocks of each place that is held, if the job has them. */
   public int crossPieces() {
     return riser.crossPiece().millimetres() > 0
-        ? groups.stream()
-            .flatMap(group -> group.rows().stream())
-            .mapToInt(row -> row.edges().supports() > 0 ? 1 : 0)
-            .sum()
+        ? (int)
+            groups.stream()
+                .flatMap(group -> group.rows().stream())
+                .filter(row -> row.edges().supports() > 0)
+                .count()
         : 0;
   }
 

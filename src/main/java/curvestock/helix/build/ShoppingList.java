@@ -78,8 +78,11 @@ public final class ShoppingList {
         2L * bridge.count(),
         Optional.empty(),
         "for %s, two layers each, along the %s"
-            .formatted(
-                bridge.count() == 1 ? "1 edge strip" : bridge.count() + " edge strips", where));
+            .formatted(counted(bridge.count(), "edge strip"), where));
+  }
+
+  private static String counted(long count, String one) {
+    return count + " " + one + (count == 1 ? "" : "s");
   }
 
   private static void addBattens(List<BoardCutting.Cut> cuts, Bridge bridge) {
@@ -101,11 +104,8 @@ public final class ShoppingList {
           "%s riser blocks".formatted(blocks.count())
               + (braces.isEmpty()
                   ? ""
-                  : (bridged == 0 ? " and " : ", ")
-                      + (braces.size() == 1 ? "1 brace" : braces.size() + " braces"))
-              + (bridged == 0
-                  ? ""
-                  : bridged == 1 ? " and 1 batten" : " and " + bridged + " battens");
+                  : (bridged == 0 ? " and " : ", ") + counted(braces.size(), "brace"))
+              + (bridged == 0 ? "" : " and " + counted(bridged, "batten"));
       Length squaring = wood.inches() ? Length.ofInches(0.5) : Length.ofMillimetres(12);
       addStock(
           new BoardCutting(wood.stock().get(), wood.kerf(), squaring, style::roundSawn, cuts),
