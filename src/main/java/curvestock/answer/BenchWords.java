@@ -265,7 +265,7 @@ public final class BenchWords {
     }
     if (wood.stock().isPresent()) {
       lines.add(
-          "The cut list of boards shows how much of each board is left, for blocks you miscut.");
+          "The cut list shows what is left of each board: use it to replace a block you miscut.");
     }
     blocks
         .withoutRoom()

@@ -97,9 +97,11 @@ public final class BuyingWords {
     return buying.cost().isProvenLeast() || obstacles.isEmpty() ? proof() : obstacles.get(0);
   }
 
-  /** The same with the least that is proven: for whoever has time to read. */
+  /** The same with the least that is proven, unless that is the price of a single sheet. */
   public String proven() {
-    return standing().equals(proof()) ? proof() : proof() + " " + standing();
+    return standing().equals(proof()) || buying.cost().leastSheets() <= 1
+        ? standing()
+        : proof() + " " + standing();
   }
 
   /** What is proven of the cost. */

@@ -6,8 +6,8 @@ import java.util.stream.Stream;
 /** The cautions that every paper shows, each worded once. */
 public enum Cautions {
   PLANNING(
-      "These figures are a planning aid. Measure your sheets and the printed scale bars, cut one test"
-          + " piece, and run your own trains round a mock-up of the curve before you cut the rest."),
+      "These figures are a planning aid. Measure your sheets and the printed scale bars, cut two test"
+          + " pieces and try the joint between them, and run your own trains round a mock-up of the curve before you cut the rest."),
   DUST(
       "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask, and"
           + " vacuum rather than sweep."),
@@ -35,7 +35,7 @@ public enum Cautions {
   RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
   LIFTING(
       "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
-          + " keep fingers clear, pad its edges, and leave a way out for whoever works inside."),
+          + " keep fingers clear, pad its edges, and leave a way out for whoever is inside."),
   LICENSED(
       "Follow your tools' manuals and local codes. Leave house wiring, and anything hung from a ceiling, to a licensed electrician or builder.");
 

@@ -9,7 +9,6 @@ import curvestock.helix.build.LapEnd;
 import curvestock.helix.spec.Construction;
 import curvestock.job.Job;
 import curvestock.layout.Layout;
-import curvestock.layout.Placement;
 import curvestock.piece.Piece;
 import curvestock.plan.MarkedPieces;
 import curvestock.plan.Plan;
@@ -60,15 +59,16 @@ public final class HalfLapWords {
   }
 
   /**
-   * The laps of one kind of piece.
+   * The laps of one size on one kind of piece.
    *
    * @param places at which ends and from which faces, corners lettered as on every drawing
-   * @param size how long and how deep, in sentences
+   * @param size how long; may differ from one end of a piece to the other
+   * @param depth how deep
    */
-  public record OfKind(String places, String size) {}
+  public record OfKind(String places, String size, String depth) {}
 
   /**
-   * How laps are cut: each size once, then its kinds.
+   * How laps are cut: each size once, then its kinds, then the depth.
    *
    * @param laps of all sheets or of one
    */
@@ -80,9 +80,10 @@ public final class HalfLapWords {
     List<String> lines = new ArrayList<>();
     alike.forEach(
         (size, kinds) -> {
-          lines.add(size);
-          kinds.forEach(kind -> lines.add(kind.places()));
+          lines.add((alike.size() == 1 ? "Each half-lap is %s." : "Half-laps %s:").formatted(size));
+          kinds.stream().map(OfKind::places).distinct().forEach(lines::add);
         });
+    laps.stream().map(OfKind::depth).distinct().forEach(lines::add);
     return lines;
   }
 
@@ -96,26 +97,26 @@ public final class HalfLapWords {
     List<List<Lap>> laps = MarkedPieces.laps(plan, sheet);
     Map<Piece, List<Lap>> kinds = new LinkedHashMap<>();
     for (int i = 0; i < laps.size(); i++) {
-      Placement placement = layout.placements().get(i);
-      if (!laps.get(i).isEmpty()) {
-        kinds.putIfAbsent(placement.piece(), laps.get(i));
-      }
+      kinds.putIfAbsent(layout.placements().get(i).piece(), laps.get(i));
     }
-    String depth = depthWords(layout.sheet().thickness(), figures);
-    return kinds.entrySet().stream()
-        .map(kind -> ofKind(kind.getKey(), kind.getValue(), depth))
-        .toList();
+    String depth =
+        "The depth of each half-lap is half of what your own sheet measures: %s, if it is as thick as your job says."
+            .formatted(depthWords(layout.sheet().thickness(), figures));
+    List<OfKind> told = new ArrayList<>();
+    kinds.forEach(
+        (piece, ends) ->
+            ends.stream()
+                .collect(Collectors.groupingBy(this::size, LinkedHashMap::new, Collectors.toList()))
+                .forEach((size, same) -> told.add(new OfKind(places(piece, same), size, depth))));
+    return told;
   }
 
-  private OfKind ofKind(Piece piece, List<Lap> laps, String depth) {
-    return new OfKind(
-        "%s: cut the half-lap%s %s."
-            .formatted(
-                piece.id(),
-                laps.size() == 1 ? "" : "s",
-                laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and "))),
-        "Each half-lap is %s. The depth is half of what your own sheet measures: %s, if it is as thick as your job says."
-            .formatted(size(laps.get(0)), depth));
+  private static String places(Piece piece, List<Lap> laps) {
+    return "%s: cut the half-lap%s %s."
+        .formatted(
+            piece.id(),
+            laps.size() == 1 ? "" : "s",
+            laps.stream().map(lap -> place(piece, lap)).collect(Collectors.joining(" and ")));
   }
 
   private static String place(Piece piece, Lap lap) {

@@ -218,17 +218,19 @@ final class HelixTables {
         text("field", "Key in the job file", Assumption::field));
   }
 
-  /** {@code 12.3 lb of pieces from the sheets, 4 lb of blocks}. */
+  /**
+   * {@code 4 lb of riser blocks, the rest pieces from the sheets}: parts that nobody can add up
+   * wrong.
+   */
   static String weights(HelixOrder order, Figures figures, String risersAre) {
     HelixTables tables = new HelixTables(order, figures);
-    return figures.weight(tables.wood())
-        + " of pieces from the sheets"
-        + (tables.risers().kilograms() > 0
-            ? ", " + figures.weight(tables.risers()) + " of " + risersAre
-            : "")
-        + (tables.bought().kilograms() > 0
-            ? ", " + figures.weight(tables.bought()) + " of other wood on the shopping list"
-            : "")
-        + (tables.base().kilograms() > 0 ? ", " + figures.weight(tables.base()) + " of base" : "");
+    return part(figures, tables.risers(), " of " + risersAre)
+        + part(figures, tables.bought(), " of other wood on the shopping list")
+        + part(figures, tables.base(), " of base")
+        + "the rest pieces from the sheets";
+  }
+
+  private static String part(Figures figures, Mass mass, String what) {
+    return mass.kilograms() > 0 ? figures.weight(mass) + what + ", " : "";
   }
 }

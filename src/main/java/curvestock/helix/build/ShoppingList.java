@@ -62,7 +62,8 @@ public final class ShoppingList {
       return;
     }
     Bridge.Cut cut = bridge.cut(style);
-    String where = "%s edge past %s".formatted(bridge.outer() ? "outer" : "inner", bridge.over());
+    String where =
+        "%s edge between %s".formatted(bridge.outer() ? "outer" : "inner", bridge.between());
     if (batten) {
       add(
           "battens " + size(cut.length(), cut.depth(), cut.breadth()),

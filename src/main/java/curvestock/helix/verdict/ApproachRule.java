@@ -69,7 +69,7 @@ final class ApproachRule {
 
   private String bridged() {
     return stations.bridges().stream()
-        .map(bridge -> bridge.form().words() + " past " + bridge.over())
+        .map(bridge -> bridge.form().words() + " between " + bridge.between())
         .distinct()
         .collect(Collectors.joining(", "));
   }

@@ -8,7 +8,7 @@ public enum Place {
   OUTER_TRACK("outer-track", "on the outer track"),
   INSIDE("inside", "inside the curve"),
   OUTSIDE("outside", "outside the curve"),
-  OPEN("open", "in the open"),
+  OPEN("open", "between turns"),
   UNDER_PLATE("under-plate", "under a splice plate"),
   UNDER_PLATE_NEAR_END("under-plate-near-end", "under the splice plates near entry and exit"),
   UNDER_BATTEN("under-batten", "under the battens that bridge a gap"),
