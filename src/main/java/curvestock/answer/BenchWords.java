@@ -181,7 +181,7 @@ public final class BenchWords {
   }
 
   private String strips(List<Bridge> bridges) {
-    return "Make each edge strip of two layers of plywood or hardboard, %s thick each. It ends %s past the middle of the support at either end%s. Fit it when every piece that it touches is glued down, if need be after the next turn's first piece. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
+    return "Make each edge strip of two layers of plywood or hardboard, %s thick each, the face grain across the strip, so that it bends. It ends %s past the middle of the support at either end%s. Fit it once every piece that it touches is glued down. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
         .formatted(
             figures.given(layer(bridges)),
             figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
@@ -215,11 +215,11 @@ public final class BenchWords {
   /** What the heights of the supports are, and where rails and the top of the plywood lie. */
   public String heights() {
     SupportRow any = plan.supports().rows().get(0);
-    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside. The rail top is %s above the underside. 'From the ring' is measured along the lead. support-table.pdf lists the tops, with boxes to check off."
+    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; if your sheets are not that thick, change the job and make the packet again. The rail top is %s above the top of the plywood. 'From the ring' is measured along the lead. support-table.pdf lists the tops, with boxes to check off."
         .formatted(
             rounding().map(words -> words + " ").orElse(""),
             figures.given(spec.plywood()),
-            figures.sawn(any.railTop().minus(any.underside())));
+            figures.sawn(any.railTop().minus(any.underside()).minus(spec.plywood())));
   }
 
   /** What to mind when blocks are sawn. */
@@ -230,8 +230,8 @@ public final class BenchWords {
     BlockPlan blocks = new BlockPlan(wood, plan.supports());
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
-            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+        "The table of riser blocks has the lengths and angles. Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
+            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, clear the stop before the blade comes through, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
                 .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
@@ -246,7 +246,7 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "Set each block with %s across the roadbed and %s along the track. Blocks under an edge go flush with that edge."
+        "Set each block with %s across the roadbed and %s along the track, its long side uphill, straight above the block below. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
     if (wood.stock().isEmpty()) {
       lines.add(
@@ -297,7 +297,7 @@ public final class BenchWords {
   }
 
   private String ownBase() {
-    return "All heights are measured up from the top of the base. The base is not in this packet: make it flat and level, of whatever you judge strong enough to carry the helix (about %s without track) and a person who leans on it."
+    return "All heights are measured up from the top of the base. The base is not in this packet: make it flat and level, of whatever you judge strong enough to carry the helix (about %s without track) and a person who leans on it. If someone is to work inside, leave the middle open and the base high enough to duck under."
         .formatted(figures.weight((Mass) helix.figures().at(0, "weight")));
   }
 
@@ -309,17 +309,20 @@ public final class BenchWords {
     return List.of(
         "Build turn by turn, from the bottom up. "
             + (blocks
-                ? "Set the blocks under a turn's pieces; the last piece reaches the next turn's first support. "
-                : "Set the lower nuts under a turn's pieces to the heights listed; the last piece reaches the next turn's first support. ")
-            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support, at a joint with both pieces on. "
+                ? "Set the blocks under a turn's pieces, and those at the first support of the next turn, which the last piece reaches. "
+                : "Set the lower nuts under a turn's pieces to the heights listed, and those at the first support of the next turn, which the last piece reaches. ")
+            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on the support, have both pieces on. "
             + (blocks
-                ? "Shim a block that is low, trim one that is high, and tick the box in the support table."
-                : "Turn a nut to put a height right, and tick the box in the support table."),
+                    ? "Shim a block that is low, trim one that is high, and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
+                    : "Turn a nut to put a height right, and check the support off in the support table. A height is right if it is within %s (rule of thumb).")
+                .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
         "Glue only when every height of the turn is right: "
             + (blocks
-                ? "lift the pieces off, fasten the blocks, and put the pieces back with glue on the blocks and in the joints. Clamp the joints until they are dry, and drive a screw through a joint only with both pieces on."
+                ? "lift the pieces off, put glue on both ends of the blocks and in the joints, and put everything back. Screw the lowest blocks to the base, clamp the joints, and drive the screws down into the blocks, at a joint with both pieces on. Do it before the next turn's blocks cover the screws."
                 : "glue and clamp the joints, and run the upper nuts down when they are dry.")
-            + (strips ? " Fit an edge strip when every piece that it touches is glued down." : "")
+            + (strips
+                ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
+                : "")
             + " Lay the track and run your tallest train over it before the next turn goes on.");
   }
 
@@ -338,7 +341,7 @@ public final class BenchWords {
       board
           .cuts()
           .forEach(cut -> alike.computeIfAbsent(cut.part(), p -> new ArrayList<>()).add(cut));
-      String left = style.formatDown(board.left());
+      String left = figures.sawn(board.left());
       lines.add(
           "No. %s: %s; %s"
               .formatted(
@@ -389,7 +392,7 @@ public final class BenchWords {
   private String cuts(List<BoardCutting.Cut> alike) {
     BoardCutting.Cut first = alike.get(0);
     String count = alike.size() == 1 ? "" : alike.size() + " x ";
-    return count + first.part() + " " + figures.sawn(first.length());
+    return "%s%s (%s)".formatted(count, first.part(), figures.sawn(first.length()));
   }
 
   private String bearing(double at) {

@@ -157,7 +157,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, one sheet of %s would have to hold %s; the fullest layout found holds %s."
+          "A cheaper purchase would need one sheet of %s to hold %s; the fullest layout found holds %s."
               .formatted(
                   sheet,
                   together > needed

@@ -62,7 +62,7 @@ public enum Cautions {
 
   /** In a line, for a screen that has no room for more. */
   public static final String CUTTING_IN_A_LINE =
-      "Caution: measure your sheets, cut a test piece, protect eyes, ears and lungs, clamp the work.";
+      "Caution: measure your sheets, cut test pieces, protect eyes, ears and lungs, clamp the work.";
 
   /** The same of a helix. */
   public static final String BUILDING_IN_A_LINE =

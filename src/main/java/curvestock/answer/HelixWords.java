@@ -279,7 +279,10 @@ public final class HelixWords {
             (Length) helix.figures().at(0, "roomWidth"));
     return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
         .formatted(
-            ring,
+            ring
+                + (plan.beyondEdge(true).compareTo(Length.ZERO) > 0
+                    ? " (with what stands out beyond the roadbed)"
+                    : ""),
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
             figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
             figures.sawn(height()),
@@ -333,7 +336,7 @@ public final class HelixWords {
         .formatted(
             answer.figures().money(answer.priced()),
             sheets ? "included" : "not included",
-            answer.unpriced() > 0 ? "; plus " + unpriced : "");
+            answer.unpriced() > 0 ? ", without the " + unpriced : "");
   }
 
   /** That the pieces cannot be cut from the sheets, why, and what would help; empty if they can. */

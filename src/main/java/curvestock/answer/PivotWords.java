@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** How a trammel's pivot is held, by what lies under it: the one rule of every paper. */
 public final class PivotWords {
@@ -44,7 +43,7 @@ public final class PivotWords {
             entry ->
                 "By the time you rout "
                     + (entry.getValue().size() == 1 ? "piece " : "pieces ")
-                    + entry.getValue().stream().distinct().collect(Collectors.joining(", "))
+                    + Figures.list(entry.getValue().stream().distinct().toList())
                     + " with a trammel, "
                     + entry.getKey())
         .toList();
@@ -70,7 +69,7 @@ public final class PivotWords {
   }
 
   private static String again(String radius) {
-    return " Clamp a scrap of the same thickness to the bench there and find the pivot again: set the"
+    return " Fix a scrap of the same thickness there, to the boards that the sheet lies on, and find the pivot again: set the"
         + " trammel to "
         + radius
         + ". From each end of the outer arc, with a pad under the pin, swing a short arc on the scrap. The"

@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "the proven limits, joint work, glue, and what would change the answer");
+          "the proofs, glue and screws for the joints, and what would change the answer");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

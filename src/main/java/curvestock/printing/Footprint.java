@@ -33,6 +33,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The helix from above at full size, to lay on the bench before anything is cut: base, roadbed,
@@ -111,8 +112,12 @@ public final class Footprint {
             + ", with their names S1, S2 ... as in the support table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
     if (!plan.stations().bridges().isEmpty()) {
       notes.add(
-          "Short thick dashes along an edge: the edge strip or batten that carries it where a support is"
-              + " left out, as in the support table.");
+          "Short thick dashes along an edge: the %s that carries it where a support is left out, as in the support table."
+              .formatted(
+                  plan.stations().bridges().stream()
+                      .map(bridge -> bridge.form().words())
+                      .distinct()
+                      .collect(Collectors.joining(" or "))));
     }
     if (order.base().isPresent()) {
       notes.add("Dashed straight lines: the boards of the base.");
@@ -128,7 +133,7 @@ public final class Footprint {
             + ".");
     across().ifPresent(notes::add);
     notes.add(
-        "Lay the plan on the benchwork. Check that you can get in and out and that your longest cars"
+        "Lay the plan on the base. Check that you can get in and out and that your longest cars"
             + " clear the walls, then mark the supports through it.");
     if (job.invented()) {
       notes.add(SheetTitle.INVENTED_NOTE);

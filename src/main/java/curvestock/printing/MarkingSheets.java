@@ -389,7 +389,7 @@ public final class MarkingSheets {
         "There is an easier way than marking out every piece: cut one of each kind from its full-size"
             + " pattern, as exactly as you can, and keep it as the template. For each piece, mark its"
             + " corners and M on the sheet, line the template up with them and draw around it. Cut outside"
-            + " the line and trim to the template with a bearing bit if you have one. Do not saw thick"
+            + " the line and once the piece is out of the sheet, trim it to the template with a bearing bit if you have one. Do not saw thick"
             + " stacks: the blade wanders.");
   }
 

@@ -53,7 +53,7 @@ public final class PacketGuide {
           Entry.of(
               HAND,
               "footprint\\.pdf",
-              "full-size plan of the helix to lay on the benchwork: measure the scale bars, then tape the pages"),
+              "full-size plan of the helix to lay on the base: measure the scale bars, then tape the pages together"),
           Entry.of(HAND, "labels\\.pdf", "a label for each piece"),
           Entry.of(
               HAND,

@@ -81,7 +81,7 @@ function figures(plan, helix) {
 }
 
 const CAUTIONS = [
-  "These figures are a planning aid. Measure your sheets, cut one test piece and try it with your own trains before you cut the rest.",
+  "These figures are a planning aid. Measure your sheets, cut two test pieces and try the joint between them, and run your own trains round a mock-up of the curve before you cut the rest.",
   "Wear eye and hearing protection. Wood dust harms the lungs: use extraction and a mask. A laser also needs fume extraction and plywood sold as safe for lasers.",
   "Clamp the work, never hold a small piece by hand, never climb-cut, unplug before you change a blade or bit, and never leave a router or laser alone.",
   "A full sheet, or a helix, takes two people to lift. Leave house wiring, and anything hung from a ceiling, to a licensed electrician or builder; local codes come first.",

@@ -110,7 +110,7 @@ class HelixCommandTest {
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
         .contains("The helix does not work: ")
-        .containsPattern("fail +clearance in the open: 20.8 mm")
+        .containsPattern("fail +clearance between turns: 20.8 mm")
         // One value for all places: 32 mm for the train, 6.2 + 3 of wood and track, 6.2 of plate
         // make
         // 47.4 mm; where a train's inner side leaves the ring above at the entry, 6.3 % of the rise
@@ -169,7 +169,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isEqualTo(Main.ANSWER_IS_NO);
     assertThat(run.out())
-        .containsPattern("also\\s+in the open")
+        .containsPattern("also\\s+between turns")
         .contains("What would work, with all else as stated")
         .containsPattern("\n  3 turns \\(now 5\\.25\\): 44\\.\\d+ mm a turn, grade 2\\.1\\d %");
   }

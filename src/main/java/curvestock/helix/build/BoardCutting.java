@@ -61,8 +61,8 @@ public final class BoardCutting {
    * Nests the lengths.
    *
    * @param squaring what of each board is cut off to square its end
-   * @param printed the length that papers name for a length; where it is more than that, so much
-   *     room is kept, so that what is printed adds up
+   * @param printed the length that papers name for a length: that is what will be cut, so what is
+   *     printed adds up
    * @throws IllegalArgumentException if a length is longer than a board
    */
   public BoardCutting(
@@ -81,7 +81,7 @@ public final class BoardCutting {
   }
 
   private void place(Cut cut) {
-    double need = Math.max(cut.length().millimetres(), printed.apply(cut.length()).millimetres());
+    double need = printed.apply(cut.length()).millimetres();
     if (cut.length().millimetres() > stock.length().millimetres() + ROUNDING) {
       throw new IllegalArgumentException(
           "every length cut from "
@@ -141,7 +141,7 @@ public final class BoardCutting {
     List<Double> cuts =
         boards.stream()
             .flatMap(List::stream)
-            .map(cut -> Math.min(board, cut.length().millimetres() + kerf))
+            .map(cut -> Math.min(board, printed.apply(cut.length()).millimetres() + kerf))
             .toList();
     return LeastBoards.of(cuts, board);
   }

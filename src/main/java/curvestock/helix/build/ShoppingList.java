@@ -183,7 +183,11 @@ public final class ShoppingList {
               .formatted(
                   blocks.count(),
                   lowest,
-                  braces == 0 ? "" : ", two for each of the braces (%s)".formatted(braces)));
+                  braces == 0
+                      ? ""
+                      : braces == 1
+                          ? ", two for the brace"
+                          : ", two for each of the %s braces".formatted(braces)));
     }
   }
 

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param least below this a train does not pass
  * @param comfortable below this it passes, with less room than the standard asks
  * @param reason where the figures come from
+ * @param comfort where the comfortable height comes from, if not from there too
  */
-public record HeightNeed(Length least, Length comfortable, String reason) {
+public record HeightNeed(
+    Length least, Length comfortable, String reason, Optional<String> comfort) {
 
   /**
    * The tallest vehicle with its spare is the least; the standard's greatest height is comfortable.
@@ -34,7 +36,11 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
     return published
         .map(
             range ->
-                new HeightNeed(range.value().least(), range.value().greatest(), range.citation()))
+                new HeightNeed(
+                    range.value().least(),
+                    range.value().greatest(),
+                    range.citation(),
+                    Optional.empty()))
         .orElseThrow(
             () ->
                 new IllegalArgumentException(
@@ -52,7 +58,7 @@ public record HeightNeed(Length least, Length comfortable, String reason) {
         .map(
             range ->
                 new HeightNeed(
-                    vehicle, range.value().greatest(), reason + ", and " + range.citation()))
-        .orElseGet(() -> new HeightNeed(vehicle, vehicle, reason));
+                    vehicle, range.value().greatest(), reason, Optional.of(range.citation())))
+        .orElseGet(() -> new HeightNeed(vehicle, vehicle, reason, Optional.empty()));
   }
 }

@@ -12,6 +12,8 @@ public enum Fact {
   COMFORTABLE,
   /** Where a figure comes from. */
   SOURCE,
+  /** Where the comfortable figure is from, if from elsewhere. */
+  COMFORT_SOURCE,
   /** How long two levels lie over each other. */
   OVERLAP,
   /** What can be had at most in this way. */

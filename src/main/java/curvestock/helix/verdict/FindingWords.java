@@ -86,6 +86,15 @@ final class FindingWords {
         needed(v).equals(fact(v, Fact.COMFORTABLE))
             ? needed(v) + " is needed"
             : "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
+    if (v.facts().containsKey(Fact.COMFORT_SOURCE)) {
+      return "%s (%s is needed: %s; %s is comfortable: %s)"
+          .formatted(
+              measured(v),
+              needed(v),
+              source(v),
+              fact(v, Fact.COMFORTABLE),
+              Figures.text(v.facts().get(Fact.COMFORT_SOURCE)));
+    }
     if (!v.facts().containsKey(Fact.OVERLAP)) {
       return "%s (%s: %s)".formatted(measured(v), needs, source(v));
     }
@@ -145,12 +154,12 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade, where %s is usual (rule of thumb for each 1 %%: the length of your longest car, in HO at least %s)"
+    return "%s long for a %s change of grade; the rule of thumb (for each 1 %% the length of your longest car, in HO at least %s) gives %s"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
-            needed(v),
-            figures.length(Length.ofInches(12)));
+            figures.length(Length.ofInches(12)),
+            needed(v));
   }
 
   private String lead(Verdict v) {
@@ -173,8 +182,7 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "the curve bows out %s between supports, so blocks at both edges hold it level; where no track runs below and no block stands"
-                + " above, one under the centre line would do")
+            : "blocks at both edges keep the roadbed level; it bows out %s between supports")
         .formatted(measured(v));
   }
 
@@ -219,7 +227,7 @@ final class FindingWords {
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
-    return "rests on %s, %s %s"
+    return "the lead rests on %s, %s %s"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
@@ -242,7 +250,7 @@ final class FindingWords {
     if (v.state() == State.OK) {
       return leftOut.isEmpty()
           ? "no support is in the way of trains or the lead"
-          : "leave out %s on every turn, to clear trains and the lead%s"
+          : "left out on every turn, to clear trains and the lead: %s%s"
               .formatted(
                   leftOut.replaceAll(" (inner|outer)", " at the $1 edge"),
                   bridged.isEmpty() ? "" : "; in its place: " + bridged);

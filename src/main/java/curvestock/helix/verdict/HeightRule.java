@@ -39,12 +39,16 @@ final class HeightRule {
     Length free = obstacle.budget().free();
     boolean fails = free.compareTo(need.least()) < 0;
     boolean ok = free.compareTo(need.comfortable()) >= 0;
-    return Verdict.of(Rule.FREE_HEIGHT, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
-        .at(obstacle.place())
-        .measuring(free)
-        .against(need.least())
-        .with(Fact.COMFORTABLE, need.comfortable())
-        .with(Fact.SOURCE, new Text(need.reason()))
+    Verdict verdict =
+        Verdict.of(Rule.FREE_HEIGHT, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
+            .at(obstacle.place())
+            .measuring(free)
+            .against(need.least())
+            .with(Fact.COMFORTABLE, need.comfortable())
+            .with(Fact.SOURCE, new Text(need.reason()));
+    return need.comfort()
+        .map(source -> verdict.with(Fact.COMFORT_SOURCE, new Text(source)))
+        .orElse(verdict)
         .fixedBy(
             ok ? List.of() : fix(obstacle.budget(), fails ? need.least() : need.comfortable()));
   }

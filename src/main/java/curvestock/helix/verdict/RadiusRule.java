@@ -10,6 +10,7 @@ import curvestock.helix.standard.Sourced;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import curvestock.units.LengthUnit;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +41,7 @@ final class RadiusRule {
         SmallestRadius.nem111(spec.scale(), SmallestRadius.Use.PERMITTED, group());
     verdicts.add(
         judge(Rule.RADIUS_BY_STANDARD, radius, smallest.value())
-            .with(Fact.SOURCE, new Text(smallest.citation() + ", group " + group())));
+            .with(Fact.SOURCE, new Text(smallest.citation() + ", " + cars())));
     spec.traffic()
         .longest()
         .map(vehicle -> vehicle.length().times(TIMES_LONGEST))
@@ -54,6 +55,17 @@ final class RadiusRule {
         spec.traffic().longest().map(Vehicle::length).map(Length::millimetres).orElse(0.0)
             * spec.scale().ratio();
     return body <= GROUP_A ? VehicleGroup.A : body <= GROUP_B ? VehicleGroup.B : VehicleGroup.C;
+  }
+
+  /** For which cars the standard's figure is meant. */
+  private String cars() {
+    VehicleGroup group = group();
+    double body = group == VehicleGroup.A ? GROUP_A : GROUP_B;
+    String full =
+        style.unit().isImperial()
+            ? Math.round(Length.ofMillimetres(body).in(LengthUnit.FOOT)) + " ft"
+            : "%s m".formatted(body / 1000);
+    return "for full-size cars " + (group == VehicleGroup.C ? "over " : "up to ") + full + " long";
   }
 
   private static Verdict judge(Rule rule, Length radius, Length wanted) {
