@@ -309,8 +309,11 @@ public final class BenchWords {
     return List.of(
         "Build turn by turn, from the bottom up. "
             + (blocks
-                ? "Set the blocks under a turn's pieces, and those at the first support of the next turn, which the last piece reaches. "
-                : "Set the lower nuts under a turn's pieces to the heights listed, and those at the first support of the next turn, which the last piece reaches. ")
+                ? "Set the blocks under a turn's pieces"
+                : "Set the lower nuts under a turn's pieces to the heights listed")
+            + (reachesOn()
+                ? ", and at the first support of the next turn, which the last piece reaches. "
+                : ". ")
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on the support, have both pieces on. "
             + (blocks
                     ? "Shim a block that is low, trim one that is high, and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
@@ -324,6 +327,17 @@ public final class BenchWords {
                 ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
                 : "")
             + " Lay the track and run your tallest train over it before the next turn goes on.");
+  }
+
+  /** Whether some piece rests on a support of the next turn too. */
+  private boolean reachesOn() {
+    return plan.roadbed().pieces().stream()
+        .anyMatch(
+            piece ->
+                piece.stations().stream()
+                    .anyMatch(
+                        place ->
+                            plan.line().turnAt(place.at()) > plan.line().turnAt(piece.from())));
   }
 
   /** A line for each board or rod: what is cut from it and what is left. */

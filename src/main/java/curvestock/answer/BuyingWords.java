@@ -50,7 +50,9 @@ public final class BuyingWords {
   /** That there is more to buy than sheets, where all of it stands, and what it comes to. */
   public Optional<String> everythingElse() {
     int sheets = buying.purchase().rows().size();
-    int more = answer.shopping().rows().size() - sheets;
+    // Nobody buys the tax.
+    int tax = buying.cost().tax().isNone() ? 0 : 1;
+    int more = answer.shopping().rows().size() - sheets - tax;
     return more <= 0
         ? Optional.empty()
         : Optional.of(

@@ -91,16 +91,16 @@ public final class FixingWords {
   private String joints() {
     Construction construction = spec.construction();
     if (construction instanceof Construction.HalfLap) {
-      String shorter = figures.atMost(spec.plywood().minus(BlockScrews.SKIN));
       return "Half-laps: glue and clamp until dry."
           + (onBlocks() > 0
               ? " Where a joint sits on a block, the block's screw goes down through both halves of"
                   + " the lap into the block, and the lap needs no other screw."
               : "")
           + (onBlocks() < helix.plan().joints().all().size()
-              ? " If you screw a lap that has no block under it, use screws shorter than "
-                  + shorter
-                  + " so that none comes through."
+              ? (onBlocks() > 0
+                      ? " A lap with no block under it is glued only: "
+                      : " Do not screw it: ")
+                  + "a screw short enough not to come through would hardly hold."
               : "")
           + " (Rule of thumb.)";
     }

@@ -12,9 +12,9 @@ import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.PieceKind;
-import curvestock.helix.build.SupportRow;
 import curvestock.helix.clearance.HeightBudget;
 import curvestock.helix.spec.Grade;
+import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.VerdictWords;
@@ -22,7 +22,6 @@ import curvestock.units.Length;
 import curvestock.units.Mass;
 import curvestock.units.Share;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -89,15 +88,16 @@ final class HelixTables {
   }
 
   /**
-   * What the roadbed covers, both leads and what stands beyond its edges included. Edge strips lie
-   * along the ring, not along the leads.
+   * What the roadbed covers, both leads and what stands beyond its edges included. Ears are part of
+   * the pieces; edge strips lie along the ring, not along the leads.
    */
   private static Box room(HelixPlan plan) {
     Map<String, PieceKind> kinds =
         plan.roadbed().kinds().stream().collect(Collectors.toMap(PieceKind::id, kind -> kind));
     List<BedPiece> pieces = plan.roadbed().pieces();
-    double everywhere = plan.spec().beyondEdges().millimetres();
-    double onRing = plan.beyondEdge(true).millimetres();
+    double ears = plan.spec().earReach().millimetres();
+    double everywhere = plan.spec().beyondEdges().millimetres() - ears;
+    double onRing = plan.beyondEdge(true).millimetres() - ears;
     return IntStream.range(0, pieces.size())
         .mapToObj(
             i -> {
@@ -123,11 +123,10 @@ final class HelixTables {
     return Length.ofMillimetres(Math.min(room.width(), room.height()));
   }
 
+  /** Where the climb ends, maybe beyond the last support. */
   private static Length roomHeight(HelixPlan plan) {
-    return plan.supports().rows().stream()
-        .map(SupportRow::railTop)
-        .max(Comparator.naturalOrder())
-        .orElseThrow();
+    HelixSpec spec = plan.spec();
+    return spec.supports().footHeight().plus(plan.climb().climb()).plus(spec.railAboveUnderside());
   }
 
   private static Length track(HelixPlan plan) {

@@ -9,9 +9,13 @@ import curvestock.packing.SearchSettings;
 import curvestock.piece.Demand;
 import curvestock.plan.Plan;
 import curvestock.sheet.SheetStock;
+import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * Lays small parts into what planned sheets leave over, the emptiest sheet first, and the rest on
@@ -32,16 +36,36 @@ final class Nesting {
     if (small.isEmpty()) {
       return SmallFit.none(plan.layouts());
     }
+    List<Layout> emptiest = new ArrayList<>(plan.layouts());
+    emptiest.sort(Comparator.comparingDouble(Layout::areaYield));
+    SmallFit fit = SmallFit.none(emptiest);
+    for (List<Demand> alike : byThickness(small)) {
+      fit = fit(plan, alike, fit);
+    }
+    return fit;
+  }
+
+  /** Plates may be of another thickness than the roadbed: each thickness has sheets of its own. */
+  private Collection<List<Demand>> byThickness(List<Demand> small) {
+    return small.stream()
+        .collect(
+            Collectors.groupingBy(
+                demand -> demand.piece().thickness().orElse(main.thickness()),
+                TreeMap::new,
+                Collectors.toList()))
+        .values();
+  }
+
+  private SmallFit fit(Plan plan, List<Demand> small, SmallFit before) {
+    Length thick = small.get(0).piece().thickness().orElse(main.thickness());
     int wanted = Design.count(small);
     double area = small.stream().mapToDouble(d -> d.count() * d.piece().shape().area()).sum();
     SearchSettings quick = plan.job().search().at(Effort.QUICK);
     List<Demand> rest = small;
-    List<Layout> emptiest = new ArrayList<>(plan.layouts());
-    emptiest.sort(Comparator.comparingDouble(Layout::areaYield));
     List<Layout> layouts = new ArrayList<>();
-    for (Layout layout : emptiest) {
+    for (Layout layout : before.layouts()) {
       Layout filled = layout;
-      if (!rest.isEmpty()) {
+      if (!rest.isEmpty() && layout.sheet().isAsThickAs(thick)) {
         Packer packer = packers.of(layout.sheet(), plan.job().cutting(), quick);
         filled = packer.fillUp(layout, rest, Control.NONE).layout();
         rest = filled.rest(rest, 1);
@@ -49,12 +73,13 @@ final class Nesting {
       layouts.add(filled);
     }
     int nested = wanted - Design.count(rest);
-    Packer packer = packers.of(main, plan.job().cutting(), quick);
+    SheetStock fresh = fresh(plan, thick);
+    Packer packer = packers.of(fresh, plan.job().cutting(), quick);
     int extra = 0;
-    long left = left(plan);
+    long left = left(plan, fresh);
     double perRound = -1;
     while (!rest.isEmpty() && extra < left && perRound != 0) {
-      Layout empty = new Layout(main, plan.job().cutting(), List.of());
+      Layout empty = new Layout(fresh, plan.job().cutting(), List.of());
       Layout filled = packer.fillUp(empty, rest, Control.NONE).layout();
       perRound = filled.placements().size();
       rest = filled.rest(rest, 1);
@@ -62,19 +87,29 @@ final class Nesting {
       layouts.add(filled);
     }
     return new SmallFit(
-        wanted,
-        nested,
-        extra,
-        main.price().times(extra),
-        area,
-        extra * main.area(),
-        rest.isEmpty(),
+        before.wanted() + wanted,
+        before.nested() + nested,
+        before.extraSheets() + extra,
+        before.extraCost().plus(fresh.price().times(extra)),
+        before.area() + area,
+        before.extraArea() + extra * fresh.area(),
+        before.complete() && rest.isEmpty(),
         layouts);
   }
 
-  /** How many of the main sheet can still be had. */
-  private long left(Plan plan) {
-    long used = plan.layouts().stream().filter(layout -> layout.sheet().equals(main)).count();
-    return main.available().isPresent() ? main.available().getAsInt() - used : Long.MAX_VALUE;
+  /** The sheet to buy for what has no room: the main one, else the cheapest that is as thick. */
+  private SheetStock fresh(Plan plan, Length thick) {
+    return main.isAsThickAs(thick)
+        ? main
+        : plan.job().sheets().stream()
+            .filter(sheet -> sheet.isAsThickAs(thick))
+            .min(Comparator.comparing(SheetStock::price))
+            .orElse(main);
+  }
+
+  /** How many of a sheet can still be had. */
+  private static long left(Plan plan, SheetStock sheet) {
+    long used = plan.layouts().stream().filter(layout -> layout.sheet().equals(sheet)).count();
+    return sheet.available().isPresent() ? sheet.available().getAsInt() - used : Long.MAX_VALUE;
   }
 }

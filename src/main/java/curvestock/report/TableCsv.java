@@ -61,12 +61,16 @@ public final class TableCsv {
           case LENGTH, SAWN, GIVEN_LENGTH, OFFCUT, RUN -> figures.style().unit().symbol();
           case ANGLE -> "deg";
           case SHARE -> "%";
-          case WEIGHT -> figures.isImperial() ? "lb" : "kg";
+          case WEIGHT -> weightUnit();
           case MINUTES -> "min";
           case TEXT, COUNT, TURNS, MONEY -> "";
         };
     String title = column.title().toLowerCase(Locale.ROOT);
     return unit.isEmpty() ? title : title + " (" + unit + ")";
+  }
+
+  private String weightUnit() {
+    return figures.isImperial() ? "lb" : "kg";
   }
 
   private String cell(Quantity figure, Measure measure) {
@@ -83,7 +87,8 @@ public final class TableCsv {
       return money.plain();
     }
     if (figure instanceof Mass mass) {
-      return Figures.decimal(figures.isImperial() ? mass.pounds() : mass.kilograms(), 3);
+      String number = Figures.decimal(figures.isImperial() ? mass.pounds() : mass.kilograms(), 3);
+      return measure == Measure.WEIGHT ? number : number + " " + weightUnit();
     }
     if (figure instanceof Share share) {
       return String.format(Locale.ROOT, "%.2f", share.percent());

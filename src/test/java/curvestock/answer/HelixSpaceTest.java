@@ -1,9 +1,16 @@
 package curvestock.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.app.Workshop;
+import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.ScheduleRow;
+import curvestock.job.HelixJob;
 import curvestock.job.Job;
+import curvestock.job.JobReader;
+import curvestock.units.Length;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -26,8 +33,73 @@ class HelixSpaceTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "Floor space 57 in across, or 60 1/2 x 60 1/2 in with the leads; 47 1/2 in"
-                            + " clear inside. Allow standing room around it. The highest rail is"
+                        "Floor space 57 in across (with what stands out beyond the roadbed), or 60 1/2 x 60"
+                            + " 1/2 in with the leads; 47 1/2 in clear inside. Allow standing room around it. The highest rail is"
                             + " 24 61/64 in above the base, the roof of the tallest train 27 47/64 in."));
+  }
+
+  /** Ears stand out 30 mm on either side, and are part of the pieces: they count once. */
+  @Test
+  void room_withEars_countsThemOnce() throws Exception {
+    Table plain = figures(HelixJob.TEXT);
+    Table ears =
+        figures(
+            HelixJob.with(
+                "inset: 12, fit: 0.4", "inset: -14, fit: 0.4, ear: {width: 40, reach: 30}"));
+
+    for (String side : List.of("roomLength", "roomWidth")) {
+      assertThat(mm(ears, side) - mm(plain, side)).as(side).isBetween(0.0, 60.001);
+    }
+  }
+
+  /** Foot 40 mm, all of the climb, and 6.2 + 1.6 + 1.4 mm of wood and track above it. */
+  @Test
+  void roomHeight_whereTheExitLeadClimbs_isItsEnd() throws Exception {
+    Table figures = figures(HelixJob.TEXT);
+
+    assertThat(mm(figures, "roomHeight")).isCloseTo(49.2 + mm(figures, "climb"), within(1e-9));
+  }
+
+  /** What lies below has to be there first: two layers on the same rods. */
+  @Test
+  void schedule_ofTwoLayers_laysTheLowerFirst() throws Exception {
+    List<BedPiece> order =
+        building(
+                HelixJob.with(
+                    "{plate: {length: 60, inset: 12, screws-each-side: 2}}", "two-layers"))
+            .plan()
+            .schedule()
+            .rows()
+            .stream()
+            .map(ScheduleRow::piece)
+            .toList();
+
+    assertThat(order).anyMatch(piece -> piece.layer() == 2);
+    for (BedPiece upper : order) {
+      for (BedPiece lower : order) {
+        if (lower.layer() < upper.layer()
+            && lower.from() < upper.to() - 1e-6
+            && upper.from() < lower.to() - 1e-6) {
+          assertThat(order.indexOf(lower))
+              .as(lower.number() + " under " + upper.number())
+              .isLessThan(order.indexOf(upper));
+        }
+      }
+    }
+  }
+
+  private static Building building(String text) throws Exception {
+    Job job = JobReader.read(text, "helix.yaml");
+    return Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true)
+        .building()
+        .orElseThrow();
+  }
+
+  private static Table figures(String text) throws Exception {
+    return building(text).figures();
+  }
+
+  private static double mm(Table figures, String column) {
+    return ((Length) figures.at(0, column)).millimetres();
   }
 }

@@ -158,13 +158,16 @@ public record HelixSpec(
 
   /** What stands out sideways beyond the roadbed's edges: ears, or plates beside it. */
   public Length beyondEdges() {
-    Length ears =
-        supports.riser() instanceof Riser.ThreadedRods rods
-            ? rods.ear().map(Riser.Ear::reach).orElse(Length.ZERO)
-            : Length.ZERO;
     Length plates =
         construction instanceof Construction.PlatesBeside beside ? beside.thickness() : Length.ZERO;
-    return ears.longer(plates);
+    return earReach().longer(plates);
+  }
+
+  /** How far ears stand out; zero without ears. */
+  public Length earReach() {
+    return supports.riser() instanceof Riser.ThreadedRods rods
+        ? rods.ear().map(Riser.Ear::reach).orElse(Length.ZERO)
+        : Length.ZERO;
   }
 
   /**
