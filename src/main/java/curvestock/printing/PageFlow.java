@@ -36,7 +36,7 @@ final class PageFlow {
   private static final double[] AIR = {1, 0.85, 0.7, 0.55, 0.4};
 
   /** Less air is taken to save this share of the pages. */
-  private static final double SAVED = 0.2;
+  private static final double SAVED = 0.15;
 
   private static final double LEADING = 1.4;
 
@@ -125,11 +125,12 @@ final class PageFlow {
     }
   }
 
-  /** With fewer slivers, or as few on pages that are fewer by so much that it pays. */
+  /** With fewer slivers, or on pages that are fewer by so much that it pays for a sliver more. */
   private boolean isBetter(PageFlow airier) {
     long more = slivers() - airier.slivers();
     int saved = airier.pages.size() - pages.size();
-    return more < 0 || (more == 0 && saved > 1 && saved >= SAVED * airier.pages.size());
+    return (more < 0 && saved >= 0)
+        || (saved > 1 && saved > more && saved >= SAVED * airier.pages.size());
   }
 
   private long slivers() {
