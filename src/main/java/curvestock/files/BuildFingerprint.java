@@ -31,8 +31,17 @@ final class BuildFingerprint {
 
   private BuildFingerprint() {}
 
+  /** Worked out once a process, when first asked for. */
+  private static final class Own {
+    static final Optional<String> FINGERPRINT = ofOwnFiles();
+  }
+
   /** The fingerprint; nothing where the program cannot see its own files. */
   static Optional<String> find() {
+    return Own.FINGERPRINT;
+  }
+
+  private static Optional<String> ofOwnFiles() {
     CodeSource source = BuildFingerprint.class.getProtectionDomain().getCodeSource();
     if (source == null) {
       return Optional.empty();
