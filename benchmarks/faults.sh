@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # What becomes of a result folder when things go wrong: kill -9 at random moments, a full disk, a read-only
 # one, too little memory, Ctrl-C, two runs into one folder, a clock that jumps, a pipe that closes, packings
-# kept between runs that were damaged.
+# and whole runs kept between runs that were damaged.
 #
 #   benchmarks/faults.sh [KILLS] [SEED]        after `mvn -q verify`, as root for the mounts; Linux
 #
@@ -41,7 +41,12 @@ pieces:
 search: {effort: quick}
 JOB
 
-plan() { "${curvestock[@]}" plan "$work/job.yaml" --quiet "$@" >"$work/said" 2>&1; }
+again() { "${curvestock[@]}" plan "$work/job.yaml" --quiet "$@" >"$work/said" 2>&1; }
+
+# Kept runs are forgotten, or nothing would be worked out.
+forget() { rm -f "$work"/cache/curvestock/*.run; }
+
+plan() { forget; again "$@"; }
 
 echo "two whole results"
 plan --out "$work/old" || { cat "$work/said"; exit 1; }
@@ -50,17 +55,22 @@ plan --out "$work/new" --seed 2 || exit 1
 start=$(date +%s%N)
 plan --out "$work/new" --seed 2 --force || exit 1
 took=$(($(date +%s%N) - start))
+mkdir "$work/runs"
+cp "$work"/cache/curvestock/*.run "$work/runs"
 old=$(print_of "$work/old")
 new=$(print_of "$work/new")
 [ "$old" != "$new" ] || fault "two seeds gave one result; the script cannot tell them apart"
 
 # Half of the kills fall anywhere; half wait for the hidden folder and fall while it is written and moved.
+# In four rounds of eight the result is worked out, in four it is taken from a kept run.
 echo "kill -9, $kills times; a run takes $((took / 1000000)) ms"
 declare -A seen=()
 for ((i = 0; i < kills; i++)); do
   rm -rf "$work/out" "$work"/.curvestock-*
   before=absent
   if ((i / 2 % 2)); then cp -r "$work/old" "$work/out"; before=$old; fi
+  forget
+  if ((i / 4 % 2)); then cp "$work"/runs/* "$work/cache/curvestock"; fi
   "${curvestock[@]}" plan "$work/job.yaml" --quiet --seed 2 --out "$work/out" --force >/dev/null 2>&1 &
   victim=$!
   if ((i % 2)); then
@@ -125,6 +135,7 @@ for heap in 8m 12m 16m 24m 32m 48m; do
 done
 
 echo "Ctrl-C"
+forget
 sed -i 's/effort: quick/effort: thorough/' "$work/job.yaml"
 for share in 20 60 100 150; do
   at=$((took * share / 100000000))
@@ -150,6 +161,7 @@ echo "two runs into one folder"
 for ((i = 0; i < ${PAIRS:-10}; i++)); do
   rm -rf "$work/out"
   if ((i % 2)); then cp -r "$work/old" "$work/out"; fi
+  forget
   "${curvestock[@]}" plan "$work/job.yaml" --quiet --out "$work/out" --force >"$work/said1" 2>&1 & one=$!
   "${curvestock[@]}" plan "$work/job.yaml" --quiet --seed 2 --out "$work/out" --force >"$work/said2" 2>&1 & two=$!
   wait $one; a=$?
@@ -166,6 +178,7 @@ echo "clock"
 if command -v faketime >/dev/null; then
   for when in '1999-12-31 23:59:59' '2038-01-19 03:14:07' '2026-03-29 01:59:59 x100'; do
     rm -rf "$work/out"
+    forget
     faketime -f "@$when" "${curvestock[@]}" plan "$work/job.yaml" --quiet --out "$work/out" >"$work/said" 2>&1 || fault "at $when: $(tail -1 "$work/said")"
     [ "$(print_of "$work/out")" = "$old" ] || fault "at $when: other bytes"
   done
@@ -174,30 +187,36 @@ else
   echo "  skipped: no faketime (Debian: apt-get install faketime)"
 fi
 
-echo "damaged packings"
+echo "damaged packings and kept runs"
 JDK_JAVA_OPTIONS=-Dcurvestock.cache=off plan --out "$work/plain" || fault "without kept packings: $(tail -1 "$work/said")"
 [ "$(print_of "$work/plain")" = "$old" ] || fault "kept packings change the result"
 kept="$work/cache/curvestock"
-ls "$kept"/*.packing >/dev/null 2>&1 || fault "no packings are kept, so there is nothing to damage"
-for damage in flip cut empty noise long folder forbidden; do
+plan --out "$work/out" --force
+for kind in packing run; do
+  ls "$kept"/*.$kind >/dev/null 2>&1 || fault "no ${kind}s are kept, so there is nothing to damage"
+done
+for what in {packing,run}-{flip,cut,empty,noise,long,folder,forbidden}; do
+  kind=${what%-*}
+  damage=${what#*-}
   rm -rf "$work/out" "$kept"
   plan --out "$work/out" --force
-  for file in "$kept"/*.packing; do
+  [ $kind = run ] || forget
+  for file in "$kept"/*.$kind; do
     size=$(stat -c %s "$file")
     case $damage in
       flip) printf '\xff' | dd of="$file" bs=1 seek=$((RANDOM % size)) conv=notrunc status=none ;;
       cut) truncate -s $((RANDOM % size)) "$file" ;;
       empty) : >"$file" ;;
       noise) head -c 1000 /dev/urandom >"$file" ;;
-      long) truncate -s 50M "$file" ;;
+      long) truncate -s 80M "$file" ;;
       folder) rm "$file"; mkdir -p "$file/inside" ;;
       forbidden) rm -rf "$kept"; : >"$kept"; break ;;
     esac
   done
-  plan --out "$work/out" --force || fault "$damage: $(tail -1 "$work/said")"
-  [ "$(print_of "$work/out")" = "$old" ] || fault "$damage: other bytes"
-  no_trace "$work/said" "$damage"
-  echo "  $damage: exit 0, the same bytes"
+  again --out "$work/out" --force || fault "$what: $(tail -1 "$work/said")"
+  [ "$(print_of "$work/out")" = "$old" ] || fault "$what: other bytes"
+  no_trace "$work/said" "$what"
+  echo "  $what: exit 0, the same bytes"
 done
 
 echo "a pipe that closes"

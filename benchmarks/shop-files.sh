@@ -8,6 +8,8 @@ jar=$1
 here=$(cd "$(dirname "$0")/.." && pwd)
 python=${PYTHON:-python3}
 work=$(mktemp -d)
+# Nobody's cache: what an earlier run of this script kept would be checked a second time.
+export XDG_CACHE_HOME=$work/cache
 jobs=${JOBS:-"default first-helix-quarter porch-helix-store-cut closet-spiral window-loops harbor-curves
   helix/boathouse-spiral helix/orchard-climb"}
 settings=(

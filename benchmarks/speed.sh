@@ -35,7 +35,7 @@ row() { # what, goal, then the command's words
   rows+=("$what|$goal|$a|$b")
 }
 
-# Nobody's cache, and for each command an empty one: helix and packet have no option to refuse it.
+# Nobody's cache, and for each command an empty one: `run` deletes it.
 export XDG_CACHE_HOME="$scratch/empty"
 rows=()
 before=$(calibrate)
@@ -53,7 +53,9 @@ done
 export XDG_CACHE_HOME="$scratch/cache"
 run "$new" plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick >/dev/null
 [ -z "$old" ] || run "$old" plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick >/dev/null
-row "the same from the cache, boathouse" 4 plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick
+row "the same again, boathouse" 4 plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick
+row "the same with \`--details\`: its layouts from the cache, all else made anew" "" \
+  plan demo-data/helix/boathouse-spiral.yaml "${out[@]}" --effort quick --details
 after=$(calibrate)
 
 benchmarks/head.sh "Processor time of whole commands" "efforts as named, seed 1"

@@ -21,14 +21,16 @@ image=target/image/curvestock/bin/curvestock
 named=(
   "bare JVM, hello|java -cp $work Hello"
   "jar, --version|java -jar target/curvestock.jar --version"
-  "jar, default plan at quick effort|java -jar target/curvestock.jar plan --effort quick --quiet"
+  "jar, default plan at quick effort|java -jar target/curvestock.jar plan --effort quick --quiet --no-cache"
+  "jar, the same plan again|java -jar target/curvestock.jar plan --effort quick --quiet"
 )
 if [ -x "$image" ]; then
   named+=(
     "image with class data, --version|$image --version"
-    "image with class data, default plan at quick effort|$image plan --effort quick --quiet"
+    "image with class data, default plan at quick effort|$image plan --effort quick --quiet --no-cache"
   )
 fi
+export XDG_CACHE_HOME="$work/cache"
 args=()
 for one in "${named[@]}"; do args+=(-n "${one%%|*}" "${one#*|}"); done
 hyperfine --warmup 1 --runs "$runs" --export-json "$work/times.json" "${args[@]}"

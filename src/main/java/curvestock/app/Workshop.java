@@ -17,9 +17,9 @@ import curvestock.compare.OwnPlan;
 import curvestock.compare.Question;
 import curvestock.drawing.HelixTitle;
 import curvestock.files.FileProblem;
+import curvestock.files.Inputs;
 import curvestock.files.PackingCache;
 import curvestock.files.ResultFolder;
-import curvestock.files.TextFiles;
 import curvestock.helix.HelixOrder;
 import curvestock.job.Batch;
 import curvestock.job.DefaultJob;
@@ -71,7 +71,6 @@ import java.util.stream.Stream;
 /** What Curvestock can do, for the command line, the page and anybody's program. */
 public final class Workshop {
 
-  private static final int MOST_JOB_BYTES = 1_000_000;
   private static final int CHART_WIDTH = 1350;
   private static final SpareFonts FONTS = JobFiles.FONTS;
   private static final String SVG = ".svg";
@@ -85,20 +84,26 @@ public final class Workshop {
    * @throws curvestock.job.JobException if it is not a right job; holds all problems
    */
   public static Job readJob(Optional<Path> file) throws FileProblem {
+    return readJob(file, new Inputs());
+  }
+
+  /**
+   * The same.
+   *
+   * @param inputs remembers all files that are read
+   */
+  public static Job readJob(Optional<Path> file, Inputs inputs) throws FileProblem {
     if (file.isEmpty()) {
       return DefaultJob.read();
     }
     return JobReader.read(
-        TextFiles.read(file.get(), MOST_JOB_BYTES),
-        file.get().toString(),
-        path -> beside(file.get(), path));
+        inputs.read(file.get()), file.get().toString(), path -> beside(file.get(), path, inputs));
   }
 
   /** A stock file is meant from the job's own folder. */
-  private static StockFiles.Found beside(Path job, String path) {
+  private static StockFiles.Found beside(Path job, String path, Inputs inputs) {
     try {
-      return StockFiles.Found.text(
-          TextFiles.read(job.toAbsolutePath().resolveSibling(path), MOST_JOB_BYTES));
+      return StockFiles.Found.text(inputs.read(job.resolveSibling(path)));
     } catch (FileProblem | InvalidPathException e) {
       return StockFiles.Found.problem("cannot be read: " + e.getMessage());
     }

@@ -152,7 +152,10 @@ final class PocketCheck {
           piece.drawn().name());
     }
     for (int i = 0; i < areas.size(); i++) {
-      used[i] |= areas.get(i).whole().intersection(best).getArea() > NOTHING;
+      Polygon whole = areas.get(i).whole();
+      used[i] |=
+          whole.getEnvelopeInternal().intersects(best.getEnvelopeInternal())
+              && whole.intersection(best).getArea() > NOTHING;
     }
     return best;
   }

@@ -101,7 +101,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }
-    return 0;
+    return options.end(0);
   }
 
   private Comparison work(Job job, Question question) throws Infeasible, FileProblem {
@@ -109,7 +109,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       Comparison comparison =
           Workshop.compare(
               job, question, new Progress(terminal, Figures.of(job)), options.packers());
-      options.publish(() -> Workshop.result(comparison));
+      options.publish(() -> Workshop.result(comparison), terminal);
       return comparison;
     }
   }
@@ -123,7 +123,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       BatchComparison found =
           Workshop.compare(
               batch, question, new Progress(terminal, Figures.PLAIN), options.packers());
-      options.publish(() -> Workshop.result(found));
+      options.publish(() -> Workshop.result(found), terminal);
       return found;
     }
   }

@@ -62,7 +62,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
         "helix-plan.png and helix-side.png",
         "drawings, schedule and tables",
         "all checks, heights, joints, supports and cautions");
-    return report.unfit().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO;
+    return options.end(report.unfit().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO);
   }
 
   private Answer work(Job job) throws FileProblem {
@@ -70,7 +70,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
       // Sheets are here for their price: planned in haste unless more is asked for.
       Job planned = options.effortIsGiven() ? job : job.with(job.search().at(Effort.QUICK));
       Answer report = Workshop.helix(planned, !noSheets, terminal, options.packers());
-      options.publish(() -> Workshop.helixResult(report));
+      options.publish(() -> Workshop.helixResult(report), terminal);
       return report;
     }
   }

@@ -2,13 +2,14 @@ package curvestock.cli;
 
 import curvestock.app.Workshop;
 import curvestock.files.FileProblem;
+import curvestock.files.FinishedRun;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
 import curvestock.packing.RecentPackings;
 import curvestock.packing.SearchSettings;
-import java.io.PrintWriter;
+import curvestock.plan.PlanListener;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,9 +24,6 @@ import picocli.CommandLine.Spec;
 
 /** What all commands share that work a job out: which job, how hard, and where to write. */
 final class JobOptions {
-
-  /** {@code off} keeps the tests of this program out of their user's cache. */
-  private static final String CACHE = "curvestock.cache";
 
   /** Some 20 MB of memory at most; a comparison of a large job fills a tenth of it. */
   private static final long MOST_KEPT_CHARACTERS = 20_000_000;
@@ -84,8 +82,10 @@ final class JobOptions {
   @Option(
       names = "--no-cache",
       description =
-          "Search afresh: do not use layouts kept from earlier runs, and do not keep the new ones. Slower; the answer is the same.")
+          "Work it out again: use nothing kept from earlier runs, and keep nothing. Slower; the answer is the same.")
   private boolean noCache;
+
+  private final Outcome outcome = new Outcome();
 
   boolean debug() {
     return debug.isGiven();
@@ -121,10 +121,10 @@ final class JobOptions {
   List<Job> jobs() throws FileProblem {
     List<Job> jobs = new ArrayList<>();
     if (files.isEmpty()) {
-      jobs.add(settings(Workshop.readJob(Optional.empty())));
+      jobs.add(settings(Workshop.readJob(Optional.empty(), outcome.inputs())));
     }
     for (Path file : files) {
-      jobs.add(settings(Workshop.readJob(Optional.of(file))));
+      jobs.add(settings(Workshop.readJob(Optional.of(file), outcome.inputs())));
     }
     if (out != null) {
       ResultFolder.requireFree(out, force);
@@ -151,9 +151,7 @@ final class JobOptions {
   }
 
   static Packers packers(boolean withoutCache) {
-    return withoutCache || "off".equals(System.getProperty(CACHE))
-        ? Packers.FORGETFUL
-        : Workshop.remembering();
+    return withoutCache ? Packers.FORGETFUL : Workshop.remembering();
   }
 
   /**
@@ -165,23 +163,32 @@ final class JobOptions {
    * @param more what --details would print
    */
   void print(List<String> answer, String written, String lookAt, String gives, String more) {
-    PrintWriter printer = mixee.commandLine().getOut();
-    answer.forEach(printer::println);
-    printer.println();
-    printer.println(
-        out()
-            .map(dir -> written + ": " + dir + " (look at " + lookAt + " first)")
-            .orElse("No files were saved. To save " + gives + ", run it again with --out DIR."));
+    List<String> lines = new ArrayList<>(answer);
+    lines.add("");
+    lines.add(
+        out == null
+            ? "No files were saved. To save " + gives + ", run it again with --out DIR."
+            : written + ": " + FinishedRun.FOLDER + " (look at " + lookAt + " first)");
     if (!details && !more.isEmpty()) {
-      printer.println("For " + more + ", add --details.");
+      lines.add("For " + more + ", add --details.");
     }
-    printer.flush();
+    outcome.print(lines, out(), mixee.commandLine().getOut());
   }
 
-  /** Writes the result if a folder was named; only then it is made at all. */
-  void publish(Supplier<ResultFolder> result) throws FileProblem {
+  /**
+   * Writes the result if a folder was named; only then it is made at all.
+   *
+   * @param listener who knows by now whether the search was stopped
+   */
+  void publish(Supplier<ResultFolder> result, PlanListener listener) throws FileProblem {
     if (out != null) {
-      result.get().publish(out, force);
+      outcome.publish(result.get(), out, force);
     }
+    outcome.stoppedIf(listener.stopped());
+  }
+
+  /** The last of all, with the exit code: the outcome is kept. */
+  int end(int code) {
+    return outcome.end(code, mixee);
   }
 }

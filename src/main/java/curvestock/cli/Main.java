@@ -2,6 +2,7 @@ package curvestock.cli;
 
 import curvestock.packing.Effort;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
@@ -73,10 +74,6 @@ public final class Main {
       System.out.println(Version.line());
       return;
     }
-    Counts.LIBRARY.setLevel(Level.OFF);
-    if (args.length > 0 && !args[0].equals("serve")) {
-      LightCompilation.begin();
-    }
     int code = runOrSayThatMemoryIsShort(args);
     if (code != 0) {
       System.exit(code);
@@ -86,7 +83,8 @@ public final class Main {
   /** With so little memory hardly anything can be made, not even a message. */
   private static int runOrSayThatMemoryIsShort(String... args) {
     try {
-      return run(args);
+      OptionalInt earlier = Outcome.ofEarlier(args);
+      return earlier.isPresent() ? earlier.getAsInt() : runInAMachineOfItsOwn(args);
     } catch (OutOfMemoryError e) {
       try {
         System.err.println(TOO_LITTLE_MEMORY);
@@ -95,6 +93,15 @@ public final class Main {
       }
       return OUR_FAULT;
     }
+  }
+
+  /** What concerns the whole machine, then the command. */
+  private static int runInAMachineOfItsOwn(String... args) {
+    Counts.LIBRARY.setLevel(Level.OFF);
+    if (args.length > 0 && !args[0].equals("serve")) {
+      LightCompilation.begin();
+    }
+    return run(args);
   }
 
   /** Runs one command and gives its exit code. */

@@ -7,14 +7,15 @@ import curvestock.app.Workshop;
 import curvestock.compare.Comparison;
 import curvestock.compare.Question;
 import curvestock.drawing.PaperSize;
+import curvestock.files.FinishedRun;
 import curvestock.files.ResultFolder;
 import curvestock.job.Job;
 import curvestock.packing.Effort;
 import curvestock.plan.Infeasible;
 import curvestock.plan.Plan;
 import curvestock.report.PlanPaper;
-import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -78,6 +79,14 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(names = "--quiet", description = "Print no progress.")
   private boolean quiet;
 
+  @Option(
+      names = "--no-cache",
+      description = "Work it out again: do not use the result of an earlier run, and keep nothing.")
+  @SuppressWarnings("UnusedVariable") // it counts by being there, see Asked
+  private boolean noCache;
+
+  private final Outcome outcome = new Outcome();
+
   @Mixin private DebugOption debug;
 
   @Override
@@ -88,7 +97,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   @Override
   public Integer call() throws Exception {
     ResultFolder.requireFree(out, force);
-    Job job = Workshop.readJob(Optional.ofNullable(jobFile));
+    Job job = Workshop.readJob(Optional.ofNullable(jobFile), outcome.inputs());
     if (effort != null) {
       job = job.with(job.search().at(effort));
     }
@@ -104,10 +113,12 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
       Begun sheets = Workshop.begin(plan, alone);
       answer = comparison(plan, terminal).map(alone::compared).orElse(alone);
       terminal.step("drawing and checking sheets and papers");
-      Workshop.archived(Workshop.packet(plan, answer, begun, sheets)).publish(out, force);
+      outcome.publish(Workshop.archived(Workshop.packet(plan, answer, begun, sheets)), out, force);
+      outcome.stoppedIf(terminal.stopped());
     }
     print(plan, answer);
-    return answer.bought().loose().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO;
+    return outcome.end(
+        answer.bought().loose().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO, spec);
   }
 
   /** A packet without a comparison is still a packet; none is begun once it is stopped. */
@@ -124,11 +135,10 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
   }
 
   private void print(Plan plan, Answer answer) {
-    PrintWriter printer = spec.commandLine().getOut();
-    PlanPaper.brief(plan.job(), answer).forEach(printer::println);
-    printer.println();
-    Workshop.unprintable(plan.job()).ifPresent(printer::println);
-    printer.println("Written and checked: " + out + " (read README.txt first)");
-    printer.flush();
+    List<String> lines = new ArrayList<>(PlanPaper.brief(plan.job(), answer));
+    lines.add("");
+    Workshop.unprintable(plan.job()).ifPresent(lines::add);
+    lines.add("Written and checked: " + FinishedRun.FOLDER + " (read README.txt first)");
+    outcome.print(lines, Optional.of(out), spec.commandLine().getOut());
   }
 }

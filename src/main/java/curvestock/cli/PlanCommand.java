@@ -60,7 +60,7 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
         summary =
             options.details() ? BatchPaper.text(batch, answer) : BatchPaper.brief(batch, answer);
       }
-      options.publish(() -> result);
+      options.publish(() -> result, terminal);
     }
     options.print(
         summary,
@@ -68,6 +68,6 @@ final class PlanCommand implements Callable<Integer>, Faults.Debuggable {
         "sheets/sheet-01.png",
         "the cut layouts",
         "the pieces, the prices, the most that a sheet can hold and the offcuts");
-    return answer.bought().loose().isEmpty() ? anyway.code(jobs) : Main.ANSWER_IS_NO;
+    return options.end(answer.bought().loose().isEmpty() ? anyway.code(jobs) : Main.ANSWER_IS_NO);
   }
 }

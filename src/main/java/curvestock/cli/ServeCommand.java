@@ -58,7 +58,7 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(
       names = "--no-cache",
       description =
-          "Search afresh: do not use layouts kept from earlier runs, and do not keep the new ones. Slower; the answers are the same.")
+          "Work it out again: use nothing kept from earlier runs, and keep nothing. Slower; the answers are the same.")
   private boolean noCache;
 
   @Mixin private DebugOption debug;

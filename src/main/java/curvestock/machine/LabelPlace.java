@@ -13,7 +13,6 @@ import curvestock.piece.Drilled;
 import curvestock.piece.FreeShape;
 import curvestock.units.Length;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -59,29 +58,27 @@ final class LabelPlace {
     if (words.isBlank()) {
       return Optional.empty();
     }
-    List<Engraving> tries = new ArrayList<>();
+    Tries tries = new Tries(words);
     Optional<Bend> bend = Bend.of(placement.piece().shape());
     if (bend.isPresent()) {
-      onSector(bend.get(), placement, words, tries);
+      onSector(bend.get(), placement, tries);
     } else {
       Outline outline = placement.outline();
       Point middle = outline.roomiest(GRID);
       double first = placement.pose().rotation();
       for (int i = 0; i < (level ? 1 : 12); i++) {
         double angle = level ? 0 : upright(first + i * STEP);
-        tries.add(fitted(outline, middle, angle, words));
+        tries.add(outline, middle, angle);
       }
       if (placement.piece().shape().blank() instanceof FreeShape free) {
-        free.course().forEach(edge -> beside(edge.at(placement.pose()), outline, words, tries));
+        free.course().forEach(edge -> beside(edge.at(placement.pose()), outline, tries));
       }
     }
-    return tries.stream()
-        .max(Comparator.comparingDouble(Engraving::height))
-        .filter(engraving -> engraving.height() >= SMALLEST);
+    return tries.best.filter(engraving -> engraving.height() >= SMALLEST);
   }
 
   /** Between a part of the course and either edge of the roadbed. */
-  private void beside(Edge course, Outline outline, String words, List<Engraving> tries) {
+  private void beside(Edge course, Outline outline, Tries tries) {
     for (double share : OF_COURSE) {
       Edge rest = course.part(share, 1);
       Point along = rest.startDirection();
@@ -92,13 +89,12 @@ final class LabelPlace {
               .orElse(0);
       for (int side = 1; side >= -1; side -= 2) {
         Point aside = new Point(-along.y(), along.x()).times(side * room / 2);
-        tries.add(
-            fitted(outline, rest.start().plus(aside), level ? 0 : upright(along.angle()), words));
+        tries.add(outline, rest.start().plus(aside), level ? 0 : upright(along.angle()));
       }
     }
   }
 
-  private void onSector(Bend bend, Placement placement, String words, List<Engraving> tries) {
+  private void onSector(Bend bend, Placement placement, Tries tries) {
     AnnularSector sector = bend.sector();
     Pose pose = bend.pose().then(placement.pose());
     Length half = sector.width().times(0.5);
@@ -113,7 +109,7 @@ final class LabelPlace {
       double direction = along * sector.sweep().radians() / 2;
       Point middle = pose.apply(Point.polar(radius.millimetres(), direction));
       double tangent = pose.rotation() + direction - Math.PI / 2;
-      tries.add(fitted(region, middle, level ? 0 : tangent, words));
+      tries.add(region, middle, level ? 0 : tangent);
     }
   }
 
@@ -125,13 +121,37 @@ final class LabelPlace {
         : turned;
   }
 
+  /** The first of the places that take the largest letters. */
+  private final class Tries {
+
+    private final String words;
+    private Optional<Engraving> best = Optional.empty();
+    private double highest;
+
+    Tries(String words) {
+      this.words = words;
+    }
+
+    /** Nothing is measured where letters as large as the best do not fit. */
+    void add(Outline region, Point middle, double angle) {
+      if (highest >= LARGEST || (highest > 0 && !fits(region, middle, angle, words, highest))) {
+        return;
+      }
+      Engraving here = fitted(region, middle, angle, words);
+      if (best.isEmpty() || here.height() > highest) {
+        best = Optional.of(here);
+        highest = here.height();
+      }
+    }
+  }
+
   /** The largest letters, by halving, whose box with some air lies in the region. */
   private Engraving fitted(Outline region, Point middle, double angle, String words) {
     double low = 0;
     double high = LARGEST;
-    for (int i = 0; i < 10; i++) {
+    for (int i = 0; i < 10 && low < high; i++) {
       double height = i == 0 ? high : (low + high) / 2;
-      if (fits(region, middle, angle, Engraving.width(words, height), room(words, height))) {
+      if (fits(region, middle, angle, words, height)) {
         low = height;
       } else {
         high = height;
@@ -148,7 +168,9 @@ final class LabelPlace {
     return Engraving.isUnderlined(words) ? 1.5 * height : height;
   }
 
-  private boolean fits(Outline region, Point middle, double angle, double width, double height) {
+  private boolean fits(Outline region, Point middle, double angle, String words, double letters) {
+    double width = Engraving.width(words, letters);
+    double height = room(words, letters);
     Outline box =
         Outline.rectangle(width, height)
             .at(new Pose(-width / 2, -height / 2, 0))

@@ -80,6 +80,18 @@ final class Lettering {
     return covered;
   }
 
+  /** Those of the boxes that are in a place or so near to it. */
+  static List<Box> near(List<Box> boxes, Box place, double reach) {
+    Box around = grown(place, reach);
+    List<Box> near = new ArrayList<>();
+    for (Box box : boxes) {
+      if (overlap(box, around)) {
+        near.add(box);
+      }
+    }
+    return near;
+  }
+
   /** What the words cover, with some air. */
   static Box box(Words words, Point at) {
     double wide =

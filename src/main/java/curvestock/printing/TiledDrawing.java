@@ -35,6 +35,10 @@ final class TiledDrawing {
   /** How far from its cross a number is moved, in steps. */
   private static final int NUMBER_PLACES = 7;
 
+  /** No place of a number reaches further from its cross, along or across. */
+  private static final double NUMBERS_WITHIN =
+      TileGrid.OVERLAP / 2 + 3 + 3 * NUMBER_PLACES + CROSS_WIDE;
+
   private static final double LEADING = 1.45;
   private static final double MARGIN = 12;
 
@@ -207,13 +211,14 @@ final class TiledDrawing {
     Point reach =
         new Point(
             Math.max(0, cell.width() / 2 - wide - size / 4), Math.max(0, cell.height() / 2 - size));
+    List<Box> near = Lettering.near(obstacles, cell, Math.max(wide, size));
     Point best = middle;
     long least = Long.MAX_VALUE;
     for (int x : new int[] {0, -1, 1}) {
       for (int y : new int[] {0, 1, -1}) {
         Point at = middle.plus(new Point(x * reach.x(), y * reach.y()));
         Box box = new Box(at.x() - wide, at.y() - size * 0.6, at.x() + wide, at.y() + size * 0.6);
-        long met = met(box);
+        long met = met(box, near);
         if (met < least) {
           least = met;
           best = at;
@@ -283,6 +288,7 @@ final class TiledDrawing {
   /** At the corners of the cell, which neighbours show too. */
   private void crosses(Paper page, Tile tile, Box window) {
     double half = TileGrid.OVERLAP / 2;
+    List<Box> here = Lettering.near(obstacles, grid.window(tile), NUMBERS_WITHIN);
     for (int down = 0; down <= 1; down++) {
       for (int right = 0; right <= 1; right++) {
         int row = tile.row() + down;
@@ -296,7 +302,7 @@ final class TiledDrawing {
         page.line(new Point(x, y - ARM), new Point(x, y + ARM), THIN);
         page.text(
             column + "/" + row,
-            beside(tile, new Point(x, y), right == 0 ? 1 : -1, down == 0 ? -1 : 1),
+            beside(tile, here, new Point(x, y), right == 0 ? 1 : -1, down == 0 ? -1 : 1),
             CROSS_NUMBER,
             right == 0 ? Anchor.START : Anchor.END,
             false);
@@ -307,11 +313,14 @@ final class TiledDrawing {
   /**
    * Where a cross's number meets no line and no word of the drawing.
    *
+   * @param here what the page shows of them
    * @param right 1 for words to the right of the cross, −1 for words to its left
    * @param up the same for above and below
    */
-  private Point beside(Tile tile, Point cross, int right, int up) {
+  private Point beside(Tile tile, List<Box> here, Point cross, int right, int up) {
     Point origin = grid.origin(tile);
+    List<Box> near =
+        Lettering.near(here, Box.of(cross.minus(origin), cross.minus(origin)), NUMBERS_WITHIN);
     Point best = cross;
     long least = Long.MAX_VALUE;
     for (int out = 0; out < NUMBER_PLACES && least > 0; out++) {
@@ -321,8 +330,7 @@ final class TiledDrawing {
         Point at = cross.plus(new Point(right * aside, up * away));
         Point low = at.minus(origin).plus(new Point(right > 0 ? 0 : -CROSS_WIDE, -CROSS_NUMBER));
         Point high = low.plus(new Point(CROSS_WIDE, 2 * CROSS_NUMBER));
-        Box box = new Box(low.x(), low.y(), high.x(), high.y());
-        long met = met(box);
+        long met = met(new Box(low.x(), low.y(), high.x(), high.y()), near);
         if (met < least) {
           least = met;
           best = at;
@@ -332,9 +340,13 @@ final class TiledDrawing {
     return best;
   }
 
-  /** How much of the drawing's lines and words a box covers. */
-  private long met(Box box) {
-    return obstacles.stream().filter(obstacle -> Lettering.overlap(obstacle, box)).count();
+  /** How many of the obstacles a box covers. */
+  private static int met(Box box, List<Box> obstacles) {
+    int met = 0;
+    for (Box obstacle : obstacles) {
+      met += Lettering.overlap(obstacle, box) ? 1 : 0;
+    }
+    return met;
   }
 
   /** Whether more than one printed page shows the corner of cells. */

@@ -3,6 +3,7 @@ package curvestock.cli;
 import java.io.ByteArrayOutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 
 /**
  * One run of the command line in this machine.
@@ -14,7 +15,20 @@ import java.nio.charset.StandardCharsets;
 record CommandRun(int code, String out, String err) {
 
   static CommandRun of(String... args) {
-    System.setProperty("curvestock.cache", "off");
+    return of("off", args);
+  }
+
+  /** With results kept in this folder, and taken from there. */
+  static CommandRun keptIn(Path cache, String... args) {
+    try {
+      return of(cache.toString(), args);
+    } finally {
+      System.setProperty("curvestock.cache", "off");
+    }
+  }
+
+  private static CommandRun of(String cache, String... args) {
+    System.setProperty("curvestock.cache", cache);
     PrintStream out = System.out;
     PrintStream err = System.err;
     ByteArrayOutputStream said = new ByteArrayOutputStream();
@@ -22,7 +36,7 @@ record CommandRun(int code, String out, String err) {
     try {
       System.setOut(new PrintStream(said, true, StandardCharsets.UTF_8));
       System.setErr(new PrintStream(complained, true, StandardCharsets.UTF_8));
-      int code = Main.run(args);
+      int code = Outcome.ofEarlier(args).orElseGet(() -> Main.run(args));
       return new CommandRun(
           code, said.toString(StandardCharsets.UTF_8), complained.toString(StandardCharsets.UTF_8));
     } finally {

@@ -3,11 +3,14 @@ package curvestock.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.BufferedReader;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -28,11 +31,12 @@ class InterruptTest {
   private Ended interrupted(String... command) throws Exception {
     List<String> line = new ArrayList<>();
     line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    line.addAll(List.of("-Djava.awt.headless=true", "-Dcurvestock.cache=off", "-cp"));
+    line.addAll(List.of("-Djava.awt.headless=true", "-Dcurvestock.cache=" + cache(), "-cp"));
     line.add(System.getProperty("java.class.path"));
     line.add(Main.class.getName());
     line.addAll(Arrays.asList(command));
     line.addAll(List.of("--effort", "thorough", "--out", folder.resolve("result").toString()));
+    Files.createDirectories(cache());
     Process process =
         new ProcessBuilder(line).redirectOutput(folder.resolve("out.txt").toFile()).start();
     List<String> said = new ArrayList<>();
@@ -49,13 +53,25 @@ class InterruptTest {
     return new Ended(process.waitFor(), said);
   }
 
-  private void requireWhole(Ended ended, String file) {
+  private Path cache() {
+    return folder.resolve("cache");
+  }
+
+  /** Another run would come further. */
+  private void requireNotKept() throws IOException {
+    try (Stream<Path> files = Files.list(cache())) {
+      assertThat(files.map(Path::toString)).noneMatch(name -> name.endsWith(".run"));
+    }
+  }
+
+  private void requireWhole(Ended ended, String file) throws IOException {
     assertThat(ended.said()).contains("Stopping with the best so far ...");
     assertThat(ended.said()).noneMatch(text -> text.contains("Exception"));
     assertThat(ended.code()).isZero();
     assertThat(folder.resolve("result").resolve(file)).exists();
     CommandRun check = CommandRun.of("check", folder.resolve("result").toString());
     assertThat(check.code()).as(check.err()).isZero();
+    requireNotKept();
   }
 
   @Test
@@ -81,5 +97,6 @@ class InterruptTest {
     assertThat(ended.code()).isZero();
     assertThat(folder.resolve("out.txt")).content().contains("Stopped early");
     assertThat(folder.resolve("result/compare.txt")).exists();
+    requireNotKept();
   }
 }

@@ -45,6 +45,7 @@ class RepeatableTest {
     line.addAll(List.of("plan", folder.resolve("job.yaml").toString(), "--out", out.toString()));
     // The helix is too low for trains, which is another matter.
     line.add("--anyway");
+    line.add("--no-cache");
     return new ProcessBuilder(line)
         .redirectErrorStream(true)
         .redirectOutput(out.resolveSibling(out.getFileName() + ".said").toFile())

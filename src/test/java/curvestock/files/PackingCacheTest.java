@@ -16,7 +16,11 @@ class PackingCacheTest {
   @TempDir private Path folder;
 
   private PackingCache cache() {
-    return new PackingCache(folder.resolve("cache"), "build 1", 1_000_000);
+    return new PackingCache(cacheFolder("build 1", 1_000_000));
+  }
+
+  private CacheFolder cacheFolder(String build, long mostBytes) {
+    return new CacheFolder(folder.resolve("cache"), build, ".packing", 100_000, mostBytes);
   }
 
   private List<Path> entries() throws IOException {
@@ -37,8 +41,7 @@ class PackingCacheTest {
   void text_ofAnotherBuild_isNotFound() {
     cache().keep("key", "text");
 
-    assertThat(new PackingCache(folder.resolve("cache"), "build 2", 1_000_000).find("key"))
-        .isEmpty();
+    assertThat(new PackingCache(cacheFolder("build 2", 1_000_000)).find("key")).isEmpty();
   }
 
   @Test
@@ -78,7 +81,8 @@ class PackingCacheTest {
 
   @Test
   void entries_beyondTheSize_goOldestFirst() throws IOException {
-    PackingCache small = new PackingCache(folder.resolve("cache"), "build", 700);
+    CacheFolder within = cacheFolder("build", 700);
+    PackingCache small = new PackingCache(within);
     for (int i = 0; i < 4; i++) {
       small.keep("key " + i, "x".repeat(200));
       for (Path entry : entries()) {
@@ -89,7 +93,7 @@ class PackingCacheTest {
     // Used just now, so it is no longer the oldest.
     assertThat(small.find("key 0")).isPresent();
 
-    small.clear();
+    within.clear();
 
     assertThat(small.find("key 1")).isEmpty();
     assertThat(small.find("key 2")).isEmpty();
@@ -110,11 +114,11 @@ class PackingCacheTest {
   void home_followsTheUsersWish_ifItIsAbsolute() {
     String there = folder.toAbsolutePath().toString();
 
-    assertThat(PackingCache.home(there, "/home/nobody")).contains(Path.of(there, "curvestock"));
-    assertThat(PackingCache.home("relative", there))
+    assertThat(CacheFolder.home(there, "/home/nobody")).contains(Path.of(there, "curvestock"));
+    assertThat(CacheFolder.home("relative", there))
         .contains(Path.of(there, ".cache", "curvestock"));
-    assertThat(PackingCache.home(null, there)).contains(Path.of(there, ".cache", "curvestock"));
-    assertThat(PackingCache.home(null, "")).isEmpty();
+    assertThat(CacheFolder.home(null, there)).contains(Path.of(there, ".cache", "curvestock"));
+    assertThat(CacheFolder.home(null, "")).isEmpty();
   }
 
   @Test
