@@ -261,7 +261,7 @@ public final class BenchWords {
               .formatted(
                   slender,
                   wood.stock().isPresent() ? " (on the cut list of boards)" : "",
-                  BlockScrews.name(wood.inches())));
+                  BlockScrews.brace(wood).name()));
     }
     if (wood.stock().isPresent()) {
       lines.add(

@@ -48,24 +48,29 @@ public final class FixingWords {
 
   /** The size of screw is a rule of thumb, as no job names one: common practice, no source. */
   private String blocks(Riser.WoodBlocks wood) {
-    boolean inches = figures.isImperial();
+    BlockScrews down = BlockScrews.down(spec, wood);
+    BlockScrews foot = BlockScrews.foot(wood);
+    boolean across = wood.crossPiece().millimetres() > 0;
     return "Blocks: glue both ends. Drill a clearance hole of "
-        + (inches ? "3/16 in" : "4.5 mm")
-        + " through the roadbed, "
+        + down.clearanceHole(figures.isImperial())
+        + " through the roadbed"
+        + (across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
-        + " from its edge on the line of the support, then a pilot hole of "
-        + (inches ? "3/32 in" : "2.5 mm")
+        + (across ? " from their edge" : " from its edge")
+        + " on the line of the support, then a pilot hole of "
+        + down.pilotHole(figures.isImperial())
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
-        + BlockScrews.name(wood.inches())
-        + " screw down into each block. Drive one more at an angle through the foot of each block that"
-        + " stands on the base."
-        + shortBlocks(wood, BlockScrews.length(wood.inches()))
+        + down.name()
+        + " screw down into each block. Drive one more"
+        + (down.equals(foot) ? "" : ", " + foot.name() + ",")
+        + " at an angle through the foot of each block that stands on the base."
+        + shortBlocks(wood, down.length())
         + " (Rule of thumb; your job names no screws.)";
   }
 
   /** A block so low that its screw would come out below needs a shorter one. */
   private String shortBlocks(Riser.WoodBlocks wood, Length screw) {
-    Length into = screw.minus(spec.plywood()).plus(BlockScrews.SKIN);
+    Length into = screw.minus(BlockScrews.above(spec, wood)).plus(BlockScrews.SKIN);
     boolean some =
         new BlockPlan(wood, helix.plan().supports())
             .blocks().stream().anyMatch(block -> block.height().compareTo(into) < 0);

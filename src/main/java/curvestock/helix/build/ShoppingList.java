@@ -11,7 +11,9 @@ import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
@@ -173,16 +175,41 @@ public final class ShoppingList {
               .filter(BlockPlan.Block::onBase)
               .mapToLong(BlockPlan.Block::count)
               .sum();
-      int braces = blocks.braces(spec.ground().width()).size();
-      add(
-          "screws " + BlockScrews.name(wood.inches()),
-          blocks.count() + lowest + 2L * braces,
-          spec.prices().screw(),
-          "one down into each of %s blocks, one at an angle into the base for each of the %s that stand on it%s"
-              .formatted(
-                  blocks.count(),
-                  lowest,
-                  braces == 0 ? "" : ", two for each of the braces (%s)".formatted(braces)));
+      addBlockScrews(wood, blocks.count(), lowest, blocks.braces(spec.ground().width()).size());
+    }
+  }
+
+  /** A line for each size: what they go through is of different thickness. */
+  private void addBlockScrews(Riser.WoodBlocks wood, long blocks, long lowest, long braces) {
+    Map<String, Long> counts = new LinkedHashMap<>();
+    Map<String, String> notes = new LinkedHashMap<>();
+    BlockScrews down = BlockScrews.down(spec, wood);
+    count(counts, notes, down, blocks, "one down into each of %s blocks".formatted(blocks));
+    count(
+        counts,
+        notes,
+        BlockScrews.foot(wood),
+        lowest,
+        "one at an angle into the base for each of the %s that stand on it".formatted(lowest));
+    count(
+        counts,
+        notes,
+        BlockScrews.brace(wood),
+        2 * braces,
+        "two for each of the braces (%s)".formatted(braces));
+    counts.forEach(
+        (name, count) -> add("screws " + name, count, spec.prices().screw(), notes.get(name)));
+  }
+
+  private static void count(
+      Map<String, Long> counts,
+      Map<String, String> notes,
+      BlockScrews screws,
+      long count,
+      String note) {
+    if (count > 0) {
+      counts.merge(screws.name(), count, Long::sum);
+      notes.merge(screws.name(), note, (before, more) -> before + ", " + more);
     }
   }
 
