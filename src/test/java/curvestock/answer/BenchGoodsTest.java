@@ -1,19 +1,23 @@
 package curvestock.answer;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.BoardCutting;
+import curvestock.helix.build.Braces;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.ShoppingItem;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.helix.verdict.VerdictWords;
 import curvestock.job.DefaultJob;
 import curvestock.job.JobReader;
+import curvestock.piece.Demand;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
@@ -153,6 +157,77 @@ class BenchGoodsTest {
             .toList();
     assertThat(braces).isNotEmpty();
     assertThat(braces).anySatisfy(cut -> assertThat(cut.length().inches()).isBetween(16.4, 16.6));
+  }
+
+  /** The same rule for blocks from the sheets: 20 times as tall as they are thick, 10 in. */
+  @Test
+  void bracesOfBlocksFromSheets_areCutFromTheSheets() {
+    HelixPlan plan =
+        plan(JOB.replace("foot-height: 2", "foot-height: 16, blocks: {from-sheets: true}"));
+    long pairs =
+        plan.supports().rows().stream()
+            .filter(row -> row.edges() == SupportRow.Edges.BOTH)
+            .filter(row -> row.gap().inches() > 10)
+            .count();
+
+    List<Demand> braces =
+        plan.demands().stream()
+            .filter(demand -> demand.piece().name().startsWith("brace for block-"))
+            .filter(demand -> !demand.piece().name().contains("along"))
+            .toList();
+    assertThat(pairs).isPositive();
+    assertThat(braces.stream().mapToLong(Demand::count).sum()).isEqualTo(pairs);
+    // By hand, as above: the lowest is √(16² + 4²) = 16.49 in long.
+    assertThat(braces)
+        .anySatisfy(
+            demand ->
+                assertThat(demand.piece().shape().outline().box().width() / 25.4)
+                    .isBetween(16.4, 16.6));
+  }
+
+  /**
+   * Posts under a lead stand in a row and sway along it: a diagonal at each edge, from the top of
+   * each to the foot of the next. By hand, from the support table alone.
+   */
+  @ParameterizedTest
+  @CsvSource({"E, 16", "X, 2"})
+  void postsOfALead_areBracedAlongIt(String lead, double foot) {
+    Answer answer = answer(JOB.replace("foot-height: 2", "foot-height: " + foot));
+    HelixPlan plan = answer.building().orElseThrow().plan();
+    List<SupportRow> posts =
+        plan.supports().rows().stream()
+            .filter(row -> row.station().name().startsWith(lead))
+            .toList();
+    assertThat(posts).isNotEmpty().allMatch(row -> row.gap().inches() > 15);
+
+    List<Braces.Brace> along =
+        new Braces(plan.spec(), (Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports())
+            .all().stream()
+                .filter(Braces.Brace::along)
+                .filter(brace -> posts.contains(brace.row()))
+                .toList();
+    assertThat(along).hasSize(2 * Math.max(1, lead.equals("E") ? posts.size() : posts.size() - 1));
+    for (Braces.Brace brace : along) {
+      double away =
+          brace
+              .other()
+              .map(other -> Math.abs(other.at() - brace.row().at()))
+              .orElse(brace.row().gap().millimetres() / 2);
+      assertThat(brace.length().millimetres())
+          .isCloseTo(Math.hypot(away, brace.row().gap().millimetres()), within(1.0));
+    }
+    assertThat(
+            plan.shopping().riserCutting().orElseThrow().boards().stream()
+                .flatMap(board -> board.cuts().stream())
+                .filter(cut -> cut.part().endsWith(", along the lead")))
+        .hasSizeGreaterThanOrEqualTo(along.size());
+    BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
+    assertThat(String.join(" ", bench.blockRemarks())).contains("brace along the track too");
+    Table supports = answer.building().orElseThrow().supports();
+    assertThat(
+            supports.words(
+                plan.supports().rows().indexOf(posts.get(0)), "braces", answer.figures()))
+        .contains("1 across, 2 to ");
   }
 
   /** One rule of thumb, in the same words and with the same limit, for the ring and for a lead. */

@@ -98,7 +98,7 @@ public final class ShoppingList {
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
       BlockPlan blocks = new BlockPlan(wood, supports);
       List<BoardCutting.Cut> cuts = new ArrayList<>(blocks.cuts());
-      List<BoardCutting.Cut> braces = blocks.braces(spec.ground().width());
+      List<BoardCutting.Cut> braces = new Braces(spec, wood, supports).cuts();
       cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
       long bridged = battens.stream().mapToLong(Bridge::count).sum();
@@ -175,7 +175,7 @@ public final class ShoppingList {
               .filter(BlockPlan.Block::onBase)
               .mapToLong(BlockPlan.Block::count)
               .sum();
-      addBlockScrews(wood, blocks.count(), lowest, blocks.braces(spec.ground().width()).size());
+      addBlockScrews(wood, blocks.count(), lowest, new Braces(spec, wood, supports).all().size());
     }
   }
 
