@@ -105,7 +105,7 @@ class BenchGoodsTest {
                 segments-per-turn: 4, supports: {foot-height: %s, blocks: {cross-piece: %s}}}
         """
             .formatted(
-                unit, thickness, step / 8, step / 4, 29 * step, 4 * step, 6 * step, 2 * step,
+                unit, thickness, step / 8, step / 4, 29 * step, 4 * step, 6 * step, 6 * step,
                 cross);
     Answer answer = answer(text);
     BlockPlan blocks =
@@ -135,7 +135,44 @@ class BenchGoodsTest {
             Optional.empty(),
             false);
 
-    assertThat(BlockScrews.brace(thick).name()).isEqualTo("4 × 60 mm");
+    assertThat(BlockScrews.brace(thick, false).orElseThrow().name()).isEqualTo("4 × 60 mm");
+  }
+
+  /**
+   * Nothing comes out of a block. By hand: a strip of 3/4 x 1 1/2 in on the face of 3/4 in is 1 1/2
+   * in thick with the block, less 1/8 in 1 3/8 in; wood 6 mm wide is glued. A block of 20 mm below
+   * 12 mm of roadbed takes less than 29 mm.
+   */
+  @Test
+  void screws_neverComeOutOfTheBlock() {
+    Riser.WoodBlocks common = (Riser.WoodBlocks) plan(JOB).spec().supports().riser();
+    Riser.WoodBlocks thin =
+        new Riser.WoodBlocks(
+            Length.ofMillimetres(6),
+            Length.ofMillimetres(18),
+            Length.ZERO,
+            Length.ofMillimetres(2),
+            Optional.empty(),
+            false);
+
+    assertThat(BlockScrews.brace(common, false).orElseThrow().name()).isEqualTo("No. 8 × 1 1/2 in");
+    assertThat(BlockScrews.brace(common, true).orElseThrow().name()).isEqualTo("No. 8 × 1 1/4 in");
+    assertThat(BlockScrews.brace(thin, true)).isEmpty();
+    assertThat(BlockScrews.down(plan(JOB).spec(), thin, Length.ofMillimetres(100))).isEmpty();
+
+    HelixPlan low = plan(JOB.replace("rise-per-turn: 4 1/2", "rise-per-turn: 1 1/2"));
+    assertThat(low.shopping().items())
+        .anyMatch(item -> item.name().equals("screws No. 8 × 1 1/4 in"));
+    String words =
+        String.join(
+            " ",
+            new FixingWords(
+                    answer(JOB.replace("rise-per-turn: 4 1/2", "rise-per-turn: 1 1/2"))
+                        .building()
+                        .orElseThrow(),
+                    answer(JOB).figures())
+                .all());
+    assertThat(words).contains("take a No. 8 × 1 1/4 in screw");
   }
 
   /** How much is cut from each board: half an inch squares its end in an inch job. */
@@ -190,9 +227,12 @@ class BenchGoodsTest {
    * each to the foot of the next. By hand, from the support table alone.
    */
   @ParameterizedTest
-  @CsvSource({"E, 16", "X, 2"})
-  void postsOfALead_areBracedAlongIt(String lead, double foot) {
-    Answer answer = answer(JOB.replace("foot-height: 2", "foot-height: " + foot));
+  @CsvSource({"E, 16, 24", "X, 10, 44"})
+  void postsOfALead_areBracedAlongIt(String lead, double foot, double straight) {
+    Answer answer =
+        answer(
+            JOB.replace("foot-height: 2", "foot-height: " + foot)
+                .replace("turns: 3,", "turns: 3, top: {lead-in: %s},".formatted(straight)));
     HelixPlan plan = answer.building().orElseThrow().plan();
     List<SupportRow> posts =
         plan.supports().rows().stream()
@@ -219,10 +259,10 @@ class BenchGoodsTest {
     assertThat(
             plan.shopping().riserCutting().orElseThrow().boards().stream()
                 .flatMap(board -> board.cuts().stream())
-                .filter(cut -> cut.part().endsWith(", along the lead")))
+                .filter(cut -> cut.part().endsWith(", along the track")))
         .hasSizeGreaterThanOrEqualTo(along.size());
     BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
-    assertThat(String.join(" ", bench.blockRemarks())).contains("brace along the track too");
+    assertThat(String.join(" ", bench.blockRemarks())).contains("Brace along the track too");
     Table supports = answer.building().orElseThrow().supports();
     assertThat(
             supports.words(

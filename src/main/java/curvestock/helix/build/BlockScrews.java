@@ -5,11 +5,11 @@ import curvestock.helix.spec.Riser.WoodBlocks;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.List;
-import java.util.stream.DoubleStream;
+import java.util.Optional;
 
 /**
- * The screws that hold a riser block to the roadbed on it and to the base. Their sizes are a rule
- * of thumb, as no job names one: common practice, no source.
+ * The screws that hold a riser block to the roadbed on it, to the base and to its braces. Their
+ * sizes are a rule of thumb, as no job names one: common practice, no source.
  *
  * @param gauge as asked for in a shop: {@code No. 8} or {@code 4}, of millimetres
  * @param length from the head's flat side to the point
@@ -20,39 +20,85 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
   /** What the thread of a screw must not come out of; our own choice. */
   public static final Length SKIN = Length.ofMillimetres(3);
 
-  /** In the block at least, 3/4 in or 20 mm: common practice, no source. */
+  /** In the block, 3/4 in or 20 mm: common practice, no source. */
   private static final double BITE_INCHES = 0.75;
 
   private static final double BITE_METRIC = 20;
 
-  /** As sold, from the usual one on; longer ones are thicker. From memory. */
-  private static final List<Double> INCHES = List.of(1.5, 1.75, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0);
+  /** Less holds nothing: our own choice. */
+  private static final Length LEAST_BITE = Length.ofMillimetres(9);
 
-  private static final List<Double> METRIC =
-      List.of(40.0, 45.0, 50.0, 60.0, 70.0, 80.0, 90.0, 100.0, 120.0, 160.0);
+  /** Narrower wood splits at a screw: our own choice. */
+  private static final Length NARROWEST = Length.ofMillimetres(12);
 
-  private static final double THIN_TO_INCHES = 3;
-  private static final double THIN_TO_METRIC = 70;
+  /** As sold, in inches and in millimetres, with their gauges. From memory. */
+  private static final List<BlockScrews> SOLD_BY_INCH =
+      List.of(
+          inch("No. 6", 0.75),
+          inch("No. 6", 1),
+          inch("No. 8", 1.25),
+          inch("No. 8", 1.5),
+          inch("No. 8", 1.75),
+          inch("No. 8", 2),
+          inch("No. 8", 2.5),
+          inch("No. 8", 3),
+          inch("No. 10", 3.5),
+          inch("No. 10", 4),
+          inch("No. 10", 5),
+          inch("No. 10", 6));
 
-  /** At an angle through a block's foot. */
+  private static final List<BlockScrews> SOLD_BY_MILLIMETRE =
+      List.of(
+          metric("3", 16),
+          metric("3", 20),
+          metric("3.5", 25),
+          metric("3.5", 30),
+          metric("4", 35),
+          metric("4", 40),
+          metric("4", 45),
+          metric("4", 50),
+          metric("4", 60),
+          metric("4", 70),
+          metric("5", 80),
+          metric("5", 90),
+          metric("5", 100),
+          metric("5", 120),
+          metric("5", 160));
+
+  private static BlockScrews inch(String gauge, double length) {
+    return new BlockScrews(gauge, Length.ofInches(length), true);
+  }
+
+  private static BlockScrews metric(String gauge, double length) {
+    return new BlockScrews(gauge, Length.ofMillimetres(length), false);
+  }
+
+  /** Whether the wood is wide enough for screws; else it is glued alone. */
+  public static boolean hold(WoodBlocks blocks) {
+    return blocks.width().compareTo(NARROWEST) >= 0;
+  }
+
+  /** The usual one, at an angle through a block's foot. */
   public static BlockScrews foot(WoodBlocks blocks) {
-    return atLeast(Length.ZERO, blocks.inches());
+    return blocks.inches() ? inch("No. 8", 1.5) : metric("4", 40);
   }
 
   /** Down through all that lies on a block: the shortest that bites as it should. */
   public static BlockScrews down(HelixSpec spec, WoodBlocks blocks) {
-    return through(above(spec, blocks), blocks.inches());
+    Length wanted = above(spec, blocks).plus(bite(blocks)).longer(foot(blocks).length());
+    List<BlockScrews> sold = sold(blocks);
+    return sold.stream()
+        .filter(each -> each.length().compareTo(wanted) >= 0)
+        .findFirst()
+        .orElse(sold.get(sold.size() - 1));
   }
 
-  /** Through a brace of the same wood, laid flat, into a block. */
-  public static BlockScrews brace(WoodBlocks blocks) {
-    boolean flat = blocks.width().compareTo(blocks.along()) < 0;
-    return through(flat ? blocks.width() : blocks.along(), blocks.inches());
-  }
-
-  private static BlockScrews through(Length thickness, boolean inches) {
-    Length bite = inches ? Length.ofInches(BITE_INCHES) : Length.ofMillimetres(BITE_METRIC);
-    return atLeast(thickness.plus(bite), inches);
+  /** Down into one so high: shorter where it would come out below; empty where none would hold. */
+  public static Optional<BlockScrews> down(HelixSpec spec, WoodBlocks blocks, Length height) {
+    BlockScrews usual = down(spec, blocks);
+    return hold(blocks)
+        ? through(above(spec, blocks), height, usual.length(), blocks)
+        : Optional.empty();
   }
 
   /** What a screw passes before it reaches the block: the roadbed and a cross piece under it. */
@@ -60,18 +106,38 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
     return spec.plywood().plus(blocks.crossPiece());
   }
 
-  private static BlockScrews atLeast(Length wanted, boolean inches) {
-    List<Double> sold = inches ? INCHES : METRIC;
-    double least = inches ? wanted.inches() : wanted.millimetres();
-    double longest = sold.get(sold.size() - 1);
-    double size =
-        DoubleStream.of(sold.stream().mapToDouble(Double::doubleValue).toArray())
-            .filter(each -> each >= least - 1e-6)
-            .findFirst()
-            .orElse(longest);
-    return inches
-        ? new BlockScrews(size > THIN_TO_INCHES ? "No. 10" : "No. 8", Length.ofInches(size), true)
-        : new BlockScrews(size > THIN_TO_METRIC ? "5" : "4", Length.ofMillimetres(size), false);
+  /**
+   * Through a brace of the same wood, laid flat, into a block; empty where it is glued alone.
+   *
+   * @param along whether it lies on the face that looks across the track, as under a lead
+   */
+  public static Optional<BlockScrews> brace(WoodBlocks blocks, boolean along) {
+    Length flat = blocks.width().compareTo(blocks.along()) < 0 ? blocks.width() : blocks.along();
+    Length into = along ? blocks.width() : blocks.along();
+    return hold(blocks) ? through(flat, into, flat.plus(bite(blocks)), blocks) : Optional.empty();
+  }
+
+  /** As long as wanted or the longest that stays inside. */
+  private static Optional<BlockScrews> through(
+      Length thickness, Length into, Length wanted, WoodBlocks blocks) {
+    Length most = thickness.plus(into).minus(SKIN);
+    List<BlockScrews> fitting =
+        sold(blocks).stream()
+            .filter(each -> each.length().compareTo(most) <= 0)
+            .filter(each -> each.length().compareTo(thickness.plus(LEAST_BITE)) >= 0)
+            .toList();
+    return fitting.stream()
+        .filter(each -> each.length().compareTo(wanted) >= 0)
+        .findFirst()
+        .or(() -> fitting.stream().reduce((shorter, longer) -> longer));
+  }
+
+  private static Length bite(WoodBlocks blocks) {
+    return blocks.inches() ? Length.ofInches(BITE_INCHES) : Length.ofMillimetres(BITE_METRIC);
+  }
+
+  private static List<BlockScrews> sold(WoodBlocks blocks) {
+    return blocks.inches() ? SOLD_BY_INCH : SOLD_BY_MILLIMETRE;
   }
 
   /** As asked for in a shop: {@code No. 8 × 1 1/2 in}, {@code 4 × 40 mm}. */
@@ -82,15 +148,15 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
 
   /** Of the hole through what lies on the block, in the unit of print. */
   public String clearanceHole(boolean imperial) {
-    return isThin() ? imperial ? "3/16 in" : "4.5 mm" : imperial ? "13/64 in" : "5.5 mm";
+    return isThick() ? imperial ? "13/64 in" : "5.5 mm" : imperial ? "3/16 in" : "4.5 mm";
   }
 
   /** Of the hole for the thread, in the unit of print. */
   public String pilotHole(boolean imperial) {
-    return isThin() ? imperial ? "3/32 in" : "2.5 mm" : imperial ? "7/64 in" : "3 mm";
+    return isThick() ? imperial ? "7/64 in" : "3 mm" : imperial ? "3/32 in" : "2.5 mm";
   }
 
-  private boolean isThin() {
-    return gauge.equals("No. 8") || gauge.equals("4");
+  private boolean isThick() {
+    return gauge.equals("No. 10") || gauge.equals("5");
   }
 }

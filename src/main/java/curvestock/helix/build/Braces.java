@@ -19,7 +19,8 @@ import java.util.Optional;
  *
  * <p>One along a lead goes from the foot of a post to the top of the next, at both edges; that of a
  * post without a neighbour goes from its top down to the base, half its height away (common
- * practice, no source). None goes through the way of the trains that come in.
+ * practice, no source). One of the ring that stands without its pair is braced to the next of its
+ * edge. None goes through the way of the trains that come in.
  */
 public final class Braces {
 
@@ -45,8 +46,8 @@ public final class Braces {
    *
    * @param row the post at its upper end
    * @param block that this post is
-   * @param along whether along a lead, or across
-   * @param other the post at the foot of one along a lead; empty if it stands on the base
+   * @param along whether along the track, or across
+   * @param other the post at the foot of one along the track; empty if it stands on the base
    * @param length from corner to corner
    */
   public record Brace(
@@ -54,7 +55,12 @@ public final class Braces {
 
     /** As on cutting lists. */
     public String part() {
-      return "brace for " + block + (along ? ", along the lead" : "");
+      return "brace for " + block + (along ? ", along the track" : "");
+    }
+
+    /** Whether it holds that post, at its upper end or its foot. */
+    public boolean holds(SupportRow post) {
+      return row.equals(post) || other.filter(post::equals).isPresent();
     }
   }
 
@@ -69,6 +75,7 @@ public final class Braces {
     slender.forEach(this::addAcross);
     addAlong(Part.ENTRY);
     addAlong(Part.EXIT);
+    addAlone();
   }
 
   private void addAcross(Block block) {
@@ -94,6 +101,27 @@ public final class Braces {
     }
   }
 
+  /** One of the ring whose other edge's is left out has the next of its edge to lean on. */
+  private void addAlone() {
+    List<SupportRow> rows = table.of(Part.RING).stream().filter(SupportRow::standsOnBase).toList();
+    for (int i = 0; i < rows.size(); i++) {
+      SupportRow row = rows.get(i);
+      boolean outer = row.edges() == Edges.OUTER;
+      if ((outer || row.edges() == Edges.INNER) && isSlender(row)) {
+        int index = i;
+        Block block = blocks.blockUnder(row).orElseThrow();
+        neighbour(rows, index, -1, outer)
+            .or(() -> neighbour(rows, index, 1, outer))
+            .ifPresent(next -> addBetween(row, next, block, outer));
+      }
+    }
+  }
+
+  private void addBetween(SupportRow row, SupportRow next, Block block, boolean outer) {
+    double away = at(row.at(), outer).distance(at(next.at(), outer));
+    add(row, block, true, Optional.of(next), away);
+  }
+
   /**
    * To the next one up the line or, where there is none or trains pass between, down the line,
    * unless that one has its brace to this.
@@ -107,8 +135,7 @@ public final class Braces {
       if (has) {
         return;
       }
-      double away = at(row.at(), outer).distance(at(next.get().at(), outer));
-      add(row, block, true, next, away);
+      addBetween(row, next.get(), block, outer);
       return;
     }
     double foot = block.height().millimetres() * FOOT;

@@ -166,39 +166,48 @@ public final class ShoppingList {
             cutting.stock().name(), boards, boards == 1 ? one : one + "s", price, note));
   }
 
-  /** As the blocks are fastened: {@link BlockScrews}. */
+  /** As the blocks are fastened, a line for each size: {@link BlockScrews}. */
   private void addBlockScrews() {
-    if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
-      BlockPlan blocks = new BlockPlan(wood, supports);
-      long lowest =
-          blocks.blocks().stream()
-              .filter(BlockPlan.Block::onBase)
-              .mapToLong(BlockPlan.Block::count)
-              .sum();
-      addBlockScrews(wood, blocks.count(), lowest, new Braces(spec, wood, supports).all().size());
+    if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood) || !BlockScrews.hold(wood)) {
+      return;
     }
-  }
-
-  /** A line for each size: what they go through is of different thickness. */
-  private void addBlockScrews(Riser.WoodBlocks wood, long blocks, long lowest, long braces) {
+    List<BlockPlan.Block> blocks = new BlockPlan(wood, supports).blocks();
     Map<String, Long> counts = new LinkedHashMap<>();
     Map<String, String> notes = new LinkedHashMap<>();
-    BlockScrews down = BlockScrews.down(spec, wood);
-    count(counts, notes, down, blocks, "one down into each of %s blocks".formatted(blocks));
+    Map<BlockScrews, Long> down = new LinkedHashMap<>();
+    blocks.forEach(
+        block ->
+            BlockScrews.down(spec, wood, block.height())
+                .ifPresent(size -> down.merge(size, (long) block.count(), Long::sum)));
+    down.forEach(
+        (size, many) ->
+            count(counts, notes, size, many, "one down into each of %s blocks".formatted(many)));
+    long lowest =
+        blocks.stream().filter(BlockPlan.Block::onBase).mapToLong(BlockPlan.Block::count).sum();
     count(
         counts,
         notes,
         BlockScrews.foot(wood),
         lowest,
         "one at an angle into the base for each of the %s that stand on it".formatted(lowest));
-    count(
-        counts,
-        notes,
-        BlockScrews.brace(wood),
-        2 * braces,
-        "two for each of the braces (%s)".formatted(braces));
+    countBraces(wood, counts, notes);
     counts.forEach(
         (name, count) -> add("screws " + name, count, spec.prices().screw(), notes.get(name)));
+  }
+
+  private void countBraces(
+      Riser.WoodBlocks wood, Map<String, Long> counts, Map<String, String> notes) {
+    Map<BlockScrews, Long> sizes = new LinkedHashMap<>();
+    new Braces(spec, wood, supports)
+        .all()
+        .forEach(
+            brace ->
+                BlockScrews.brace(wood, brace.along())
+                    .ifPresent(size -> sizes.merge(size, 1L, Long::sum)));
+    sizes.forEach(
+        (size, many) ->
+            count(
+                counts, notes, size, 2 * many, "two for each of the braces (%s)".formatted(many)));
   }
 
   private static void count(
