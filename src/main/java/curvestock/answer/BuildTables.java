@@ -11,6 +11,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
+import curvestock.helix.build.Braces;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
@@ -53,6 +54,7 @@ final class BuildTables {
   private final LengthStyle style;
   private final Map<String, Integer> sheets;
   private final Optional<BlockPlan> blockPlan;
+  private final Optional<Braces> bracePlan;
   private final Optional<RodPlan> rodPlan;
 
   /**
@@ -66,6 +68,10 @@ final class BuildTables {
     this.blockPlan =
         plan.spec().supports().riser() instanceof Riser.WoodBlocks wood
             ? Optional.of(new BlockPlan(wood, plan.supports()))
+            : Optional.empty();
+    this.bracePlan =
+        plan.spec().supports().riser() instanceof Riser.WoodBlocks wood
+            ? Optional.of(new Braces(plan.spec(), wood, plan.supports()))
             : Optional.empty();
     this.rodPlan =
         plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
@@ -126,6 +132,7 @@ final class BuildTables {
         Field.of("lowerNut", "Under the lower nut", Measure.SAWN, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
         text("block", "Block", this::block),
+        text("braces", "Braces", this::braces),
         text("pieces", "Pieces on it", this::pieces));
   }
 
@@ -186,8 +193,32 @@ final class BuildTables {
   }
 
   private String which(List<SupportRow> rows) {
-    return blocks(rows).entrySet().stream()
-        .map(each -> each.getValue() + " x " + each.getKey())
+    String blocks =
+        blocks(rows).entrySet().stream()
+            .map(each -> each.getValue() + " x " + each.getKey())
+            .collect(Collectors.joining(", "));
+    String braces =
+        rows.stream()
+            .map(this::braces)
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining(", "));
+    return braces.isEmpty() ? blocks : blocks + "; braces: " + braces;
+  }
+
+  /** How many have their upper end there: {@code 1 across, 2 to E2}. */
+  private String braces(SupportRow row) {
+    List<Braces.Brace> here = bracePlan.map(braces -> braces.of(row)).orElse(List.of());
+    Map<String, Integer> counts = new LinkedHashMap<>();
+    here.forEach(
+        brace ->
+            counts.merge(
+                !brace.along()
+                    ? "across"
+                    : "to " + brace.other().map(other -> other.station().name()).orElse("the base"),
+                1,
+                Integer::sum));
+    return counts.entrySet().stream()
+        .map(each -> each.getValue() + " " + each.getKey())
         .collect(Collectors.joining(", "));
   }
 

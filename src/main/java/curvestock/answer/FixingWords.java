@@ -8,10 +8,17 @@ import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Length;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Where to drill, and how joints and supports are fastened, in sentences. */
 public final class FixingWords {
+
+  /** Less of a screw in a lap's lower half holds nothing: our own choice. */
+  private static final Length LEAST_IN_LAP = Length.ofMillimetres(2);
 
   private final Building helix;
   private final HelixSpec spec;
@@ -48,32 +55,45 @@ public final class FixingWords {
 
   /** The size of screw is a rule of thumb, as no job names one: common practice, no source. */
   private String blocks(Riser.WoodBlocks wood) {
-    boolean inches = figures.isImperial();
+    if (!BlockScrews.hold(wood)) {
+      return "Blocks: glue both ends, weigh the roadbed down until it is dry, and use no screws: wood this"
+          + " narrow splits. (Rule of thumb.)";
+    }
+    BlockScrews down = BlockScrews.down(spec, wood);
+    BlockScrews foot = BlockScrews.foot(wood);
+    boolean across = wood.crossPiece().millimetres() > 0;
     return "Blocks: glue both ends. Drill a clearance hole of "
-        + (inches ? "3/16 in" : "4.5 mm")
-        + " through the roadbed, "
+        + down.clearanceHole(figures.isImperial())
+        + " through the roadbed"
+        + (across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
-        + " from its edge on the line of the support, then a pilot hole of "
-        + (inches ? "3/32 in" : "2.5 mm")
+        + (across ? " from their edge" : " from its edge")
+        + " on the line of the support, then a pilot hole of "
+        + down.pilotHole(figures.isImperial())
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
-        + BlockScrews.name(wood.inches())
-        + " screw down into each block. Drive one more at an angle through the foot of each block that"
-        + " stands on the base."
-        + shortBlocks(wood, BlockScrews.length(wood.inches()))
+        + down.name()
+        + " screw down into each block. Drive one more"
+        + (down.equals(foot) ? "" : ", " + foot.name() + ",")
+        + " at an angle through the foot of each block that stands on the base."
+        + lowBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
   }
 
-  /** A block so low that its screw would come out below needs a shorter one. */
-  private String shortBlocks(Riser.WoodBlocks wood, Length screw) {
-    Length into = screw.minus(spec.plywood()).plus(BlockScrews.SKIN);
-    boolean some =
-        new BlockPlan(wood, helix.plan().supports())
-            .blocks().stream().anyMatch(block -> block.height().compareTo(into) < 0);
-    return some
-        ? " Blocks lower than "
-            + figures.style().formatUp(into)
-            + " take a shorter screw, or glue alone."
-        : "";
+  /** Blocks so low that the screw would come out below. */
+  private String lowBlocks(Riser.WoodBlocks wood, BlockScrews usual) {
+    Map<String, List<String>> sizes = new LinkedHashMap<>();
+    for (BlockPlan.Block block : new BlockPlan(wood, helix.plan().supports()).blocks()) {
+      Optional<BlockScrews> size = BlockScrews.down(spec, wood, block.height());
+      if (!size.equals(Optional.of(usual))) {
+        String words = size.map(each -> "a " + each.name() + " screw").orElse("glue alone");
+        sizes.computeIfAbsent(words, key -> new ArrayList<>()).add(block.id());
+      }
+    }
+    return sizes.isEmpty()
+        ? ""
+        : sizes.entrySet().stream()
+            .map(each -> String.join(", ", each.getValue()) + " take " + each.getKey())
+            .collect(Collectors.joining("; ", " Low blocks take less: ", "."));
   }
 
   /** Joints whose lap a block's screw goes through. */
@@ -88,6 +108,22 @@ public final class FixingWords {
         : 0;
   }
 
+  /** A screw passes the upper half and must not come out of the lower. */
+  private String lapScrews() {
+    Length longest = spec.plywood().minus(BlockScrews.SKIN);
+    if (longest.minus(spec.plywood().times(0.5)).compareTo(LEAST_IN_LAP) < 0) {
+      return " Use no screws: in plywood this thin none holds without coming through.";
+    }
+    String shorter = figures.atMost(longest);
+    return spec.supports().riser() instanceof Riser.WoodBlocks
+        ? " If you screw a lap that has no block under it, use screws shorter than "
+            + shorter
+            + " so that none comes through."
+        : " If you screw a lap, use screws shorter than "
+            + shorter
+            + " so that none comes through.";
+  }
+
   private String joints() {
     Construction construction = spec.construction();
     if (construction instanceof Construction.HalfLap) {
@@ -96,12 +132,7 @@ public final class FixingWords {
               ? " Where a joint sits on a block, the block's screw goes down through both halves of"
                   + " the lap into the block, and the lap needs no other screw."
               : "")
-          + (onBlocks() < helix.plan().joints().all().size()
-              ? (onBlocks() > 0
-                      ? " A lap with no block under it is glued only: "
-                      : " Do not screw it: ")
-                  + "a screw short enough not to come through would hardly hold."
-              : "")
+          + (onBlocks() < helix.plan().joints().all().size() ? lapScrews() : "")
           + " (Rule of thumb.)";
     }
     if (construction instanceof Construction.ButtWithPlate butt) {

@@ -4,13 +4,16 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.clearance.EndClearance;
 import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.clearance.HeightBudget;
+import curvestock.helix.clearance.LongestCar;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Vehicle;
 import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Rule;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -48,6 +51,46 @@ public final class HeightWords {
                             .tallest()
                             .map(yours -> "; yours stands " + figures.length(yours))
                             .orElse("")));
+  }
+
+  /** How long a car may be, or what to give so that it can be told. */
+  public String longestCarThatClears() {
+    String passes =
+        spec.ground().trackSpacing().isPresent() ? "supports and each other" : "supports";
+    return spec.traffic()
+        .longest()
+        .map(
+            yours ->
+                LongestCar.like(spec)
+                    .map(
+                        length ->
+                            "The longest car that clears the %s is %s over the body, if it is as wide as yours and its trucks are %s of its length apart; yours is %s."
+                                .formatted(
+                                    passes,
+                                    figures.atMost(length),
+                                    share(yours),
+                                    figures.length(yours.length())))
+                    .orElse("No car as wide as yours clears the %s.".formatted(passes)))
+        .orElseGet(this::longestByStandard);
+  }
+
+  private String share(Vehicle vehicle) {
+    return String.format(
+        Locale.ROOT,
+        "%.0f %%",
+        100 * vehicle.truckCentres().millimetres() / vehicle.length().millimetres());
+  }
+
+  private String longestByStandard() {
+    return LongestCar.group(spec)
+            .map(
+                group ->
+                    "The longest cars that clear the supports are those of NEM 103's group %s, %s over the body. "
+                        .formatted(
+                            group,
+                            figures.length(group.longestBody().times(1 / spec.scale().ratio()))))
+            .orElse("How long a car clears the supports cannot be told from your job. ")
+        + "Give your longest car (`trains: longest:` with length, width and truck-centres) to have it checked.";
   }
 
   /** Where the height between turns goes, a sum a line, in decimals so that it can be checked. */

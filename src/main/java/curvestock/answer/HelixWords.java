@@ -209,6 +209,7 @@ public final class HelixWords {
                 ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
     lines.addAll(size());
     new HeightWords(helix, figures).tallestThatClears().ifPresent(lines::add);
+    lines.add(new HeightWords(helix, figures).longestCarThatClears());
     lines.add("Weighs about %s without track: %s.".formatted(weight(), weights()));
     return lines;
   }

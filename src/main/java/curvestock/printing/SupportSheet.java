@@ -27,7 +27,7 @@ public final class SupportSheet {
   };
 
   private static final String[] BLOCKS = {
-    "station", "bearing", "under", "top", "underside", "gap", "block", "pieces"
+    "station", "bearing", "under", "top", "underside", "gap", "block", "braces", "pieces"
   };
 
   private static final Column CHECKED = new Column("checked", "Checked", Measure.TEXT);
@@ -78,7 +78,7 @@ public final class SupportSheet {
           helix
               .supports()
               .where("turn", turn)
-              .only(columns(rods ? RODS : BLOCKS, turn))
+              .only(columns(rods ? RODS : BLOCKS, helix.supports().where("turn", turn), turn))
               .with(CHECKED, new Text(PageTable.TICK_BOX)),
           figures);
     }
@@ -104,10 +104,16 @@ public final class SupportSheet {
   }
 
   /** Posts of a lead are found by their distance along it, those of the ring by their bearing. */
-  private static String[] columns(String[] all, String turn) {
+  private static String[] columns(String[] all, Table rows, String turn) {
     return Stream.of(all)
+        .filter(key -> !key.equals("braces") || hasBraces(rows))
         .map(key -> key.equals("bearing") && !isRing(turn) ? "along" : key)
         .toArray(String[]::new);
+  }
+
+  private static boolean hasBraces(Table rows) {
+    return IntStream.range(0, rows.rows().size())
+        .anyMatch(row -> !((Text) rows.at(row, "braces")).words().isEmpty());
   }
 
   private static boolean isRing(String turn) {

@@ -13,6 +13,7 @@ import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
 import curvestock.answer.HalfLapWords;
+import curvestock.answer.HaveReady;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
 import curvestock.drawing.SheetTitle;
@@ -250,7 +251,9 @@ public final class ShopPaper {
         .table(answer.shopping())
         .say(
             "%s. Prices are those in the job file; check them before you buy."
-                .formatted(HelixWords.total(answer)));
+                .formatted(HelixWords.total(answer)))
+        .section("Have ready")
+        .bullets(new HaveReady(answer).lines());
   }
 
   private void building(Building helix) {

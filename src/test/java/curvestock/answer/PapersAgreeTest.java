@@ -104,8 +104,11 @@ class PapersAgreeTest {
         .isEqualTo(Long.toString(all + lowest + 2 * 3));
     assertThat(row(answer.shopping(), "item", "No. 8", "price", answer))
         .isEqualTo("no price given");
-    // Strips and screws.
-    assertThat(answer.unpriced()).isEqualTo(2);
+    // Along the lead, shorter: at both edges of two posts that have a neighbour.
+    assertThat(row(answer.shopping(), "item", "No. 8 × 1 1/4 in", "quantity", answer))
+        .isEqualTo(Long.toString(2 * 4));
+    // Strips and screws of two lengths.
+    assertThat(answer.unpriced()).isEqualTo(3);
     assertThat(String.join(" ", new FixingWords(helix, answer.figures()).all()))
         .contains("No. 8 × 1 1/2 in");
   }

@@ -55,7 +55,7 @@ class DocumentationTest {
 
     String helix = CommandRun.of("helix", "--quiet", "--no-sheets", "--details").out();
     assertThat(helix).contains("4.054 in - 0.476 plywood - 0.187 underlay - 0.07 ties - 0.1 rail");
-    assertThat(helix).contains("= 3.22 in clear", "grade 2.48 %", "135 riser blocks and 3 braces");
+    assertThat(helix).contains("= 3.22 in clear", "grade 2.48 %", "135 riser blocks and 7 braces");
     assertThat(helix).contains("24 of 25 checks pass", "edge strip between S11 and S1");
     assertThat(rules).contains("4.054 in per turn", "2.48 %", "3.22 in of clearance");
     assertThat(rules).contains("0.476 in of plywood, 0.187 in of underlay, 0.07 in of ties");

@@ -20,9 +20,6 @@ public final class BlockPlan {
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
 
-  /** What a brace leaves of a board for its ends. */
-  private static final Length BOARD_END = Length.ofInches(1);
-
   private final WoodBlocks riser;
   private final List<Group> groups = new ArrayList<>();
   private final List<SupportRow> withoutRoom = new ArrayList<>();
@@ -150,29 +147,6 @@ public final class BlockPlan {
     return blocks().stream()
         .filter(block -> block.height().compareTo(riser.width().times(SLENDER)) > 0)
         .toList();
-  }
-
-  /**
-   * A diagonal for each pair of {@link #slender} blocks, from the foot of one to the top of the
-   * other, no longer than a board.
-   *
-   * @param width of the roadbed, at whose edges they stand
-   */
-  public List<BoardCutting.Cut> braces(Length width) {
-    List<BoardCutting.Cut> braces = new ArrayList<>();
-    for (Block block : slender()) {
-      double diagonal = Math.hypot(width.millimetres(), block.height().millimetres());
-      double most =
-          riser
-              .stock()
-              .map(stock -> stock.length().minus(BOARD_END).millimetres())
-              .orElse(diagonal);
-      Length length = Length.ofMillimetres(Math.min(diagonal, most));
-      block.rows().stream()
-          .filter(row -> row.edges() == SupportRow.Edges.BOTH)
-          .forEach(row -> braces.add(new BoardCutting.Cut("brace for " + block.id(), length)));
-    }
-    return braces;
   }
 
   /** Lengths to cut from boards, one for each block. */

@@ -1,25 +1,162 @@
 package curvestock.helix.build;
 
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser.WoodBlocks;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
+import java.util.List;
+import java.util.Optional;
 
 /**
- * The screw that holds a riser block to the roadbed on it. Its size is a rule of thumb, as no job
- * names one: common practice, no source.
+ * The screws that hold a riser block to the roadbed on it, to the base and to its braces. Their
+ * sizes are a rule of thumb, as no job names one: common practice, no source.
+ *
+ * @param gauge as asked for in a shop: {@code No. 8} or {@code 4}, of millimetres
+ * @param length from the head's flat side to the point
+ * @param inches whether the shop sells by the inch
  */
-public final class BlockScrews {
+public record BlockScrews(String gauge, Length length, boolean inches) {
 
   /** What the thread of a screw must not come out of; our own choice. */
   public static final Length SKIN = Length.ofMillimetres(3);
 
-  private BlockScrews() {}
+  /** In the block, 3/4 in or 20 mm: common practice, no source. */
+  private static final double BITE_INCHES = 0.75;
 
-  /** As asked for in a shop, in inches or metric. */
-  public static String name(boolean inches) {
-    return inches ? "No. 8 × 1 1/2 in" : "4 × 40 mm";
+  private static final double BITE_METRIC = 20;
+
+  /** Less holds nothing: our own choice. */
+  private static final Length LEAST_BITE = Length.ofMillimetres(9);
+
+  /** Narrower wood splits at a screw: our own choice. */
+  private static final Length NARROWEST = Length.ofMillimetres(12);
+
+  /** As sold, in inches and in millimetres, with their gauges. From memory. */
+  private static final List<BlockScrews> SOLD_BY_INCH =
+      List.of(
+          inch("No. 6", 0.75),
+          inch("No. 6", 1),
+          inch("No. 8", 1.25),
+          inch("No. 8", 1.5),
+          inch("No. 8", 1.75),
+          inch("No. 8", 2),
+          inch("No. 8", 2.5),
+          inch("No. 8", 3),
+          inch("No. 10", 3.5),
+          inch("No. 10", 4),
+          inch("No. 10", 5),
+          inch("No. 10", 6));
+
+  private static final List<BlockScrews> SOLD_BY_MILLIMETRE =
+      List.of(
+          metric("3", 16),
+          metric("3", 20),
+          metric("3.5", 25),
+          metric("3.5", 30),
+          metric("4", 35),
+          metric("4", 40),
+          metric("4", 45),
+          metric("4", 50),
+          metric("4", 60),
+          metric("4", 70),
+          metric("5", 80),
+          metric("5", 90),
+          metric("5", 100),
+          metric("5", 120),
+          metric("5", 160));
+
+  private static BlockScrews inch(String gauge, double length) {
+    return new BlockScrews(gauge, Length.ofInches(length), true);
   }
 
-  /** From the head's flat side to the point. */
-  public static Length length(boolean inches) {
-    return inches ? Length.ofInches(1.5) : Length.ofMillimetres(40);
+  private static BlockScrews metric(String gauge, double length) {
+    return new BlockScrews(gauge, Length.ofMillimetres(length), false);
+  }
+
+  /** Whether the wood is wide enough for screws; else it is glued alone. */
+  public static boolean hold(WoodBlocks blocks) {
+    return blocks.width().compareTo(NARROWEST) >= 0;
+  }
+
+  /** The usual one, at an angle through a block's foot. */
+  public static BlockScrews foot(WoodBlocks blocks) {
+    return blocks.inches() ? inch("No. 8", 1.5) : metric("4", 40);
+  }
+
+  /** Down through all that lies on a block: the shortest that bites as it should. */
+  public static BlockScrews down(HelixSpec spec, WoodBlocks blocks) {
+    Length wanted = above(spec, blocks).plus(bite(blocks)).longer(foot(blocks).length());
+    List<BlockScrews> sold = sold(blocks);
+    return sold.stream()
+        .filter(each -> each.length().compareTo(wanted) >= 0)
+        .findFirst()
+        .orElse(sold.get(sold.size() - 1));
+  }
+
+  /** Down into one so high: shorter where it would come out below; empty where none would hold. */
+  public static Optional<BlockScrews> down(HelixSpec spec, WoodBlocks blocks, Length height) {
+    BlockScrews usual = down(spec, blocks);
+    return hold(blocks)
+        ? through(above(spec, blocks), height, usual.length(), blocks)
+        : Optional.empty();
+  }
+
+  /** What a screw passes before it reaches the block: the roadbed and a cross piece under it. */
+  public static Length above(HelixSpec spec, WoodBlocks blocks) {
+    return spec.plywood().plus(blocks.crossPiece());
+  }
+
+  /**
+   * Through a brace of the same wood, laid flat, into a block; empty where it is glued alone.
+   *
+   * @param along whether it lies on the face that looks across the track, as under a lead
+   */
+  public static Optional<BlockScrews> brace(WoodBlocks blocks, boolean along) {
+    Length flat = blocks.width().compareTo(blocks.along()) < 0 ? blocks.width() : blocks.along();
+    Length into = along ? blocks.width() : blocks.along();
+    return hold(blocks) ? through(flat, into, flat.plus(bite(blocks)), blocks) : Optional.empty();
+  }
+
+  /** As long as wanted or the longest that stays inside. */
+  private static Optional<BlockScrews> through(
+      Length thickness, Length into, Length wanted, WoodBlocks blocks) {
+    Length most = thickness.plus(into).minus(SKIN);
+    List<BlockScrews> fitting =
+        sold(blocks).stream()
+            .filter(each -> each.length().compareTo(most) <= 0)
+            .filter(each -> each.length().compareTo(thickness.plus(LEAST_BITE)) >= 0)
+            .toList();
+    return fitting.stream()
+        .filter(each -> each.length().compareTo(wanted) >= 0)
+        .findFirst()
+        .or(() -> fitting.stream().reduce((shorter, longer) -> longer));
+  }
+
+  private static Length bite(WoodBlocks blocks) {
+    return blocks.inches() ? Length.ofInches(BITE_INCHES) : Length.ofMillimetres(BITE_METRIC);
+  }
+
+  private static List<BlockScrews> sold(WoodBlocks blocks) {
+    return blocks.inches() ? SOLD_BY_INCH : SOLD_BY_MILLIMETRE;
+  }
+
+  /** As asked for in a shop: {@code No. 8 × 1 1/2 in}, {@code 4 × 40 mm}. */
+  public String name() {
+    LengthStyle style = inches ? LengthStyle.INCH_FRACTIONS : LengthStyle.METRIC;
+    return gauge + " × " + style.format(length);
+  }
+
+  /** Of the hole through what lies on the block, in the unit of print. */
+  public String clearanceHole(boolean imperial) {
+    return isThick() ? imperial ? "13/64 in" : "5.5 mm" : imperial ? "3/16 in" : "4.5 mm";
+  }
+
+  /** Of the hole for the thread, in the unit of print. */
+  public String pilotHole(boolean imperial) {
+    return isThick() ? imperial ? "7/64 in" : "3 mm" : imperial ? "3/32 in" : "2.5 mm";
+  }
+
+  private boolean isThick() {
+    return gauge.equals("No. 10") || gauge.equals("5");
   }
 }

@@ -22,8 +22,15 @@ public final class EntryWay {
   /** What a support would meet. */
   public enum Hit {
     NONE,
+    /** The wood of the lead-in, by a hand's error: {@link LeadEnds#CLEAR}. */
+    CLOSE,
     WOOD,
-    TRACK
+    TRACK;
+
+    /** Whether it cannot stand there at all. */
+    public boolean isInTheWay() {
+      return this == WOOD || this == TRACK;
+    }
   }
 
   private final HelixSpec spec;
@@ -71,8 +78,9 @@ public final class EntryWay {
       return Hit.TRACK;
     }
     double wood = spec.ground().width().millimetres() / 2 + spec.beyondEdges().millimetres() + wide;
-    boolean inWood = Math.abs(left) < wood && behind - deep < spec.bottom().leadIn().millimetres();
-    return inWood ? Hit.WOOD : Hit.NONE;
+    double apart =
+        Math.max(Math.abs(left) - wood, behind - deep - spec.bottom().leadIn().millimetres());
+    return apart < 0 ? Hit.WOOD : apart < LeadEnds.CLEAR ? Hit.CLOSE : Hit.NONE;
   }
 
   private boolean meetsTrack(double behind, double left, double wide) {

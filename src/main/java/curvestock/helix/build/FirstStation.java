@@ -23,6 +23,9 @@ final class FirstStation {
   /** Places tried between one station and the next. */
   private static final int STEPS = 60;
 
+  /** More than all supports of a turn that could stand too near. */
+  private static final int IN_THE_WAY = 1000;
+
   private final HelixSpec spec;
   private final Climb climb;
   private final EntryWay way;
@@ -62,16 +65,23 @@ final class FirstStation {
     return best;
   }
 
-  /** How many supports of the lowest turn would stand in the approach. */
+  /**
+   * How many supports of the lowest turn would stand in the approach, and of rods how many too near
+   * the lead's wood: blocks stay under the joints for that.
+   */
   private int blocked(double first) {
     int count = 0;
     for (double at = first; at < Math.min(run, climb.ringLength()); at += spacing) {
       if (way.isBeside(at) && at > run - nearEntry()) {
-        count += way.hit(at, way.offset()) == Hit.NONE ? 0 : 1;
-        count += way.hit(at, -way.offset()) == Hit.NONE ? 0 : 1;
+        count += weight(way.hit(at, way.offset())) + weight(way.hit(at, -way.offset()));
       }
     }
     return count;
+  }
+
+  private int weight(Hit hit) {
+    boolean close = hit == Hit.CLOSE && spec.supports().riser() instanceof Riser.ThreadedRods;
+    return hit.isInTheWay() ? IN_THE_WAY : close ? 1 : 0;
   }
 
   /** Along the line before the entry, where alone a turn can lie beside the approach. */

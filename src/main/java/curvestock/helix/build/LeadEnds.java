@@ -8,7 +8,7 @@ import curvestock.helix.spec.Riser.Ear;
 import curvestock.units.Length;
 
 /** Where supports may stand on the straights before and behind the ring, along the line. */
-final class LeadEnds {
+public final class LeadEnds {
 
   /** Wood beside an ear. */
   private static final double BESIDE_EAR = 5;
@@ -17,10 +17,11 @@ final class LeadEnds {
   private static final double TO_SPARE = 0.2;
 
   /**
-   * From a support of a lead to the turns that it passes and to other supports, 1/4 in: our choice.
-   * A block set 1/8 in off and a roadbed cut 1/16 in too wide still miss each other.
+   * From a support beside a lead to the lead's wood, and from a support of a lead to the turns that
+   * it passes and to other supports, 1/4 in: our choice. A block set 1/8 in off and a roadbed cut
+   * 1/16 in too wide still miss each other.
    */
-  static final double CLEAR = 6.35;
+  public static final double CLEAR = 6.35;
 
   private final HelixSpec spec;
   private final Climb climb;
@@ -36,6 +37,16 @@ final class LeadEnds {
 
   boolean hasExit() {
     return spec.top().leadIn().millimetres() > 0;
+  }
+
+  /** Where the wood before the ring begins. */
+  double entryWood() {
+    return -spec.bottom().leadIn().millimetres();
+  }
+
+  /** Where the wood behind the ring ends. */
+  double exitWood() {
+    return climb.ringLength() + spec.top().leadIn().millimetres();
   }
 
   /** The outermost place for a support before the ring. */
@@ -75,8 +86,7 @@ final class LeadEnds {
    */
   double exitClear() {
     GroundPlan ground = spec.ground();
-    double ears = earReach();
-    double outer = ground.outerEdge().millimetres() + ears + CLEAR;
+    double outer = ground.outerEdge().plus(spec.beyondEdges()).millimetres() + CLEAR;
     double inner = ground.innerEdge().millimetres() + innerFace();
     double covered = Math.acos(Math.min(1, inner / outer)) / (2 * Math.PI);
     if (climb.turns() < 1 - covered) {
@@ -89,12 +99,6 @@ final class LeadEnds {
   /** The least lead at the top whose outermost support stands beside the turn below. */
   Length exitToSupport() {
     return Length.ofMillimetres(exitClear() - climb.ringLength() + inset());
-  }
-
-  private double earReach() {
-    return spec.supports().riser() instanceof Riser.ThreadedRods rods
-        ? rods.ear().map(Ear::reach).map(Length::millimetres).orElse(0.0)
-        : 0;
   }
 
   /** Of the inner support: how far from the roadbed's edge its inner face is. */

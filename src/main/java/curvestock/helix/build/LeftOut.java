@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /**
  * Single supports that are left out: because the builder says so, or because they would stand in
@@ -20,7 +21,8 @@ import java.util.Optional;
  * <p>A support in the approach is left out on every turn where the plywood spans from the one
  * before to the one behind, or else where something bridges the gap ({@link Bridging}); where
  * nothing can, it stays, for the verdict to fail. So does a support that the builder himself has
- * moved there.
+ * moved there. One that only stands too near, to the lead's wood or under a lead to other supports,
+ * is left out where the plywood spans.
  */
 final class LeftOut {
 
@@ -57,6 +59,7 @@ final class LeftOut {
       for (Station station : blocked) {
         leaveOut(ring, station, outer, held, bridges).ifPresent(bridge -> join(bridges, bridge));
       }
+      leaveOutClose(ring, outer, bridges);
     }
     ring.removeIf(station -> station.edges() == Edges.NONE);
     return List.copyOf(bridges);
@@ -117,6 +120,31 @@ final class LeftOut {
     return bridge;
   }
 
+  /** Those that only stand too near the lead's wood, and hold up no bridge. */
+  private void leaveOutClose(List<Station> ring, boolean outer, List<Bridge> bridges) {
+    for (int i = 0; i < ring.size(); i++) {
+      Station station = ring.get(i);
+      double at = station.lowest();
+      boolean carries =
+          bridges.stream()
+              .anyMatch(
+                  bridge -> bridge.outer() == outer && bridge.covers(at - ROUNDING, at + ROUNDING));
+      if (!carries
+          && isHeld(station, outer)
+          && isBeside(station)
+          && hit(at, outer) == Hit.CLOSE
+          && spansWithout(ring, station, outer)) {
+        drop(ring, i, outer);
+      }
+    }
+  }
+
+  private boolean spansWithout(List<Station> ring, Station station, boolean outer) {
+    List<Station> held =
+        ring.stream().filter(other -> isHeld(other, outer) && !other.equals(station)).toList();
+    return bridging.spans(neighbour(held, station, -1).away() + neighbour(held, station, 1).away());
+  }
+
   private static int indexOf(List<Station> stations, String name) {
     for (int i = 0; i < stations.size(); i++) {
       if (stations.get(i).name().equals(name)) {
@@ -142,11 +170,12 @@ final class LeftOut {
 
   /** Where the lowest turn's support would stand on the base beside the approach. */
   private boolean isBlocked(Station station, boolean outer) {
+    return isBeside(station) && hit(station.lowest(), outer).isInTheWay();
+  }
+
+  private boolean isBeside(Station station) {
     double at = station.lowest();
-    return !isMoved(station)
-        && way.isBeside(at)
-        && at <= Math.min(run, ringLength)
-        && hits(at, outer);
+    return !isMoved(station) && way.isBeside(at) && at <= Math.min(run, ringLength);
   }
 
   /** What the builder moves stands where he says. */
@@ -154,8 +183,8 @@ final class LeftOut {
     return adjustments.shiftOf(station.name()) != 0;
   }
 
-  private boolean hits(double at, boolean outer) {
-    return way.hit(at, outer ? way.offset() : -way.offset()) != Hit.NONE;
+  private Hit hit(double at, boolean outer) {
+    return way.hit(at, outer ? way.offset() : -way.offset());
   }
 
   /** Leaves out what of an exit's lead would stand in the approach, in place. */
@@ -163,12 +192,52 @@ final class LeftOut {
     skip(exit);
     for (int i = 0; i < exit.size(); i++) {
       for (boolean outer : new boolean[] {true, false}) {
-        if (!isMoved(exit.get(i)) && hits(exit.get(i).lowest(), outer)) {
+        if (!isMoved(exit.get(i)) && hit(exit.get(i).lowest(), outer) != Hit.NONE) {
           drop(exit, i, outer);
         }
       }
     }
     exit.removeIf(station -> station.edges() == Edges.NONE);
+  }
+
+  /**
+   * Leaves out supports of a lead that could not be moved clear of others, in place, where the
+   * plywood spans or reaches out over the gap.
+   *
+   * @param nearest the ring's support next to the lead, along the line
+   * @param end of the lead's wood
+   */
+  void clear(
+      List<Station> lead, List<Station> others, LeadSpacing room, double nearest, double end) {
+    for (int i = 0; i < lead.size(); i++) {
+      for (boolean outer : new boolean[] {true, false}) {
+        Station station = lead.get(i);
+        Station edge = station.heldAt(outer ? Edges.OUTER : Edges.INNER);
+        if (isHeld(station, outer)
+            && !isMoved(station)
+            && !room.isClear(station.lowest(), edge, others)
+            && bridging.spans(spanWithout(lead, station, outer, nearest, end))) {
+          drop(lead, i, outer);
+        }
+      }
+    }
+    lead.removeIf(station -> station.edges() == Edges.NONE);
+  }
+
+  /** What reaches out beyond the last support bends like a span of twice its length. */
+  private static double spanWithout(
+      List<Station> lead, Station station, boolean outer, double nearest, double end) {
+    double at = station.lowest();
+    TreeSet<Double> places = new TreeSet<>(List.of(nearest));
+    lead.stream()
+        .filter(other -> isHeld(other, outer) && !other.equals(station))
+        .forEach(other -> places.add(other.lowest()));
+    Double before = places.lower(at);
+    Double behind = places.higher(at);
+    if (before != null && behind != null) {
+      return behind - before;
+    }
+    return 2 * Math.abs(end - (before == null ? behind : before));
   }
 
   /** Leaves out what the builder says, in place. */

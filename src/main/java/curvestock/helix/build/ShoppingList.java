@@ -11,7 +11,9 @@ import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What to buy besides the sheets, counted from the same joints and stations as everything else. */
@@ -97,7 +99,7 @@ public final class ShoppingList {
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
       BlockPlan blocks = new BlockPlan(wood, supports);
       List<BoardCutting.Cut> cuts = new ArrayList<>(blocks.cuts());
-      List<BoardCutting.Cut> braces = blocks.braces(spec.ground().width());
+      List<BoardCutting.Cut> braces = new Braces(spec, wood, supports).cuts();
       cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
       long bridged = battens.stream().mapToLong(Bridge::count).sum();
@@ -165,29 +167,63 @@ public final class ShoppingList {
             cutting.stock().name(), boards, boards == 1 ? one : one + "s", price, note));
   }
 
-  /** As the blocks are fastened: {@link BlockScrews}. */
+  /** As the blocks are fastened, a line for each size: {@link BlockScrews}. */
   private void addBlockScrews() {
-    if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
-      BlockPlan blocks = new BlockPlan(wood, supports);
-      long lowest =
-          blocks.blocks().stream()
-              .filter(BlockPlan.Block::onBase)
-              .mapToLong(BlockPlan.Block::count)
-              .sum();
-      int braces = blocks.braces(spec.ground().width()).size();
-      add(
-          "screws " + BlockScrews.name(wood.inches()),
-          blocks.count() + lowest + 2L * braces,
-          spec.prices().screw(),
-          "one down into each of %s blocks, one at an angle into the base for each of the %s that stand on it%s"
-              .formatted(
-                  blocks.count(),
-                  lowest,
-                  braces == 0
-                      ? ""
-                      : braces == 1
-                          ? ", two for the brace"
-                          : ", two for each of the %s braces".formatted(braces)));
+    if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood) || !BlockScrews.hold(wood)) {
+      return;
+    }
+    List<BlockPlan.Block> blocks = new BlockPlan(wood, supports).blocks();
+    Map<String, Long> counts = new LinkedHashMap<>();
+    Map<String, String> notes = new LinkedHashMap<>();
+    Map<BlockScrews, Long> down = new LinkedHashMap<>();
+    blocks.forEach(
+        block ->
+            BlockScrews.down(spec, wood, block.height())
+                .ifPresent(size -> down.merge(size, (long) block.count(), Long::sum)));
+    down.forEach(
+        (size, many) ->
+            count(counts, notes, size, many, "one down into each of %s blocks".formatted(many)));
+    long lowest =
+        blocks.stream().filter(BlockPlan.Block::onBase).mapToLong(BlockPlan.Block::count).sum();
+    count(
+        counts,
+        notes,
+        BlockScrews.foot(wood),
+        lowest,
+        "one at an angle into the base for each of the %s that stand on it".formatted(lowest));
+    countBraces(wood, counts, notes);
+    counts.forEach(
+        (name, count) -> add("screws " + name, count, spec.prices().screw(), notes.get(name)));
+  }
+
+  private void countBraces(
+      Riser.WoodBlocks wood, Map<String, Long> counts, Map<String, String> notes) {
+    Map<BlockScrews, Long> sizes = new LinkedHashMap<>();
+    new Braces(spec, wood, supports)
+        .all()
+        .forEach(
+            brace ->
+                BlockScrews.brace(wood, brace.along())
+                    .ifPresent(size -> sizes.merge(size, 1L, Long::sum)));
+    sizes.forEach(
+        (size, many) ->
+            count(
+                counts,
+                notes,
+                size,
+                2 * many,
+                many == 1 ? "two for the brace" : "two for each of the %s braces".formatted(many)));
+  }
+
+  private static void count(
+      Map<String, Long> counts,
+      Map<String, String> notes,
+      BlockScrews screws,
+      long count,
+      String note) {
+    if (count > 0) {
+      counts.merge(screws.name(), count, Long::sum);
+      notes.merge(screws.name(), note, (before, more) -> before + ", " + more);
     }
   }
 

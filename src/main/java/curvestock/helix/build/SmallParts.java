@@ -9,9 +9,11 @@ import curvestock.piece.Strip;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
-/** Plates and riser blocks that are cut from the same sheets as the roadbed. */
+/** Plates, riser blocks and their braces that are cut from the same sheets as the roadbed. */
 public final class SmallParts {
 
   private final LengthStyle style;
@@ -30,6 +32,7 @@ public final class SmallParts {
     }
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood && wood.stock().isEmpty()) {
       addBlocks(wood, new BlockPlan(wood, supports));
+      addBraces(wood, new Braces(spec, wood, supports));
     }
   }
 
@@ -60,6 +63,24 @@ public final class SmallParts {
       Strip strip = new Strip(block.stockLength(), wood.along());
       String name = "riser block of " + style.formatMade(block.height());
       demands.add(new Demand(Piece.of(block.id(), name, strip), block.count()));
+    }
+  }
+
+  /** As long as the longest of those that go by one name. */
+  private void addBraces(Riser.WoodBlocks wood, Braces braces) {
+    Map<String, List<Braces.Brace>> alike = new LinkedHashMap<>();
+    braces
+        .all()
+        .forEach(
+            brace -> alike.computeIfAbsent(brace.part(), part -> new ArrayList<>()).add(brace));
+    int number = 0;
+    for (Map.Entry<String, List<Braces.Brace>> each : alike.entrySet()) {
+      Length longest =
+          each.getValue().stream().map(Braces.Brace::length).reduce(Length.ZERO, Length::longer);
+      Strip strip = new Strip(longest, wood.along());
+      number++;
+      demands.add(
+          new Demand(Piece.of("brace-" + number, each.getKey(), strip), each.getValue().size()));
     }
   }
 

@@ -25,8 +25,8 @@ import java.util.stream.Stream;
  * ring's straight and is held by the ring's own stations there.
  *
  * <p>No support stands in the way of trains or in the wood of the entry's lead: the first station
- * is chosen so ({@link FirstStation}), and where that is not enough single supports are left out
- * ({@link LeftOut}).
+ * is chosen so ({@link FirstStation}), one that is only too near is moved ({@link BesideLead}), and
+ * where that is not enough single supports are left out ({@link LeftOut}).
  */
 public final class Stations {
 
@@ -78,17 +78,19 @@ public final class Stations {
     addEntry(leads);
     addExit(leads);
     requireKnown();
+    new BesideLead(spec, climb, line, joints).clear(ring);
     LeftOut leftOut = new LeftOut(spec, climb, line, joints);
     bridges = leftOut.apply(ring);
     leftOut.clear(exit);
     leftOut.skip(entry);
-    apart(new LeadSpacing(spec, line, spacing), leads, leftOut);
+    apart(new LeadSpacing(spec, climb, line, spacing), leads, leftOut);
     names = leftOut.names();
   }
 
   /**
    * Moves supports of the leads clear of those of the ring, and of each other's; where that would
-   * make a span of the entry's too long, it gets one support more.
+   * make a span of the entry's too long, it gets one support more. What still stands too near is
+   * left out where the plywood spans.
    */
   private void apart(LeadSpacing room, LeadEnds leads, LeftOut leftOut) {
     double lowest = ring.stream().mapToDouble(Station::lowest).min().orElseThrow();
@@ -101,8 +103,10 @@ public final class Stations {
       leftOut.skip(entry);
       room.clear(entry, ring, leads.entryEnd(), lowest);
     }
+    leftOut.clear(entry, ring, room, lowest, leads.entryWood());
     List<Station> others = Stream.of(ring, entry).flatMap(List::stream).toList();
     room.clear(exit, others, Math.max(highest, leads.exitClear()), leads.exitEnd());
+    leftOut.clear(exit, others, room, highest, leads.exitWood());
   }
 
   private void requireKnown() {

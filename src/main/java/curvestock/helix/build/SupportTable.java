@@ -82,6 +82,11 @@ public final class SupportTable {
     return at < -ROUNDING ? Part.ENTRY : at > ringLength + ROUNDING ? Part.EXIT : Part.RING;
   }
 
+  /** Along which they stand. */
+  CentreLine line() {
+    return line;
+  }
+
   /** In order of climb. */
   public List<SupportRow> rows() {
     return List.copyOf(rows);

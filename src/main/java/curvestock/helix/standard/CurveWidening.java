@@ -17,9 +17,20 @@ public final class CurveWidening {
 
   /** Bodies up to 20, 24.2 and 27.2 m long. */
   public enum VehicleGroup {
-    A,
-    B,
-    C
+    A(20),
+    B(24.2),
+    C(27.2);
+
+    private final double metres;
+
+    VehicleGroup(double metres) {
+      this.metres = metres;
+    }
+
+    /** Of the body, in full size. */
+    public Length longestBody() {
+      return Length.ofMillimetres(metres * 1000);
+    }
   }
 
   /**

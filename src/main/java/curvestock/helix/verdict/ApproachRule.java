@@ -2,55 +2,84 @@ package curvestock.helix.verdict;
 
 import curvestock.helix.build.EntryWay;
 import curvestock.helix.build.EntryWay.Hit;
+import curvestock.helix.build.LeadEnds;
+import curvestock.helix.build.LeadSpacing;
+import curvestock.helix.build.LeadSpacing.Near;
+import curvestock.helix.build.Station;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.build.SupportTable;
 import curvestock.helix.course.CentreLine;
+import curvestock.helix.course.Climb;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Length;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Whether a support stands where the approach comes in: in the way of trains, or through the wood
- * of the lead-in. Those of the lowest turn can, and those under the exit's lead where it leaves
- * over the entry. The plan leaves such supports out where it may; what still stands there fails.
+ * Whether a support stands where it cannot: in the way of trains that come in, through the wood of
+ * the lead-in or in one place with another. Those of the lowest turn can, and those under the
+ * leads. The plan moves such supports or leaves them out where it may; what still stands there
+ * fails, and what is only too near for work by hand is marginal.
  */
 final class ApproachRule {
 
   private final EntryWay way;
   private final Stations stations;
   private final SupportTable supports;
+  private final LeadSpacing room;
+  private final List<String> blocking = new ArrayList<>();
+  private final List<String> touching = new ArrayList<>();
+  private final List<String> meeting = new ArrayList<>();
+  private final List<String> close = new ArrayList<>();
 
-  ApproachRule(HelixSpec spec, CentreLine line, Stations stations, SupportTable supports) {
+  ApproachRule(
+      HelixSpec spec, Climb climb, CentreLine line, Stations stations, SupportTable supports) {
     this.way = new EntryWay(spec, line);
     this.stations = stations;
     this.supports = supports;
+    this.room = new LeadSpacing(spec, climb, line, stations.spacing().millimetres());
   }
 
   Verdict verdict() {
-    List<String> blocking = new ArrayList<>();
-    List<String> touching = new ArrayList<>();
     for (SupportRow row : supports.rows()) {
       // Under the lead's own wood a support is where it should be.
       boolean elsewhere =
           stations.exit().contains(row.station())
               || (stations.ring().contains(row.station()) && way.isBeside(row.at()));
       if (row.standsOnBase() && elsewhere) {
-        judge(row, blocking, touching);
+        judge(row);
       }
     }
-    boolean ok = blocking.isEmpty() && touching.isEmpty();
-    return Verdict.of(Rule.APPROACH_SUPPORTS, ok ? State.OK : State.FAIL)
-        .with(Fact.BLOCKING, new Text(String.join(", ", blocking)))
-        .with(Fact.TOUCHING, new Text(String.join(", ", touching)))
-        .with(Fact.LEFT_OUT, new Text(String.join(", ", stations.leftOut())))
+    List<Station> others =
+        Stream.of(stations.ring(), stations.entry()).flatMap(List::stream).toList();
+    room.tooNear(stations.entry(), stations.ring(), false).forEach(this::judge);
+    room.tooNear(stations.exit(), others, true).forEach(this::judge);
+    boolean fails = !blocking.isEmpty() || !touching.isEmpty() || !meeting.isEmpty();
+    State state = fails ? State.FAIL : close.isEmpty() ? State.OK : State.MARGINAL;
+    return Verdict.of(Rule.APPROACH_SUPPORTS, state)
+        .with(Fact.BLOCKING, joined(blocking))
+        .with(Fact.TOUCHING, joined(touching))
+        .with(Fact.MEETING, joined(meeting))
+        .with(Fact.CLOSE, joined(close))
+        .with(Fact.CLEAR, Length.ofMillimetres(LeadEnds.CLEAR))
+        .with(Fact.LEFT_OUT, joined(stations.leftOut()))
         .with(Fact.BRIDGED, new Text(bridged()));
   }
 
-  private void judge(SupportRow row, List<String> blocking, List<String> touching) {
+  private static Text joined(List<String> names) {
+    return new Text(String.join(", ", names));
+  }
+
+  private void judge(Near near) {
+    (near.meets() ? meeting : close).add(near.support() + " and " + near.other());
+  }
+
+  private void judge(SupportRow row) {
     List<Double> places =
         switch (row.edges()) {
           case BOTH -> List.of(way.offset(), -way.offset());
@@ -59,11 +88,14 @@ final class ApproachRule {
           case MIDDLE -> List.of(0.0);
           case NONE -> List.of();
         };
+    String name = row.station().name();
     List<Hit> hits = places.stream().map(offset -> way.hit(row.at(), offset)).toList();
     if (hits.contains(Hit.TRACK)) {
-      blocking.add(row.station().name());
+      blocking.add(name);
     } else if (hits.contains(Hit.WOOD)) {
-      touching.add(row.station().name());
+      touching.add(name);
+    } else if (hits.contains(Hit.CLOSE)) {
+      close.add(name + " and the lead's plywood");
     }
   }
 

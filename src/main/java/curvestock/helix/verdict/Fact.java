@@ -59,6 +59,12 @@ public enum Fact {
   BLOCKING,
   /** Supports that go through the wood of the lead-in. */
   TOUCHING,
+  /** Supports that would stand in one place with another, or with a turn. */
+  MEETING,
+  /** Supports that stand nearer than a hand's error. */
+  CLOSE,
+  /** What they should keep. */
+  CLEAR,
   /** Supports left out of the approach. */
   LEFT_OUT,
   /** Supports left out whose edge a strip carries. */

@@ -2,6 +2,10 @@ package curvestock.helix.verdict;
 
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What was found, one sentence for each rule. */
 final class FindingWords {
@@ -242,22 +246,51 @@ final class FindingWords {
         .formatted(share, fact(v, Fact.CAREFUL), fact(v, Fact.WIDEST));
   }
 
-  private static String approach(Verdict v) {
-    String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
-    String touching = Figures.text(v.facts().get(Fact.TOUCHING));
-    String leftOut = Figures.text(v.facts().get(Fact.LEFT_OUT));
-    String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
-    if (v.state() == State.OK) {
-      return leftOut.isEmpty()
-          ? "no support is in the way of trains or the lead"
-          : "left out on every turn, to clear trains and the lead: %s%s"
-              .formatted(
-                  leftOut.replaceAll(" (inner|outer)", " at the $1 edge"),
-                  bridged.isEmpty() ? "" : "; in its place: " + bridged);
+  private String approach(Verdict v) {
+    String close = Figures.text(v.facts().get(Fact.CLOSE));
+    List<String> found = new ArrayList<>();
+    addNamed(found, "trains would hit ", v, Fact.BLOCKING);
+    addNamed(found, "the lead's plywood is in the way of ", v, Fact.TOUCHING);
+    addNamed(found, "in one place: ", v, Fact.MEETING);
+    addNamed(found, "less than " + fact(v, Fact.CLEAR) + " apart: ", v, Fact.CLOSE);
+    if (v.state() != State.FAIL) {
+      addLeftOut(found, v, close.isEmpty());
     }
-    String trains = blocking.isEmpty() ? "" : "trains would hit " + blocking;
-    String wood = touching.isEmpty() ? "" : "the lead's plywood is in the way of " + touching;
-    return trains + (trains.isEmpty() || wood.isEmpty() ? "" : "; ") + wood;
+    return String.join("; ", found);
+  }
+
+  private static void addNamed(List<String> found, String words, Verdict v, Fact fact) {
+    String names = Figures.text(v.facts().get(fact));
+    if (!names.isEmpty()) {
+      found.add(words + names);
+    }
+  }
+
+  /** Supports of the ring, which are left out on every turn, and those of the leads. */
+  private static void addLeftOut(List<String> found, Verdict v, boolean clear) {
+    String all = Figures.text(v.facts().get(Fact.LEFT_OUT));
+    String bridged = Figures.text(v.facts().get(Fact.BRIDGED));
+    String ring = leftOut(all, true);
+    String leads = leftOut(all, false);
+    if (!ring.isEmpty()) {
+      found.add("left out on every turn, to clear trains and the lead: " + ring);
+    }
+    if (!bridged.isEmpty()) {
+      found.add("in its place: " + bridged);
+    }
+    if (!leads.isEmpty()) {
+      found.add("left out under the lead, to clear trains and other supports: " + leads);
+    }
+    if (all.isEmpty() && clear) {
+      found.add("no support is in the way of trains or the lead");
+    }
+  }
+
+  private static String leftOut(String names, boolean ring) {
+    return Stream.of(names.split(", "))
+        .filter(name -> !name.isEmpty() && name.startsWith("S") == ring)
+        .map(name -> name.replaceAll(" (inner|outer)", " at the $1 edge"))
+        .collect(Collectors.joining(", "));
   }
 
   private String measured(Verdict v) {

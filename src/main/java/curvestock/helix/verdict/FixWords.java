@@ -7,6 +7,7 @@ import curvestock.units.Length;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What to do where a rule is not met. */
 final class FixWords {
@@ -72,11 +73,19 @@ final class FixWords {
   }
 
   private static String approach(Verdict v) {
-    String blocking = Figures.text(v.facts().get(Fact.BLOCKING));
-    String touching = Figures.text(v.facts().get(Fact.TOUCHING));
-    String all = blocking + (blocking.isEmpty() || touching.isEmpty() ? "" : ", ") + touching;
-    return "move %s along the track, clear of the entry (`supports.move`), or leave it out and carry the edge another way (`supports.skip`)"
-        .formatted(all);
+    String entry = named(v, Fact.BLOCKING, Fact.TOUCHING);
+    String crowded = named(v, Fact.MEETING, Fact.CLOSE);
+    return entry.isEmpty()
+        ? "move the support along the track until it stands clear (`supports.move`), or leave it out (`supports.skip`)"
+        : "move %s along the track, clear of the entry (`supports.move`), or leave it out and carry the edge another way (`supports.skip`)%s"
+            .formatted(entry, crowded.isEmpty() ? "" : "; also move apart " + crowded);
+  }
+
+  private static String named(Verdict v, Fact... facts) {
+    return Stream.of(facts)
+        .map(fact -> Figures.text(v.facts().get(fact)))
+        .filter(names -> !names.isEmpty())
+        .collect(Collectors.joining(", "));
   }
 
   /** One change as an instruction, with what stands there now. */

@@ -68,7 +68,7 @@ public final class Verdicts {
     verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, style).verdicts());
     verdicts.addAll(new LeadRule(spec, climb, stations).verdicts());
     SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
-    verdicts.add(new ApproachRule(spec, line, stations, supports).verdict());
+    verdicts.add(new ApproachRule(spec, climb, line, stations, supports).verdict());
     return List.copyOf(verdicts);
   }
 

@@ -12,14 +12,24 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.course.Waypoint;
+import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.Ascent;
 import curvestock.helix.spec.Direction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SupportPlan;
+import curvestock.helix.verdict.Fact;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Angle;
+import curvestock.units.LengthStyle;
+import curvestock.units.Text;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -81,6 +91,120 @@ class LeadSupportsTest {
             .plan();
     assertThat(plan.stations().exit()).isNotEmpty();
     measure(plan);
+  }
+
+  private static HelixPlan crowded(
+      boolean blocks, double straight, int perTurn, double turns, double lead, double first) {
+    SupportPlan supports =
+        blocks ? SpecBuilder.blocks(perTurn) : SpecBuilder.rods(perTurn, Optional.empty());
+    return crowded(
+        first < 0 ? supports : supports.startingAt(Optional.of(inches(first))),
+        straight,
+        turns,
+        lead);
+  }
+
+  private static HelixPlan crowded(
+      SupportPlan supports, double straight, double turns, double lead) {
+    return new SpecBuilder()
+        .ground(
+            new curvestock.helix.spec.GroundPlan(
+                inches(26),
+                Optional.empty(),
+                inches(2.25),
+                inches(straight),
+                Direction.COUNTER_CLOCKWISE,
+                Angle.ofDegrees(0)))
+        .ends(EndPlan.level(inches(24), inches(lead)))
+        .ascent(Ascent.ofTurnsAndRise(turns, inches(4.2)))
+        .supports(supports)
+        .plan();
+  }
+
+  /**
+   * Where room is short: blocks of the ring 5.5 mm from the lead's wood, rods 3.5 mm; a block under
+   * the exit 6.2 mm from one of the ring that stands at another angle; the exit's lead over the
+   * entry's, where its blocks would stand in the entry's wood.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "true, 0, 20, 2.5, 22, -1",
+    "false, 0, 8, 2.5, 22, -1",
+    "true, 0, 6, 2.25, 22, 1.1",
+    "true, 0, 20, 2.75, 36, 1.1",
+    "true, 0, 24, 2.75, 36, -1"
+  })
+  void supportsNearLeads_whereRoomIsShort_areMovedOrLeftOut(
+      boolean blocks, double straight, int perTurn, double turns, double lead, double first) {
+    HelixPlan plan = crowded(blocks, straight, perTurn, turns, lead, first);
+
+    measure(plan);
+    measureBesideEntry(plan);
+    assertThat(nearEnds(plan).state()).isEqualTo(State.OK);
+  }
+
+  /** Where the builder's own first support leaves no room, it is said which stands too near. */
+  @ParameterizedTest
+  @CsvSource({
+    "true, 16, 8, 2, 22, 1.1, S8 and the lead's plywood",
+    "false, 0, 16, 2.5, 22, 3.3, S16 and the lead's plywood",
+    "true, 0, 24, 2.75, 36, 1.1, X1 and S21"
+  })
+  void supportThatCannotBeMoved_isMarginalAndNamed(
+      boolean blocks,
+      double straight,
+      int perTurn,
+      double turns,
+      double lead,
+      double first,
+      String named) {
+    Verdict verdict = nearEnds(crowded(blocks, straight, perTurn, turns, lead, first));
+
+    assertThat(verdict.state()).isEqualTo(State.MARGINAL);
+    assertThat(((Text) verdict.facts().get(Fact.CLOSE)).words()).isEqualTo(named);
+    assertThat(new VerdictWords(LengthStyle.INCH_FRACTIONS).line(verdict))
+        .contains("less than 1/4 in apart: " + named, "`supports.move`");
+  }
+
+  /**
+   * As the builder says, and judged. By hand: E1 of blocks at 20.5 in before the ring moves to S1
+   * at its beginning; X1 beside the turn below moves back to where the exit's lead begins, over it.
+   */
+  @ParameterizedTest
+  @CsvSource({"E1, 20.5, E1 and S1", "X1, -12, X1 and the turn below"})
+  void supportOfALead_movedIntoSomething_fails(String name, double inches, String named) {
+    SupportPlan blocks = SpecBuilder.blocks(8).startingAt(Optional.of(inches(0)));
+    HelixPlan plan =
+        crowded(blocks.with(new Adjustments(List.of(), Map.of(name, inches(inches)))), 0, 2.25, 22);
+
+    assertThat(nearEnds(plan).state()).isEqualTo(State.FAIL);
+    assertThat(((Text) nearEnds(plan).facts().get(Fact.MEETING)).words()).contains(named);
+    assertThat(new VerdictWords(LengthStyle.METRIC).finding(nearEnds(plan)))
+        .contains("in one place: " + named);
+  }
+
+  private static Verdict nearEnds(HelixPlan plan) {
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.rule() == Rule.APPROACH_SUPPORTS)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Of the lowest turn's second half, and of the exit. */
+  private static void measureBesideEntry(HelixPlan plan) {
+    double half = plan.spec().ground().width().millimetres() / 2;
+    Geometry lead = band(plan, -plan.spec().bottom().leadIn().millimetres(), 0, -half, half);
+    for (SupportRow row : plan.supports().rows()) {
+      boolean beside =
+          row.part() == Part.EXIT || row.at() > plan.climb().runPerTurn().millimetres() / 2;
+      if (row.standsOnBase() && beside) {
+        for (Geometry support : standing(plan, row)) {
+          assertThat(support.distance(lead))
+              .as("%s to the lead", row.station().name())
+              .isGreaterThan(CLEAR - FLAT);
+        }
+      }
+    }
   }
 
   private static void measure(HelixPlan plan) {

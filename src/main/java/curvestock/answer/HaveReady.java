@@ -1,0 +1,69 @@
+package curvestock.answer;
+
+import curvestock.helix.build.BlockScrews;
+import curvestock.helix.build.Bridge;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Tools and consumables that the steps of the papers ask for, and only those; not counted and not
+ * priced.
+ */
+public final class HaveReady {
+
+  private final Figures figures;
+  private final Optional<Building> helix;
+
+  public HaveReady(Answer answer) {
+    this.figures = answer.figures();
+    this.helix = answer.building();
+  }
+
+  /** A line for each kind of work. */
+  public List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "To protect yourself: safety glasses, hearing protection, a dust mask and an extractor.");
+    lines.add(
+        "To mark out: tape measure, straightedge, square, pencil, a trammel (trammel.pdf), scrap plywood for"
+            + " pivots, double-sided tape.");
+    lines.add(
+        "To cut: jigsaw, or router with a straight bit, and spare blades or bits; clamps; a file or"
+            + " sandpaper for the edges; tape or glue stick for full-size patterns.");
+    helix.ifPresent(building -> lines.add(toBuild(building.plan().spec(), building)));
+    return lines;
+  }
+
+  private String toBuild(HelixSpec spec, Building building) {
+    List<String> things = new ArrayList<>(List.of("tape measure", "level", "drill"));
+    if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
+      things.add("mitre saw with a stop");
+      if (BlockScrews.hold(wood)) {
+        BlockScrews down = BlockScrews.down(spec, wood);
+        things.add(
+            "bits of %s and %s, a countersink and a screwdriver"
+                .formatted(
+                    down.clearanceHole(figures.isImperial()),
+                    down.pilotHole(figures.isImperial())));
+      }
+    } else {
+      things.add("hacksaw and file for the rods");
+      things.add("two wrenches for the nuts");
+    }
+    if (spec.construction() instanceof Construction.HalfLap) {
+      things.add("chisel or router for the laps");
+    }
+    boolean strips =
+        building.plan().stations().bridges().stream()
+            .anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
+    things.add("glue brush and rags");
+    things.add(
+        strips ? "clamps for the joints and along each edge strip" : "clamps for the joints");
+    things.add("pencil for the numbers");
+    return "To build: " + String.join(", ", things) + ".";
+  }
+}
