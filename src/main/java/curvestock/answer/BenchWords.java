@@ -249,6 +249,7 @@ public final class BenchWords {
     lines.add(
         "Set each block with %s across the roadbed and %s along the track, its long side uphill, straight above the block below. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
+    lines.addAll(new BlockTopWords(plan, figures).lines());
     if (wood.stock().isEmpty()) {
       lines.add(
           "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"

@@ -110,7 +110,6 @@ final class BuildTables {
   }
 
   Table supports() {
-    Length cross = plan.spec().supports().riser().crossPiece();
     return Table.of(
         "supports",
         "Every turn at every support, heights above the base",
@@ -128,7 +127,7 @@ final class BuildTables {
             "gap",
             blockPlan.isPresent() ? "Block height" : "Gap below",
             Measure.SAWN,
-            row -> row.gap().minus(cross)),
+            row -> blockPlan.map(blocks -> blocks.heightUnder(row)).orElse(row.gap())),
         Field.of("lowerNut", "Under the lower nut", Measure.SAWN, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
         text("block", "Block", this::block),

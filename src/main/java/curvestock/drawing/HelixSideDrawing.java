@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 
 /**
  * A helix unrolled: along it the run of one turn, upwards the height above the base, every turn
@@ -272,27 +273,54 @@ public final class HelixSideDrawing {
       if (piece.layer() > 1) {
         continue;
       }
-      double at = (piece.from() + piece.to()) / 2;
       double rail = stretch * spec.railAboveUnderside().millimetres();
-      double half = size * TextWidth.boldEms(piece.number()) / 2;
-      double middle = Math.max(besideOthers(x(at)), half);
-      Point stand = new Point(middle, underside(at) + rail + 0.9 * size);
-      paper.text(piece.number(), stand, size, Anchor.MIDDLE, true);
+      double at = numberPlace(piece);
+      Point stand = new Point(x(at), underside(at) + rail + 0.9 * size);
+      Words words = new Words(piece.number(), stand, size, Anchor.MIDDLE, true);
+      if (isOnSupport(x(at), 0)) {
+        onWhite(words);
+      } else {
+        paper.text(words.text(), stand, size, Anchor.MIDDLE, true);
+      }
     }
   }
 
+  /**
+   * Over the piece's own part of the row, as near to its middle as measures, trains and supports
+   * leave room.
+   */
+  private double numberPlace(BedPiece piece) {
+    double middle = (piece.from() + piece.to()) / 2;
+    int row = rowOf(middle);
+    double half = size * (TextWidth.boldEms(piece.number()) / 2 + 0.2);
+    double from = Math.max(piece.from(), row * run) + half;
+    double to = Math.min(piece.to(), (row + 1) * run) - half;
+    for (boolean supports : new boolean[] {true, false}) {
+      for (int i = 0; i <= 2 * STEPS && from < to; i++) {
+        double at = middle + (i % 2 == 0 ? 1 : -1) * (to - from) / 2 * ((i + 1) / 2) / STEPS;
+        boolean inside = at >= from && at <= to;
+        if (inside && isClear(x(at), half) && !(supports && isOnSupport(x(at), half))) {
+          return at;
+        }
+      }
+    }
+    return middle;
+  }
+
   /** Beside the measures and the trains, not on them. */
-  private double besideOthers(double x) {
-    double right = RIGHT * run - 5.5 * size;
-    if (x > right && x < RIGHT * run + size) {
-      return right;
-    }
-    double left = LEFT * run - 5.5 * size;
-    double behindTrain = LEFT * run + trainLength() + 2.5 * size;
-    if (x <= left || x >= behindTrain) {
-      return x;
-    }
-    return x - left < behindTrain - x ? left : behindTrain;
+  private boolean isClear(double x, double half) {
+    double words =
+        0.7 * size * TextWidth.ems(length(plan.climb().risePerTurn().millimetres())) + 0.4 * size;
+    boolean onTrain = x + half > LEFT * run && x - half < LEFT * run + size + trainLength();
+    return !onTrain
+        && IntStream.of(0, 1)
+            .mapToDouble(i -> (i == 0 ? LEFT : RIGHT) * run)
+            .noneMatch(line -> x + half > line - words && x - half < line + 0.2 * size);
+  }
+
+  private boolean isOnSupport(double x, double half) {
+    double reach = supportWidth(spec.supports().riser()) / 2 + half;
+    return plan.supports().rows().stream().anyMatch(row -> Math.abs(x(row.at()) - x) < reach);
   }
 
   private double trainLength() {

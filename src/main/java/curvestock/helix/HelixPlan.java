@@ -124,7 +124,7 @@ public final class HelixPlan {
 
   private Parts workedOut() {
     Roadbed roadbed = new Roadbed(spec, climb, line, joints, stations, style);
-    SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
+    SupportTable supports = new SupportTable(spec, climb, line, profile, joints, stations);
     return new Parts(
         roadbed,
         supports,

@@ -7,9 +7,14 @@ import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Words;
 import curvestock.geometry.Point;
 import curvestock.helix.HelixOrder;
+import curvestock.helix.HelixPlan;
+import curvestock.helix.SpecBuilder;
+import curvestock.helix.spec.Ascent;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Names in the figures of a helix stand where they can be read. */
 class HelixFiguresTest {
@@ -98,6 +103,33 @@ class HelixFiguresTest {
         assertThat(apart).as(number + " on " + joint).isTrue();
       }
     }
+  }
+
+  /** Pushed aside by measures, numbers stood over the neighbour, and two over each other. */
+  @ParameterizedTest
+  @ValueSource(doubles = {24, 28, 36, 48, 60, 84})
+  void numbersOfPieces_inTheSideView_standOverTheirOwn(double letters) {
+    HelixPlan plan =
+        new SpecBuilder()
+            .segment(45)
+            .circle(51, 11.5)
+            .ascent(Ascent.ofTurnsAndRise(2.5, SpecBuilder.inches(7.5)))
+            .plan();
+    double run = plan.climb().runPerTurn().millimetres();
+    List<Words> all = words(HelixSideDrawing.figure(plan, title(), 3, letters));
+
+    assertThat(plan.roadbed().pieces())
+        .hasSize(20)
+        .allSatisfy(
+            piece -> {
+              Words number =
+                  all.stream()
+                      .filter(w -> w.bold() && w.text().equals(piece.number()))
+                      .findFirst()
+                      .orElseThrow();
+              double turn = Math.floor((piece.from() + piece.to()) / 2 / run) * run;
+              assertThat(number.at().x()).isBetween(piece.from() - turn, piece.to() - turn);
+            });
   }
 
   /** They hid the numbers' edges: a ring so narrow has its numbers inside. */

@@ -16,7 +16,8 @@ import java.util.Optional;
  * @param cutTo where its wood ends
  * @param lower the joint at its lower end, if any
  * @param upper the joint at its upper end, if any
- * @param stations places along the line, within the wood, where it is held up
+ * @param stations places along the line where it is held up: within the wood, or, of a block, so
+ *     near its joint that the block reaches under it
  * @param pose where its frame lies in plan
  */
 public record BedPiece(

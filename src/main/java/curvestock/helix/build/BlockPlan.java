@@ -1,5 +1,6 @@
 package curvestock.helix.build;
 
+import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.spec.Riser.WoodBlocks;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -86,7 +87,7 @@ public final class BlockPlan {
   public BlockPlan(WoodBlocks riser, SupportTable table) {
     this.riser = riser;
     for (SupportRow row : table.rows()) {
-      Length height = row.gap().minus(riser.crossPiece());
+      Length height = heightUnder(row);
       if (height.millimetres() > ALIKE) {
         add(row, height, riser.along().times(row.slope()));
       } else {
@@ -95,6 +96,20 @@ public final class BlockPlan {
     }
     groups.sort(
         Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
+  }
+
+  /**
+   * From what a block stands on to what lies on it: under the plywood a splice plate, if one
+   * reaches there, then a cross piece, if the job has them. One block at an edge alone carries no
+   * cross piece.
+   */
+  public Length heightUnder(SupportRow row) {
+    Length below = row.gap().minus(row.plate());
+    return takesCrossPiece(row) ? below.minus(riser.crossPiece()) : below;
+  }
+
+  private static boolean takesCrossPiece(SupportRow row) {
+    return row.edges() == Edges.BOTH || row.edges() == Edges.MIDDLE;
   }
 
   private void add(SupportRow row, Length height, Length slopeCut) {
@@ -131,13 +146,13 @@ public final class BlockPlan {
     return blocks().stream().mapToInt(Block::count).sum();
   }
 
-  /** A cross piece on the blocks of each place that is held, if the job has them. */
+  /** A cross piece at each place, if the job has them, but where one edge alone is held. */
   public int crossPieces() {
     return riser.crossPiece().millimetres() > 0
         ? (int)
             groups.stream()
                 .flatMap(group -> group.rows().stream())
-                .filter(row -> row.edges().supports() > 0)
+                .filter(BlockPlan::takesCrossPiece)
                 .count()
         : 0;
   }

@@ -194,10 +194,14 @@ public final class Bridging {
     return (Riser.WoodBlocks) spec.supports().riser();
   }
 
-  /** A plate under a joint is in a batten's way. */
+  /** A plate under a joint is in a batten's way, also if it reaches in from a support. */
   private boolean platesBetween(Bridge bridge) {
-    return spec.construction() instanceof Construction.ButtWithPlate
-        && joints.all().stream().anyMatch(joint -> bridge.covers(joint.at(), joint.at()));
+    if (!(spec.construction() instanceof Construction.ButtWithPlate butt)) {
+      return false;
+    }
+    double reach = butt.plate().length().millimetres() / 2 - way.halfAlong() - AT_END;
+    return joints.all().stream()
+        .anyMatch(joint -> bridge.covers(joint.at() - reach, joint.at() + reach));
   }
 
   /** How far outwards of the centre line a batten passes in its middle. */

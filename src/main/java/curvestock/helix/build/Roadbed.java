@@ -118,7 +118,11 @@ public final class Roadbed {
     double to = upper.map(Joint::at).orElse(climb.ringLength());
     double cutFrom = from - (lower.isPresent() ? lap / 2 : spec.bottom().leadIn().millimetres());
     double cutTo = to + (upper.isPresent() ? lap / 2 : spec.top().leadIn().millimetres());
-    List<StationPlace> under = stationsWithin(cutFrom, cutTo);
+    double reach = stations.reach();
+    List<StationPlace> under =
+        stationsWithin(
+            Math.min(cutFrom, lower.isPresent() ? from - reach : cutFrom),
+            Math.max(cutTo, upper.isPresent() ? to + reach : cutTo));
     List<Edge> part = line.portion(cutFrom, cutTo);
     Shape blank = shape(part, cutFrom, under);
     Pose pose = pose(part, cutFrom);
@@ -128,6 +132,7 @@ public final class Roadbed {
     return new BedPiece(number, kind, layer, from, to, cutFrom, cutTo, lower, upper, under, pose);
   }
 
+  /** A support that ends where the piece begins carries nothing of it. */
   private List<StationPlace> stationsWithin(double from, double to) {
     List<StationPlace> within = new ArrayList<>();
     for (Station station : stations.all()) {

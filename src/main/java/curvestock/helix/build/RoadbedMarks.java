@@ -18,6 +18,9 @@ public final class RoadbedMarks {
   /** Lines end this far inside the roadbed's edge, so that no cut runs over them. */
   private static final double INSIDE = 1;
 
+  /** A support whose middle lies at a piece's end is marked there, one beyond it is not. */
+  private static final double EDGE = 1e-3;
+
   private static final double LONGEST_TICK = 9;
 
   /** Of the roadbed's width. */
@@ -50,7 +53,9 @@ public final class RoadbedMarks {
   public List<RoadbedMark> on(BedPiece piece) {
     List<RoadbedMark> marks = new ArrayList<>();
     for (BedPiece.StationPlace place : piece.stations()) {
-      marks.add(station(place));
+      if (place.at() > piece.cutFrom() - EDGE && place.at() < piece.cutTo() + EDGE) {
+        marks.add(station(place));
+      }
     }
     if (spec.construction() instanceof Construction.HalfLap joint) {
       double reach = joint.lap().millimetres() / 2;

@@ -4,6 +4,7 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.HelixSpec;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.units.Length;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ public final class Stations {
   private final List<Bridge> bridges;
   private final List<String> names;
   private final double spacing;
+  private final double reach;
   private final Length leadToSupport;
   private final Adjustments adjustments;
 
@@ -55,6 +57,10 @@ public final class Stations {
     LeadEnds leads = new LeadEnds(spec, climb);
     double run = climb.runPerTurn().millimetres();
     spacing = run / supports.perTurn();
+    reach =
+        supports.riser() instanceof Riser.WoodBlocks blocks
+            ? blocks.along().millimetres() / 2 - ROUNDING
+            : 0;
     double first =
         supports
                 .firstAt()
@@ -231,6 +237,16 @@ public final class Stations {
   /** The joints that stand on a station, within the given distance along the line. */
   public List<Joint> jointsOnStations(Joints joints, double within) {
     return joints.all().stream().filter(joint -> distanceToStation(joint.at()) <= within).toList();
+  }
+
+  /** The joints under which a support reaches: a block as far as its wood, a rod at its middle. */
+  public List<Joint> jointsOnSupports(Joints joints) {
+    return jointsOnStations(joints, reach);
+  }
+
+  /** How far from its middle a support still carries the end of a piece, along the line. */
+  double reach() {
+    return reach;
   }
 
   /** From a place on the line to the nearest station. */

@@ -16,6 +16,8 @@ import curvestock.units.Length;
  * @param railTop above the base
  * @param gap from what the support stands on (the base, or the plywood of the turn below) to the
  *     plywood's underside
+ * @param plate thickness of the splice plate that lies between the roadbed and its blocks here;
+ *     zero where none does
  * @param slope of the roadbed here, rise over run
  */
 public record SupportRow(
@@ -28,6 +30,7 @@ public record SupportRow(
     Length underside,
     Length railTop,
     Length gap,
+    Length plate,
     double slope) {
 
   /** Whether the support stands on the base rather than on the turn below. */

@@ -30,15 +30,22 @@ public final class SupportTable {
   private final double ringLength;
   private final double run;
   private final boolean bothEverywhere;
+  private final PlatesOnBlocks plates;
   private final List<SupportRow> rows = new ArrayList<>();
 
   public SupportTable(
-      HelixSpec spec, Climb climb, CentreLine line, HeightProfile profile, Stations stations) {
+      HelixSpec spec,
+      Climb climb,
+      CentreLine line,
+      HeightProfile profile,
+      Joints joints,
+      Stations stations) {
     this.spec = spec;
     this.line = line;
     this.profile = profile;
     ringLength = climb.ringLength();
     run = climb.runPerTurn().millimetres();
+    plates = new PlatesOnBlocks(spec, joints);
     bothEverywhere =
         spec.supports().riser() instanceof Riser.ThreadedRods
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
@@ -57,6 +64,7 @@ public final class SupportTable {
               && station.places().size() == 1
               && station.edges() == Edges.BOTH
               && !bothEverywhere;
+      Edges edges = middle ? Edges.MIDDLE : station.edges();
       rows.add(
           new SupportRow(
               station,
@@ -64,10 +72,11 @@ public final class SupportTable {
               turn(part, at),
               at,
               line.bearing(at),
-              middle ? Edges.MIDDLE : station.edges(),
+              edges,
               Length.ofMillimetres(underside),
               Length.ofMillimetres(underside).plus(spec.railAboveUnderside()),
               Length.ofMillimetres(underside - standsOn),
+              plates.over(at, edges),
               profile.slopeAt(at)));
       standsOn = underside + spec.plywood().millimetres();
     }
@@ -103,6 +112,13 @@ public final class SupportTable {
   /** Where a piece is held at one of its places: at both edges, at one, or in the middle. */
   public Edges edgesAt(BedPiece.StationPlace place) {
     return at(place).map(SupportRow::edges).orElse(Edges.NONE);
+  }
+
+  /** Where a splice plate lies on part of a block only. */
+  public List<SupportRow> partlyUnderPlates() {
+    return rows.stream()
+        .filter(row -> row.plate().millimetres() > 0 && plates.endsOver(row.at()))
+        .toList();
   }
 
   /** The rows of one turn of the ring (from 1). */

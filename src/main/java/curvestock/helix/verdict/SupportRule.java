@@ -169,7 +169,7 @@ final class SupportRule {
 
   private Verdict onRisers() {
     return Verdict.ok(Rule.JOINTS_ON_RISERS)
-        .measuring(new Count(stations.jointsOnStations(joints, 1).size()))
+        .measuring(new Count(stations.jointsOnSupports(joints).size()))
         .with(Fact.ALL, new Count(joints.all().size()));
   }
 
@@ -183,7 +183,7 @@ final class SupportRule {
     int all = joints.all().size();
     boolean held =
         spec.supports().riser() instanceof Riser.WoodBlocks
-            && stations.jointsOnStations(joints, 1).size() == all;
+            && stations.jointsOnSupports(joints).size() == all;
     return held ? measured.with(Fact.ALL, new Count(all)) : measured;
   }
 

@@ -67,7 +67,7 @@ public final class Verdicts {
     verdicts.addAll(new CurveRule(spec, climb, style).verdicts());
     verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, style).verdicts());
     verdicts.addAll(new LeadRule(spec, climb, stations).verdicts());
-    SupportTable supports = new SupportTable(spec, climb, line, profile, stations);
+    SupportTable supports = new SupportTable(spec, climb, line, profile, joints, stations);
     verdicts.add(new ApproachRule(spec, climb, line, stations, supports).verdict());
     return List.copyOf(verdicts);
   }

@@ -1,0 +1,71 @@
+package curvestock.answer;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.SupportRow;
+import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Riser;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What lies between the roadbed and its blocks, and so takes height from them. */
+final class BlockTopWords {
+
+  /** More supports than this are told by what they have in common. */
+  private static final int NAMED = 12;
+
+  private final HelixPlan plan;
+  private final Figures figures;
+
+  BlockTopWords(HelixPlan plan, Figures figures) {
+    this.plan = plan;
+    this.figures = figures;
+  }
+
+  /** Empty if the roadbed rests on the blocks everywhere. */
+  List<String> lines() {
+    List<String> lines = new ArrayList<>();
+    boolean cross = plan.spec().supports().riser().crossPiece().millimetres() > 0;
+    if (cross) {
+      lines.add(crossPieces(plan.spec().supports().riser().crossPiece()));
+    }
+    plates().ifPresent(thickness -> lines.add(plates(thickness, cross)));
+    Set<String> partly = new LinkedHashSet<>();
+    plan.supports().partlyUnderPlates().forEach(row -> partly.add(row.station().name()));
+    if (!partly.isEmpty()) {
+      lines.add(
+          "%s the plate covers only part of what it lies on: glue packing as thick as the plate beside it."
+              .formatted(
+                  partly.size() > NAMED
+                      ? "At some supports (see the footprint)"
+                      : "At " + String.join(", ", partly)));
+    }
+    return lines;
+  }
+
+  private String crossPieces(Length thick) {
+    boolean single =
+        plan.supports().rows().stream()
+            .map(SupportRow::edges)
+            .anyMatch(edges -> edges == SupportRow.Edges.INNER || edges == SupportRow.Edges.OUTER);
+    return "Glue a cross piece across the blocks of each support, under the roadbed; the block heights leave room for its %s.%s"
+        .formatted(
+            figures.given(thick), single ? " A block at one edge alone takes no cross piece." : "");
+  }
+
+  private String plates(Length thickness, boolean cross) {
+    return "At a joint the splice plate lies on %s, so the blocks there are shorter by its %s."
+        .formatted(cross ? "the cross piece" : "the blocks", figures.given(thickness));
+  }
+
+  private Optional<Length> plates() {
+    return plan.spec().construction() instanceof Construction.ButtWithPlate butt
+            && plan.spec().supports().riser() instanceof Riser.WoodBlocks
+            && plan.supports().rows().stream().anyMatch(row -> row.plate().millimetres() > 0)
+        ? Optional.of(butt.plate().thickness())
+        : Optional.empty();
+  }
+}
