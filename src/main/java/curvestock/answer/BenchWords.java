@@ -421,7 +421,10 @@ public final class BenchWords {
     return isWood()
         ? "Lengths are for the long side. Each board loses %s where you square one end, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
-        : "Each length loses " + kerf + ".";
+        : "Each length loses "
+            + kerf
+            + "."
+            + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }
 
   /** What the boards are. */

@@ -234,7 +234,15 @@ final class BuildTables {
         count("count", "Rods", RodPlan.Rods::count),
         sawn("length", "Length of each", RodPlan.Rods::length),
         count("turns", "Turns", RodPlan.Rods::turns),
-        count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach));
+        count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach),
+        text("joints", "Coupling nut, middle above the base", this::couplings));
+  }
+
+  private String couplings(RodPlan.Rods rods) {
+    Length below = rodPlan.orElseThrow().belowBaseTop();
+    return rods.joints().stream()
+        .map(joint -> style.formatMade(joint.minus(below)))
+        .collect(Collectors.joining(", "));
   }
 
   /** One row for each gap; the wood is as long, deep and broad on every turn. */
@@ -327,7 +335,7 @@ final class BuildTables {
         sawn("underside", "Underside", joint -> above.get(joint).undersideFrom()),
         text("lowerPiece", "Lower piece", joint -> below.get(joint).piece().number()),
         text("upperPiece", "Upper piece", joint -> above.get(joint).piece().number()),
-        count("plates", "Plates", joint -> plates(construction)),
+        count("plates", "Plates", joint -> plates(construction, joint)),
         count("screws", "Screws", joint -> screws(construction)),
         text("lowerCutAway", "Lower piece cut away", j -> halved ? LapEnd.UPPER.face() : ""),
         text("upperCutAway", "Upper piece cut away", j -> halved ? LapEnd.LOWER.face() : ""));
@@ -339,10 +347,10 @@ final class BuildTables {
         : 0;
   }
 
-  private static int plates(Construction construction) {
+  private int plates(Construction construction, Joint joint) {
     return construction instanceof Construction.ButtWithPlate
         ? 1
-        : construction instanceof Construction.PlatesBeside ? 2 : 0;
+        : plan.sidePlates().map(plates -> plates.at(joint)).orElse(0);
   }
 
   Table blocks() {

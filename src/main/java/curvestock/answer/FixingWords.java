@@ -2,7 +2,9 @@ package curvestock.answer;
 
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BlockScrews;
+import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
+import curvestock.helix.build.SidePlates;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -19,6 +21,10 @@ public final class FixingWords {
 
   /** Less of a screw in a lap's lower half holds nothing: our own choice. */
   private static final Length LEAST_IN_LAP = Length.ofMillimetres(2);
+
+  /** Where rods are joined. */
+  static final String COUPLED =
+      "A rod longer than the stock is cut in parts, 1 the lowest, joined by a coupling nut at the height in the table of rods: never in wood or where a nut sits. Screw both parts in to the nut's middle, once the nuts of the turns below are on the lower part.";
 
   private final Building helix;
   private final HelixSpec spec;
@@ -147,6 +153,47 @@ public final class FixingWords {
     return construction instanceof Construction.TwoLayers
         ? "Layers: glue them face to face over the whole surface and clamp until dry, or screw them"
             + " while the glue dries."
-        : "Joints: glue the side plates to both edges and clamp until dry.";
+        : helix.plan().sidePlates().map(this::sidePlates).orElse("");
+  }
+
+  /** How a straight plate is fitted to a round edge is common practice, no source. */
+  private String sidePlates(SidePlates plates) {
+    Length up = plates.plate().height().minus(spec.stack().plywood());
+    return "Joints: glue a side plate to each edge, its middle at the joint and its lower edge flush with the underside%s, and clamp until dry.%s%s"
+        .formatted(
+            up.millimetres() > 0
+                ? ", so that it stands up %s beside the track".formatted(figures.length(up))
+                : "",
+            plates.needShaping() ? " " + shaped(plates) : "",
+            replaced(plates));
+  }
+
+  private String shaped(SidePlates plates) {
+    String gaps =
+        "The plates are straight and the edges are not: a plate stands off %s at both its ends at the outer edge, and %s in its middle at the inner edge. Glue does not fill that."
+            .formatted(figures.length(plates.gap(true)), figures.length(plates.gap(false)));
+    return gaps
+        + (plates.needLayers()
+            ? " Shaping would take over half of the plate's thickness, so build each plate up of thin layers bent round the edge, glued one after the other."
+            : " Lay the plate against the edge of the piece, trace the edge onto it, and saw or sand its face to the line, with the plate clamped. It keeps %s at its thinnest."
+                .formatted(figures.length(plates.thinnest())))
+        + " Dry-fit: no gap, no rocking. (Rule of thumb.)";
+  }
+
+  private static String replaced(SidePlates plates) {
+    String told = "";
+    for (boolean outer : new boolean[] {true, false}) {
+      List<Joint> joints = plates.replaced(outer);
+      if (!joints.isEmpty()) {
+        told +=
+            " No side plate at the %s edge at %s: the edge strip runs past the joint there and does its work."
+                .formatted(
+                    outer ? "outer" : "inner",
+                    joints.stream().map(Joint::name).collect(Collectors.joining(", ")));
+      }
+    }
+    return plates.shortenSome()
+        ? told + " Where an edge strip would run into a side plate, end the strip at the plate."
+        : told;
   }
 }

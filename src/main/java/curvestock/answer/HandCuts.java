@@ -4,6 +4,8 @@ import curvestock.geometry.Box;
 import curvestock.handwork.CuttingOrder;
 import curvestock.handwork.CuttingOrder.Board;
 import curvestock.handwork.CuttingOrder.Rip;
+import curvestock.handwork.MarkingOut;
+import curvestock.handwork.PieceMarks;
 import curvestock.layout.Layout;
 import curvestock.plan.Plan;
 import curvestock.plan.Remnant;
@@ -20,13 +22,20 @@ import java.util.stream.Collectors;
  *
  * @param kept the offcut that remnants.yaml promises, in the sheet's frame
  * @param labels what is written on each piece, in the layout's order
+ * @param stops what is written on pieces that a trammel must not be swung through: their arcs end
+ *     at an ear or a straight edge
  * @param laps those of each kind of piece that has half-laps
  */
 public record HandCuts(
-    CuttingOrder order, Optional<Box> kept, List<String> labels, List<HalfLapWords.OfKind> laps) {
+    CuttingOrder order,
+    Optional<Box> kept,
+    List<String> labels,
+    List<String> stops,
+    List<HalfLapWords.OfKind> laps) {
 
   public HandCuts {
     laps = List.copyOf(laps);
+    stops = List.copyOf(stops);
     labels = List.copyOf(labels);
   }
 
@@ -38,7 +47,13 @@ public record HandCuts(
       Layout layout = plan.layouts().get(i);
       Optional<Box> kept = Remnant.of(layout).map(Remnant::where);
       List<String> labels = plan.labels().get(i);
-      all.add(new HandCuts(CuttingOrder.of(layout, kept), kept, labels, laps.ofSheet(i + 1)));
+      List<String> stops =
+          MarkingOut.of(layout, kept).stream()
+              .filter(PieceMarks::hasStops)
+              .map(mark -> labels.get(mark.index()))
+              .toList();
+      all.add(
+          new HandCuts(CuttingOrder.of(layout, kept), kept, labels, stops, laps.ofSheet(i + 1)));
     }
     return List.copyOf(all);
   }
@@ -103,9 +118,17 @@ public record HandCuts(
     return order.lost().stream().anyMatch(lost -> board.pieces().contains(lost.piece()));
   }
 
-  /** What to do for pieces whose trammel pivot has lost its wood by then; a sentence each. */
+  /**
+   * Where a trammel must stop, and what to do for pieces whose pivot has lost its wood by then; a
+   * sentence each.
+   */
   public List<String> pivots(Figures figures) {
-    return PivotWords.lost(order.lost(), labels, figures);
+    List<String> sentences = new ArrayList<>();
+    if (!stops.isEmpty()) {
+      sentences.add(PivotWords.stops(stops));
+    }
+    sentences.addAll(PivotWords.lost(order.lost(), labels, figures));
+    return List.copyOf(sentences);
   }
 
   private String cutOut(String sides, List<Integer> pieces) {

@@ -25,7 +25,20 @@ public final class PivotWords {
       "Where a pivot is outside the sheet, clamp a scrap of the same thickness there, level with the"
           + " sheet.";
 
+  /** Beside the trammel's holes, for roadbed with ears. */
+  public static final String STOP_AT_EARS =
+      "The ears for the rods stand out from both edges, so swing no edge in one go: start after an ear"
+          + " and stop before the next. The circle runs straight through the ears and would cut them off."
+          + " marking-out.pdf says from which corner to which each arc runs. Saw the sides of the ears"
+          + " with the jigsaw.";
+
   private PivotWords() {}
+
+  /** Pieces whose arcs end where the piece goes on. */
+  static String stops(List<String> pieces) {
+    return "Do not swing the trammel past the end of an arc on %s %s: the piece goes on there with an ear or straight. marking-out.pdf says from which corner to which each arc runs."
+        .formatted(pieces.size() == 1 ? "piece" : "pieces", String.join(", ", pieces));
+  }
 
   /**
    * What to do where the wood under a pivot is gone when its piece is cut; a line for each case.

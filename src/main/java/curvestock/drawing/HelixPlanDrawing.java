@@ -12,6 +12,7 @@ import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.HoleRule;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
+import curvestock.helix.build.SidePlates;
 import curvestock.helix.build.SplicePlates;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
@@ -139,6 +140,7 @@ public final class HelixPlanDrawing {
 
   /** Splice plates and their screws, dashed as what lies below. */
   private void plates() {
+    plan.sidePlates().ifPresent(this::sidePlates);
     if (!(plan.spec().construction() instanceof Construction.ButtWithPlate butt)) {
       return;
     }
@@ -149,6 +151,24 @@ public final class HelixPlanDrawing {
       Pose pose = plates.pose(plan.line(), here.get(0));
       paper.area(plates.shape().outline().at(pose).outer().edges(), "none", dashed);
       plates.holes().forEach(hole -> paper.area(hole.rim().at(pose).edges(), "none", thin));
+    }
+  }
+
+  /**
+   * At each edge of a joint that has a plate there on some turn, as it lies before it is shaped.
+   */
+  private void sidePlates(SidePlates plates) {
+    PlanFigure figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    Pen pen = Pen.of(Ink.CUT, size / 24);
+    Length thick = plates.plate().thickness();
+    for (List<Joint> here : JointPlaces.of(plan)) {
+      for (boolean outer : new boolean[] {true, false}) {
+        if (!plates.replaced(outer).containsAll(here)) {
+          double out = (outer ? 1 : -1) * (half + thick.millimetres() / 2);
+          paper.polygon(
+              figure.block(here.get(0).at(), out, thick, plates.plate().length()), Ink.PIECE, pen);
+        }
+      }
     }
   }
 
@@ -350,6 +370,9 @@ public final class HelixPlanDrawing {
     }
     if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
       paragraphs.add("Dashed at the joints: splice plates below, with their screws.");
+    }
+    if (plan.sidePlates().isPresent()) {
+      paragraphs.add("Narrow bars at the joints, outside both edges: side plates.");
     }
     if (!plan.stations().bridges().isEmpty()) {
       paragraphs.add("Dashed between supports: what carries the roadbed where one is left out.");

@@ -246,6 +246,13 @@ public final class HelixSideDrawing {
     paper.polygon(corners, fill, Pen.of(Ink.CUT, size / 24));
   }
 
+  /** Flush below; what is more than the plywood stands up beside the track. */
+  private void sidePlate(Construction.PlatesBeside plate, double at, double low) {
+    double reach = plate.length().millimetres() / 2;
+    double high = low + stretch * plate.height().millimetres();
+    box(x(at) - reach, x(at) + reach, low, high, "none", Pen.of(Ink.CUT, size / 24));
+  }
+
   private void joints() {
     double layer = stretch * spec.stack().plywood().millimetres();
     double hangs = stretch * spec.construction().hangsBelow().millimetres();
@@ -259,6 +266,9 @@ public final class HelixSideDrawing {
         double reach = butt.plate().length().millimetres() / 2;
         box(x(at) - reach, x(at) + reach, low - hangs, low, PLYWOOD, Pen.of(Ink.CUT, size / 24));
       }
+      plan.sidePlates()
+          .filter(plates -> plates.at(joint) > 0)
+          .ifPresent(plates -> sidePlate(plates.plate(), at, low));
       // Two layers' names would stand on each other.
       if (joint.layer() == 1) {
         Point stand = new Point(x(at) + beside, low - hangs - 0.5 * size);

@@ -8,6 +8,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Riser;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -66,9 +67,14 @@ public final class PlanFigure {
 
   /** Corners of a riser block whose middle lies so far outwards, closed; for true size only. */
   public List<Point> block(double at, double outwards, Riser.WoodBlocks blocks) {
+    return block(at, outwards, blocks.width(), blocks.along());
+  }
+
+  /** Corners of what is so wide across the track and so long along it; for true size only. */
+  List<Point> block(double at, double outwards, Length width, Length length) {
     Point middle = beside(at, outwards);
-    Point across = outwards(at).times(blocks.width().millimetres() / 2);
-    Point along = Point.polar(blocks.along().millimetres() / 2, plan.line().at(at).heading());
+    Point across = outwards(at).times(width.millimetres() / 2);
+    Point along = Point.polar(length.millimetres() / 2, plan.line().at(at).heading());
     return List.of(
         middle.plus(across).plus(along),
         middle.plus(across).minus(along),

@@ -43,13 +43,34 @@ public record PieceMarks(
     return pivots().size() <= MOST_PIVOTS;
   }
 
-  /** The letter of a corner: A to Z, then A2 and so on. */
-  public static String letter(int corner) {
-    String letter = Character.toString((char) ('A' + corner % LETTERS));
-    return corner < LETTERS ? letter : letter + (corner / LETTERS + 1);
+  /** Whether two arcs are parts of one circle: something stands out between them. */
+  public boolean hasEars() {
+    return arcs.stream()
+        .anyMatch(
+            arc ->
+                arcs.stream()
+                    .anyMatch(
+                        other ->
+                            other != arc
+                                && other.pivot().distance(arc.pivot()) < SAME_POINT
+                                && Math.abs(other.radius() - arc.radius()) < SAME_POINT));
   }
 
-  private static final int LETTERS = 26;
+  /** Whether a trammel that swings on past the end of an arc can cut into the piece. */
+  public boolean hasStops() {
+    return isSwung() && !arcs.isEmpty() && corners.size() > 4;
+  }
+
+  /**
+   * The letter of a corner: A to Z, then AA, AB and so on. M is left out, since it is the point
+   * halfway along an arc.
+   */
+  public static String letter(int corner) {
+    String last = LETTERS.substring(corner % LETTERS.length(), corner % LETTERS.length() + 1);
+    return corner < LETTERS.length() ? last : letter(corner / LETTERS.length() - 1) + last;
+  }
+
+  private static final String LETTERS = "ABCDEFGHIJKLNOPQRSTUVWXYZ";
 
   /** A distance between two corners, to measure twice by. */
   public record Check(int from, int to, double distance) {}

@@ -10,8 +10,14 @@ import java.util.List;
  *
  * @param name what is drawn with it
  * @param holes nearest to the pivot first
+ * @param ears whether the edges stop at ears, which a full swing would cut off
  */
-public record Trammel(String name, List<Hole> holes) {
+public record Trammel(String name, List<Hole> holes, boolean ears) {
+
+  /** For edges without ears. */
+  public Trammel(String name, List<Hole> holes) {
+    this(name, holes, false);
+  }
 
   /** Which side of a line the wood that is kept lies on. */
   public enum Keep {
@@ -62,9 +68,16 @@ public record Trammel(String name, List<Hole> holes) {
 
   /** From the pivot to the farthest that a bit's middle or a pencil is on the stick. */
   public Length reach(Length bit) {
+    Length cut = cut(bit);
+    return cut.compareTo(reach()) > 0 ? cut : reach();
+  }
+
+  /** From the pivot to the farthest that a bit's middle is on the stick; zero if nothing is cut. */
+  public Length cut(Length bit) {
     return holes.stream()
+        .filter(hole -> hole.keep() != Keep.BOTH)
         .map(hole -> hole.bitMiddle(bit))
-        .reduce(reach(), (a, b) -> a.compareTo(b) > 0 ? a : b);
+        .reduce(Length.ZERO, (a, b) -> a.compareTo(b) > 0 ? a : b);
   }
 
   /** From the pivot to the farthest hole. */

@@ -7,7 +7,9 @@ import curvestock.helix.build.Joints;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.Roadbed;
 import curvestock.helix.build.RoadbedMarks;
+import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingList;
+import curvestock.helix.build.SidePlates;
 import curvestock.helix.build.SmallParts;
 import curvestock.helix.build.Stations;
 import curvestock.helix.build.SupportTable;
@@ -18,6 +20,7 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.ClimbSolver;
 import curvestock.helix.course.HeightProfile;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -179,6 +182,19 @@ public final class HelixPlan {
     return parts().roadbed();
   }
 
+  /** Whether a rod is longer than its stock. */
+  public boolean rodsAreJoined() {
+    return spec.supports().riser() instanceof Riser.ThreadedRods rods
+        && new RodPlan(spec, rods, supports()).couplings() > 0;
+  }
+
+  /** The plates beside the joints, if that is how they are made. */
+  public Optional<SidePlates> sidePlates() {
+    return spec.construction() instanceof Construction.PlatesBeside beside
+        ? Optional.of(new SidePlates(beside, spec.ground(), joints.all(), stations.bridges()))
+        : Optional.empty();
+  }
+
   /** What is drawn on the pieces of roadbed before they leave the sheet. */
   public RoadbedMarks marks() {
     return new RoadbedMarks(spec, line, joints, supports());
@@ -278,7 +294,7 @@ public final class HelixPlan {
   public List<Demand> demands() {
     List<Demand> demands =
         new ArrayList<>(roadbed().kinds().stream().map(PieceKind::demand).toList());
-    demands.addAll(new SmallParts(spec, joints, supports(), style).demands());
+    demands.addAll(new SmallParts(spec, joints, stations.bridges(), supports(), style).demands());
     return demands;
   }
 
@@ -313,7 +329,7 @@ public final class HelixPlan {
 
   /** Plates and blocks that are cut from the roadbed's sheets. */
   public List<Demand> smallParts() {
-    return new SmallParts(spec, joints, supports(), style).demands();
+    return new SmallParts(spec, joints, stations.bridges(), supports(), style).demands();
   }
 
   /**

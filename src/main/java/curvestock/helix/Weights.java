@@ -88,7 +88,7 @@ final class Weights {
     }
     if (spec.construction() instanceof PlatesBeside beside && !beside.fromRoadbedSheets()) {
       double area = beside.length().millimetres() * beside.height().millimetres();
-      return 2 * joints * plywood.ofWood(area, beside.thickness());
+      return plan.sidePlates().orElseThrow().count() * plywood.ofWood(area, beside.thickness());
     }
     return 0;
   }

@@ -16,7 +16,6 @@ final class CornerLetters {
 
   private static final double SIZE = 4.4;
   private static final double INSET = 9;
-  private static final int MOST = 26;
 
   /** More distances than these nobody measures. */
   private static final int MOST_MEASURED = 10;
@@ -28,7 +27,7 @@ final class CornerLetters {
     List<Point> corners = new ArrayList<>();
     outline.outer().edges().forEach(edge -> corners.add(edge.start()));
     Box box = outline.box();
-    int count = Math.min(MOST, corners.size());
+    int count = corners.size();
     List<String> measures = new ArrayList<>();
     List<Integer> far =
         IntStream.range(1, Math.max(1, count))

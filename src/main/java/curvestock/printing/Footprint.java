@@ -149,7 +149,9 @@ public final class Footprint {
     }
     Figures figures = Figures.of(job);
     String what =
-        !strips().isEmpty() ? "the edge strips" : "what stands out beyond the roadbed's edge";
+        plan.sidePlates().isPresent()
+            ? "the side plates"
+            : !strips().isEmpty() ? "the edge strips" : "what stands out beyond the roadbed's edge";
     return Optional.of(
         "Floor space %s, as the report has it, leaves room all round for %s, %s wide. The roadbed alone is %s."
             .formatted(

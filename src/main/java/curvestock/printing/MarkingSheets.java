@@ -8,7 +8,6 @@ import curvestock.answer.PivotWords;
 import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
-import curvestock.handwork.ChordOffsets;
 import curvestock.handwork.CuttingOrder.LostPivot;
 import curvestock.handwork.MarkingOut;
 import curvestock.handwork.PieceMarks;
@@ -20,9 +19,8 @@ import curvestock.job.Job;
 import curvestock.layout.Layout;
 import curvestock.piece.Piece;
 import curvestock.plan.Plan;
-import curvestock.units.Length;
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -35,22 +33,18 @@ import java.util.stream.Collectors;
 public final class MarkingSheets {
 
   /** Of more corners only some are given by their places, the others by distances from those. */
-  private static final int MOST_CORNERS = 8;
+  static final int MOST_CORNERS = 8;
+
+  private static final double SAME = 1e-3;
 
   /** Columns of corners in one table. */
   private static final int CORNERS_A_TABLE = 4;
-
-  /** Heights in one table. */
-  private static final int STATIONS_A_TABLE = 9;
-
-  private static final Length SPACING_INCHES = Length.ofInches(4);
-  private static final Length SPACING_METRIC = Length.ofMillimetres(100);
 
   private final Plan plan;
   private final Job job;
   private final Ruler ruler;
   private final PageFlow flow;
-  private final Map<Piece, Integer> shown = new HashMap<>();
+  private final ShapeMarks shapes;
 
   /** What is the same however often the pages are laid out. */
   private record Marked(HandCuts cuts, List<PieceMarks> pieces) {}
@@ -60,6 +54,7 @@ public final class MarkingSheets {
     this.job = plan.job();
     this.ruler = Ruler.forHand(job.style());
     this.flow = flow;
+    this.shapes = new ShapeMarks(flow, job.style());
   }
 
   /** All sheets of the plan. */
@@ -112,8 +107,12 @@ public final class MarkingSheets {
             + words(ruler.unit())
             + ", each rounded to the nearest "
             + ruler.nearest()
-            + ", so sums can be off by that much. On the map, numbers are pieces, and A, B, C ... are their corners. Small crosses are"
+            + ", so sums can be off by that much. On the map, numbers are pieces, and A, B, C ... are their corners, counter-clockwise round each piece. Small crosses are"
             + " pivots, each with its piece's number."
+            + (marks.stream().anyMatch(mark -> mark.corners().size() > MOST_CORNERS)
+                ? " A piece with more than %s corners has its letters on a larger picture of its own below."
+                    .formatted(MOST_CORNERS)
+                : "")
             + (cuts.order().rips().isEmpty()
                 ? ""
                 : " Dashed lines are straight cuts, numbered in order.")
@@ -126,15 +125,16 @@ public final class MarkingSheets {
     flow.paragraph(
         "Mark the corners, swing the arcs from the pivot, and draw what is straight along a straightedge. Draw every arc on the sheet before the"
             + " first cut, because some pivots are on other pieces. M is the point halfway along the outer"
-            + " arc. With the corners and M you can line up a template; no pivot needed.");
+            + " arc, or along the longest if there are several. With the corners and M you can line up a"
+            + " template; no pivot needed.");
     flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(
         mark -> kinds.computeIfAbsent(mark.placement().piece(), k -> new ArrayList<>()).add(mark));
     List<LostPivot> lost = cuts.order().lost();
-    kinds.forEach((piece, same) -> places(piece, same, labels, lost));
+    kinds.forEach((piece, same) -> places(piece, same, labels, lost, index + 1));
     flow.heading("Sheet " + (index + 1) + ": check measurements, and arcs drawn without a pivot");
-    kinds.forEach((piece, same) -> shape(piece, same.get(0), index + 1));
+    kinds.forEach((piece, same) -> shapes.write(piece, same.get(0), index + 1));
     if (index == 0) {
       template();
     }
@@ -176,7 +176,7 @@ public final class MarkingSheets {
   // Places.
 
   private void places(
-      Piece piece, List<PieceMarks> same, List<String> labels, List<LostPivot> lost) {
+      Piece piece, List<PieceMarks> same, List<String> labels, List<LostPivot> lost, int sheet) {
     PieceMarks first = same.get(0);
     int corners = first.corners().size();
     boolean swung = first.isSwung();
@@ -199,6 +199,7 @@ public final class MarkingSheets {
     }
     HoleMarks marks = new HoleMarks(flow, ruler);
     if (many) {
+      shapes.picture(piece, first, sheet);
       marks.otherCorners(first, placing);
     }
     marks.write(same, labels);
@@ -272,7 +273,8 @@ public final class MarkingSheets {
       head.add(PieceMarks.letter(i) + " x (" + ruler.unit() + ")");
       head.add("y (" + ruler.unit() + ")");
     }
-    boolean middle = last && !same.get(0).arcs().isEmpty();
+    PieceMarks first = same.get(0);
+    boolean middle = last && !first.arcs().isEmpty() && first.corners().size() <= MOST_CORNERS;
     if (middle) {
       head.add("M x (" + ruler.unit() + ")");
       head.add("y (" + ruler.unit() + ")");
@@ -291,97 +293,18 @@ public final class MarkingSheets {
     flow.grid(head, rows);
   }
 
-  /** The outer edge. */
+  /** The longest arc of the outer edge. */
   private static ArcMark widest(PieceMarks mark) {
-    return mark.arcs().stream().reduce((a, b) -> b.radius() > a.radius() ? b : a).orElseThrow();
+    double outer = mark.arcs().stream().mapToDouble(ArcMark::radius).max().orElseThrow();
+    return mark.arcs().stream()
+        .filter(arc -> arc.radius() > outer - SAME)
+        .max(Comparator.comparingDouble(ArcMark::sweep))
+        .orElseThrow();
   }
 
   private void add(List<String> row, Point point) {
     row.add(ruler.number(point.x()));
     row.add(ruler.number(point.y()));
-  }
-
-  // Shapes.
-
-  private void shape(Piece piece, PieceMarks mark, int sheet) {
-    int first = shown.computeIfAbsent(piece, p -> sheet);
-    if (first < sheet) {
-      flow.paragraph(
-          piece.id() + ", " + piece.name() + ": use the measurements under sheet " + first + ".");
-      return;
-    }
-    flow.heading(piece.id() + ", " + piece.name());
-    List<String> checks = new ArrayList<>();
-    int corners = mark.corners().size();
-    for (int i = 0; i < corners; i++) {
-      int next = (i + 1) % corners;
-      checks.add(distance(mark, i, next));
-    }
-    if (corners <= MOST_CORNERS) {
-      mark.diagonals().forEach(check -> checks.add(distance(mark, check.from(), check.to())));
-    }
-    flow.paragraph(
-        "Check with a tape, straight from corner to corner: " + String.join(", ", checks) + ".");
-    if (!mark.isSwung()) {
-      return;
-    }
-    Map<String, List<ArcMark>> alike = new LinkedHashMap<>();
-    for (ArcMark arc : mark.arcs()) {
-      String size = ruler.of(arc.radius()) + " " + ruler.of(arc.radius() * arc.sweep());
-      alike.computeIfAbsent(size, s -> new ArrayList<>()).add(arc);
-    }
-    alike.values().forEach(this::chord);
-  }
-
-  private String distance(PieceMarks mark, int from, int to) {
-    return PieceMarks.letter(from)
-        + "\u2013"
-        + PieceMarks.letter(to)
-        + "\u00A0"
-        + ruler.of(mark.corners().get(from).distance(mark.corners().get(to)));
-  }
-
-  /** Arcs of one size. */
-  private void chord(List<ArcMark> arcs) {
-    ArcMark arc = arcs.get(0);
-    String ends =
-        arcs.stream()
-            .map(each -> PieceMarks.letter(each.from()) + " to " + PieceMarks.letter(each.to()))
-            .collect(Collectors.joining(", "));
-    String what =
-        (arcs.size() == 1 ? "Arc " : "Arcs ") + ends + ", R " + ruler.of(arc.radius()) + ": ";
-    if (arc.sweep() > Math.PI) {
-      flow.paragraph(what + "more than half a turn; swing it.");
-      return;
-    }
-    Length spacing = job.style().unit().isImperial() ? SPACING_INCHES : SPACING_METRIC;
-    ChordOffsets chord = ChordOffsets.of(arc.radius(), arc.sweep(), spacing.millimetres());
-    String found =
-        what
-            + "chord "
-            + ruler.of(chord.chord())
-            + ", height at its middle "
-            + ruler.of(chord.midHeight());
-    if (chord.offsets().isEmpty()) {
-      flow.paragraph(found + ".");
-      return;
-    }
-    flow.lead(
-        found
-            + ". Draw the chord straight from corner to corner. Go these distances both ways from its middle;"
-            + " at each mark measure square out to the arc:");
-    List<ChordOffsets.Offset> offsets = chord.offsets();
-    for (int from = 0; from < offsets.size(); from += STATIONS_A_TABLE) {
-      List<ChordOffsets.Offset> some =
-          offsets.subList(from, Math.min(offsets.size(), from + STATIONS_A_TABLE));
-      List<String> head = new ArrayList<>(List.of("along the chord (" + ruler.unit() + ")"));
-      List<String> row = new ArrayList<>(List.of("out to the arc (" + ruler.unit() + ")"));
-      for (ChordOffsets.Offset offset : some) {
-        head.add(ruler.number(offset.station()));
-        row.add(ruler.number(offset.height()));
-      }
-      flow.grid(head, List.of(row));
-    }
   }
 
   private void template() {

@@ -93,7 +93,12 @@ public final class TrammelSheet {
       holes.add(new Hole("inner rods", ground.bedRadius().minus(offset), Keep.BOTH));
       holes.add(new Hole("outer rods", ground.bedRadius().plus(offset), Keep.BOTH));
     }
-    return new Trammel("roadbed of the helix", holes);
+    return new Trammel("roadbed of the helix", holes, hasEars(plan));
+  }
+
+  private static boolean hasEars(HelixPlan plan) {
+    return plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
+        && rods.ear().isPresent();
   }
 
   private static boolean draws(Trammel known, AnnularSector sector) {
@@ -127,8 +132,11 @@ public final class TrammelSheet {
       table(trammel, bit, flow);
       flow.figure(16 + 7.0 * trammel.holes().size(), (page, room) -> sketch(trammel, page, room));
       flow.paragraph(
-          "From the pivot the stick must be at least %s long, where the router bit is, plus half your router's base. Check that it swings clear all round before you cut."
-              .formatted(ruler.of(trammel.reach(bit))));
+          "From the pivot the stick must be at least %s long%s. Check that it swings clear all round before you cut."
+              .formatted(ruler.of(trammel.reach(bit)), routed(trammel, bit)));
+      if (trammel.ears()) {
+        flow.notice(PivotWords.STOP_AT_EARS);
+      }
     }
     flow.paragraph(
         "The last column is for a bit of %s, the kerf of this job: for an outer edge set the bit's centre half its diameter farther from the pivot, for an inner edge half its diameter nearer. For another bit, add or take off half of its own diameter. A bit wider than %s would cut into the neighbouring pieces. Lay scrap under the sheet, take several shallow passes, never climb-cut, and hold the pivot down so that it cannot lift."
@@ -138,6 +146,14 @@ public final class TrammelSheet {
             + " scrap first: draw half a circle and measure straight across. It must be twice the"
             + " radius.");
     flow.paragraph(PivotWords.OFF_THE_SHEET + " " + PivotWords.ON_GOOD_WOOD);
+  }
+
+  /** Where the bit is, if that is not the far end of the stick. */
+  private String routed(Trammel trammel, Length bit) {
+    Length cut = trammel.cut(bit);
+    return cut.equals(trammel.reach(bit))
+        ? ", where the router bit is, plus half your router's base"
+        : ", and reach half your router's base beyond the bit at " + ruler.of(cut);
   }
 
   private void table(Trammel trammel, Length bit, PageFlow flow) {

@@ -141,12 +141,20 @@ public final class Bridging {
     return line.at(at).toLeft(-line.inwards() * outwards);
   }
 
-  /** The strip of the turn above begins one rise higher in the same place; ears are in its way. */
+  /**
+   * The strip of the turn above begins one rise higher in the same place; ears are in its way, and
+   * side plates that it would meet halfway.
+   */
   private boolean fits(Bridge strip) {
     double rise = climb.risePerTurn().millimetres();
     boolean ears =
         spec.supports().riser() instanceof Riser.ThreadedRods rods && rods.ear().isPresent();
-    return !ears && (strip.count() == 1 || strip.depth().millimetres() + CUT_FULL <= rise);
+    boolean plates =
+        spec.construction() instanceof Construction.PlatesBeside beside
+            && !new SidePlates(beside, spec.ground(), joints.all(), List.of()).leaveRoomFor(strip);
+    return !ears
+        && !plates
+        && (strip.count() == 1 || strip.depth().millimetres() + CUT_FULL <= rise);
   }
 
   /** A straight one in place of the strip; empty if it cannot lie under the roadbed. */

@@ -25,8 +25,13 @@ public final class RodPlan {
    * @param station which station
    * @param turns that they carry
    * @param length of one rod, from below the base to above the highest turn
+   * @param joints middles of the coupling nuts, from its lower end
    */
-  public record Rods(Station station, int turns, Length length) {
+  public record Rods(Station station, int turns, Length length, List<Length> joints) {
+    public Rods {
+      joints = List.copyOf(joints);
+    }
+
     public int nutsEach() {
       return NUTS_PER_TURN * turns + NUTS_AT_BASE;
     }
@@ -43,10 +48,26 @@ public final class RodPlan {
     for (SupportRow row : table.rows()) {
       if (row.at() == row.station().highest()) {
         Length length = row.underside().plus(spec.plywood()).plus(ends);
-        rods.add(new Rods(row.station(), row.station().places().size(), length));
+        int turns = row.station().places().size();
+        rods.add(
+            new Rods(row.station(), turns, length, joints(spec, row.station(), table, length)));
       }
     }
     rods.sort(Comparator.comparingDouble(each -> each.station().lowest()));
+  }
+
+  private List<Length> joints(HelixSpec spec, Station station, SupportTable table, Length length) {
+    RodJoints joints = new RodJoints(riser);
+    Length top = belowBaseTop();
+    joints.take(top.minus(riser.base()).minus(nutAndWasher()), top.plus(nutAndWasher()));
+    for (SupportRow row : table.rows()) {
+      if (row.station().equals(station)) {
+        Length under = top.plus(row.underside());
+        Length above = under.plus(spec.plywood());
+        joints.take(under.minus(nutAndWasher()), above.plus(nutAndWasher()));
+      }
+    }
+    return joints.of(length);
   }
 
   private Length nutAndWasher() {
@@ -96,28 +117,29 @@ public final class RodPlan {
         + washers() * riser.washerBought().kilograms();
   }
 
-  /** Lengths to cut: one for each rod, or whole stock and a rest where a rod is longer. */
+  /** Lengths to cut: one for each rod, or its parts from below where it is joined. */
   public List<BoardCutting.Cut> cuts() {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
     for (Rods each : rods) {
       if (each.station().edges().atInner()) {
-        addCuts(cuts, each.station().name() + " inner", each.length());
+        addCuts(cuts, each.station().name() + " inner", each);
       }
       if (each.station().edges().atOuter()) {
-        addCuts(cuts, each.station().name() + " outer", each.length());
+        addCuts(cuts, each.station().name() + " outer", each);
       }
     }
     return cuts;
   }
 
-  private void addCuts(List<BoardCutting.Cut> cuts, String name, Length length) {
-    Length left = length;
-    boolean joined = length.compareTo(riser.stock().length()) > 0;
-    while (left.compareTo(riser.stock().length()) > 0) {
-      cuts.add(new BoardCutting.Cut(name + " (whole)", riser.stock().length()));
-      left = left.minus(riser.stock().length());
+  private static void addCuts(List<BoardCutting.Cut> cuts, String name, Rods rod) {
+    List<Length> ends = new ArrayList<>(rod.joints());
+    ends.add(rod.length());
+    Length below = Length.ZERO;
+    for (int i = 0; i < ends.size(); i++) {
+      String part = ends.size() == 1 ? name : "%s (%s of %s)".formatted(name, i + 1, ends.size());
+      cuts.add(new BoardCutting.Cut(part, ends.get(i).minus(below)));
+      below = ends.get(i);
     }
-    cuts.add(new BoardCutting.Cut(joined ? name + " (rest)" : name, left));
   }
 
   /** Coupling nuts that join lengths to rods longer than the stock. */

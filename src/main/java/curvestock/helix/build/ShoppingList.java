@@ -53,7 +53,7 @@ public final class ShoppingList {
     bridges.forEach(this::addBridge);
     addBlockScrews();
     addBattenScrews(bridges);
-    addPlatesAndScrews();
+    addPlatesAndScrews(bridges);
     addGlue(bridges);
   }
 
@@ -244,7 +244,7 @@ public final class ShoppingList {
         style.unit().isImperial() ? Length.ofInches(SCREWED_INCHES) : Length.ofMillimetres(100));
   }
 
-  private void addPlatesAndScrews() {
+  private void addPlatesAndScrews(List<Bridge> bridges) {
     int count = joints.all().size();
     HardwarePrices prices = spec.prices();
     if (spec.construction() instanceof Construction.ButtWithPlate butt) {
@@ -263,7 +263,11 @@ public final class ShoppingList {
     } else if (spec.construction() instanceof Construction.PlatesBeside beside
         && !beside.fromRoadbedSheets()) {
       String size = size(beside.length(), beside.height(), beside.thickness());
-      add("side plates " + size, 2L * count, prices.plate(), "two for each joint");
+      int plates = new SidePlates(beside, spec.ground(), joints.all(), bridges).count();
+      String note =
+          "two for each joint"
+              + (plates < 2 * count ? ", but one where an edge strip runs past the joint" : "");
+      add("side plates " + size, plates, prices.plate(), note);
     }
   }
 

@@ -24,11 +24,15 @@ public final class SmallParts {
    *
    * @param style of the lengths in their names
    */
-  public SmallParts(HelixSpec spec, Joints joints, SupportTable supports, LengthStyle style) {
+  public SmallParts(
+      HelixSpec spec,
+      Joints joints,
+      List<Bridge> bridges,
+      SupportTable supports,
+      LengthStyle style) {
     this.style = style;
-    int count = joints.all().size();
-    if (count > 0) {
-      addPlates(spec, count);
+    if (!joints.all().isEmpty()) {
+      addPlates(spec, joints.all(), bridges);
     }
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood && wood.stock().isEmpty()) {
       addBlocks(wood, new BlockPlan(wood, supports));
@@ -36,10 +40,10 @@ public final class SmallParts {
     }
   }
 
-  private void addPlates(HelixSpec spec, int count) {
+  private void addPlates(HelixSpec spec, List<Joint> joints, List<Bridge> bridges) {
     if (spec.construction() instanceof Construction.ButtWithPlate butt
         && butt.plate().fromRoadbedSheets()) {
-      Demand plates = new SplicePlates(butt, spec.ground(), count).demand();
+      Demand plates = new SplicePlates(butt, spec.ground(), joints.size()).demand();
       Piece plate = ofThickness(plates.piece(), butt.plate().thickness(), spec);
       demands.add(new Demand(plate, plates.count()));
     }
@@ -47,7 +51,8 @@ public final class SmallParts {
         && beside.fromRoadbedSheets()) {
       Strip plate = new Strip(beside.length(), beside.height());
       Piece piece = Piece.of("side-plate", "side plate", plate);
-      demands.add(new Demand(ofThickness(piece, beside.thickness(), spec), 2 * count));
+      int count = new SidePlates(beside, spec.ground(), joints, bridges).count();
+      demands.add(new Demand(ofThickness(piece, beside.thickness(), spec), count));
     }
   }
 

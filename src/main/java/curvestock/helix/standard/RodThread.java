@@ -27,6 +27,8 @@ public record RodThread(
   /** By DIN 934, M8: 5.2 g of 5.4 g for the full hexagon (from memory). */
   private static final double CHAMFERED = 0.04;
 
+  private static final double COUPLING = 3;
+
   private static final List<Sourced<RodThread>> KNOWN =
       CsvTable.read("rod-threads.csv").rows().stream()
           .map(
@@ -51,6 +53,14 @@ public record RodThread(
     pitch.requirePositive("thread pitch");
     flats.requirePositive("nut's width across flats");
     nutHeight.requirePositive("nut height");
+  }
+
+  /**
+   * Height of a hexagon coupling nut: three diameters, as DIN 6334 has it (from memory); those sold
+   * by the inch are about as high.
+   */
+  public Length couplingNut() {
+    return diameter.times(COUPLING);
   }
 
   /** Diameter at which thread and groove are equally wide. */

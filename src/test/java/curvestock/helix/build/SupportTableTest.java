@@ -146,6 +146,53 @@ class SupportTableTest {
     assertThat(plan.shopping().items()).anyMatch(item -> item.name().equals("coupling nuts M8"));
   }
 
+  /**
+   * A coupling nut M8 is 24 mm high (DIN 6334, from memory), a nut 6.8 mm and its washer 1.6 mm
+   * (ISO 4032, ISO 7089, as quoted elsewhere). Every rise and foot: rods of any length.
+   */
+  @ParameterizedTest
+  @CsvSource({"24, 12, 4", "3, 9, 4", "2, 10, 4.1", "14, 8, 5.5", "30, 12, 3.7", "1, 30, 4"})
+  void rods_areJoinedBetweenTurns_byPartsThatReachTheMiddleOfTheNut(
+      double foot, double turns, double rise) {
+    HelixPlan plan =
+        new SpecBuilder()
+            .supports(SpecBuilder.rods(8, Optional.empty()))
+            .ends(EndPlan.level(inches(foot), Length.ZERO))
+            .ascent(Ascent.ofTurnsAndRise(turns, inches(rise)))
+            .plan();
+    Riser.ThreadedRods riser = (Riser.ThreadedRods) plan.spec().supports().riser();
+    RodPlan rods = new RodPlan(plan.spec(), riser, plan.supports());
+
+    assertThat(rods.couplings()).isPositive();
+    double ply = plan.spec().plywood().millimetres();
+    double below = rods.belowBaseTop().millimetres();
+    for (RodPlan.Rods rod : rods.rods()) {
+      double last = 0;
+      for (Length joint : rod.joints()) {
+        double middle = joint.millimetres();
+        assertThat(middle - last).isBetween(12 + 1.25 - 1e-6, 1000 + 1e-6);
+        last = middle;
+        double above = middle - below;
+        assertThat(above - 12).isGreaterThan(6.8 + 1.6 - 1e-6);
+        for (SupportRow row : plan.supports().rows()) {
+          if (row.station().equals(rod.station())) {
+            double under = row.underside().millimetres();
+            boolean clear =
+                above + 12 <= under - 8.4 + 1e-6 || above - 12 >= under + ply + 8.4 - 1e-6;
+            assertThat(clear).as(rod.station().name() + " at " + above).isTrue();
+          }
+        }
+      }
+      assertThat(rod.length().millimetres() - last).isGreaterThanOrEqualTo(13.25 - 1e-6);
+      double parts =
+          rods.cuts().stream()
+              .filter(cut -> cut.part().startsWith(rod.station().name() + " inner"))
+              .mapToDouble(cut -> cut.length().millimetres())
+              .sum();
+      assertThat(parts).isCloseTo(rod.length().millimetres(), within(1e-6));
+    }
+  }
+
   /** M8 rises 1.25 mm in a turn of the nut (ISO 261, as quoted elsewhere). */
   @Test
   void nutTurns_m8Over100Millimetres_are80() {
