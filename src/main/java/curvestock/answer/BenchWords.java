@@ -232,7 +232,7 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     lines.add(
         "The table of riser blocks has the lengths and angles. Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
-            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, clear the stop before the blade comes through, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
+            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, swing the stop away before you cut, so that the block cannot jam between stop and blade, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
                 .formatted(figures.given(wood.along()), figures.given(wood.width())));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
@@ -247,7 +247,7 @@ public final class BenchWords {
       }
     }
     lines.add(
-        "Set each block with %s across the roadbed and %s along the track, its long side uphill, straight above the block below. Blocks under an edge go flush with that edge."
+        "Set each block with %s across the roadbed and %s along the track, straight above the block below, its top sloping uphill with the track: on the base, the long side is uphill. Blocks under an edge go flush with that edge."
             .formatted(figures.given(wood.width()), figures.given(wood.along())));
     lines.addAll(new BlockTopWords(plan, figures).lines());
     if (wood.stock().isEmpty()) {
@@ -354,24 +354,24 @@ public final class BenchWords {
     return List.of(
         "Build turn by turn, from the bottom up. "
             + (blocks
-                ? "Set the blocks under a turn's pieces"
-                : "Set the lower nuts under a turn's pieces to the heights listed")
+                ? "Set the blocks under all the turn's pieces"
+                : "Set the lower nuts under all the turn's pieces to the heights listed")
             + (reachesOn()
-                ? ", and at the first support of the next turn, which the last piece reaches. "
+                ? ". The last piece ends on the first support of the next turn: set that one too. "
                 : ". ")
-            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on the support, have both pieces on. "
+            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support; where a joint sits on one, with both pieces on. "
             + (blocks
                     ? "Shim a block that is low, trim one that is high, and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                     : "Turn a nut to put a height right, and check the support off in the support table. A height is right if it is within %s (rule of thumb).")
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
         "Glue only when every height of the turn is right: "
             + (blocks
-                ? "lift the pieces off, put glue on both ends of the blocks and in the joints, and put everything back. Screw the lowest blocks to the base, clamp the joints, and drive the screws down into the blocks, at a joint with both pieces on. Do it before the next turn's blocks cover the screws."
+                ? "lift the pieces off, glue the blocks in place, and screw the lowest ones to the base. Put the pieces back with glue on the blocks and in the joints, clamp the joints, and drive the screws down into the blocks before the next turn's blocks cover them."
                 : "glue and clamp the joints, and run the upper nuts down when they are dry.")
             + (strips
                 ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
                 : "")
-            + " Lay the track and run your tallest train over it before the next turn goes on.");
+            + " Leave the joint at the top of the turn, with its height, glue and screws, until the next turn's first piece is on. Lay the track and run your tallest train over it before the next turn goes on.");
   }
 
   /** Whether some piece rests on a support of the next turn too. */

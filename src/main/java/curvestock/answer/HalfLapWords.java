@@ -169,13 +169,14 @@ public final class HalfLapWords {
   /** How laps are cut by hand, and when. */
   public static final List<String> BY_HAND =
       List.of(
-          "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets.",
+          "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets. Cut"
+              + " so, each piece rests on the piece before it.",
           "Cut the half-laps last, on the finished piece, if you cut by hand. Clamp it flat on scrap"
               + " with the face you are cutting facing up. The shoulder line is straight: it joins the marks on the two edges. Run the router, in two passes"
               + " or more, with a straight, flat-bottomed bit along a fence clamped so that the bit stops at the"
               + " shoulder line. Or saw a row of kerfs to depth and chisel out the waste.",
           "Set the depth on two scraps of the same sheet until their laps close flush on both faces,"
-              + " then do not change it. At every joint the upper piece then rests on the lower one.");
+              + " then do not change it.");
 
   /**
    * What a pattern says of its laps.

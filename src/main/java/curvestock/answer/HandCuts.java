@@ -103,9 +103,9 @@ public record HandCuts(
         single.computeIfAbsent(sides, fresh -> new ArrayList<>()).addAll(board.pieces());
       } else {
         several.add(
-            "%s the pieces in this order; it leaves wood to clamp to%s: %s."
+            "Cut the pieces%s in this order, which leaves wood to clamp to%s: %s."
                 .formatted(
-                    order.rips().isEmpty() ? "Cut" : "From the part %s, cut".formatted(sides),
+                    order.rips().isEmpty() ? "" : " from the %s part".formatted(sides),
                     loses(board) ? "" : ", and no trammel pivot is lost before you have used it",
                     names(board.pieces())));
       }
@@ -133,11 +133,11 @@ public record HandCuts(
 
   private String cutOut(String sides, List<Integer> pieces) {
     if (pieces.size() > 1) {
-      return "From the parts %s, cut pieces %s, one from each.".formatted(sides, names(pieces));
+      return "Cut pieces %s from the %s parts, one from each.".formatted(names(pieces), sides);
     }
     return order.rips().isEmpty()
         ? "Cut piece %s.".formatted(names(pieces))
-        : "From the part %s, cut piece %s.".formatted(sides, names(pieces));
+        : "Cut piece %s from the %s part.".formatted(names(pieces), sides);
   }
 
   private String names(List<Integer> pieces) {

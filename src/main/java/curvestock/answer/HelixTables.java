@@ -217,19 +217,19 @@ final class HelixTables {
         text("field", "Key in the job file", Assumption::field));
   }
 
-  /**
-   * {@code 4 lb of riser blocks, the rest pieces from the sheets}: parts that nobody can add up
-   * wrong.
-   */
-  static String weights(HelixOrder order, Figures figures, String risersAre) {
+  /** {@code 4 lb of riser blocks}, and what else is not cut from the sheets. */
+  static List<String> weights(HelixOrder order, Figures figures, String risersAre) {
     HelixTables tables = new HelixTables(order, figures);
-    return part(figures, tables.risers(), " of " + risersAre)
-        + part(figures, tables.bought(), " of other wood on the shopping list")
-        + part(figures, tables.base(), " of base")
-        + "the rest pieces from the sheets";
+    List<String> parts = new ArrayList<>();
+    add(parts, figures, tables.risers(), " of " + risersAre);
+    add(parts, figures, tables.bought(), " of other wood on the shopping list");
+    add(parts, figures, tables.base(), " of base");
+    return parts;
   }
 
-  private static String part(Figures figures, Mass mass, String what) {
-    return mass.kilograms() > 0 ? figures.weight(mass) + what + ", " : "";
+  private static void add(List<String> parts, Figures figures, Mass mass, String what) {
+    if (mass.kilograms() > 0) {
+      parts.add(figures.weight(mass) + what);
+    }
   }
 }

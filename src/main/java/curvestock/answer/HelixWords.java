@@ -210,7 +210,15 @@ public final class HelixWords {
     lines.addAll(size());
     new HeightWords(helix, figures).tallestThatClears().ifPresent(lines::add);
     lines.add(new HeightWords(helix, figures).longestCarThatClears());
-    lines.add("Weighs about %s without track: %s.".formatted(weight(), weights()));
+    List<String> parts = weights();
+    lines.add(
+        "Weighs about %s without track%s."
+            .formatted(
+                weight(),
+                parts.isEmpty()
+                    ? ""
+                    : ": %s, and the rest is the pieces from the sheets"
+                        .formatted(String.join(", ", parts))));
     return lines;
   }
 
@@ -282,7 +290,9 @@ public final class HelixWords {
         .formatted(
             ring
                 + (plan.beyondEdge(true).compareTo(Length.ZERO) > 0
-                    ? " (with what stands out beyond the roadbed)"
+                    ? plan.beyondEdge(true).equals(spec.beyondEdges())
+                        ? " (with what stands out beyond the edge)"
+                        : " (edge strips included)"
                     : ""),
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
             figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
@@ -313,7 +323,7 @@ public final class HelixWords {
     return figures.weight((Mass) helix.figures().at(0, "weight"));
   }
 
-  private String weights() {
+  private List<String> weights() {
     boolean rods = spec.supports().riser() instanceof Riser.ThreadedRods;
     return HelixTables.weights(helix.order(), figures, rods ? "rods" : "riser blocks");
   }
@@ -326,18 +336,24 @@ public final class HelixWords {
   /** How much of everything on the shopping list has a price. */
   public static String total(Answer answer) {
     boolean sheets = answer.buying().isPresent();
-    String unpriced = Figures.count(answer.unpriced(), "item") + " with no price given";
+    String unpriced = Figures.count(answer.unpriced(), "item");
     if (!answer.unfit().isEmpty()) {
       return "No total: what fits on no sheet cannot be bought";
     }
     if (!sheets && answer.priced().equals(Money.ZERO)) {
-      return "No total: sheets not included, " + unpriced;
+      return "No total: sheets not included, " + unpriced + " with no price given";
     }
     return "Total %s, sheets %s%s"
         .formatted(
             answer.figures().money(answer.priced()),
             sheets ? "included" : "not included",
-            answer.unpriced() > 0 ? ", without the " + unpriced : "");
+            answer.unpriced() == 0
+                ? ""
+                : "; %s %s no price and %s not in it"
+                    .formatted(
+                        unpriced,
+                        answer.unpriced() == 1 ? "has" : "have",
+                        answer.unpriced() == 1 ? "is" : "are"));
   }
 
   /** That the pieces cannot be cut from the sheets, why, and what would help; empty if they can. */

@@ -85,7 +85,8 @@ public final class PivotWords {
     return " Fix a scrap of the same thickness there, to the boards that the sheet lies on, and find the pivot again: set the"
         + " trammel to "
         + radius
-        + ". From each end of the outer arc, with a pad under the pin, swing a short arc on the scrap. The"
+        + ". Stick a thin pad of scrap over each end of the outer arc, so that the pin does not mark the piece,"
+        + " and from each swing a short arc on the scrap. The"
         + " pivot is where the two arcs cross. Or saw to the line with the jigsaw.";
   }
 }

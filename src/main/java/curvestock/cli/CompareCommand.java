@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "the proofs, glue and screws for the joints, and what would change the answer");
+          "glue and screws, what would change the answer, and what is proven");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

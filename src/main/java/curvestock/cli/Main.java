@@ -7,6 +7,8 @@ import java.util.logging.Level;
 import java.util.logging.Logger;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 
@@ -108,6 +110,7 @@ public final class Main {
   static int run(String... args) {
     System.setProperty("java.awt.headless", "true");
     CommandLine line = new CommandLine(new Main());
+    takesOneJob(line.getSubcommands().get("helix").getCommandSpec());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setExecutionExceptionHandler(new Faults());
     line.setParameterExceptionHandler(Main::wrongOption);
@@ -120,6 +123,13 @@ public final class Main {
       return WRONG_INPUT;
     }
     return line.execute(args);
+  }
+
+  /** The options that commands share take several jobs; a usage line is not to promise it. */
+  private static void takesOneJob(CommandSpec command) {
+    PositionalParamSpec several = command.positionalParameters().get(0);
+    command.remove(several);
+    command.addPositional(several.toBuilder().paramLabel("[JOB]").hideParamSyntax(true).build());
   }
 
   /** What is wrong and where to look it up; not a page of usage. */

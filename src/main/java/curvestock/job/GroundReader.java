@@ -49,7 +49,7 @@ final class GroundReader {
             "entry",
             Angle.ofDegrees(0),
             "0°",
-            "at the right of the plan");
+            "trains enter at the right of the plan");
     if (radius.isPresent() && across.isPresent()) {
       requireMiddle(radius.get(), across.get(), stated, wide);
     }

@@ -70,7 +70,8 @@ public final class PacketGuide {
           Entry.of(
               MACHINE,
               "sheets/sheet-\\d+-.*\\.svg",
-              "outlines and marks of each sheet for the machine, at true size in millimetres"),
+              "each sheet for the machine, at true size in millimetres; if there is a flip file, it is run"
+                  + " first, with the sheet face down: see machine.txt"),
           Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the end of the file name tells the unit"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),

@@ -131,7 +131,7 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size: cut on the waste side of the line, midway where two pieces lie a kerf apart. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner."
+            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner."
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
@@ -279,7 +279,7 @@ public final class ShopPaper {
             "Bearings run counter-clockwise, seen from above; 0° points to the right of the plan."
                 + (helix.supports().where("turn", "entry lead").isEmpty()
                     ? ""
-                    : " Of a piece with a lead, this is the part in the ring; the support heights have the lead."))
+                    : " For a piece with a lead, the table gives only the part in the ring; its lead is in the table of support heights."))
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")

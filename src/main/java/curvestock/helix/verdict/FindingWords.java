@@ -152,18 +152,19 @@ final class FindingWords {
   private String train(Verdict v) {
     String turns = figures.turns(v.measured().orElseThrow());
     return v.state() == State.OK
-        ? "fills %s of a turn".formatted(turns)
+        ? "fills %s of a turn; up to %s is usual (rule of thumb)"
+            .formatted(turns, figures.turns(v.needed().orElseThrow()))
         : "fills %s turns; above %s a train can pull itself off the rails to the inside (rule of thumb)"
             .formatted(turns, figures.turns(v.needed().orElseThrow()));
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; the rule of thumb (for each 1 %% the length of your longest car, in HO at least %s) gives %s"
+    return "%s long for a %s change of grade; rule of thumb: %s (the length of your longest car, but at least %s in HO, for each 1 %% of change)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
-            figures.length(Length.ofInches(12)),
-            needed(v));
+            needed(v),
+            figures.length(Length.ofInches(12)));
   }
 
   private String lead(Verdict v) {
@@ -186,7 +187,7 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "blocks at both edges keep the roadbed level; it bows out %s between supports")
+            : "blocks at both edges keep the roadbed from tipping; its curve stands %s outside the straight line between two supports")
         .formatted(measured(v));
   }
 

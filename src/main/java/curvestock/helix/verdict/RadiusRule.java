@@ -65,7 +65,7 @@ final class RadiusRule {
         style.unit().isImperial()
             ? Math.round(Length.ofMillimetres(body).in(LengthUnit.FOOT)) + " ft"
             : "%s m".formatted(body / 1000);
-    return "for full-size cars " + (group == VehicleGroup.C ? "over " : "up to ") + full + " long";
+    return "for models of cars " + (group == VehicleGroup.C ? "over " : "up to ") + full + " long";
   }
 
   private static Verdict judge(Rule rule, Length radius, Length wanted) {
