@@ -329,11 +329,18 @@ public final class Workshop {
       return Answer.ofHelix(job, order, Optional.empty(), true);
     }
     try {
-      return Answer.ofHelix(job, order, Optional.of(plan(job, listener, packers)), true);
+      return Answer.ofHelix(job, order, Optional.of(priced(job, listener, packers)), true);
     } catch (Infeasible e) {
       return Answer.ofHelix(job, order, Optional.empty(), true)
           .unfit(e.getMessage().lines().toList());
     }
+  }
+
+  /** A plan for what its sheets cost: no remnant hangs on it. */
+  private static Plan priced(Job job, PlanListener listener, Packers packers) throws Infeasible {
+    return job.laid().isEmpty()
+        ? new Planner(job.marked(), listener, packers).planRoughly()
+        : plan(job, listener, packers);
   }
 
   /** The files of a helix: summary, tables, data, drawings. */
