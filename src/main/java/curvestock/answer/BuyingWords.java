@@ -6,6 +6,7 @@ import curvestock.purchase.Panel;
 import curvestock.units.Count;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
+import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,14 @@ public final class BuyingWords {
   /** That there is more to buy than sheets, where all of it stands, and what it comes to. */
   public Optional<String> everythingElse() {
     int sheets = buying.purchase().rows().size();
-    int more = answer.shopping().rows().size() - sheets;
+    Table list = answer.shopping();
+    // The tax has a line of its own and is no item.
+    int items =
+        (int)
+            IntStream.range(0, list.rows().size())
+                .filter(row -> !list.at(row, "quantity").equals(Text.NONE))
+                .count();
+    int more = items - sheets;
     return more <= 0
         ? Optional.empty()
         : Optional.of(

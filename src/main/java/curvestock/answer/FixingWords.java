@@ -48,7 +48,10 @@ public final class FixingWords {
             .mapToInt(List::size)
             .max()
             .orElse(0);
-    return holes == 0
+    boolean inParts =
+        helix.plan().demands().stream()
+            .anyMatch(demand -> !demand.piece().shape().outline().holes().isEmpty());
+    return holes == 0 && !inParts
         ? "The layouts have no screw holes: drill as you assemble."
         : "Drill the holes that the layouts show before a piece leaves its sheet.";
   }
@@ -138,11 +141,11 @@ public final class FixingWords {
     if (construction instanceof Construction.ButtWithPlate butt) {
       return "Joints: glue the plate under both pieces and drive "
           + Figures.count(butt.plate().screwsEachSide(), "screw")
-          + " into each, shorter than "
+          + " up through its holes into each, shorter than "
           + figures.atMost(spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN))
           + " so that none comes through. Holes of "
           + figures.given(butt.plate().screwHole())
-          + ".";
+          + " in the plate, pilot holes in the roadbed.";
     }
     return construction instanceof Construction.TwoLayers
         ? "Layers: glue them face to face over the whole surface and clamp until dry, or screw them"

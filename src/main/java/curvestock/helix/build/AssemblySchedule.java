@@ -4,10 +4,13 @@ import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.HeightProfile;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.units.Length;
+import java.util.Comparator;
 import java.util.List;
 
 /** Every piece with where it goes and how high, in the order of building. */
 public final class AssemblySchedule {
+
+  private static final double ROUNDING = 1e-6;
 
   private final HelixSpec spec;
   private final CentreLine line;
@@ -21,12 +24,19 @@ public final class AssemblySchedule {
     rows =
         roadbed.pieces().stream()
             .sorted(
-                (a, b) ->
-                    a.from() == b.from()
-                        ? Integer.compare(a.layer(), b.layer())
-                        : Double.compare(a.from(), b.from()))
+                Comparator.comparingDouble((BedPiece piece) -> laidAfter(piece, roadbed.pieces()))
+                    .thenComparing(BedPiece::layer)
+                    .thenComparing(BedPiece::from))
             .map(this::row)
             .toList();
+  }
+
+  /** Where the last piece begins that must lie before this one can: those under it. */
+  private static double laidAfter(BedPiece piece, List<BedPiece> pieces) {
+    return pieces.stream()
+        .filter(other -> other.layer() < piece.layer() && other.from() < piece.to() - ROUNDING)
+        .mapToDouble(BedPiece::from)
+        .reduce(piece.from(), Math::max);
   }
 
   private ScheduleRow row(BedPiece piece) {
@@ -54,7 +64,7 @@ public final class AssemblySchedule {
     return spec.supports().footHeight().plus(Length.ofMillimetres(profile.heightAt(at)));
   }
 
-  /** From the bottom up; where two layers begin at one place the lower first. */
+  /** From the bottom up; a piece of the upper layer when all that it lies on is laid. */
   public List<ScheduleRow> rows() {
     return rows;
   }
