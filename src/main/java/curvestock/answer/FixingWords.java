@@ -75,11 +75,22 @@ public final class FixingWords {
         + down.pilotHole(figures.isImperial())
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
         + down.name()
-        + " screw down into each block. Drive one more"
+        + " screw down into each block."
+        + atSeams(wood)
+        + " Drive one more"
         + (down.equals(foot) ? "" : ", " + foot.name() + ",")
         + " at an angle through the foot of each block that stands on the base."
         + lowBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
+  }
+
+  /** Where two pieces butt on a block, a screw in the middle would hold neither. */
+  private String atSeams(Riser.WoodBlocks wood) {
+    return BlockScrews.atSeams(spec, wood, helix.plan().joints(), helix.plan().supports()) == 0
+        ? ""
+        : " Where a joint sits on a block, drive two there, one into each piece, "
+            + figures.length(wood.along().times(0.25))
+            + " from the seam.";
   }
 
   /** Blocks so low that the screw would come out below. */

@@ -40,7 +40,11 @@ class HaveReadyTest {
    */
   @Test
   void thinLaps_takeNoScrews() {
-    assertThat(fixing(JOB.replace("thickness: 1/2", "thickness: 0.242"))).contains("Use no screws");
+    assertThat(
+            fixing(
+                JOB.replace("thickness: 1/2", "thickness: 0.242")
+                    .replace("foot-height: 2", "foot-height: 2, per-turn: 9")))
+        .contains("Use no screws");
     assertThat(fixing(JOB)).doesNotContain("Use no screws");
   }
 
@@ -54,6 +58,21 @@ class HaveReadyTest {
     assertThat(fixing(plates))
         .contains("up through its holes", "Drill the holes that the layouts show")
         .doesNotContain("The layouts have no screw holes");
+  }
+
+  /**
+   * 12 supports and 4 pieces a turn put every joint on a block of 1 1/2 in: a screw on the line of
+   * the support would go down the seam.
+   */
+  @Test
+  void buttJointOnABlock_takesAScrewIntoEachPiece() {
+    String plates =
+        JOB.replace("joint: {half-lap: 2}", "joint: {plate: {}}")
+            .replace("foot-height: 2", "foot-height: 2, per-turn: 12");
+
+    assertThat(fixing(plates))
+        .contains("drive two there, one into each piece, 3/8 in from the seam");
+    assertThat(fixing(JOB)).doesNotContain("from the seam");
   }
 
   private static String fixing(String text) {
