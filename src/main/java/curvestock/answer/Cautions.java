@@ -32,7 +32,9 @@ public enum Cautions {
       "A piece that comes loose on the machine can jam or fly: leave the tabs alone until the tool has"
           + " stopped, then cut them by hand."),
   SHEETS("A full sheet takes two people to carry. Strap it down for the drive home."),
-  RODS("Cut ends of threaded rod are sharp: deburr and cap them, especially at head height."),
+  RODS(
+      "Clamp threaded rod to saw it, and wear safety glasses. Cut ends are sharp: deburr and cap them,"
+          + " especially at head height."),
   LIFTING(
       "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
           + " keep fingers clear, pad its edges, and leave a way out for whoever is inside."),
@@ -55,6 +57,11 @@ public enum Cautions {
           + " never hold a short block by hand. Clear the stop before the blade comes through, so that"
           + " the block cannot jam between them, and let the blade stop before you lift it. Wear eye and"
           + " hearing protection and a dust mask. Your saw's manual comes first.";
+
+  /** On a paper that goes to the saw with the wood. */
+  public static final String AT_THE_SAW =
+      "Before you cut: eye and hearing protection, a dust mask, the work clamped, and the tool unplugged"
+          + " for each change of blade or bit. Your tool's manual comes first.";
 
   /** For a router bit of up to 1/8 in or 3 mm. */
   public static final String THIN_BIT =

@@ -54,7 +54,10 @@ public final class FixingWords {
             .mapToInt(List::size)
             .max()
             .orElse(0);
-    return holes == 0
+    boolean inParts =
+        helix.plan().demands().stream()
+            .anyMatch(demand -> !demand.piece().shape().outline().holes().isEmpty());
+    return holes == 0 && !inParts
         ? "The layouts have no screw holes: drill as you assemble."
         : "Drill the holes that the layouts show before a piece leaves its sheet.";
   }
@@ -78,11 +81,22 @@ public final class FixingWords {
         + down.pilotHole(figures.isImperial())
         + ", as deep as the screw goes, into the block. Countersink, and drive one "
         + down.name()
-        + " screw down into each block. Drive one more"
+        + " screw down into each block."
+        + atSeams(wood)
+        + " Drive one more"
         + (down.equals(foot) ? "" : ", " + foot.name() + ",")
         + " at an angle through the foot of each block that stands on the base."
         + lowBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
+  }
+
+  /** Where two pieces butt on a block, a screw in the middle would hold neither. */
+  private String atSeams(Riser.WoodBlocks wood) {
+    return BlockScrews.atSeams(spec, wood, helix.plan().joints(), helix.plan().supports()) == 0
+        ? ""
+        : " Where a joint sits on a block, drive two there, one into each piece, "
+            + figures.length(wood.along().times(0.25))
+            + " from the seam.";
   }
 
   /** Blocks so low that the screw would come out below. */
@@ -144,11 +158,11 @@ public final class FixingWords {
     if (construction instanceof Construction.ButtWithPlate butt) {
       return "Joints: glue the plate under both pieces and drive "
           + Figures.count(butt.plate().screwsEachSide(), "screw")
-          + " into each, shorter than "
+          + " up through its holes into each, shorter than "
           + figures.atMost(spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN))
           + " so that none comes through. Holes of "
           + figures.given(butt.plate().screwHole())
-          + ".";
+          + " in the plate, pilot holes in the roadbed.";
     }
     return construction instanceof Construction.TwoLayers
         ? "Layers: glue them face to face over the whole surface and clamp until dry, or screw them"

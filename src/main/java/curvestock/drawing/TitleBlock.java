@@ -139,7 +139,8 @@ final class TitleBlock {
               + " piece's upper end, from below at its lower end, as marked.");
     }
     if (sorts.contains(RoadbedMark.Sort.SCREW)) {
-      sentences.add("Crosses: screws into the splice plate below; drill clearance holes.");
+      sentences.add(
+          "Crosses: screws come up through the splice plate below; drill pilot holes there.");
     }
     return sentences.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", sentences));
   }

@@ -16,6 +16,8 @@ import java.util.Optional;
 /** Marks every piece of a sheet by coordinates from the sheet's lower left corner. */
 public final class MarkingOut {
 
+  private static final double PENCIL_LINE = 0.5;
+
   private MarkingOut() {}
 
   /**
@@ -41,7 +43,7 @@ public final class MarkingOut {
     List<ArcMark> arcs = new ArrayList<>();
     for (int i = 0; i < edges.size(); i++) {
       corners.add(home.apply(edges.get(i).start()));
-      if (edges.get(i) instanceof Arc arc) {
+      if (edges.get(i) instanceof Arc arc && isCurved(arc)) {
         arcs.add(
             new ArcMark(
                 i,
@@ -56,6 +58,12 @@ public final class MarkingOut {
     List<Point> holes = outline.holes().stream().map(Loop::edges).map(MarkingOut::middle).toList();
     return new PieceMarks(
         index, placement, corners, arcs, holes.stream().map(home::apply).toList());
+  }
+
+  /** One that bows out by less than a pencil's line is as good as straight, and needs no pivot. */
+  private static boolean isCurved(Arc arc) {
+    return arc.radius() * (1 - Math.cos(Math.min(Math.PI, Math.abs(arc.sweep()) / 2)))
+        > PENCIL_LINE;
   }
 
   /** Of a round hole its middle; of any other its first corner. */

@@ -214,7 +214,7 @@ final class JointReader {
         at + "from-sheets",
         true,
         "yes",
-        "same plywood as the roadbed");
+        "a sheet of their thickness is on your list");
   }
 
   private Length thickness(Optional<Block> block, String at) {

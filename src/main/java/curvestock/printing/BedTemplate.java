@@ -199,8 +199,8 @@ final class BedTemplate {
       piece.lower().ifPresent(joint -> plate(butt.plate(), plates, joint, 1));
       piece.upper().ifPresent(joint -> plate(butt.plate(), plates, joint, -1));
       notes.add(
-          "The splice plate below reaches from the joint to the dashed line. Crosses are its screws:"
-              + " drill clearance holes there.");
+          "The splice plate below reaches from the joint to the dashed line. Crosses are its screws,"
+              + " which come up from below: drill pilot holes there.");
     }
   }
 

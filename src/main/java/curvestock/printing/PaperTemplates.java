@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.Cautions;
 import curvestock.drawing.PaperSize;
 import curvestock.drawing.SheetTitle;
 import curvestock.helix.HelixOrder;
@@ -56,6 +57,7 @@ public final class PaperTemplates {
   static byte[] pdf(PaperTemplate template, Job job, PaperSize size, SpareFonts spare) {
     String title = "Pattern " + template.title();
     List<String> notes = new ArrayList<>(template.notes());
+    notes.add(Cautions.AT_THE_SAW);
     notes.add(
         "Stick the pattern to the plywood, or prick its corners and lines through."
             + (template.count() > 1

@@ -34,6 +34,54 @@ class HaveReadyTest {
         .doesNotContain("wrenches");
   }
 
+  /**
+   * By hand: the lap in plywood of 0.242 in is 0.121 in each; a screw of less than 0.242 - 0.118 in
+   * would not hold in the lower half, so none is advised.
+   */
+  @Test
+  void thinLaps_takeNoScrews() {
+    assertThat(
+            fixing(
+                JOB.replace("thickness: 1/2", "thickness: 0.242")
+                    .replace("foot-height: 2", "foot-height: 2, per-turn: 9")))
+        .contains("Use no screws");
+    assertThat(fixing(JOB)).doesNotContain("Use no screws");
+  }
+
+  /**
+   * The plate's holes are wide enough for the screw to pass, so it goes up and bites the roadbed.
+   */
+  @Test
+  void screwsOfPlates_goUpThroughThePlate() {
+    String plates = JOB.replace("joint: {half-lap: 2}", "joint: {plate: {}}");
+
+    assertThat(fixing(plates))
+        .contains("up through its holes", "Drill the holes that the layouts show")
+        .doesNotContain("The layouts have no screw holes");
+  }
+
+  /**
+   * 12 supports and 4 pieces a turn put every joint on a block of 1 1/2 in: a screw on the line of
+   * the support would go down the seam.
+   */
+  @Test
+  void buttJointOnABlock_takesAScrewIntoEachPiece() {
+    String plates =
+        JOB.replace("joint: {half-lap: 2}", "joint: {plate: {}}")
+            .replace("foot-height: 2", "foot-height: 2, per-turn: 12");
+
+    assertThat(fixing(plates))
+        .contains("drive two there, one into each piece, 3/8 in from the seam");
+    assertThat(fixing(JOB)).doesNotContain("from the seam");
+  }
+
+  private static String fixing(String text) {
+    var job = JobReader.read(text, "ready.yaml");
+    Answer answer = Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true);
+    return String.join(
+        " ", new FixingWords(answer.building().orElseThrow(), answer.figures()).all());
+  }
+
   @Test
   void rods_askForAHacksawAndWrenches() {
     assertThat(lines(JOB.replace("foot-height: 2", "per-turn: 12, rods: {thread: 1/4-20}")))

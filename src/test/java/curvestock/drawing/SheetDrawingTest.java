@@ -283,7 +283,7 @@ class SheetDrawingTest {
     assertThat(String.join(" ", texts))
         .contains("where that support stands")
         .contains("above at a piece's upper end")
-        .doesNotContain("screws into the splice plate");
+        .doesNotContain("through the splice plate");
     String tick =
         "M %s %s L"
             .formatted(

@@ -388,6 +388,23 @@ class MarkingOutTest {
     return new Layout(layout.sheet(), layout.cutting(), all);
   }
 
+  /**
+   * An arc of 34 mm on 700 mm bows out by 34² / (8 x 700) = 0.2 mm: no pivot can be found for it,
+   * and a straight line does; one of 120 mm by 2.6 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"34, 0", "120, 2"})
+  void arcsThatHardlyBow_areDrawnStraight(double along, int arcs) {
+    AnnularSector sector = new AnnularSector(mm(700), mm(10), Angle.ofRadians(along / 700));
+    Layout layout =
+        new Layout(
+            SampleLayouts.stack().sheet(),
+            SampleLayouts.stack().cutting(),
+            List.of(new Placement(Piece.of("R", "short", sector), new Pose(200, 200, 0))));
+
+    assertThat(MarkingOut.of(layout, Optional.empty()).get(0).arcs()).hasSize(arcs);
+  }
+
   // Trammel.
 
   @Test

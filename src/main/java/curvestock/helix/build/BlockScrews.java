@@ -1,5 +1,6 @@
 package curvestock.helix.build;
 
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser.WoodBlocks;
 import curvestock.units.Length;
@@ -99,6 +100,27 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
     return hold(blocks)
         ? through(above(spec, blocks), height, usual.length(), blocks)
         : Optional.empty();
+  }
+
+  /**
+   * Blocks that a butt joint sits on: each takes a second screw, so that each piece has one. A
+   * lap's halves share one.
+   */
+  public static long atSeams(
+      HelixSpec spec, WoodBlocks blocks, Joints joints, SupportTable supports) {
+    boolean butt =
+        spec.construction() instanceof Construction.ButtWithPlate
+            || spec.construction() instanceof Construction.PlatesBeside;
+    double reach = blocks.along().millimetres() / 2;
+    return butt && hold(blocks)
+        ? supports.rows().stream()
+            .filter(
+                row ->
+                    joints.all().stream()
+                        .anyMatch(joint -> Math.abs(joint.at() - row.at()) < reach / 2))
+            .mapToLong(row -> row.edges().supports())
+            .sum()
+        : 0;
   }
 
   /** What a screw passes before it reaches the block: the roadbed and a cross piece under it. */

@@ -183,6 +183,13 @@ public final class ShoppingList {
     down.forEach(
         (size, many) ->
             count(counts, notes, size, many, "one down into each of %s blocks".formatted(many)));
+    long seams = BlockScrews.atSeams(spec, wood, joints, supports);
+    count(
+        counts,
+        notes,
+        BlockScrews.down(spec, wood),
+        seams,
+        "a second one into each of the %s blocks that a joint sits on".formatted(seams));
     long lowest =
         blocks.stream().filter(BlockPlan.Block::onBase).mapToLong(BlockPlan.Block::count).sum();
     count(

@@ -107,7 +107,9 @@ final class CurveRule {
 
   private Verdict slack(EndPlan plan) {
     Grade allowed = spec.ascent().steepest().orElse(USUAL_APPROACH);
-    ApproachSlack slack = new ApproachSlack(plan.approachRun(), allowed, plan.verticalCurve());
+    // What it climbs already is not there to take up more.
+    Grade left = Grade.ofPercent(Math.max(0, allowed.percent() - plan.approachGrade().percent()));
+    ApproachSlack slack = new ApproachSlack(plan.approachRun(), left, plan.verticalCurve());
     return Verdict.ok(Rule.APPROACH)
         .measuring(plan.approachRun())
         .with(Fact.LIMIT, Rises.share(allowed))

@@ -40,6 +40,8 @@ final class FixWords {
               + figures.atMost(v.length(Fact.LIMIT))
               + ", or put the heavy cars in front";
       case EASEMENT -> "add an easement at each end (`easement:` under `bottom:` and `top:`)";
+      case VERTICAL_CURVE ->
+          "run your longest cars, coupled, slowly over a mock-up of this bend before you cut";
       case FLAT_PATTERN -> "cut the pieces to that larger radius";
       case SUPPORT_SPACING ->
           "add a support of your own in the widest gap, or use more supports per turn";
@@ -65,11 +67,24 @@ final class FixWords {
     if (!v.facts().containsKey(Fact.BEST)) {
       return "";
     }
+    String way =
+        v.place().orElseThrow() == Place.ENTRY
+            ? "an earlier start of the climb"
+            : "climbing on beyond the ring";
     String best = figures.atMost(v.length(Fact.BEST));
-    return (v.place().orElseThrow() == Place.ENTRY
-            ? "climb more per turn: an earlier start of the climb gives at most %s"
-            : "climb more per turn: climbing on beyond the ring gives at most %s")
-        .formatted(best);
+    return (isEnough(v)
+            ? "climb more per turn: %s would give up to %s, but fail another check"
+            : "climb more per turn: %s gives at most %s")
+        .formatted(way, best);
+  }
+
+  /** What was not proposed, though it would do here, breaks another rule. */
+  private static boolean isEnough(Verdict v) {
+    Length wanted =
+        v.state() == Verdict.State.FAIL
+            ? (Length) v.needed().orElseThrow()
+            : v.length(Fact.COMFORTABLE);
+    return v.length(Fact.BEST).compareTo(wanted) >= 0;
   }
 
   private static String approach(Verdict v) {

@@ -40,6 +40,11 @@ final class LeadRule {
     return verdicts;
   }
 
+  /** On an oval the ring's stations hold some of the entry's lead. */
+  private static boolean isUnder(double at, double from, double to) {
+    return at > from + ROUNDING && at < to + (from < 0 ? -ROUNDING : ROUNDING);
+  }
+
   /** From the nearest station on the ring's side to the outer end. */
   private Verdict judge(double from, double to, double outerEnd) {
     List<Double> places =
@@ -58,8 +63,10 @@ final class LeadRule {
     String names =
         String.join(
             ", ",
-            (outerEnd < 0 ? stations.entry() : stations.exit())
-                .stream().map(Station::name).toList());
+            stations.all().stream()
+                .filter(station -> station.places().stream().anyMatch(at -> isUnder(at, from, to)))
+                .map(Station::name)
+                .toList());
     Length most = range.most();
     boolean ok = span <= most.millimetres();
     return Verdict.of(Rule.LEAD_SUPPORTS, ok ? State.OK : State.MARGINAL)

@@ -22,6 +22,7 @@ import curvestock.helix.spec.SplicePlate;
 import curvestock.piece.AnnularSector;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -104,6 +105,26 @@ class PartsTest {
       }
     }
     return false;
+  }
+
+  /** A piece of the upper layer is glued to what lies below it: all of that is laid by then. */
+  @Test
+  void schedule_ofTwoLayers_laysNoPieceBeforeThoseUnderIt() {
+    HelixPlan plan = new SpecBuilder().construction(new Construction.TwoLayers()).plan();
+    List<BedPiece> laid = new ArrayList<>();
+
+    for (ScheduleRow row : plan.schedule().rows()) {
+      BedPiece piece = row.piece();
+      if (piece.layer() == 2) {
+        assertThat(plan.roadbed().pieces())
+            .filteredOn(other -> other.layer() == 1)
+            .filteredOn(other -> other.from() < piece.to() - 1 && other.to() > piece.from() + 1)
+            .isNotEmpty()
+            .allMatch(laid::contains);
+      }
+      laid.add(piece);
+    }
+    assertThat(laid).hasSameSizeAs(plan.roadbed().pieces());
   }
 
   @Test

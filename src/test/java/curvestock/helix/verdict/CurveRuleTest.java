@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
+import curvestock.helix.spec.EndPlan;
+import curvestock.helix.spec.Grade;
 import curvestock.helix.standard.HeightStandard;
 import curvestock.units.Length;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,5 +33,29 @@ class CurveRuleTest {
             verdict ->
                 assertThat(((Length) verdict.needed().orElseThrow()).millimetres())
                     .isCloseTo(each * percent, within(0.3)));
+  }
+
+  /**
+   * By hand: 2500 mm of approach less a vertical curve of 700 mm at 2 % take up 36 mm; where they
+   * climb at 0.5 % already, 1.5 % are left, 27 mm.
+   */
+  @ParameterizedTest
+  @CsvSource({"0, 36", "0.5, 27"})
+  void slackOfAnApproach_thatClimbs_isWhatIsLeft(double grade, double slack) {
+    EndPlan end =
+        new EndPlan(
+            SpecBuilder.mm(700),
+            SpecBuilder.mm(0),
+            SpecBuilder.mm(800),
+            Grade.ofPercent(grade),
+            SpecBuilder.mm(2500),
+            SpecBuilder.mm(0));
+
+    assertThat(new SpecBuilder().ends(end).plan().verdicts())
+        .filteredOn(verdict -> verdict.rule() == Rule.APPROACH)
+        .hasSize(2)
+        .allSatisfy(
+            verdict ->
+                assertThat(verdict.length(Fact.SLACK).millimetres()).isCloseTo(slack, within(0.1)));
   }
 }
