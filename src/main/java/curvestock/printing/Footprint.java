@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.BaseWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.drawing.Ink;
@@ -115,7 +116,7 @@ public final class Footprint {
               + " left out, as in the support table.");
     }
     if (order.base().isPresent()) {
-      notes.add("Dashed straight lines: the boards of the base.");
+      notes.add("Dashed straight lines: the boards of the base." + BaseWords.pads(order));
     }
     notes.add(
         "When the pages are taped together, measure straight between the small crosses called check on the"
