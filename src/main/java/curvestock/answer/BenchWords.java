@@ -330,14 +330,15 @@ public final class BenchWords {
         .map(
             base ->
                 "Base, %s: %s pieces `%s` (%s), all alike, %s each; together %s across, %s clear in the middle. They are on the cut layouts with everything else."
-                    .formatted(
-                        base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon",
-                        base.demand().count(),
-                        base.demand().piece().id(),
-                        base.demand().piece().name(),
-                        figures.weight(new Mass(plan.weightOf(base.demand().piece()))),
-                        figures.length(base.acrossFlats()),
-                        figures.length(base.innerEdge().minus(base.rim()).times(2))))
+                        .formatted(
+                            base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon",
+                            base.demand().count(),
+                            base.demand().piece().id(),
+                            base.demand().piece().name(),
+                            figures.weight(new Mass(plan.weightOf(base.demand().piece()))),
+                            figures.length(base.acrossFlats()),
+                            figures.length(base.clear()))
+                    + BaseWords.all(helix.order()))
         .orElseGet(this::ownBase);
   }
 

@@ -58,6 +58,11 @@ public record HandCuts(
     return List.copyOf(all);
   }
 
+  /** Whether a map may have no room for some piece's whole name, as of block-34-2. */
+  public boolean hasLongNames() {
+    return labels.stream().anyMatch(label -> label.contains("-"));
+  }
+
   /** A sentence for each straight cut, by the number that the sheet's map shows. */
   public List<String> cuts(Figures figures) {
     List<String> sentences = new ArrayList<>();
@@ -88,7 +93,7 @@ public record HandCuts(
           .formatted(figures.offcut(box.width(), box.height()));
     }
     return rip.after().isEmpty()
-        ? "This frees an offcut: keep it."
+        ? (kept.isPresent() ? "This frees an offcut: keep it." : "This frees scrap.")
         : "This separates pieces %s from %s.".formatted(names(rip.before()), names(rip.after()));
   }
 

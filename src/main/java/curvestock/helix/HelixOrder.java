@@ -62,6 +62,11 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
     return new RiseForEnds(this).plan();
   }
 
+  /** Supports that stand beside the base or over its edge, by name; empty without a base. */
+  public List<String> besideBase() {
+    return base.map(frame -> new BesideBase(plan, frame).names()).orElse(List.of());
+  }
+
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */
   public List<Demand> demands() {
     List<Demand> demands = new ArrayList<>(plan.demands());

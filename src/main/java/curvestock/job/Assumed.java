@@ -8,12 +8,15 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /** Fills in what a helix block leaves open, and remembers what it filled in, to be printed. */
 final class Assumed {
 
   /** For figures of the trade for which nobody can name a source. */
   static final String PRACTICE = "rule of thumb";
+
+  private static final Pattern DENSITIES = Pattern.compile("(\\d+) to (\\d+)");
 
   /** Pounds in a cubic foot of what weighs a kilogram in a cubic metre: 0.3048³ / 0.45359237. */
   private static final double FEET_POUNDS = 0.062427961;
@@ -76,6 +79,17 @@ final class Assumed {
     return style.unit().isImperial()
         ? String.format(Locale.ROOT, "%.1f lb/ft³", density * FEET_POUNDS)
         : Math.round(density) + " kg/m³";
+  }
+
+  /** The words of a source, with each range of densities in them as the job weighs. */
+  String withDensities(String words) {
+    return DENSITIES
+        .matcher(words)
+        .replaceAll(
+            range ->
+                shownDensity(Double.parseDouble(range.group(1)))
+                    + " to "
+                    + shownDensity(Double.parseDouble(range.group(2))));
   }
 
   /** Whether the job thinks in inches: what is assumed must not change with what is printed. */

@@ -260,7 +260,7 @@ final class StructureReader {
     assumed.note(
         "density",
         assumed.shownDensity(density.value()),
-        density.citation() + "; figure for this thickness");
+        assumed.withDensities(density.citation()) + "; figure for this thickness");
     return density.value();
   }
 

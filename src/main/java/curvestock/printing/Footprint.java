@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.answer.BaseWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HelixWords;
 import curvestock.drawing.Ink;
@@ -120,7 +121,7 @@ public final class Footprint {
                       .collect(Collectors.joining(" or "))));
     }
     if (order.base().isPresent()) {
-      notes.add("Dashed straight lines: the boards of the base.");
+      notes.add("Dashed straight lines: the boards of the base." + BaseWords.pads(order));
     }
     notes.add(
         "When the pages are taped together, measure straight between the small crosses called check on the"

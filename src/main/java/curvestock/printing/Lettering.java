@@ -36,7 +36,9 @@ final class Lettering {
   private static final double ON_WORDS = 250;
   private static final double ON_CROSS = 40;
   private static final double ON_LINE = 3;
-  private static final double OVER_LINE = 6;
+
+  /** Beyond a line words seem to name something else. */
+  private static final double OVER_LINE = 40;
 
   private final TileGrid grid;
   private final List<Point> ink;

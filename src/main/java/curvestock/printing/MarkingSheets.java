@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.answer.BenchWords;
+import curvestock.answer.BuyingWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HalfLapWords;
 import curvestock.answer.HandCuts;
@@ -116,7 +117,7 @@ public final class MarkingSheets {
             + (cuts.order().rips().isEmpty()
                 ? ""
                 : " Dashed lines are straight cuts, numbered in order.")
-            + (longNames(labels) ? " Small pieces show only the end of their name." : ""));
+            + (cuts.hasLongNames() ? " " + BuyingWords.SHORT_NAMES : ""));
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
         high,
@@ -157,11 +158,6 @@ public final class MarkingSheets {
       return "The pivot lands";
     }
     return "%s of the %s pivots %s".formatted(marked, all, marked == 1 ? "lands" : "land");
-  }
-
-  /** Names of more than a number are shortened on a map, as block-35-73 to 35-73. */
-  private static boolean longNames(List<String> labels) {
-    return labels.stream().anyMatch(label -> label.contains("-"));
   }
 
   private static String words(String unit) {

@@ -23,17 +23,17 @@ final class ScaleBar {
         "this bar must measure " + words, to.plus(new Point(2.5, 0)), LETTERS, Anchor.START, false);
   }
 
-  /**
-   * From its lower end up.
-   *
-   * @param aside from the bar's lower end to where its words begin
-   */
-  static void up(Paper page, Point from, double length, String words, Point aside, Pen pen) {
+  /** From its lower end up; its words one below the other under it, nearer than any other bar. */
+  static void up(Paper page, Point from, double length, String words, Pen pen) {
     Point to = from.plus(new Point(0, length));
     page.line(from, to, pen);
     tick(page, from, new Point(TICK, 0), pen);
     tick(page, to, new Point(TICK, 0), pen);
-    page.text(words, from.plus(aside), LETTERS, Anchor.START, false);
+    double below = -1.2 * LETTERS;
+    for (String word : words.split(" ")) {
+      page.text(word, from.plus(new Point(0, below)), LETTERS, Anchor.MIDDLE, false);
+      below -= 1.2 * LETTERS;
+    }
   }
 
   private static void tick(Paper page, Point at, Point reach, Pen pen) {

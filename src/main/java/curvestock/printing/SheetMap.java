@@ -82,8 +82,9 @@ final class SheetMap {
     double size = Math.max(Legible.SMALLEST, Math.min(6, side / 4));
     String label = labels.get(marks.index());
     if (marks.arcs().size() != 2) {
-      label = fitting(label, side);
-      size = Math.min(size, Legible.size(label, size, 0.85 * side / 1.12));
+      double wide = marks.placement().outline().box().width() * factor;
+      label = fitting(label, wide);
+      size = Math.min(size, Legible.size(label, size, 0.85 * wide / 1.12));
     }
     page.text(label, place(centre(marks)), size, Anchor.MIDDLE, true);
   }
@@ -112,10 +113,13 @@ final class SheetMap {
     }
   }
 
-  /** The label, or of one too wide for its piece the number at its end. */
+  /** The label, or as much of its end as has room: block-34-2, 34-2, or 2. */
   private static String fitting(String label, double width) {
-    boolean fits = TextWidth.boldEms(label) * Legible.SMALLEST <= width;
-    return fits ? label : label.substring(label.lastIndexOf('-') + 1);
+    String fits = label;
+    while (fits.contains("-") && TextWidth.boldEms(fits) * Legible.SMALLEST > 0.95 * width) {
+      fits = fits.substring(fits.indexOf('-') + 1);
+    }
+    return fits;
   }
 
   /** From the sheet's corner back to the sheet's own frame. */

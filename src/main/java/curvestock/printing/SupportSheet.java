@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.answer.Answer;
+import curvestock.answer.BaseWords;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
@@ -51,7 +52,8 @@ public final class SupportSheet {
         (answer.heading().invented() ? SheetTitle.INVENTED_NOTE + " " : "")
             + where(helix)
             + " The footprint and the plan of the helix show them. Heights are above the base, which the"
-            + " lowest supports stand on.");
+            + " lowest supports stand on."
+            + BaseWords.pads(helix.order()));
     BenchWords bench = new BenchWords(helix, figures);
     bench.order().forEach(words -> flow.paragraph("•  " + words));
     String rounding = bench.rounding().orElse("");

@@ -13,7 +13,11 @@ import curvestock.helix.build.BedPiece.StationPlace;
 import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -39,6 +43,8 @@ final class SupportsBelow {
   private final double half;
   private final Paper paper;
   private final List<String> notes;
+  private final Map<String, Map<String, Set<String>>> missing = new LinkedHashMap<>();
+  private final Map<String, Set<String>> middles = new LinkedHashMap<>();
 
   /**
    * For a template.
@@ -71,6 +77,14 @@ final class SupportsBelow {
     if (plan.spec().supports().riser() instanceof Riser.WoodBlocks blocks) {
       for (int i = 0; i < places.size(); i++) {
         blocks(i, piece.cutFrom() + places.get(i), blocks);
+      }
+      missing.forEach(
+          (edge, stations) ->
+              notes.add(
+                  "No block stands at the %s edge at %s: skip it there."
+                      .formatted(edge, named(stations))));
+      if (!middles.isEmpty()) {
+        notes.add("A block under the middle stands only at %s.".formatted(named(middles)));
       }
     }
     for (int i = 0; i < places.size(); i++) {
@@ -115,9 +129,34 @@ final class SupportsBelow {
     double out = half - blocks.width().millimetres() / 2;
     held(index, at, out, Edges::atOuter, "outer", blocks);
     held(index, at, -out, Edges::atInner, "inner", blocks);
-    if (pieces.stream().anyMatch(each -> edges(each, index) == Edges.MIDDLE)) {
+    List<BedPiece> single =
+        pieces.stream().filter(each -> edges(each, index) == Edges.MIDDLE).toList();
+    if (!single.isEmpty()) {
       block(at, 0, blocks);
     }
+    if (single.size() < pieces.size()) {
+      note(middles, single, index);
+    }
+  }
+
+  private static void note(Map<String, Set<String>> at, List<BedPiece> those, int index) {
+    for (BedPiece each : those) {
+      at.computeIfAbsent(each.stations().get(index).station().name(), any -> new LinkedHashSet<>())
+          .add(each.number());
+    }
+  }
+
+  /** Stations with the pieces that rest there: the name says at which end of a piece. */
+  private static String named(Map<String, Set<String>> stations) {
+    return stations.entrySet().stream()
+        .map(
+            each ->
+                "%s (%s %s)"
+                    .formatted(
+                        each.getKey(),
+                        each.getValue().size() == 1 ? "piece" : "pieces",
+                        String.join(", ", each.getValue())))
+        .collect(Collectors.joining(", "));
   }
 
   private void held(
@@ -136,13 +175,7 @@ final class SupportsBelow {
     if (!without.isEmpty()) {
       String names = names(without, each -> each.stations().get(index).station().name());
       paper.text("not at " + names, beside(at, outwards * 0.72), LETTERS, Anchor.MIDDLE, false);
-      notes.add(
-          "No block stands at the %s edge at %s: skip it on %s %s."
-              .formatted(
-                  edge,
-                  names,
-                  without.size() == 1 ? "piece" : "pieces",
-                  names(without, BedPiece::number)));
+      note(missing.computeIfAbsent(edge, any -> new LinkedHashMap<>()), without, index);
     }
   }
 

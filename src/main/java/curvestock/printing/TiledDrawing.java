@@ -367,7 +367,7 @@ final class TiledDrawing {
     double beside = window.minX() - 4;
     ScaleBar.across(page, new Point(x, below), 100, "100 mm", BAR);
     ScaleBar.across(page, new Point(x, below - 6), 4 * 25.4, "4 in", BAR);
-    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", new Point(-7, 103.5), BAR);
-    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", new Point(-1.5, -3.5), BAR);
+    ScaleBar.up(page, new Point(beside, y), 100, "100 mm", BAR);
+    ScaleBar.up(page, new Point(beside - 6, y), 4 * 25.4, "4 in", BAR);
   }
 }

@@ -145,6 +145,7 @@ public final class ComparePaper {
       keys.addAll(List.of("cuttingCost", "jointsCost", "total"));
     }
     return sides(choices, choices.options().only(keys.toArray(String[]::new)))
-        .captioned("Work, and the largest offcut to keep");
+        .captioned(
+            "Work, with screws and glue for the joints only, and the largest offcut to keep");
   }
 }

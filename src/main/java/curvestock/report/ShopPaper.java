@@ -13,6 +13,7 @@ import curvestock.answer.CompareWords;
 import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
 import curvestock.answer.HalfLapWords;
+import curvestock.answer.HandCuts;
 import curvestock.answer.HaveReady;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
@@ -131,11 +132,14 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner."
+            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
-                    figures.given(job.cutting().margin())));
+                    figures.given(job.cutting().margin()),
+                    buying.byHand().list().stream().anyMatch(HandCuts::hasLongNames)
+                        ? " " + BuyingWords.SHORT_NAMES
+                        : ""));
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();

@@ -64,6 +64,12 @@ public record BaseFrame(Form form, Length innerEdge, Length outerEdge, Length ri
     return outerEdge.plus(rim).times(2);
   }
 
+  /** What is open in its middle: the round opening, or between two sides of the octagon's. */
+  public Length clear() {
+    Length opening = innerEdge.minus(rim).times(2);
+    return form == Form.SQUARE ? opening : opening.times(Math.cos(HALF_EIGHTH));
+  }
+
   /** The pieces wanted. */
   public Demand demand() {
     return switch (form) {

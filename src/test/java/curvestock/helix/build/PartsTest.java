@@ -9,6 +9,7 @@ import curvestock.geometry.Clearance;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
+import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
 import curvestock.helix.build.BaseFrame.Form;
@@ -210,6 +211,28 @@ class PartsTest {
       assertThat(Clearance.between(base.inPlace().get(i), next)).isLessThan(1e-6);
       assertThat(base.inPlace().get(i).area())
           .isCloseTo(base.demand().piece().shape().area(), within(1e-6));
+    }
+  }
+
+  /**
+   * By hand, in inches: the octagon's sides lie 31.75 from the centre, its inner ones 24.25 cos
+   * 22.5° = 22.404. A lead's block stands at most at x = 30.75: where a lead of 12 ends that is
+   * within the side x = 31.75, where one of 24 ends, at about y = -23.25, it is beyond x - y =
+   * 31.75 √2 = 44.9.
+   */
+  @Test
+  void base_underLeads_tellsWhatDoesNotStandOnIt() {
+    for (int lead : new int[] {12, 24}) {
+      HelixPlan plan =
+          new SpecBuilder()
+              .ends(EndPlan.level(inches(24), inches(lead)).withClimbLead(Length.ZERO))
+              .plan();
+      BaseFrame base = BaseFrame.under(plan.spec().ground(), Form.OCTAGON, inches(1));
+      List<String> beside = new HelixOrder(plan, List.of(), Optional.of(base)).besideBase();
+
+      assertThat(base.clear().inches()).isCloseTo(44.808, within(1e-3));
+      assertThat(beside).noneMatch(name -> name.startsWith("S"));
+      assertThat(beside.contains("E1")).isEqualTo(lead == 24);
     }
   }
 

@@ -1,0 +1,33 @@
+package curvestock.answer;
+
+import curvestock.helix.HelixOrder;
+import curvestock.helix.spec.Riser;
+import java.util.List;
+
+/** How a base that is cut with the roadbed is laid, and what does not stand on it. */
+public final class BaseWords {
+
+  private BaseWords() {}
+
+  /** In full sentences; empty without a base. */
+  public static String all(HelixOrder order) {
+    return order.base().isEmpty() ? "" : laying() + pads(order);
+  }
+
+  private static String laying() {
+    return " Screw every piece of it down to a frame or table top that is flat, level and strong enough for the helix and a person who leans on it, with the pieces' ends glued and tight: they do not hold together by themselves.";
+  }
+
+  /** What the heights of supports beside the base need; empty if all stand on it. */
+  public static String pads(HelixOrder order) {
+    List<String> beside = order.besideBase();
+    return beside.isEmpty()
+        ? ""
+        : " These stand beside the base or over its edge: %s. Heights are from the top of the base, so first fix an offcut as thick as the base under them, against its edge and level with it%s."
+            .formatted(
+                String.join(", ", beside),
+                order.plan().spec().supports().riser() instanceof Riser.ThreadedRods
+                    ? ", and drill it for the rods"
+                    : "");
+  }
+}
