@@ -138,16 +138,24 @@ final class BuyingTables {
         plan.capacities(),
         text("kind", "Kind", capacity -> capacity.piece().id()),
         text("sheet", "Sheet", capacity -> capacity.sheet().name()),
-        count("found", "Per sheet", Capacity::found),
+        count("found", "Per sheet", this::found),
         count("soughtUpTo", "Looked for", Capacity::sought),
         count("limit", "Limit", capacity -> capacity.bound().count()),
-        text("standing", "Status", BuyingTables::standing),
+        text("standing", "Status", this::standing),
         text("limitProof", "Proof of the limit", capacity -> capacity.bound().proof()),
         text("how", "How", Capacity::how));
   }
 
-  private static String standing(Capacity capacity) {
-    if (capacity.isProvenBest()) {
+  /** Most that a layout was found for: the search for one kind alone, or a sheet of the plan. */
+  private int found(Capacity capacity) {
+    return plan.layouts().stream()
+        .filter(layout -> layout.sheet().name().equals(capacity.sheet().name()))
+        .mapToInt(layout -> layout.count(capacity.piece()))
+        .reduce(capacity.found(), Math::max);
+  }
+
+  private String standing(Capacity capacity) {
+    if (found(capacity) == capacity.bound().count()) {
       return "proven best";
     }
     if (capacity.isEnough()) {

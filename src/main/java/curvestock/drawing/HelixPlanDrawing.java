@@ -124,6 +124,7 @@ public final class HelixPlanDrawing {
     }
     tracks(figure, size / 16);
     plates();
+    plan.sidePlates().ifPresent(plates -> sidePlates(plates, figure));
     bridges(figure);
     stations(figure);
     joints(figure);
@@ -140,7 +141,6 @@ public final class HelixPlanDrawing {
 
   /** Splice plates and their screws, dashed as what lies below. */
   private void plates() {
-    plan.sidePlates().ifPresent(this::sidePlates);
     if (!(plan.spec().construction() instanceof Construction.ButtWithPlate butt)) {
       return;
     }
@@ -157,8 +157,7 @@ public final class HelixPlanDrawing {
   /**
    * At each edge of a joint that has a plate there on some turn, as it lies before it is shaped.
    */
-  private void sidePlates(SidePlates plates) {
-    PlanFigure figure = new PlanFigure(plan, 1, Point.ORIGIN);
+  private void sidePlates(SidePlates plates, PlanFigure figure) {
     Pen pen = Pen.of(Ink.CUT, size / 24);
     Length thick = plates.plate().thickness();
     for (List<Joint> here : JointPlaces.of(plan)) {
@@ -231,11 +230,19 @@ public final class HelixPlanDrawing {
     if (riser instanceof Riser.ThreadedRods rods) {
       HoleRule rule = new HoleRule(plan.spec(), plan.climb());
       double out = side * rule.offset(rods).millimetres();
-      paper.circle(figure.beside(at, out), rule.diameter(rods).millimetres() / 2, fill, pen);
+      boolean below = figure.isUnderTheExit(at, figure.beside(at, out));
+      double radius = rule.diameter(rods).millimetres() / 2;
+      paper.circle(figure.beside(at, out), radius, below ? "none" : fill, below ? hidden() : pen);
     } else if (riser instanceof Riser.WoodBlocks blocks) {
       double out = side * (half - blocks.width().millimetres() / 2);
-      paper.polygon(figure.block(at, out, blocks), fill, pen);
+      boolean below = figure.isUnderTheExit(at, figure.beside(at, out));
+      List<Point> block = figure.block(at, out, blocks);
+      paper.polygon(block, below ? "none" : fill, below ? hidden() : pen);
     }
+  }
+
+  private Pen hidden() {
+    return new Pen(Ink.CUT, size / 20, SvgNumber.of(size / 10));
   }
 
   /** Joints that lie over each other share a line and a label. */
@@ -365,6 +372,9 @@ public final class HelixPlanDrawing {
       paragraphs.add("Numbers outside: lower layer; inside: upper layer.");
     }
     boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
+    if (plan.spec().top().leadIn().millimetres() > 0) {
+      paragraphs.add("Dashed on the exit's lead: supports of the turns below, which end under it.");
+    }
     if (single) {
       paragraphs.add("Dashed: single supports under the first turn.");
     }

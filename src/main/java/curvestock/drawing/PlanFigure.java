@@ -83,6 +83,18 @@ public final class PlanFigure {
         middle.plus(across).plus(along));
   }
 
+  /** Whether the middle of a ring's support is below the exit's lead, which hides it from above. */
+  boolean isUnderTheExit(double at, Point middle) {
+    double ring = plan.climb().ringLength();
+    // Where the lead begins it lies over the ring's own end, whose supports hold it.
+    double from = ring + 2 * halfWidth;
+    double to = ring + plan.spec().top().leadIn().millimetres();
+    return at < ring
+        && from < to
+        && plan.line().portion(from, to).stream()
+            .anyMatch(edge -> edge.distanceTo(middle) < halfWidth);
+  }
+
   /** What bridges a gap of the lowest turn: a batten's outline, or the line of a strip. */
   public List<Edge> bridge(Bridge bridge) {
     if (bridge.form() == Bridge.Form.STRIP) {

@@ -213,7 +213,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     } else if (layout.placements().size() > 2) {
       words.add(
           "Butt END 1 against END 2: the edges must line up and the ends meet without a gap. Then try"
-              + " the joint as you will build it, plate and screws included.");
+              + " the joint as you will build it, with its plates and screws if it has any.");
     }
     return words;
   }

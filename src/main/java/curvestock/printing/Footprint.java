@@ -11,7 +11,6 @@ import curvestock.drawing.Paper.Pen;
 import curvestock.drawing.PaperSize;
 import curvestock.drawing.PlanFigure;
 import curvestock.drawing.SheetTitle;
-import curvestock.drawing.SvgNumber;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -32,7 +31,6 @@ import curvestock.job.Job;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -50,7 +48,7 @@ public final class Footprint {
   private static final Pen BASE = new Pen(Ink.CUT, 0.3, "8 3");
   private static final Pen STRIP = new Pen(Ink.CUT, 0.5, "2 1");
   private static final double END_ASIDE = 55;
-  private static final double LETTERS = 4.5;
+  static final double LETTERS = 4.5;
 
   /** Places to measure the whole plan between. */
   private static final int CHECKS = 4;
@@ -74,6 +72,7 @@ public final class Footprint {
   private final PlanFigure figure;
   private final double half;
   private final Paper paper = new Paper();
+  private final SupportNames names;
 
   private Footprint(Job job, HelixOrder order) {
     this.job = job;
@@ -82,6 +81,7 @@ public final class Footprint {
     this.ground = plan.spec().ground();
     this.figure = new PlanFigure(plan, 1, Point.ORIGIN);
     this.half = ground.width().millimetres() / 2;
+    this.names = new SupportNames(plan, figure, paper);
   }
 
   /** The plan as a PDF on the given paper. */
@@ -269,14 +269,7 @@ public final class Footprint {
     rows.stream()
         .filter(row -> row.edges() == Edges.MIDDLE)
         .forEach(row -> support(row.at(), 0, SINGLE));
-    paper.text(
-        plan.stations().ring().contains(station)
-            ? station.name() + "  " + bearing(at)
-            : station.name(),
-        figure.beside(at + LABEL_ASIDE, -half * 0.5),
-        LETTERS,
-        Anchor.MIDDLE,
-        true);
+    names.name(station, rows);
   }
 
   /** At the outer (+1) or inner (−1) edge, or in the middle (0). */
@@ -368,7 +361,6 @@ public final class Footprint {
   }
 
   private String bearing(double at) {
-    String number = SvgNumber.of(plan.line().bearing(at).degrees() % 359.95, 1);
-    return String.format(Locale.ROOT, "%s°", number);
+    return names.bearing(at);
   }
 }

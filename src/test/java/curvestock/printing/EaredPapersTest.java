@@ -2,8 +2,10 @@ package curvestock.printing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curvestock.answer.Answer;
 import curvestock.answer.Figures;
 import curvestock.answer.HandCuts;
+import curvestock.answer.Table;
 import curvestock.app.Workshop;
 import curvestock.drawing.Paper;
 import curvestock.geometry.Arc;
@@ -15,6 +17,7 @@ import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
+import curvestock.units.Count;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -188,5 +191,25 @@ class EaredPapersTest {
   @Test
   void pointM_isNamedOnlyWhereAllCornersAre() {
     assertThat(text).doesNotContain("M x (mm)");
+  }
+
+  /** A sheet of the plan that holds more of a kind shows that so many fit. */
+  @Test
+  void perSheet_isNoLessThanAnyLayoutHolds() {
+    Answer answer = Answer.of(plan);
+    Table per = answer.bought().perSheet();
+    for (int i = 0; i < per.rows().size(); i++) {
+      String kind = per.words(i, "kind", answer.figures());
+      long most =
+          plan.layouts().stream()
+              .mapToLong(
+                  layout ->
+                      layout.placements().stream()
+                          .filter(placement -> placement.piece().id().equals(kind))
+                          .count())
+              .max()
+              .orElse(0);
+      assertThat(((Count) per.at(i, "found")).number()).as(kind).isGreaterThanOrEqualTo(most);
+    }
   }
 }

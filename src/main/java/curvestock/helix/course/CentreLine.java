@@ -21,6 +21,9 @@ import java.util.List;
  */
 public final class CentreLine {
 
+  /** Of a degree; at a metre's radius far less than a wood fibre. */
+  private static final double BEARING_STEP = 1.0 / (1 << 20);
+
   private final List<Edge> edges;
   private final double start;
   private final double length;
@@ -154,8 +157,10 @@ public final class CentreLine {
   public Angle bearing(double s) {
     double degrees = Math.toDegrees(radians(s));
     double turned = degrees - 360 * Math.floor(degrees / 360);
-    // Rounding must not turn 0° into 359.999...°.
-    return Angle.ofDegrees(turned > 360 - 1e-9 ? 0 : turned);
+    // A place has one bearing on every turn: rounding makes no 0° to 359.999...°, no 5.25° to
+    // 5.249...°.
+    double whole = Math.rint(turned / BEARING_STEP) * BEARING_STEP;
+    return Angle.ofDegrees(whole > 360 - BEARING_STEP / 2 ? 0 : whole);
   }
 
   private double radians(double s) {
