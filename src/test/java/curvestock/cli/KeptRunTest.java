@@ -167,7 +167,7 @@ class KeptRunTest {
     for (Path entry : contents(folder.resolve("cache")).keySet().stream().map(Path::of).toList()) {
       Path file = folder.resolve("cache").resolve(entry);
       byte[] bytes = Files.readAllBytes(file);
-      bytes[bytes.length - 1] ^= 1;
+      bytes[bytes.length - 1] = (byte) (bytes[bytes.length - 1] ^ 1);
       Files.write(file, bytes);
     }
 

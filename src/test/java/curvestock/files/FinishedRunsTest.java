@@ -130,7 +130,7 @@ class FinishedRunsTest {
     byte[] right = Files.readAllBytes(largest());
     for (int i = 0; i < right.length; i++) {
       byte[] wrong = right.clone();
-      wrong[i] ^= 1;
+      wrong[i] = (byte) (wrong[i] ^ 1);
       Path entry = largest();
       Files.write(entry, wrong);
       assertThat(runs().find(PLAN)).as("byte %s", i).isEmpty();
