@@ -3,9 +3,7 @@ package curvestock.answer;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BlockPlan;
-import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.BoardCutting;
-import curvestock.helix.build.Braces;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
@@ -255,7 +253,7 @@ public final class BenchWords {
           "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"
               + " to the length in the table.");
     }
-    lines.addAll(braces(wood, blocks));
+    lines.addAll(new BraceWords(plan, wood).all());
     if (wood.stock().isPresent()) {
       lines.add(
           "The cut list shows what is left of each board: use it to replace a block you miscut.");
@@ -268,58 +266,6 @@ public final class BenchWords {
                     "No block at %s: the roadbed rests on the wood below."
                         .formatted(BuildTables.place(row))));
     return lines;
-  }
-
-  private List<String> braces(Riser.WoodBlocks wood, BlockPlan blocks) {
-    List<Braces.Brace> braces = new Braces(spec, wood, plan.supports()).all();
-    List<String> lines = new ArrayList<>();
-    if (!blocks.slender().isEmpty()) {
-      lines.add(
-          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood (%s), from the foot of one block to the top of the other, on the faces that look along the track. Lay it flat across both blocks from corner to corner and saw off what sticks out. %s"
-              .formatted(
-                  blocks.slender().stream()
-                      .map(BlockPlan.Block::id)
-                      .collect(Collectors.joining(", ")),
-                  wood.stock().isPresent() ? "on the cut list of boards" : "on the cut layouts",
-                  fastened(BlockScrews.brace(wood, false))));
-    }
-    String along =
-        braces.stream()
-            .filter(Braces.Brace::along)
-            .map(brace -> brace.row().station().name())
-            .distinct()
-            .collect(Collectors.joining(", "));
-    if (!along.isEmpty()) {
-      lines.add(
-          "Brace along the track too, at both edges under a lead, on the inside of the blocks: %s. A brace goes from the block's top down to the foot of the next, as the support table says, or to the base, half the block's height away. %s"
-              .formatted(along, fastened(BlockScrews.brace(wood, true))));
-    }
-    String alone = alone(blocks, braces);
-    if (!alone.isEmpty()) {
-      lines.add(
-          "Nothing near braces these: %s. Brace them to a wall or the benchwork.".formatted(alone));
-    }
-    return lines;
-  }
-
-  private static String fastened(Optional<BlockScrews> screws) {
-    return screws
-        .map(
-            size ->
-                "Glue it on, drill, and drive one %s screw through each end into the block."
-                    .formatted(size.name()))
-        .orElse("Glue it on and clamp it until dry; a screw would split the wood.");
-  }
-
-  /** Tall blocks that no brace holds. */
-  private static String alone(BlockPlan blocks, List<Braces.Brace> braces) {
-    return blocks.slender().stream()
-        .flatMap(block -> block.rows().stream())
-        .filter(row -> row.edges().supports() > 0)
-        .filter(row -> braces.stream().noneMatch(brace -> brace.holds(row)))
-        .map(BuildTables::place)
-        .distinct()
-        .collect(Collectors.joining(", "));
   }
 
   /** What all heights are measured from: the base to cut, or that the builder makes one. */

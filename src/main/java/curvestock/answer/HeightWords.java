@@ -65,13 +65,23 @@ public final class HeightWords {
                     .map(
                         length ->
                             "The longest car that clears the %s is %s over the body, if it is as wide as yours and its trucks are %s of its length apart; yours is %s."
-                                .formatted(
-                                    passes,
-                                    figures.atMost(length),
-                                    share(yours),
-                                    figures.length(yours.length())))
+                                    .formatted(
+                                        passes,
+                                        figures.atMost(length),
+                                        share(yours),
+                                        figures.length(yours.length()))
+                                + reliable(length))
                     .orElse("No car as wide as yours clears the %s.".formatted(passes)))
         .orElseGet(this::longestByStandard);
+  }
+
+  /** What clears is not all that runs well. */
+  private String reliable(Length clears) {
+    Length third = spec.ground().innerTrack().times(1.0 / 3);
+    return third.compareTo(clears) < 0
+        ? " To run reliably it should be no longer than a third of the radius, %s (rule of thumb)."
+            .formatted(figures.atMost(third))
+        : "";
   }
 
   private String share(Vehicle vehicle) {

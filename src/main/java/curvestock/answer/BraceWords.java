@@ -1,0 +1,77 @@
+package curvestock.answer;
+
+import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BlockPlan;
+import curvestock.helix.build.BlockScrews;
+import curvestock.helix.build.Braces;
+import curvestock.helix.spec.Riser;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** How tall, thin blocks are braced, in sentences. */
+final class BraceWords {
+
+  private final HelixPlan plan;
+  private final Riser.WoodBlocks wood;
+
+  BraceWords(HelixPlan plan, Riser.WoodBlocks wood) {
+    this.plan = plan;
+    this.wood = wood;
+  }
+
+  /** Nothing where no block is tall and thin. */
+  List<String> all() {
+    BlockPlan blocks = new BlockPlan(wood, plan.supports());
+    List<Braces.Brace> braces = new Braces(plan.spec(), wood, plan.supports()).all();
+    List<String> lines = new ArrayList<>();
+    if (!blocks.slender().isEmpty()) {
+      lines.add(
+          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood (%s), from the foot of one block to the top of the other, on the faces that look along the track. Lay it flat across both blocks from corner to corner and saw off what sticks out. %s"
+              .formatted(
+                  blocks.slender().stream()
+                      .map(BlockPlan.Block::id)
+                      .collect(Collectors.joining(", ")),
+                  wood.stock().isPresent() ? "on the cut list of boards" : "on the cut layouts",
+                  fastened(BlockScrews.brace(wood, false))));
+    }
+    String along =
+        braces.stream()
+            .filter(Braces.Brace::along)
+            .map(brace -> brace.row().station().name())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    if (!along.isEmpty()) {
+      lines.add(
+          "Brace along the track too, at both edges under a lead, on the inside of the blocks: %s. A brace goes from the block's top down to the foot of the next, as the support table says, or to the base, half the block's height away. %s"
+              .formatted(along, fastened(BlockScrews.brace(wood, true))));
+    }
+    String alone = alone(blocks, braces);
+    if (!alone.isEmpty()) {
+      lines.add(
+          "Nothing near braces these: %s. Brace them to a wall or the benchwork.".formatted(alone));
+    }
+    return lines;
+  }
+
+  private static String fastened(Optional<BlockScrews> screws) {
+    return screws
+        .map(
+            size ->
+                "Glue it on, drill, and drive one %s screw through each end into the block."
+                    .formatted(size.name()))
+        .orElse("Glue it on and clamp it until dry; a screw would split the wood.");
+  }
+
+  /** Tall blocks that no brace holds. */
+  private static String alone(BlockPlan blocks, List<Braces.Brace> braces) {
+    return blocks.slender().stream()
+        .flatMap(block -> block.rows().stream())
+        .filter(row -> row.edges().supports() > 0)
+        .filter(row -> braces.stream().noneMatch(brace -> brace.holds(row)))
+        .map(BuildTables::place)
+        .distinct()
+        .collect(Collectors.joining(", "));
+  }
+}
