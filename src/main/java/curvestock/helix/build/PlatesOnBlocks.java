@@ -31,7 +31,16 @@ final class PlatesOnBlocks {
   Length over(double at, Edges edges) {
     return spec.construction() instanceof Construction.ButtWithPlate butt
             && covered(at).isPresent()
-            && (hasCrossPiece() || reachesAcross(butt, edges))
+            && (hasCrossPiece(spec) || reachesAcross(spec, butt, edges))
+        ? butt.plate().thickness()
+        : Length.ZERO;
+  }
+
+  /** Of the plates that lie over a pair of blocks; zero if none does. */
+  static Length thickest(HelixSpec spec) {
+    return spec.construction() instanceof Construction.ButtWithPlate butt
+            && spec.supports().riser() instanceof Riser.WoodBlocks
+            && (hasCrossPiece(spec) || reachesAcross(spec, butt, Edges.BOTH))
         ? butt.plate().thickness()
         : Length.ZERO;
   }
@@ -61,12 +70,13 @@ final class PlatesOnBlocks {
     return ((Riser.WoodBlocks) spec.supports().riser()).along().millimetres();
   }
 
-  private boolean hasCrossPiece() {
+  private static boolean hasCrossPiece(HelixSpec spec) {
     return spec.supports().riser().crossPiece().millimetres() > 0;
   }
 
   /** A plate may be so narrow that it lies between the blocks. */
-  private boolean reachesAcross(Construction.ButtWithPlate butt, Edges edges) {
+  private static boolean reachesAcross(
+      HelixSpec spec, Construction.ButtWithPlate butt, Edges edges) {
     SplicePlates plates = new SplicePlates(butt, spec.ground(), 1);
     Length half = plates.width().times(0.5);
     Length middle = plates.middleRadius();
