@@ -249,12 +249,17 @@ public final class HelixPlanDrawing {
   private void joints(PlanFigure figure) {
     for (List<Joint> here : JointPlaces.of(plan)) {
       double at = here.get(0).at();
+      String words = bearing(at) + ": " + JointPlaces.names(here);
+      double reach = new LabelReach(plan, size).past(figure, at, words);
       Point out = figure.beside(at, half + size);
       paper.line(figure.beside(at, -half), out, Pen.of(Ink.CUT, size / 6));
-      String names = JointPlaces.names(here);
-      Point stand = out.plus(figure.outwards(at).times(0.6 * size));
-      String words = bearing(at) + ": " + names;
-      backing(words, stand, figure.outwards(at), 0.9 * size);
+      if (reach > size) {
+        paper.line(out, figure.beside(at, half + reach), Pen.of(Ink.CUT, size / 20));
+      }
+      Point stand = figure.beside(at, half + reach).plus(figure.outwards(at).times(0.6 * size));
+      if (reach <= size) {
+        backing(words, stand, figure.outwards(at), 0.9 * size);
+      }
       label(words, stand, figure.outwards(at), 0.9 * size, true);
     }
   }

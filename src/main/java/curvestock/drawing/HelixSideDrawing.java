@@ -296,8 +296,8 @@ public final class HelixSideDrawing {
   }
 
   /**
-   * Over the piece's own part of the row, as near to its middle as measures, trains and supports
-   * leave room.
+   * Over the piece's own part of the row, near its middle: clear of measures, if need be on a train
+   * or a support.
    */
   private double numberPlace(BedPiece piece) {
     double middle = (piece.from() + piece.to()) / 2;
@@ -305,11 +305,14 @@ public final class HelixSideDrawing {
     double half = size * (TextWidth.boldEms(piece.number()) / 2 + 0.2);
     double from = Math.max(piece.from(), row * run) + half;
     double to = Math.min(piece.to(), (row + 1) * run) - half;
-    for (boolean supports : new boolean[] {true, false}) {
+    for (int given = 3; given >= 1; given--) {
       for (int i = 0; i <= 2 * STEPS && from < to; i++) {
         double at = middle + (i % 2 == 0 ? 1 : -1) * (to - from) / 2 * ((i + 1) / 2) / STEPS;
-        boolean inside = at >= from && at <= to;
-        if (inside && isClear(x(at), half) && !(supports && isOnSupport(x(at), half))) {
+        boolean clear =
+            isClear(x(at), half)
+                && !(given >= 2 && isOnTrain(x(at), half))
+                && !(given >= 3 && isOnSupport(x(at), half));
+        if (clear && at >= from && at <= to) {
           return at;
         }
       }
@@ -317,15 +320,17 @@ public final class HelixSideDrawing {
     return middle;
   }
 
-  /** Beside the measures and the trains, not on them. */
+  /** Beside the measures and their words. */
   private boolean isClear(double x, double half) {
     double words =
         0.7 * size * TextWidth.ems(length(plan.climb().risePerTurn().millimetres())) + 0.4 * size;
-    boolean onTrain = x + half > LEFT * run && x - half < LEFT * run + size + trainLength();
-    return !onTrain
-        && IntStream.of(0, 1)
-            .mapToDouble(i -> (i == 0 ? LEFT : RIGHT) * run)
-            .noneMatch(line -> x + half > line - words && x - half < line + 0.2 * size);
+    return IntStream.of(0, 1)
+        .mapToDouble(i -> (i == 0 ? LEFT : RIGHT) * run)
+        .noneMatch(line -> x + half > line - words && x - half < line + 0.2 * size);
+  }
+
+  private boolean isOnTrain(double x, double half) {
+    return x + half > LEFT * run && x - half < LEFT * run + size + trainLength();
   }
 
   private boolean isOnSupport(double x, double half) {
