@@ -51,7 +51,7 @@ public record PieceMarks(
                 arcs.stream()
                     .anyMatch(
                         other ->
-                            other != arc
+                            !other.equals(arc)
                                 && other.pivot().distance(arc.pivot()) < SAME_POINT
                                 && Math.abs(other.radius() - arc.radius()) < SAME_POINT));
   }
