@@ -293,45 +293,6 @@ public final class BenchWords {
         .formatted(figures.weight((Mass) helix.figures().at(0, "weight")));
   }
 
-  /** In which order a turn is fitted, measured, glued and run. */
-  public List<String> order() {
-    boolean strips =
-        plan.stations().bridges().stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
-    boolean blocks = spec.supports().riser() instanceof Riser.WoodBlocks;
-    return List.of(
-        "Build turn by turn, from the bottom up. "
-            + (blocks
-                ? "Set the blocks under all the turn's pieces"
-                : "Set the lower nuts under all the turn's pieces to the heights listed")
-            + (reachesOn()
-                ? ". The last piece ends on the first support of the next turn: set that one too. "
-                : ". ")
-            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support; where a joint sits on one, with both pieces on. "
-            + (blocks
-                    ? "Shim a block that is low, trim one that is high, and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
-                    : "Turn a nut to put a height right, and check the support off in the support table. A height is right if it is within %s (rule of thumb).")
-                .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Glue only when every height of the turn is right: "
-            + (blocks
-                ? "lift the pieces off, glue the blocks in place, and screw the lowest ones to the base. Put the pieces back with glue on the blocks and in the joints, clamp the joints, and drive the screws down into the blocks before the next turn's blocks cover them."
-                : "glue and clamp the joints, and run the upper nuts down when they are dry.")
-            + (strips
-                ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
-                : "")
-            + " Leave the joint at the top of the turn, with its height, glue and screws, until the next turn's first piece is on. Lay the track and run your tallest train over it before the next turn goes on.");
-  }
-
-  /** Whether some piece rests on a support of the next turn too. */
-  private boolean reachesOn() {
-    return plan.roadbed().pieces().stream()
-        .anyMatch(
-            piece ->
-                piece.stations().stream()
-                    .anyMatch(
-                        place ->
-                            plan.line().turnAt(place.at()) > plan.line().turnAt(piece.from())));
-  }
-
   /** A line for each board or rod: what is cut from it and what is left. */
   public List<String> boards() {
     return plan.shopping().riserCutting().map(this::boards).orElse(List.of());

@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.answer.Answer;
+import curvestock.answer.AssemblyWords;
 import curvestock.answer.BaseWords;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
@@ -55,7 +56,7 @@ public final class SupportSheet {
             + " lowest supports stand on."
             + BaseWords.pads(helix.order()));
     BenchWords bench = new BenchWords(helix, figures);
-    bench.order().forEach(words -> flow.paragraph("•  " + words));
+    new AssemblyWords(helix, figures).order().forEach(words -> flow.paragraph("•  " + words));
     String rounding = bench.rounding().orElse("");
     if (helix.plan().spec().supports().riser() instanceof Riser.WoodBlocks) {
       flow.paragraph(

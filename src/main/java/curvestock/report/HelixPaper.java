@@ -1,6 +1,7 @@
 package curvestock.report;
 
 import curvestock.answer.Answer;
+import curvestock.answer.AssemblyWords;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
@@ -133,7 +134,7 @@ public final class HelixPaper {
 
   private void benchLists() {
     parts.section("Drilling and fastening").bullets(new FixingWords(helix, answer.figures()).all());
-    parts.say(bench.base()).bullets(bench.order());
+    parts.say(bench.base()).bullets(new AssemblyWords(helix, answer.figures()).order());
     parts.table(helix.blocks()).bullets(bench.blockRemarks());
     parts.table(helix.bySupport());
     parts.table(helix.rods());

@@ -1,6 +1,7 @@
 package curvestock.report;
 
 import curvestock.answer.Answer;
+import curvestock.answer.AssemblyWords;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
@@ -277,7 +278,7 @@ public final class ShopPaper {
     bench.setting().ifPresent(parts::say);
     parts
         .chapter("Assembly schedule")
-        .say(bench.order())
+        .say(new AssemblyWords(helix, figures).order())
         .table(schedule(helix))
         .say(
             "Bearings run counter-clockwise, seen from above; 0° points to the right of the plan."

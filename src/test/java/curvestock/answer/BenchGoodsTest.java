@@ -345,7 +345,9 @@ class BenchGoodsTest {
     BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
 
     assertThat(bench.base()).contains("top of the base", "flat and level", "lb without track");
-    assertThat(String.join(" ", bench.order()))
+    assertThat(
+            String.join(
+                " ", new AssemblyWords(answer.building().orElseThrow(), answer.figures()).order()))
         .containsSubsequence("Dry-fit", "Measure up", "Glue only when every height");
     assertThat(String.join(" ", bench.blockRemarks()))
         .contains("Brace each pair", "No. 8 × 1 1/2 in screw through each end");
