@@ -4,6 +4,7 @@ import static curvestock.helix.SpecBuilder.inches;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.helix.build.Braces;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.ShoppingItem;
 import curvestock.helix.build.SupportRow;
@@ -236,7 +237,8 @@ class HelixPlanTest {
   /**
    * By hand: a block of 3/4 in x 1 1/2 in under each place held, longer on the base by half of what
    * the slope takes of its top; those over 20 times 3/4 in stand in pairs, with a brace from foot
-   * to top across the roadbed's 5 1/2 in. Softwood of 19 mm as in the table of densities.
+   * to top across the roadbed's 5 1/2 in; those under the leads have others along the track.
+   * Softwood of 19 mm as in the table of densities.
    */
   @Test
   void riserWeight_countsBlocksAndTheirBraces() {
@@ -256,8 +258,15 @@ class HelixPlanTest {
     double density = WoodDensity.of(Wood.SOFTWOOD, inches(0.75)).value();
     double each = 0.75 * 1.5 * Math.pow(0.0254, 3) * density;
 
+    double along =
+        new Braces(plan.spec(), (Riser.WoodBlocks) tall.riser(), plan.supports())
+            .all().stream()
+                .filter(Braces.Brace::along)
+                .mapToDouble(brace -> brace.length().inches())
+                .sum();
+
     assertThat(braces).isGreaterThan(8 * 15);
-    assertThat(plan.riserWeight()).isCloseTo((length + braces) * each, within(0.002));
+    assertThat(plan.riserWeight()).isCloseTo((length + braces + along) * each, within(0.002));
   }
 
   @Test

@@ -6,7 +6,9 @@ import curvestock.helix.course.Climb;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.function.DoublePredicate;
 
 /**
  * Where the first station of the ring goes if the builder does not say.
@@ -42,27 +44,37 @@ final class FirstStation {
     spacing = run / spec.supports().perTurn();
   }
 
-  /** Distance from the ring's entry in millimetres, less than the spacing. */
-  double place() {
+  /** A place, how many supports stand in the way or too near if it is taken, and its room. */
+  private record Tried(double first, int hits, double room) {}
+
+  /**
+   * Distance from the ring's entry in millimetres, less than the spacing.
+   *
+   * @param settles whether, from such a place, all that would stand in the approach can be left
+   *     out; of places as good otherwise one that does is taken
+   */
+  double place(DoublePredicate settles) {
     boolean rods = spec.supports().riser() instanceof Riser.ThreadedRods;
     double usual = rods ? middleOfWidestGap() : 0;
     int fewest = blocked(usual);
     if (fewest == 0) {
       return usual;
     }
-    double best = usual;
-    double bestRoom = Double.POSITIVE_INFINITY;
+    List<Tried> all = new ArrayList<>(List.of(new Tried(usual, fewest, Double.POSITIVE_INFINITY)));
     for (int i = 0; i < STEPS; i++) {
-      double tried = spacing * i / STEPS;
-      double room = rods ? roomAtJoints(tried) : -aside(tried, usual);
-      int hits = rods && room < roomWanted() ? Integer.MAX_VALUE : blocked(tried);
-      if (hits < fewest || (hits == fewest && room > bestRoom)) {
-        best = tried;
-        fewest = hits;
-        bestRoom = room;
+      double first = spacing * i / STEPS;
+      double room = rods ? roomAtJoints(first) : -aside(first, usual);
+      if (!rods || room >= roomWanted()) {
+        all.add(new Tried(first, blocked(first), room));
       }
     }
-    return best;
+    all.sort(
+        Comparator.comparingInt(Tried::hits)
+            .thenComparing(Comparator.comparingDouble(Tried::room).reversed()));
+    Tried best = all.get(0);
+    return best.hits() < IN_THE_WAY
+        ? best.first()
+        : all.stream().map(Tried::first).filter(settles::test).findFirst().orElse(best.first());
   }
 
   /**

@@ -65,6 +65,17 @@ final class LeftOut {
     return List.copyOf(bridges);
   }
 
+  /** Whether nothing stands in the approach any more once supports of this ring are left out. */
+  boolean settles(List<Station> ring) {
+    List<Station> left = new ArrayList<>(ring);
+    apply(left);
+    return left.stream()
+        .noneMatch(
+            station ->
+                (isHeld(station, true) && isBlocked(station, true))
+                    || (isHeld(station, false) && isBlocked(station, false)));
+  }
+
   private static void join(List<Bridge> bridges, Bridge bridge) {
     for (int i = 0; i < bridges.size(); i++) {
       if (bridges.get(i).isOne(bridge)) {

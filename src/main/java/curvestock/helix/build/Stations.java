@@ -55,8 +55,7 @@ public final class Stations {
     SupportPlan supports = spec.supports();
     adjustments = supports.adjustments();
     LeadEnds leads = new LeadEnds(spec, climb);
-    double run = climb.runPerTurn().millimetres();
-    spacing = run / supports.perTurn();
+    spacing = climb.runPerTurn().millimetres() / supports.perTurn();
     reach =
         supports.riser() instanceof Riser.WoodBlocks blocks
             ? blocks.along().millimetres() / 2 - ROUNDING
@@ -65,21 +64,15 @@ public final class Stations {
         supports
                 .firstAt()
                 .map(Length::millimetres)
-                .orElseGet(() -> new FirstStation(spec, climb, line, joints).place())
+                .orElseGet(
+                    () ->
+                        new FirstStation(spec, climb, line, joints)
+                            .place(
+                                tried ->
+                                    new LeftOut(spec, climb, line, joints)
+                                        .settles(ring(spec, climb, leads, tried))))
             % spacing;
-    for (int i = 0; i < supports.perTurn(); i++) {
-      List<Double> places = new ArrayList<>();
-      String name = "S" + (i + 1);
-      double lowest = first + i * spacing + adjustments.shiftOf(name);
-      for (int turn = -1; lowest + turn * run <= climb.ringLength() + ROUNDING; turn++) {
-        if (lowest + turn * run >= leads.ringStationsFrom() - ROUNDING) {
-          places.add(lowest + turn * run);
-        }
-      }
-      if (!places.isEmpty()) {
-        ring.add(new Station(name, places));
-      }
-    }
+    ring.addAll(ring(spec, climb, leads, first));
     leadToSupport = leads.exitToSupport();
     addEntry(leads);
     addExit(leads);
@@ -91,6 +84,25 @@ public final class Stations {
     leftOut.skip(entry);
     apart(new LeadSpacing(spec, climb, line, spacing), leads, leftOut);
     names = leftOut.names();
+  }
+
+  private List<Station> ring(HelixSpec spec, Climb climb, LeadEnds leads, double first) {
+    double run = climb.runPerTurn().millimetres();
+    List<Station> stations = new ArrayList<>();
+    for (int i = 0; i < spec.supports().perTurn(); i++) {
+      List<Double> places = new ArrayList<>();
+      String name = "S" + (i + 1);
+      double lowest = first + i * spacing + adjustments.shiftOf(name);
+      for (int turn = -1; lowest + turn * run <= climb.ringLength() + ROUNDING; turn++) {
+        if (lowest + turn * run >= leads.ringStationsFrom() - ROUNDING) {
+          places.add(lowest + turn * run);
+        }
+      }
+      if (!places.isEmpty()) {
+        stations.add(new Station(name, places));
+      }
+    }
+    return stations;
   }
 
   /**
