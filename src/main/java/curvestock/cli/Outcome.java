@@ -5,7 +5,9 @@ import curvestock.files.FinishedRun;
 import curvestock.files.FinishedRuns;
 import curvestock.files.Inputs;
 import curvestock.files.ResultFolder;
+import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
+import java.nio.charset.Charset;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.List;
@@ -104,7 +106,13 @@ final class Outcome {
     if (!asked.quiet()) {
       System.err.println(FROM_EARLIER);
     }
-    print(run.said(), asked.out(), new PrintWriter(System.out));
+    print(run.said(), asked.out(), new PrintWriter(new OutputStreamWriter(System.out, charset())));
     return run.code();
+  }
+
+  /** That of the terminal where it is known, as for what is worked out. */
+  private static Charset charset() {
+    String stated = System.getProperty("sun.stdout.encoding");
+    return stated == null ? Charset.defaultCharset() : Charset.forName(stated);
   }
 }

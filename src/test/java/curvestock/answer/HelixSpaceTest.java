@@ -33,7 +33,7 @@ class HelixSpaceTest {
             line ->
                 assertThat(line)
                     .isEqualTo(
-                        "Floor space 57 in across (with what stands out beyond the roadbed), or 60 1/2 x 60"
+                        "Floor space 57 in across (edge strips included), or 60 1/2 x 60"
                             + " 1/2 in with the leads; 47 1/2 in clear inside. Allow standing room around it. The highest rail is"
                             + " 24 61/64 in above the base, the roof of the tallest train 27 47/64 in."));
   }

@@ -33,7 +33,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What a builder asks of the printed packet, of every demo job: the papers answer, and agree. */
 class PacketSubstanceTest {
 
-  private static final Pattern SAWN = Pattern.compile("(?:(\\d+) [x×] )?(block-\\d+) ([^,;]+)");
+  private static final Pattern SAWN =
+      Pattern.compile(
+          "(?:(\\d+) [x×] )?(?:brace for )?(block-\\d+)(?:, along the track)? \\(([^)]+)\\)");
 
   static List<Path> jobs() {
     return DemoPlans.files();

@@ -135,7 +135,8 @@ class SupportNamesTest {
       }
     }
 
-    assertThat(bearings).hasSize(16);
+    // One that would stand too near the lead is left out.
+    assertThat(bearings).hasSize(15);
     assertThat(bearings.values()).allMatch(each -> each.size() == 1);
   }
 

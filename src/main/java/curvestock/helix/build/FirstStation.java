@@ -25,6 +25,9 @@ final class FirstStation {
   /** Places tried between one station and the next. */
   private static final int STEPS = 60;
 
+  /** From an ear's foot to the end of its piece, in millimetres: our own choice. */
+  private static final double EAR_CLEAR = 1;
+
   /** More than all supports of a turn that could stand too near. */
   private static final int IN_THE_WAY = 1000;
 
@@ -109,12 +112,21 @@ final class FirstStation {
         .orElse(spacing);
   }
 
+  /** From a joint: for the hole with its wood, and for half an ear, which is widest inside. */
   private double roomWanted() {
-    return new HoleRule(spec, climb)
-        .diameter((Riser.ThreadedRods) spec.supports().riser())
-        .times(0.5)
-        .plus(HoleRule.WOOD_AT_END)
-        .millimetres();
+    Riser.ThreadedRods rods = (Riser.ThreadedRods) spec.supports().riser();
+    double hole =
+        new HoleRule(spec, climb)
+            .diameter(rods)
+            .times(0.5)
+            .plus(HoleRule.WOOD_AT_END)
+            .millimetres();
+    double inside = spec.ground().innerEdge().millimetres();
+    double widening = spec.ground().bedRadius().millimetres() / inside;
+    return rods.ear()
+        .map(ear -> inside * Math.asin(ear.width().millimetres() / 2 / inside) * widening)
+        .map(half -> Math.max(hole, half + EAR_CLEAR))
+        .orElse(hole);
   }
 
   /** How far apart two places are, each repeated at every station. */
