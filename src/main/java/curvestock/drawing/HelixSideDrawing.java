@@ -307,7 +307,8 @@ public final class HelixSideDrawing {
     double to = Math.min(piece.to(), (row + 1) * run) - half;
     for (int given = 3; given >= 1; given--) {
       for (int i = 0; i <= 2 * STEPS && from < to; i++) {
-        double at = middle + (i % 2 == 0 ? 1 : -1) * (to - from) / 2 * ((i + 1) / 2) / STEPS;
+        int step = (i + 1) / 2;
+        double at = middle + (i % 2 == 0 ? 1 : -1) * (to - from) / 2 * step / STEPS;
         boolean clear =
             isClear(x(at), half)
                 && !(given >= 2 && isOnTrain(x(at), half))

@@ -30,7 +30,7 @@ final class ScaleBar {
     tick(page, from, new Point(TICK, 0), pen);
     tick(page, to, new Point(TICK, 0), pen);
     double below = -1.2 * LETTERS;
-    for (String word : words.split(" ")) {
+    for (String word : words.split(" ", -1)) {
       page.text(word, from.plus(new Point(0, below)), LETTERS, Anchor.MIDDLE, false);
       below -= 1.2 * LETTERS;
     }
