@@ -28,7 +28,7 @@ final class BraceWords {
     List<String> lines = new ArrayList<>();
     if (!blocks.slender().isEmpty()) {
       lines.add(
-          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood (%s), from the foot of one block to the top of the other, on the faces that look along the track. Lay it flat across both blocks from corner to corner and saw off what sticks out. %s"
+          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood (%s), from the foot of one block to the top of the other, on the faces square to the track. Lay it flat across both blocks from corner to corner and saw off what sticks out. %s"
               .formatted(
                   blocks.slender().stream()
                       .map(BlockPlan.Block::id)
@@ -44,7 +44,7 @@ final class BraceWords {
             .collect(Collectors.joining(", "));
     if (!along.isEmpty()) {
       lines.add(
-          "Brace along the track too, at both edges under a lead, on the inside of the blocks: %s. A brace goes from the block's top down to the foot of the next, as the support table says, or to the base, half the block's height away. %s"
+          "At %s, brace along the track too: at each edge of the lead, on the inside of the blocks, from the top of the block down to the foot of the next one, or to the base where the support table says so. %s"
               .formatted(along, fastened(BlockScrews.brace(wood, true))));
     }
     String alone = alone(blocks, braces);

@@ -169,7 +169,7 @@ public final class BuyingWords {
                   together > needed
                       ? "all %s pieces, %s of them alike (%s)".formatted(together, needed, kind)
                       : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
-                  together > needed ? found + " of those" : Long.toString(found)));
+                  together > needed ? found + " of " + kind : Long.toString(found)));
     }
     return lines;
   }

@@ -170,9 +170,9 @@ public final class HalfLapWords {
   public static final List<String> BY_HAND =
       List.of(
           "The letters (A, B and so on) are the corners on the patterns and the marking-out sheets. Cut"
-              + " so, each piece rests on the piece before it.",
+              + " this way, each piece rests on the piece before it.",
           "Cut the half-laps last, on the finished piece, if you cut by hand. Clamp it flat on scrap"
-              + " with the face you are cutting facing up. The shoulder line is straight: it joins the marks on the two edges. Run the router, in two passes"
+              + " with the face you are cutting facing up. Measure the lap from the end of the piece along both edges, mark it there, and join the marks with a straight line: that is the shoulder. Run the router, in two passes"
               + " or more, with a straight, flat-bottomed bit along a fence clamped so that the bit stops at the"
               + " shoulder line. Or saw a row of kerfs to depth and chisel out the waste.",
           "Set the depth on two scraps of the same sheet until their laps close flush on both faces,"

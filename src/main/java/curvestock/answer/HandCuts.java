@@ -111,7 +111,7 @@ public record HandCuts(
             "Cut the pieces%s in this order, which leaves wood to clamp to%s: %s."
                 .formatted(
                     order.rips().isEmpty() ? "" : " from the %s part".formatted(sides),
-                    loses(board) ? "" : ", and no trammel pivot is lost before you have used it",
+                    loses(board) ? "" : " and keeps every trammel pivot until you have used it",
                     names(board.pieces())));
       }
     }

@@ -29,11 +29,11 @@ public final class HaveReady {
     lines.add(
         "To protect yourself: safety glasses, hearing protection, a dust mask and an extractor.");
     lines.add(
-        "To mark out: tape measure, straightedge, square, pencil, a trammel (trammel.pdf), scrap plywood for"
+        "To mark out: caliper for the thickness, tape measure, straightedge, square, pencil, a trammel (trammel.pdf), scrap plywood for"
             + " pivots, double-sided tape.");
     lines.add(
-        "To cut: jigsaw, or router with a straight bit, and spare blades or bits; clamps; a file or"
-            + " sandpaper for the edges; tape or glue stick for full-size patterns.");
+        "To cut: sawhorses and scrap boards; circular saw and guide for straight cuts; jigsaw, or router with a"
+            + " straight bit and a bearing bit; spare blades or bits; clamps; a file or sandpaper for the edges; tape or glue stick for full-size patterns.");
     helix.ifPresent(building -> lines.add(toBuild(building.plan().spec(), building)));
     return lines;
   }

@@ -36,8 +36,8 @@ public final class PivotWords {
 
   /** Pieces whose arcs end where the piece goes on. */
   static String stops(List<String> pieces) {
-    return "Do not swing the trammel past the end of an arc on %s %s: the piece goes on there with an ear or straight. marking-out.pdf says from which corner to which each arc runs."
-        .formatted(pieces.size() == 1 ? "piece" : "pieces", String.join(", ", pieces));
+    return "On %s %s, swing the trammel no farther than the end of each arc: the outline goes on differently there. The marking-out sheets give the corners where each arc starts and stops."
+        .formatted(pieces.size() == 1 ? "piece" : "pieces", Figures.list(pieces));
   }
 
   /**
@@ -85,8 +85,8 @@ public final class PivotWords {
     return " Fix a scrap of the same thickness there, to the boards that the sheet lies on, and find the pivot again: set the"
         + " trammel to "
         + radius
-        + ". Stick a thin pad of scrap over each end of the outer arc, so that the pin does not mark the piece,"
-        + " and from each swing a short arc on the scrap. The"
+        + ". Tape a thin pad at each end of the outer arc, so that the pin does not mark the piece, and carry the"
+        + " end of the arc onto it. With the pin there, at each end in turn, swing a short arc on the scrap. The"
         + " pivot is where the two arcs cross. Or saw to the line with the jigsaw.";
   }
 }

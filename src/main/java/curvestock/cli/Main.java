@@ -49,7 +49,7 @@ import picocli.CommandLine.TypeConversionException;
     exitCodeListHeading = "%nExit codes:%n",
     exitCodeList = {
       "0:done",
-      "1:the answer is no: the job cannot be cut, a check fails, tabs leave a piece loose, or a drawing is wrong",
+      "1:the answer is no: the job cannot be cut, a check fails, a piece has too few tabs to hold it, or a drawing is wrong",
       "2:the input is wrong; the message says where, and what to write instead",
       "3:Curvestock has a bug, or there is too little memory"
     })

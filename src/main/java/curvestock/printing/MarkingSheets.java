@@ -308,7 +308,7 @@ public final class MarkingSheets {
         "There is an easier way than marking out every piece: cut one of each kind from its full-size"
             + " pattern, as exactly as you can, and keep it as the template. For each piece, mark its"
             + " corners and M on the sheet, line the template up with them and draw around it. Cut outside"
-            + " the line and once the piece is out of the sheet, trim it to the template with a bearing bit if you have one. Do not saw thick"
+            + " the line, and once the piece is out of the sheet, trim it to the template with a bearing bit if you have one. Do not saw thick"
             + " stacks: the blade wanders.");
   }
 
@@ -334,7 +334,7 @@ public final class MarkingSheets {
             + " "
             + BenchWords.UP
             + (drilled ? " Drill its holes." : "")
-            + " Drill a hole in the waste to start the blade. Saw on the waste side of the line: first the"
+            + " Drill a hole in the waste to start the blade. Saw on the waste side of the line, or midway where two pieces are only a kerf apart: first the"
             + " inner edge, while the piece is still firm in the sheet, then the outer edge, and the ends"
             + " last. Never hold a small piece by hand: clamp it.");
     if (!cuts.laps().isEmpty()) {

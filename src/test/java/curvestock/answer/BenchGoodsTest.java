@@ -262,7 +262,7 @@ class BenchGoodsTest {
                 .filter(cut -> cut.part().endsWith(", along the track")))
         .hasSizeGreaterThanOrEqualTo(along.size());
     BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
-    assertThat(String.join(" ", bench.blockRemarks())).contains("Brace along the track too");
+    assertThat(String.join(" ", bench.blockRemarks())).contains("brace along the track too");
     Table supports = answer.building().orElseThrow().supports();
     assertThat(
             supports.words(

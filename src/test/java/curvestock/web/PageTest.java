@@ -106,7 +106,8 @@ class PageTest extends PageInBrowser {
   void radius_changed_changesThePictureAndTheFigures() {
     visitor.comes(Jobs.SMALL);
     visitor.untilPlanned();
-    String drawing = "return document.querySelector('#plan-view').getAttribute('viewBox')";
+    String drawing = "return document.querySelector('#plan-view')?.getAttribute('viewBox') ?? ''";
+    browser.until("a picture", () -> !"".equals(browser.js(drawing)));
     Object before = browser.js(drawing);
 
     browser.type(field("helix.radius") + "input", "28 1/2");

@@ -86,11 +86,7 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
 
   /** Down through all that lies on a block: the shortest that bites as it should. */
   public static BlockScrews down(HelixSpec spec, WoodBlocks blocks) {
-    Length wanted =
-        above(spec, blocks)
-            .plus(PlatesOnBlocks.thickest(spec))
-            .plus(bite(blocks))
-            .longer(foot(blocks).length());
+    Length wanted = above(spec, blocks).plus(bite(blocks)).longer(foot(blocks).length());
     List<BlockScrews> sold = sold(blocks);
     return sold.stream()
         .filter(each -> each.length().compareTo(wanted) >= 0)

@@ -36,15 +36,6 @@ final class PlatesOnBlocks {
         : Length.ZERO;
   }
 
-  /** Of the plates that lie over a pair of blocks; zero if none does. */
-  static Length thickest(HelixSpec spec) {
-    return spec.construction() instanceof Construction.ButtWithPlate butt
-            && spec.supports().riser() instanceof Riser.WoodBlocks
-            && (hasCrossPiece(spec) || reachesAcross(spec, butt, Edges.BOTH))
-        ? butt.plate().thickness()
-        : Length.ZERO;
-  }
-
   /** Whether the plate there ends over the block, along the track. */
   boolean endsOver(double at) {
     return covered(at).stream().anyMatch(along -> along < along() - PART);

@@ -205,21 +205,13 @@ public final class ShoppingList {
 
   private void countBraces(
       Riser.WoodBlocks wood, Map<String, Long> counts, Map<String, String> notes) {
-    Map<BlockScrews, Long> sizes = new LinkedHashMap<>();
-    new Braces(spec, wood, supports)
-        .all()
-        .forEach(
-            brace ->
-                BlockScrews.brace(wood, brace.along())
-                    .ifPresent(size -> sizes.merge(size, 1L, Long::sum)));
-    sizes.forEach(
-        (size, many) ->
-            count(
-                counts,
-                notes,
-                size,
-                2 * many,
-                many == 1 ? "two for the brace" : "two for each of the %s braces".formatted(many)));
+    List<Braces.Brace> braces = new Braces(spec, wood, supports).all();
+    for (boolean along : new boolean[] {false, true}) {
+      long many = braces.stream().filter(brace -> brace.along() == along).count();
+      String which = counted(many, "brace") + (along ? " along the track" : " across");
+      BlockScrews.brace(wood, along)
+          .ifPresent(size -> count(counts, notes, size, 2 * many, "two for each of " + which));
+    }
   }
 
   private static void count(

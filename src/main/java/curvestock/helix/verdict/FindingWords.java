@@ -274,17 +274,21 @@ final class FindingWords {
     String ring = leftOut(all, true);
     String leads = leftOut(all, false);
     if (!ring.isEmpty()) {
-      found.add("left out on every turn, to clear trains and the lead: " + ring);
+      found.add(isOrAre(ring) + " left out on every turn, to clear trains and the lead");
     }
     if (!bridged.isEmpty()) {
       found.add("in its place: " + bridged);
     }
     if (!leads.isEmpty()) {
-      found.add("left out under the lead, to clear trains and other supports: " + leads);
+      found.add(isOrAre(leads) + " left out under the lead, to clear trains and other supports");
     }
     if (all.isEmpty() && clear) {
       found.add("no support is in the way of trains or the lead");
     }
+  }
+
+  private static String isOrAre(String names) {
+    return names + (names.contains(", ") ? " are" : " is");
   }
 
   private static String leftOut(String names, boolean ring) {

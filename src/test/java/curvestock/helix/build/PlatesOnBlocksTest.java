@@ -163,15 +163,4 @@ class PlatesOnBlocksTest {
         .isNotEmpty()
         .allSatisfy(bridge -> assertThat(bridge.form()).isEqualTo(Bridge.Form.STRIP));
   }
-
-  /**
-   * 12.3 mm of plywood, 12.7 of plate, 15 of cross piece and 20 of bite: 60 mm; 50 without plate.
-   */
-  @Test
-  void screwsDown_throughAPlate_reachTheBlock() {
-    HelixPlan plan = plan(0.5, supports(0, 15, Optional.empty()));
-    Riser.WoodBlocks blocks = (Riser.WoodBlocks) plan.spec().supports().riser();
-
-    assertThat(BlockScrews.down(plan.spec(), blocks).name()).contains("60");
-  }
 }
