@@ -1,7 +1,6 @@
 package curvestock.answer;
 
 import curvestock.helix.HelixPlan;
-import curvestock.helix.build.Bridge;
 import curvestock.helix.spec.Riser;
 import java.util.List;
 
@@ -18,8 +17,6 @@ public final class AssemblyWords {
 
   /** In which order a turn is fitted, measured, glued and run. */
   public List<String> order() {
-    boolean strips =
-        plan.stations().bridges().stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
     boolean blocks = plan.spec().supports().riser() instanceof Riser.WoodBlocks;
     return List.of(
         "Build turn by turn, from the bottom up. "
@@ -31,8 +28,9 @@ public final class AssemblyWords {
                 : ". ")
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on a support, lay both pieces on it before you measure. "
             + (blocks
-                    ? "Shim a block that is low, trim one that is high, and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
-                    : "Turn a nut to put a height right, and check the support off in the support table. A height is right if it is within %s (rule of thumb).")
+                ? "Shim a block that is low, trim one that is high"
+                : "Turn a nut to put a height right")
+            + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
         "Glue only when every height of the turn is right: "
             + (blocks
@@ -41,7 +39,7 @@ public final class AssemblyWords {
                         ? "At the first support, screw the first piece down and glue the next turn's blocks onto it before the last piece goes on."
                         : "The next turn's blocks go on over the screws.")
                 : "glue and clamp the joints, and run the upper nuts down when they are dry.")
-            + (strips
+            + (plan.stations().hasStrips()
                 ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
                 : "")
             + " At the joint at the top of the turn, do not measure, glue or screw until the next turn's first piece is on. Lay the track and run your tallest train over it before the next turn goes on.");

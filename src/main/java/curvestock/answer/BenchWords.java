@@ -173,7 +173,7 @@ public final class BenchWords {
               + " the roadbed curves away from it in the middle. It hangs over the track below, and"
               + " the checks count that.");
     }
-    if (bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP)) {
+    if (plan.stations().hasStrips()) {
       remarks.add(strips(bridges));
     }
     return remarks;

@@ -134,14 +134,12 @@ public final class FixingWords {
     if (longest.minus(spec.plywood().times(0.5)).compareTo(LEAST_IN_LAP) < 0) {
       return " Use no screws: in plywood this thin none holds without coming through.";
     }
-    String shorter = figures.atMost(longest);
-    return spec.supports().riser() instanceof Riser.WoodBlocks
-        ? " If you screw a lap that has no block under it, use screws shorter than "
-            + shorter
-            + " so that none comes through."
-        : " If you screw a lap, use screws shorter than "
-            + shorter
-            + " so that none comes through.";
+    return " If you screw a lap%s, use screws shorter than %s so that none comes through."
+        .formatted(
+            spec.supports().riser() instanceof Riser.WoodBlocks
+                ? " that has no block under it"
+                : "",
+            figures.atMost(longest));
   }
 
   private String joints() {

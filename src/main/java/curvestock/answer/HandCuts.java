@@ -22,20 +22,19 @@ import java.util.stream.Collectors;
  *
  * @param kept the offcut that remnants.yaml promises, in the sheet's frame
  * @param labels what is written on each piece, in the layout's order
- * @param stops what is written on pieces that a trammel must not be swung through: their arcs end
- *     at an ear or a straight edge
+ * @param marks how each piece is marked out
  * @param laps those of each kind of piece that has half-laps
  */
 public record HandCuts(
     CuttingOrder order,
     Optional<Box> kept,
     List<String> labels,
-    List<String> stops,
+    List<PieceMarks> marks,
     List<HalfLapWords.OfKind> laps) {
 
   public HandCuts {
     laps = List.copyOf(laps);
-    stops = List.copyOf(stops);
+    marks = List.copyOf(marks);
     labels = List.copyOf(labels);
   }
 
@@ -47,13 +46,13 @@ public record HandCuts(
       Layout layout = plan.layouts().get(i);
       Optional<Box> kept = Remnant.of(layout).map(Remnant::where);
       List<String> labels = plan.labels().get(i);
-      List<String> stops =
-          MarkingOut.of(layout, kept).stream()
-              .filter(PieceMarks::hasStops)
-              .map(mark -> labels.get(mark.index()))
-              .toList();
       all.add(
-          new HandCuts(CuttingOrder.of(layout, kept), kept, labels, stops, laps.ofSheet(i + 1)));
+          new HandCuts(
+              CuttingOrder.of(layout, kept),
+              kept,
+              labels,
+              MarkingOut.of(layout, kept),
+              laps.ofSheet(i + 1)));
     }
     return List.copyOf(all);
   }
@@ -129,6 +128,8 @@ public record HandCuts(
    */
   public List<String> pivots(Figures figures) {
     List<String> sentences = new ArrayList<>();
+    List<String> stops =
+        marks.stream().filter(PieceMarks::hasStops).map(mark -> labels.get(mark.index())).toList();
     if (!stops.isEmpty()) {
       sentences.add(PivotWords.stops(stops));
     }

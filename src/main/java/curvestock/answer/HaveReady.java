@@ -1,7 +1,6 @@
 package curvestock.answer;
 
 import curvestock.helix.build.BlockScrews;
-import curvestock.helix.build.Bridge;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -57,12 +56,11 @@ public final class HaveReady {
     if (spec.construction() instanceof Construction.HalfLap) {
       things.add("chisel or router for the laps");
     }
-    boolean strips =
-        building.plan().stations().bridges().stream()
-            .anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
     things.add("glue brush and rags");
     things.add(
-        strips ? "clamps for the joints and along each edge strip" : "clamps for the joints");
+        building.plan().stations().hasStrips()
+            ? "clamps for the joints and along each edge strip"
+            : "clamps for the joints");
     things.add("pencil for the numbers");
     return "To build: " + String.join(", ", things) + ".";
   }

@@ -208,8 +208,9 @@ public final class HelixWords {
                 figures.length(ground.outerEdge()),
                 ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
     lines.addAll(size());
-    new HeightWords(helix, figures).tallestThatClears().ifPresent(lines::add);
-    lines.add(new HeightWords(helix, figures).longestCarThatClears());
+    HeightWords trains = new HeightWords(helix, figures);
+    trains.tallestThatClears().ifPresent(lines::add);
+    lines.add(trains.longestCarThatClears());
     List<String> parts = weights();
     lines.add(
         "Weighs about %s without track%s."

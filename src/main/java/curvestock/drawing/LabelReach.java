@@ -17,6 +17,9 @@ final class LabelReach {
   private final double size;
   private final double half;
 
+  /** With room for the arrows before and behind them. */
+  private final List<Edge> leads = new ArrayList<>();
+
   /**
    * @param size of the largest letters
    */
@@ -24,6 +27,15 @@ final class LabelReach {
     this.plan = plan;
     this.size = size;
     half = plan.spec().ground().width().millimetres() / 2;
+    double ring = plan.climb().ringLength();
+    double entry = plan.spec().bottom().leadIn().millimetres();
+    double exit = plan.spec().top().leadIn().millimetres();
+    if (entry > 0) {
+      leads.addAll(plan.line().portion(-entry - 4 * size, 0));
+    }
+    if (exit > 0) {
+      leads.addAll(plan.line().portion(ring, ring + exit + 4 * size));
+    }
   }
 
   /** How far out a label stands clear of the leads, so that it hides none of their supports. */
@@ -44,16 +56,6 @@ final class LabelReach {
     double wide = letters * TextWidth.boldEms(words);
     double left = away.x() > 0.35 ? 0 : away.x() < -0.35 ? -wide : -wide / 2;
     double y = at.y() + away.y() * letters * 0.6;
-    double ring = plan.climb().ringLength();
-    double entry = plan.spec().bottom().leadIn().millimetres();
-    double exit = plan.spec().top().leadIn().millimetres();
-    List<Edge> leads = new ArrayList<>();
-    if (entry > 0) {
-      leads.addAll(plan.line().portion(-entry - 4 * size, 0));
-    }
-    if (exit > 0) {
-      leads.addAll(plan.line().portion(ring, ring + exit + 4 * size));
-    }
     double room = half + plan.spec().beyondEdges().millimetres() + 2.5 * size;
     return IntStream.rangeClosed(0, 8)
         .mapToObj(i -> new Point(at.x() + left + wide * i / 8, y))

@@ -3,8 +3,8 @@ package curvestock.helix;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.build.EntryWay;
 import curvestock.helix.build.SupportRow;
-import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
@@ -22,10 +22,12 @@ final class BesideBase {
 
   private final HelixPlan plan;
   private final List<Outline> base;
+  private final double offset;
 
   BesideBase(HelixPlan plan, BaseFrame frame) {
     this.plan = plan;
     base = frame.inPlace();
+    offset = new EntryWay(plan.spec(), plan.line()).offset();
   }
 
   /** Their names, in order of climb. */
@@ -50,7 +52,7 @@ final class BesideBase {
     Point ahead = Point.polar(1, here.heading());
     Point aside = Point.polar(1, here.heading() + Math.PI / 2);
     List<Point> feet = new ArrayList<>();
-    for (double outwards : outwards(row.edges())) {
+    for (double outwards : row.edges().outwards(offset)) {
       Point middle = here.toLeft(-plan.line().inwards() * outwards);
       for (double along : new double[] {-along() / 2, along() / 2}) {
         for (double across : new double[] {-across() / 2, across() / 2}) {
@@ -59,25 +61,6 @@ final class BesideBase {
       }
     }
     return feet;
-  }
-
-  private List<Double> outwards(Edges edges) {
-    double half = plan.spec().ground().width().millimetres() / 2;
-    double edge =
-        plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
-            ? half - rods.inset().millimetres()
-            : half - across() / 2;
-    List<Double> outwards = new ArrayList<>();
-    if (edges.atOuter()) {
-      outwards.add(edge);
-    }
-    if (edges.atInner()) {
-      outwards.add(-edge);
-    }
-    if (edges == Edges.MIDDLE) {
-      outwards.add(0.0);
-    }
-    return outwards;
   }
 
   private double across() {

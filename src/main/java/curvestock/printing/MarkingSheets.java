@@ -10,7 +10,6 @@ import curvestock.drawing.SheetTitle;
 import curvestock.geometry.Point;
 import curvestock.handwork.ArcMark;
 import curvestock.handwork.CuttingOrder.LostPivot;
-import curvestock.handwork.MarkingOut;
 import curvestock.handwork.PieceMarks;
 import curvestock.handwork.PivotPlace;
 import curvestock.handwork.PivotPlace.OffSheet;
@@ -47,9 +46,6 @@ public final class MarkingSheets {
   private final PageFlow flow;
   private final ShapeMarks shapes;
 
-  /** What is the same however often the pages are laid out. */
-  private record Marked(HandCuts cuts, List<PieceMarks> pieces) {}
-
   private MarkingSheets(Plan plan, PageFlow flow) {
     this.plan = plan;
     this.job = plan.job();
@@ -62,7 +58,8 @@ public final class MarkingSheets {
   public static byte[] pdf(Plan plan, SpareFonts spare) {
     Job job = plan.job();
     String footer = job.title() + " · marking out by hand";
-    List<Marked> marked = marked(plan);
+    // The same however often the pages are laid out.
+    List<HandCuts> all = HandCuts.of(plan);
     try (PdfBook book = new PdfBook(job.title() + ": marking out by hand", spare)) {
       PageFlow.fill(
           book,
@@ -71,28 +68,18 @@ public final class MarkingSheets {
           footer,
           flow -> {
             MarkingSheets sheets = new MarkingSheets(plan, flow);
-            for (int i = 0; i < marked.size(); i++) {
-              sheets.sheet(i, marked.get(i));
+            for (int i = 0; i < all.size(); i++) {
+              sheets.sheet(i, all.get(i));
             }
           });
       return book.bytes();
     }
   }
 
-  private static List<Marked> marked(Plan plan) {
-    List<Marked> marked = new ArrayList<>();
-    for (HandCuts cuts : HandCuts.of(plan)) {
-      Layout layout = plan.layouts().get(marked.size());
-      marked.add(new Marked(cuts, MarkingOut.of(layout, cuts.kept())));
-    }
-    return marked;
-  }
-
-  private void sheet(int index, Marked marked) {
+  private void sheet(int index, HandCuts cuts) {
     Layout layout = plan.layouts().get(index);
     List<String> labels = plan.labels().get(index);
-    HandCuts cuts = marked.cuts();
-    List<PieceMarks> marks = marked.pieces();
+    List<PieceMarks> marks = cuts.marks();
     flow.newPart();
     flow.title(job.title() + ": marking out sheet " + (index + 1) + " of " + plan.layouts().size());
     flow.paragraph(
@@ -139,7 +126,7 @@ public final class MarkingSheets {
     if (index == 0) {
       template();
     }
-    order(index, marked);
+    order(index, cuts);
   }
 
   /** How many pivots would leave a hole in wood that somebody wants, and what to do; or none. */
@@ -314,8 +301,7 @@ public final class MarkingSheets {
 
   // Order.
 
-  private void order(int index, Marked marked) {
-    HandCuts cuts = marked.cuts();
+  private void order(int index, HandCuts cuts) {
     Figures figures = Figures.of(job);
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
@@ -328,7 +314,7 @@ public final class MarkingSheets {
     cuts.cuts(figures).forEach(flow::paragraph);
     cuts.boards(figures).forEach(flow::paragraph);
     cuts.pivots(figures).forEach(flow::paragraph);
-    boolean drilled = marked.pieces().stream().anyMatch(mark -> !mark.holes().isEmpty());
+    boolean drilled = cuts.marks().stream().anyMatch(mark -> !mark.holes().isEmpty());
     flow.paragraph(
         BenchWords.NUMBER
             + " "

@@ -93,12 +93,7 @@ public final class TrammelSheet {
       holes.add(new Hole("inner rods", ground.bedRadius().minus(offset), Keep.BOTH));
       holes.add(new Hole("outer rods", ground.bedRadius().plus(offset), Keep.BOTH));
     }
-    return new Trammel("roadbed of the helix", holes, hasEars(plan));
-  }
-
-  private static boolean hasEars(HelixPlan plan) {
-    return plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
-        && rods.ear().isPresent();
+    return new Trammel("roadbed of the helix", holes, plan.spec().hasEars());
   }
 
   private static boolean draws(Trammel known, AnnularSector sector) {

@@ -1,9 +1,14 @@
 package curvestock.cli;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * One run of the command line in this machine.
@@ -43,5 +48,16 @@ record CommandRun(int code, String out, String err) {
       System.setOut(out);
       System.setErr(err);
     }
+  }
+
+  /** The files of a folder by their paths in it. */
+  static SortedMap<String, byte[]> contents(Path folder) throws IOException {
+    SortedMap<String, byte[]> contents = new TreeMap<>();
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        contents.put(folder.relativize(file).toString(), Files.readAllBytes(file));
+      }
+    }
+    return contents;
   }
 }

@@ -9,8 +9,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -66,16 +64,6 @@ class KeptRunTest {
     return run.err().contains(FROM_EARLIER);
   }
 
-  private static SortedMap<String, byte[]> contents(Path folder) throws IOException {
-    SortedMap<String, byte[]> contents = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        contents.put(folder.relativize(file).toString(), Files.readAllBytes(file));
-      }
-    }
-    return contents;
-  }
-
   @ParameterizedTest
   @ValueSource(strings = {"plan", "packet", "helix", "compare"})
   void command_askedAgain_givesTheSameFilesTextAndCode(String command) throws IOException {
@@ -89,8 +77,8 @@ class KeptRunTest {
     assertThat(isFromEarlier(second)).as(second.err()).isTrue();
     assertThat(second.code()).isEqualTo(first.code()).isLessThan(2);
     assertThat(second.out()).isEqualTo(first.out().replace(one, other)).contains(other);
-    SortedMap<String, byte[]> expected = contents(Path.of(one));
-    SortedMap<String, byte[]> found = contents(Path.of(other));
+    SortedMap<String, byte[]> expected = CommandRun.contents(Path.of(one));
+    SortedMap<String, byte[]> found = CommandRun.contents(Path.of(other));
     assertThat(found.keySet()).isEqualTo(expected.keySet()).isNotEmpty();
     expected.forEach((name, bytes) -> assertThat(found.get(name)).as(name).isEqualTo(bytes));
   }
@@ -163,8 +151,9 @@ class KeptRunTest {
   @Test
   void entry_damaged_isMadeAnew() throws IOException {
     CommandRun first = plan();
-    SortedMap<String, byte[]> files = contents(folder.resolve("out"));
-    for (Path entry : contents(folder.resolve("cache")).keySet().stream().map(Path::of).toList()) {
+    SortedMap<String, byte[]> files = CommandRun.contents(folder.resolve("out"));
+    for (Path entry :
+        CommandRun.contents(folder.resolve("cache")).keySet().stream().map(Path::of).toList()) {
       Path file = folder.resolve("cache").resolve(entry);
       byte[] bytes = Files.readAllBytes(file);
       bytes[bytes.length - 1] = (byte) (bytes[bytes.length - 1] ^ 1);
@@ -175,7 +164,7 @@ class KeptRunTest {
 
     assertThat(isFromEarlier(second)).isFalse();
     assertThat(second.out()).isEqualTo(first.out());
-    contents(folder.resolve("out"))
+    CommandRun.contents(folder.resolve("out"))
         .forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(files.get(name)));
     assertThat(isFromEarlier(plan())).isTrue();
   }

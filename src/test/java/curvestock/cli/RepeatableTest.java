@@ -8,9 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SortedMap;
-import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,16 +55,6 @@ class RepeatableTest {
     return System.getProperty("surefire.test.class.path", System.getProperty("java.class.path"));
   }
 
-  private static SortedMap<String, byte[]> contents(Path folder) throws IOException {
-    SortedMap<String, byte[]> contents = new TreeMap<>();
-    try (Stream<Path> files = Files.walk(folder)) {
-      for (Path file : files.filter(Files::isRegularFile).toList()) {
-        contents.put(folder.relativize(file).toString(), Files.readAllBytes(file));
-      }
-    }
-    return contents;
-  }
-
   @Test
   void plan_onOtherThreadsCountriesAndTimeZones_isByteIdentical() throws Exception {
     Files.writeString(folder.resolve("job.yaml"), JOB);
@@ -93,8 +81,8 @@ class RepeatableTest {
     assertThat(first.waitFor(5, TimeUnit.MINUTES) && second.waitFor(5, TimeUnit.MINUTES)).isTrue();
 
     assertThat(first.exitValue()).as(Files.readString(folder.resolve("one.said"))).isZero();
-    SortedMap<String, byte[]> expected = contents(one);
-    SortedMap<String, byte[]> found = contents(other);
+    SortedMap<String, byte[]> expected = CommandRun.contents(one);
+    SortedMap<String, byte[]> found = CommandRun.contents(other);
     assertThat(found.keySet()).isEqualTo(expected.keySet());
     assertThat(expected.keySet())
         .contains("plan.json", "sheets/sheet-01-cut.svg", "sheets/sheet-01.png", "schedule.csv");

@@ -147,12 +147,10 @@ public final class Bridging {
    */
   private boolean fits(Bridge strip) {
     double rise = climb.risePerTurn().millimetres();
-    boolean ears =
-        spec.supports().riser() instanceof Riser.ThreadedRods rods && rods.ear().isPresent();
     boolean plates =
         spec.construction() instanceof Construction.PlatesBeside beside
             && !new SidePlates(beside, spec.ground(), joints.all(), List.of()).leaveRoomFor(strip);
-    return !ears
+    return !spec.hasEars()
         && !plates
         && (strip.count() == 1 || strip.depth().millimetres() + CUT_FULL <= rise);
   }

@@ -98,7 +98,7 @@ public final class LeadSpacing {
     return below.stream()
         .flatMapToDouble(
             wood ->
-                sides(station).stream()
+                station.edges().outwards(offset).stream()
                     .mapToDouble(outwards -> gap(station.lowest(), outwards, wood)))
         .min()
         .orElse(Double.POSITIVE_INFINITY);
@@ -162,23 +162,12 @@ public final class LeadSpacing {
 
   private double gap(double at, Station station, Station other) {
     double least = Double.POSITIVE_INFINITY;
-    for (double mine : sides(station)) {
-      for (double its : sides(other)) {
+    for (double mine : station.edges().outwards(offset)) {
+      for (double its : other.edges().outwards(offset)) {
         least = Math.min(least, gap(at, mine, other.lowest(), its));
       }
     }
     return least;
-  }
-
-  private List<Double> sides(Station station) {
-    List<Double> sides = new ArrayList<>();
-    if (station.edges().atOuter()) {
-      sides.add(offset);
-    }
-    if (station.edges().atInner()) {
-      sides.add(-offset);
-    }
-    return sides;
   }
 
   /** Between two supports, so far outwards of the line. */

@@ -31,7 +31,7 @@ final class PlatesOnBlocks {
   Length over(double at, Edges edges) {
     return spec.construction() instanceof Construction.ButtWithPlate butt
             && covered(at).isPresent()
-            && (hasCrossPiece(spec) || reachesAcross(spec, butt, edges))
+            && (hasCrossPiece() || reachesAcross(butt, edges))
         ? butt.plate().thickness()
         : Length.ZERO;
   }
@@ -61,13 +61,12 @@ final class PlatesOnBlocks {
     return ((Riser.WoodBlocks) spec.supports().riser()).along().millimetres();
   }
 
-  private static boolean hasCrossPiece(HelixSpec spec) {
+  private boolean hasCrossPiece() {
     return spec.supports().riser().crossPiece().millimetres() > 0;
   }
 
   /** A plate may be so narrow that it lies between the blocks. */
-  private static boolean reachesAcross(
-      HelixSpec spec, Construction.ButtWithPlate butt, Edges edges) {
+  private boolean reachesAcross(Construction.ButtWithPlate butt, Edges edges) {
     SplicePlates plates = new SplicePlates(butt, spec.ground(), 1);
     Length half = plates.width().times(0.5);
     Length middle = plates.middleRadius();

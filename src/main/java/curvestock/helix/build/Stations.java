@@ -218,6 +218,11 @@ public final class Stations {
     return bridges;
   }
 
+  /** Whether some edge is carried by a strip. */
+  public boolean hasStrips() {
+    return bridges.stream().anyMatch(bridge -> bridge.form() == Bridge.Form.STRIP);
+  }
+
   /** Supports left out, by the builder or by the plan: {@code S19 outer}, {@code S20}. */
   public List<String> leftOut() {
     return names;

@@ -2,6 +2,7 @@ package curvestock.helix.build;
 
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import java.util.List;
 
 /**
  * One turn on one station: what to check with a ruler as the helix is built.
@@ -70,6 +71,21 @@ public record SupportRow(
 
     public int supports() {
       return supports;
+    }
+
+    /**
+     * How far outwards of the line the supports stand, the outer first.
+     *
+     * @param offset of the one at the outer edge
+     */
+    public List<Double> outwards(double offset) {
+      return switch (this) {
+        case BOTH -> List.of(offset, -offset);
+        case OUTER -> List.of(offset);
+        case INNER -> List.of(-offset);
+        case MIDDLE -> List.of(0.0);
+        case NONE -> List.of();
+      };
     }
 
     /** Whether a support stands at the inner edge. */

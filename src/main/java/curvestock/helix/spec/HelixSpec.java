@@ -163,6 +163,10 @@ public record HelixSpec(
     return earReach().longer(plates);
   }
 
+  public boolean hasEars() {
+    return earReach().compareTo(Length.ZERO) > 0;
+  }
+
   /** How far ears stand out; zero without ears. */
   public Length earReach() {
     return supports.riser() instanceof Riser.ThreadedRods rods

@@ -80,16 +80,11 @@ final class ApproachRule {
   }
 
   private void judge(SupportRow row) {
-    List<Double> places =
-        switch (row.edges()) {
-          case BOTH -> List.of(way.offset(), -way.offset());
-          case OUTER -> List.of(way.offset());
-          case INNER -> List.of(-way.offset());
-          case MIDDLE -> List.of(0.0);
-          case NONE -> List.of();
-        };
     String name = row.station().name();
-    List<Hit> hits = places.stream().map(offset -> way.hit(row.at(), offset)).toList();
+    List<Hit> hits =
+        row.edges().outwards(way.offset()).stream()
+            .map(outwards -> way.hit(row.at(), outwards))
+            .toList();
     if (hits.contains(Hit.TRACK)) {
       blocking.add(name);
     } else if (hits.contains(Hit.WOOD)) {

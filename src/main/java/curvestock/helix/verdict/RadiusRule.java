@@ -14,17 +14,13 @@ import curvestock.units.LengthUnit;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The inner track's radius against the published smallest one and the longest vehicle. */
 final class RadiusRule {
 
   /** Three times the longest vehicle runs reliably: common practice, no source. */
   private static final double TIMES_LONGEST = 3;
-
-  /** Bodies of NEM 103's groups A and B on the prototype, in millimetres. */
-  private static final double GROUP_A = 20_000;
-
-  private static final double GROUP_B = 24_200;
 
   private final HelixSpec spec;
   private final LengthStyle style;
@@ -54,17 +50,20 @@ final class RadiusRule {
     double body =
         spec.traffic().longest().map(Vehicle::length).map(Length::millimetres).orElse(0.0)
             * spec.scale().ratio();
-    return body <= GROUP_A ? VehicleGroup.A : body <= GROUP_B ? VehicleGroup.B : VehicleGroup.C;
+    return Stream.of(VehicleGroup.A, VehicleGroup.B)
+        .filter(group -> body <= group.longestBody().millimetres())
+        .findFirst()
+        .orElse(VehicleGroup.C);
   }
 
   /** For which cars the standard's figure is meant. */
   private String cars() {
     VehicleGroup group = group();
-    double body = group == VehicleGroup.A ? GROUP_A : GROUP_B;
+    Length body = (group == VehicleGroup.A ? group : VehicleGroup.B).longestBody();
     String full =
         style.unit().isImperial()
-            ? Math.round(Length.ofMillimetres(body).in(LengthUnit.FOOT)) + " ft"
-            : "%s m".formatted(body / 1000);
+            ? Math.round(body.in(LengthUnit.FOOT)) + " ft"
+            : "%s m".formatted(body.millimetres() / 1000);
     return "for models of cars " + (group == VehicleGroup.C ? "over " : "up to ") + full + " long";
   }
 
