@@ -32,17 +32,17 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Glue only when every height of the turn is right: "
+        "Glue only when every height of the turn is right, except at the joint at the top of the turn: leave that joint dry, and do not measure there, until the next turn's first piece is on. "
             + (blocks
-                ? "lift the pieces off, glue this turn's blocks in place, and screw the lowest ones to the base. Put the pieces back with glue on the blocks and in the joints, clamp the joints, and drive the screws down into the blocks. "
+                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw the lowest ones to the base. Put the pieces back with glue on the blocks and in the joints, clamp the joints, and drive the screws down into the blocks. "
                     + (reachesOn()
-                        ? "At the first support, screw the first piece down and glue the next turn's blocks onto it before the last piece goes on."
+                        ? "Before the last piece goes on, screw the first piece down at S1, and glue onto it there the blocks that hold the end of the last piece."
                         : "The next turn's blocks go on over the screws.")
-                : "glue and clamp the joints, and run the upper nuts down when they are dry.")
+                : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
             + (plan.stations().hasStrips()
-                ? " Fit an edge strip once every piece that it touches is glued down; one that reaches the next turn's first piece waits for that piece."
+                ? " Fit each edge strip once all the pieces that it touches are glued down."
                 : "")
-            + " At the joint at the top of the turn, do not measure, glue or screw until the next turn's first piece is on. Lay the track and run your tallest train over it before the next turn goes on.");
+            + " Lay the track and run a train over it before the next turn goes on, and your tallest train under that turn once it is on.");
   }
 
   /** Whether some piece rests on a support of the next turn too. */

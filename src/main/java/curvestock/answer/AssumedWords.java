@@ -29,7 +29,7 @@ final class AssumedWords {
           Map.entry("supports.foot-height", "height of the plywood where the climb begins"),
           Map.entry("supports.blocks.width", "width of the riser blocks"),
           Map.entry("supports.blocks.along", "length of the riser blocks along the track"),
-          Map.entry("supports.blocks.kerf", "saw kerf in the riser blocks"),
+          Map.entry("supports.blocks.kerf", "kerf of the saw that cuts the riser blocks"),
           Map.entry("supports.blocks.board", "board for the riser blocks"),
           Map.entry("supports.rods.thread", "thread of the rods"),
           Map.entry("supports.rods.inset", "edge of the roadbed to the middle of a rod"),

@@ -214,11 +214,12 @@ public final class BenchWords {
   /** What the heights of the supports are, and where rails and the top of the plywood lie. */
   public String heights() {
     SupportRow any = plan.supports().rows().get(0);
-    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; if your sheets are not that thick, change the job and make the packet again. The rail top is %s above the top of the plywood. 'From the ring' is measured along the lead. support-table.pdf lists the tops, with boxes to check off."
+    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; if your sheets measure otherwise, change the job and make the packet again before you cut. The rail top is %s above the top of the plywood. support-table.pdf has the same heights with boxes to check off, and says %s."
         .formatted(
             rounding().map(words -> words + " ").orElse(""),
             figures.given(spec.plywood()),
-            figures.sawn(any.railTop().minus(any.underside()).minus(spec.plywood())));
+            figures.sawn(any.railTop().minus(any.underside()).minus(spec.plywood())),
+            isWood() ? "which block goes where" : "how high each nut sits");
   }
 
   /** What to mind when blocks are sawn. */
@@ -323,16 +324,11 @@ public final class BenchWords {
 
   /** How room on a board is counted, so that all comes out. */
   private String boardsRule(BoardCutting cutting) {
-    String kerf =
-        "a kerf of %s for every piece, the last one included"
-            .formatted(figures.given(cutting.kerf()));
+    String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Each board loses %s where you square one end, and %s."
+        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. The list allows %s for that, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
-        : "Each length loses "
-            + kerf
-            + "."
-            + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
+        : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }
 
   /** What the boards are. */

@@ -28,7 +28,7 @@ final class BraceWords {
     List<String> lines = new ArrayList<>();
     if (!blocks.slender().isEmpty()) {
       lines.add(
-          "These are tall and thin: %s. Brace each pair with a diagonal of the same wood (%s), from the foot of one block to the top of the other, on the faces square to the track. Lay it flat across both blocks from corner to corner and saw off what sticks out. %s"
+          "These blocks are tall and thin: %s. Brace each pair across the track as you set it: lay a diagonal of the same wood (%s) flat against the faces that you see looking along the track, from the foot of one block to the top of the other, and saw off what sticks out. %s"
               .formatted(
                   blocks.slender().stream()
                       .map(BlockPlan.Block::id)
@@ -36,16 +36,24 @@ final class BraceWords {
                   wood.stock().isPresent() ? "on the cut list of boards" : "on the cut layouts",
                   fastened(BlockScrews.brace(wood, false))));
     }
-    String along =
+    List<String> along =
         braces.stream()
             .filter(Braces.Brace::along)
-            .map(brace -> brace.row().station().name())
+            .map(
+                brace ->
+                    "from the top of %s to %s"
+                        .formatted(
+                            brace.row().station().name(),
+                            brace
+                                .other()
+                                .map(other -> "the foot of " + other.station().name())
+                                .orElse("the base")))
             .distinct()
-            .collect(Collectors.joining(", "));
+            .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "At %s, brace along the track too: at each edge of the lead, on the inside of the blocks, from the top of the block down to the foot of the next one, or to the base where the support table says so. %s"
-              .formatted(along, fastened(BlockScrews.brace(wood, true))));
+          "Brace along the track too, on the faces of the blocks that look inward, %s. %s"
+              .formatted(Figures.list(along), fastened(BlockScrews.brace(wood, true))));
     }
     String alone = alone(blocks, braces);
     if (!alone.isEmpty()) {

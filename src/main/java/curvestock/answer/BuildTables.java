@@ -121,7 +121,7 @@ final class BuildTables {
         count("supports", rodPlan.isPresent() ? "Rods" : "Blocks", row -> row.edges().supports()),
         text("under", "Under", row -> row.edges().words()),
         sawn("underside", "Underside", SupportRow::underside),
-        sawn("top", "Top of plywood", row -> row.underside().plus(plan.spec().plywood())),
+        sawn("top", "Top of plywood", this::top),
         sawn("railTop", "Rail top", SupportRow::railTop),
         Field.of(
             "gap",
@@ -133,6 +133,10 @@ final class BuildTables {
         text("block", "Block", this::block),
         text("braces", "Braces", this::braces),
         text("pieces", "Pieces on it", this::pieces));
+  }
+
+  private Length top(SupportRow row) {
+    return row.underside().plus(plan.spec().plywood());
   }
 
   /** Posts of a straight lead share one bearing, which places none of them. */
@@ -294,7 +298,11 @@ final class BuildTables {
             .toList();
     List<Field<List<SupportRow>>> fields = new ArrayList<>();
     fields.add(text("station", "Support", rows -> rows.get(0).station().name()));
-    fields.add(angle("bearing", "Bearing", rows -> rows.get(rows.size() - 1).bearing()));
+    fields.add(
+        Field.of("bearing", "Bearing", Measure.ANGLE, rows -> bearing(rows.get(rows.size() - 1))));
+    fields.add(
+        Field.of(
+            "along", "From the ring", Measure.LENGTH, rows -> along(rows.get(rows.size() - 1))));
     fields.add(height("lead", "Lead", row -> row.part() != Part.RING));
     for (int t = 1; t <= turns; t++) {
       int turn = t;
@@ -303,16 +311,15 @@ final class BuildTables {
               "turn" + turn, "Turn " + turn, row -> row.part() == Part.RING && row.turn() == turn));
     }
     return Table.of(
-        "heights", "Heights to check: underside of the plywood above the base", stations, fields);
+        "heights", "Heights to check: top of the plywood above the base", stations, fields);
   }
 
-  private static Field<List<SupportRow>> height(
-      String key, String title, Predicate<SupportRow> wanted) {
+  private Field<List<SupportRow>> height(String key, String title, Predicate<SupportRow> wanted) {
     return Field.of(
         key,
         title,
         Measure.SAWN,
-        rows -> Field.orNone(rows.stream().filter(wanted).findFirst().map(SupportRow::underside)));
+        rows -> Field.orNone(rows.stream().filter(wanted).findFirst().map(this::top)));
   }
 
   Table joints() {
@@ -367,13 +374,12 @@ final class BuildTables {
   }
 
   private static String where(BlockPlan.Block block) {
-    return (block.onBase() ? "base, " : "between turns: ") + where(block.rows());
-  }
-
-  private static String where(List<SupportRow> rows) {
-    return rows.size() > PLACES
-        ? "see the support heights"
-        : rows.stream().map(BuildTables::place).collect(Collectors.joining(", "));
+    String where = block.onBase() ? "base" : "between turns";
+    return block.rows().size() > PLACES
+        ? where
+        : where
+            + ", "
+            + block.rows().stream().map(BuildTables::place).collect(Collectors.joining(", "));
   }
 
   static String place(SupportRow row) {

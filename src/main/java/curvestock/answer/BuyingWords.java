@@ -163,7 +163,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "A cheaper purchase would need one sheet of %s to hold %s; the fullest layout found holds %s."
+          "To buy less, one sheet of %s would have to hold %s. The most found on one sheet is %s."
               .formatted(
                   sheet,
                   together > needed

@@ -44,6 +44,18 @@ public final class ChosenWords {
     }
     Money paid = buying.cost().paid().plus(own.assumedCost());
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
+    int fewer = own.joints() - best.joints();
+    if (isSame(best, buying) && saved > 0 && saved == joint.each().times(fewer).minorUnits()) {
+      return "%s %s would need the same %s and %s fewer %s: %s less, at %s a joint."
+          .formatted(
+              planned,
+              DecisionWords.card(best.division()),
+              Figures.count(buying.sheets(), "sheet"),
+              fewer,
+              fewer == 1 ? "joint" : "joints",
+              figures.money(new Money(saved)),
+              figures.money(joint.each()));
+    }
     return "%s %s would need %s with %s, and %s, counting %s."
         .formatted(
             planned,
@@ -56,11 +68,16 @@ public final class ChosenWords {
 
   /** Those of the other size, plates left out that the job does not list. */
   private String sheets(SegmentOption best, Buying buying) {
-    int sheets = best.sheets() - best.assumedSheets();
-    Money cost = best.sheetCost().minus(best.assumedCost());
-    return sheets == buying.sheets() && cost.equals(buying.cost().paid())
-        ? "the same " + Figures.count(sheets, "sheet")
-        : "%s, %s,".formatted(Figures.count(sheets, "sheet"), figures.money(cost));
+    String sheets = Figures.count(best.sheets() - best.assumedSheets(), "sheet");
+    return isSame(best, buying)
+        ? "the same " + sheets
+        : "%s, %s,".formatted(sheets, figures.money(best.sheetCost().minus(best.assumedCost())));
+  }
+
+  /** Whether the other size needs as many sheets for the same money. */
+  private static boolean isSame(SegmentOption best, Buying buying) {
+    return best.sheets() - best.assumedSheets() == buying.sheets()
+        && best.sheetCost().minus(best.assumedCost()).equals(buying.cost().paid());
   }
 
   /** As the recommendation weighs it, with what is really paid for sheets. */

@@ -71,15 +71,15 @@ public final class FixingWords {
     BlockScrews down = BlockScrews.down(spec, wood);
     BlockScrews foot = BlockScrews.foot(wood);
     boolean across = wood.crossPiece().millimetres() > 0;
-    return "Blocks: glue both ends. Drill a clearance hole of "
+    return "Blocks: glue both ends. Drill a "
         + down.clearanceHole(figures.isImperial())
-        + " through the roadbed"
+        + " clearance hole through the roadbed"
         + (across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
         + (across ? " from their edge" : " from its edge")
-        + " on the line of the support, then a pilot hole of "
+        + " on the line of the support, then a "
         + down.pilotHole(figures.isImperial())
-        + ", as deep as the screw goes, into the block. Countersink, and drive one "
+        + " pilot hole into the block, as deep as the screw goes. Countersink, and drive one "
         + down.name()
         + " screw down into each block."
         + atSeams(wood)

@@ -44,7 +44,7 @@ public final class HaveReady {
       if (BlockScrews.hold(wood)) {
         BlockScrews down = BlockScrews.down(spec, wood);
         things.add(
-            "bits of %s and %s, a countersink and a screwdriver"
+            "%s and %s bits, a countersink and a screwdriver"
                 .formatted(
                     down.clearanceHole(figures.isImperial()),
                     down.pilotHole(figures.isImperial())));

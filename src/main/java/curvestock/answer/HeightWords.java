@@ -79,7 +79,7 @@ public final class HeightWords {
   private String reliable(Length clears) {
     Length third = spec.ground().innerTrack().times(1.0 / 3);
     return third.compareTo(clears) < 0
-        ? " To run reliably it should be no longer than a third of the radius, %s (rule of thumb)."
+        ? " Cars run best if they are no longer than a third of the radius, %s (rule of thumb)."
             .formatted(figures.atMost(third))
         : "";
   }

@@ -168,8 +168,8 @@ public final class HelixWords {
   private static Optional<String> quoted(Stream<String> texts) {
     return texts.anyMatch(each -> each.contains(QUOTED))
         ? Optional.of(
-            "'As quoted elsewhere': from a text that quotes the original. Look it up in the original if"
-                + " it matters to you.")
+            "'As quoted elsewhere': the figure comes from a text that quotes it. Check the original if it"
+                + " matters to you.")
         : Optional.empty();
   }
 
@@ -228,7 +228,7 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s %s: %s. Track enters at %s and leaves at %s."
+        "Climbs %s %s: %s. Track enters at %s and leaves at %s (counter-clockwise from the right of the plan)."
             .formatted(
                 figures.length(climb.climb()),
                 spec.ground().direction() == Direction.CLOCKWISE

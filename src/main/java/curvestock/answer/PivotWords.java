@@ -36,7 +36,7 @@ public final class PivotWords {
 
   /** Pieces whose arcs end where the piece goes on. */
   static String stops(List<String> pieces) {
-    return "On %s %s, swing the trammel no farther than the end of each arc: the outline goes on differently there. The marking-out sheets give the corners where each arc starts and stops."
+    return "On %s %s, stop the trammel where each arc ends: past that point the edge is no longer part of the arc. The marking-out sheets give the corners where each arc starts and stops."
         .formatted(pieces.size() == 1 ? "piece" : "pieces", Figures.list(pieces));
   }
 
@@ -82,11 +82,11 @@ public final class PivotWords {
   }
 
   private static String again(String radius) {
-    return " Fix a scrap of the same thickness there, to the boards that the sheet lies on, and find the pivot again: set the"
-        + " trammel to "
+    return " Saw to the line with the jigsaw instead. If you would rather rout, fix a scrap of the same thickness there, to the"
+        + " boards that the sheet lies on, and find the pivot again: tape a thin pad over each end of the outer arc and"
+        + " mark on it the point where the arc ends. Set the trammel to "
         + radius
-        + ". Tape a thin pad at each end of the outer arc, so that the pin does not mark the piece, and carry the"
-        + " end of the arc onto it. With the pin there, at each end in turn, swing a short arc on the scrap. The"
-        + " pivot is where the two arcs cross. Or saw to the line with the jigsaw.";
+        + ", put its pin on each mark in turn, and pencil a short arc on the scrap. The pivot is where the two"
+        + " arcs cross.";
   }
 }

@@ -47,7 +47,9 @@ final class JobOptions {
 
   private Path out;
 
-  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
+  @Option(
+      names = "--force",
+      description = "Overwrite the folder given with --out, if Curvestock made it.")
   private boolean force;
 
   @Option(names = "--details", description = "Print everything, not only the short answer.")
@@ -82,7 +84,7 @@ final class JobOptions {
   @Option(
       names = "--no-cache",
       description =
-          "Work it out again: use nothing kept from earlier runs, and keep nothing. Slower; the answer is the same.")
+          "Start from scratch: use no saved layouts from earlier runs, and save none. Slower; the answer is the same.")
   private boolean noCache;
 
   private final Outcome outcome = new Outcome();

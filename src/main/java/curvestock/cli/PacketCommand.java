@@ -54,7 +54,9 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Mixin private AnywayOption anyway;
 
-  @Option(names = "--force", description = "Replace DIR if Curvestock wrote it.")
+  @Option(
+      names = "--force",
+      description = "Overwrite the folder given with --out, if Curvestock made it.")
   private boolean force;
 
   @Option(
@@ -81,7 +83,7 @@ final class PacketCommand implements Callable<Integer>, Faults.Debuggable {
 
   @Option(
       names = "--no-cache",
-      description = "Work it out again: do not use the result of an earlier run, and keep nothing.")
+      description = "Start from scratch: use no saved layouts from earlier runs, and save none.")
   @SuppressWarnings("UnusedVariable") // it counts by being there, see Asked
   private boolean noCache;
 

@@ -58,7 +58,7 @@ final class ServeCommand implements Callable<Integer>, Faults.Debuggable {
   @Option(
       names = "--no-cache",
       description =
-          "Work it out again: use nothing kept from earlier runs, and keep nothing. Slower; the answers are the same.")
+          "Start from scratch: use no saved layouts from earlier runs, and save none. Slower; the answers are the same.")
   private boolean noCache;
 
   @Mixin private DebugOption debug;

@@ -186,9 +186,9 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + atLeast(style, offcut.length())
             + " x "
             + atLeast(style, offcut.width())
-            + " or bigger, with the settings of the job"
+            + " or bigger, with the settings that you will use on the sheets"
             + (hasLaps()
-                ? ". Run test-flip first. Then flip the scrap about the line on the layer FLIP, set it on dowels in the holes that test-flip drilled, and run test-cut."
+                ? ". Run test-flip first. Then flip the scrap the way you will flip the sheets, set it on dowels in the holes that test-flip drilled, and run test-cut."
                 : "."));
     words.add(
         "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
@@ -208,8 +208,8 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     if (hasLaps()) {
       words.add(
           "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces must be flush."
-              + " If the faces are out by a step, each lap is off by half of it. Measure the thickness"
-              + " there again and reset the depth.");
+              + " If there is a step between the faces, each lap is off by half the step. Measure the plywood"
+              + " beside the laps again and set the depth to half of that.");
     } else if (layout.placements().size() > 2) {
       words.add(
           "Butt END 1 against END 2: the edges must line up and the ends meet without a gap. Then try"

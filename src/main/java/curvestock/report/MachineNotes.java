@@ -145,7 +145,7 @@ public final class MachineNotes {
   private void files() {
     lines.add("");
     lines.add("Files");
-    lines.add("- SVG: 1 unit is 1 mm, and the page is exactly the sheet. If a sheet comes in at");
+    lines.add("- SVG: 1 unit is 1 mm, and the page is as big as the sheet. If a sheet comes in at");
     lines.add(
         "  0.265 of its size, the program read mm as pixels: set its import to mm. If it has no such"
             + "\n  setting, scale the drawing by 3.7795 (96 / 25.4) as you import it.");

@@ -81,7 +81,7 @@ public final class PacketGuide {
               "helix-ends\\.(svg|png)",
               "entry and exit from the side: lead, climb lead, vertical curve"),
           Entry.of(
-              BUILD, "schedule\\.csv", "every piece in the order of building, for a spreadsheet"),
+              BUILD, "schedule\\.csv", "every piece in the order you build, for a spreadsheet"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support, for a spreadsheet"),
           Entry.of(
               BUILD,

@@ -55,6 +55,11 @@ final class Parts {
     return this;
   }
 
+  Parts tables(List<Table> tables) {
+    tables.forEach(this::table);
+    return this;
+  }
+
   Parts picture(String file, String alternative, String caption) {
     parts.add(new ReportPart.Picture(file, alternative, caption));
     return this;

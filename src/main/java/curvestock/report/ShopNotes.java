@@ -41,7 +41,7 @@ final class ShopNotes {
             + " cut, and set the depth to half of that.");
     add(
         lines,
-        "'Above' or 'below' beside a lap tells from which face to cut it; 'up' marks the upper face.");
+        "'Above' or 'below' beside a lap tells you which face to cut it from; 'up' marks the upper face.");
     if (sheets.stream().anyMatch(sheet -> sheet.machining().turning().isPresent())) {
       turning(lines);
     }

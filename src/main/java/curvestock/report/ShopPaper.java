@@ -28,6 +28,8 @@ import java.util.Optional;
 /** All that a shop needs to read, pictures first. */
 public final class ShopPaper {
 
+  private static final int TURNS_ABREAST = 7;
+
   private final Job job;
   private final Answer answer;
   private final Figures figures;
@@ -105,7 +107,7 @@ public final class ShopPaper {
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
-            "The helix turn by turn, each piece with the turn on which it begins. Below each, the"
+            "Each turn from above. A piece is drawn on the turn where it begins. Below each, the"
                 + " height of the rail at the start of the turn.")
         .picture(
             "helix-side",
@@ -284,12 +286,12 @@ public final class ShopPaper {
             "Bearings run counter-clockwise, seen from above; 0° points to the right of the plan."
                 + (helix.supports().where("turn", "entry lead").isEmpty()
                     ? ""
-                    : " For a piece with a lead, the table gives only the part in the ring; its lead is in the table of support heights."))
+                    : " For a piece with a lead, the table gives only the part in the ring; the heights along its lead are in the next chapter."))
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")
         .say(bench.heights())
-        .table(supports())
+        .tables(heights(helix))
         .table(helix.blocks())
         .table(helix.rods())
         .table(helix.bridges())
@@ -311,15 +313,19 @@ public final class ShopPaper {
             .toArray(String[]::new));
   }
 
-  /**
-   * What is set at each station: to blocks, whose heights their own table has, or by nuts on rods.
-   */
-  private Table supports() {
-    Table all = answer.building().orElseThrow().supports();
-    List<String> columns =
-        new ArrayList<>(List.of("station", "turn", "along", "supports", "underside"));
-    boolean rods = answer.building().get().blocks().isEmpty();
-    columns.addAll(rods ? List.of("lowerNut", "pieces") : List.of("block", "pieces"));
-    return all.only(columns.toArray(String[]::new));
+  /** As many turns side by side as a page is wide. */
+  private static List<Table> heights(Building helix) {
+    List<String> keys = helix.heights().columns().stream().map(Column::key).toList();
+    List<String> turns = keys.subList(keys.indexOf("turn1"), keys.size());
+    List<Table> tables = new ArrayList<>();
+    for (int from = 0; from < turns.size(); from += TURNS_ABREAST) {
+      List<String> columns = new ArrayList<>(List.of("station", "bearing"));
+      if (from == 0) {
+        columns.addAll(List.of("along", "lead"));
+      }
+      columns.addAll(turns.subList(from, Math.min(turns.size(), from + TURNS_ABREAST)));
+      tables.add(helix.heights().only(columns.toArray(String[]::new)));
+    }
+    return tables;
   }
 }

@@ -259,10 +259,10 @@ class BenchGoodsTest {
     assertThat(
             plan.shopping().riserCutting().orElseThrow().boards().stream()
                 .flatMap(board -> board.cuts().stream())
-                .filter(cut -> cut.part().endsWith(", along the track")))
+                .filter(cut -> cut.part().startsWith("along-track ")))
         .hasSizeGreaterThanOrEqualTo(along.size());
     BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
-    assertThat(String.join(" ", bench.blockRemarks())).contains("brace along the track too");
+    assertThat(String.join(" ", bench.blockRemarks())).contains("Brace along the track too");
     Table supports = answer.building().orElseThrow().supports();
     assertThat(
             supports.words(

@@ -277,7 +277,7 @@ class AnswerAgreementTest {
                   .forEach(c -> contain(List.of(job.helix(), job.html()), c));
               cells(job, helix.schedule().only("piece", "kind", "undersideFrom", "undersideTo"))
                   .forEach(c -> contain(List.of(job.helix(), job.html(), job.pdf()), c));
-              cells(job, helix.supports().only("station", "underside"))
+              cells(job, helix.heights())
                   .forEach(c -> contain(List.of(job.helix(), job.html(), job.pdf()), c));
               assertThat(job.csv().get("supports").lines())
                   .hasSize(helix.supports().rows().size() + 1);

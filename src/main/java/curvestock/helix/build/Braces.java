@@ -55,7 +55,7 @@ public final class Braces {
 
     /** As on cutting lists. */
     public String part() {
-      return "brace for " + block + (along ? ", along the track" : "");
+      return (along ? "along-track brace for " : "brace for ") + block;
     }
 
     /** Whether it holds that post, at its upper end or its foot. */
