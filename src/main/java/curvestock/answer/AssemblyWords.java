@@ -34,10 +34,12 @@ public final class AssemblyWords {
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
         "Glue only when every height of the turn is right, except at the joint at the top of the turn: leave that joint dry, and do not measure there, until the next turn's first piece is on. "
             + (blocks
-                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw the lowest ones to the base. Put the pieces back with glue on the blocks and in the joints, clamp the joints, and drive the screws down into the blocks. "
+                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw the lowest ones to the base. Put the pieces back in order, with glue on the blocks and in the joints. "
                     + (reachesOn()
-                        ? "Before the last piece goes on, screw the first piece down at S1, and glue onto it there the blocks that hold the end of the last piece."
-                        : "The next turn's blocks go on over the screws.")
+                        ? "Before you put on the last piece, screw the first one down at S1 and glue the blocks for the end of the last piece on top of it. "
+                        : "")
+                    + "Clamp the joints and drive the screws down into the blocks."
+                    + (reachesOn() ? "" : " The next turn's blocks go on over the screws.")
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
             + (plan.stations().hasStrips()
                 ? " Fit each edge strip once all the pieces that it touches are glued down."

@@ -11,7 +11,7 @@ final class AssumedWords {
   private static final Map<String, String> NAMES =
       Map.ofEntries(
           Map.entry("direction", "direction of climb"),
-          Map.entry("entry", "bearing of the entry"),
+          Map.entry("entry", "where the track enters"),
           Map.entry("heights.underlay", "thickness of the underlay"),
           Map.entry("heights.ties", "height of the ties"),
           Map.entry("heights.rail", "height of the rail"),
@@ -29,7 +29,7 @@ final class AssumedWords {
           Map.entry("supports.foot-height", "height of the plywood where the climb begins"),
           Map.entry("supports.blocks.width", "width of the riser blocks"),
           Map.entry("supports.blocks.along", "length of the riser blocks along the track"),
-          Map.entry("supports.blocks.kerf", "kerf of the saw that cuts the riser blocks"),
+          Map.entry("supports.blocks.kerf", "saw kerf for the riser blocks"),
           Map.entry("supports.blocks.board", "board for the riser blocks"),
           Map.entry("supports.rods.thread", "thread of the rods"),
           Map.entry("supports.rods.inset", "edge of the roadbed to the middle of a rod"),

@@ -237,7 +237,7 @@ public final class BenchWords {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack >= LEAST_STACK) {
         lines.add(
-            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and lay them end to end, all facing the same way. Together they must measure %s along one edge; adjust the stop until they do."
+            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and lay them end to end, all facing the same way. Together they must measure %s along one edge. If they do not, reset the stop before you cut the rest."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),

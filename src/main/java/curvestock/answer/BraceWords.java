@@ -52,7 +52,7 @@ final class BraceWords {
             .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "Brace along the track too, on the faces of the blocks that look inward, %s. %s"
+          "Brace along the track too, at each edge, on the side of the blocks that faces the other edge: %s. %s"
               .formatted(Figures.list(along), fastened(BlockScrews.brace(wood, true))));
     }
     String alone = alone(blocks, braces);

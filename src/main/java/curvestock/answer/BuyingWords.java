@@ -163,7 +163,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, one sheet of %s would have to hold %s. The most found on one sheet is %s."
+          "To buy less, one sheet of %s would have to hold %s. The fullest sheet found holds %s."
               .formatted(
                   sheet,
                   together > needed
@@ -183,7 +183,8 @@ public final class BuyingWords {
             IntStream.range(0, kinds.rows().size())
                 .mapToObj(
                     i -> kinds.words(i, "kind", figures) + ": " + kinds.words(i, "name", figures))
-                .collect(Collectors.joining("; ", "", ".")));
+                .collect(Collectors.joining("; ", "", "."))
+                .concat(HalfLapWords.included(answer)));
   }
 
   /** How many pieces of a kind are cut. */

@@ -46,15 +46,15 @@ public final class ChosenWords {
     long saved = all(own, paid, joint) - all(best, best.sheetCost(), joint);
     int fewer = own.joints() - best.joints();
     if (isSame(best, buying) && saved > 0 && saved == joint.each().times(fewer).minorUnits()) {
-      return "%s %s would need the same %s and %s fewer %s: %s less, at %s a joint."
+      return "%s %s would need the same %s and %s fewer %s. If a joint costs you %s in time and parts, that saves %s."
           .formatted(
               planned,
               DecisionWords.card(best.division()),
               Figures.count(buying.sheets(), "sheet"),
               fewer,
               fewer == 1 ? "joint" : "joints",
-              figures.money(new Money(saved)),
-              figures.money(joint.each()));
+              figures.money(joint.each()),
+              figures.money(new Money(saved)));
     }
     return "%s %s would need %s with %s, and %s, counting %s."
         .formatted(

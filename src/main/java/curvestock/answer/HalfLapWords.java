@@ -41,6 +41,16 @@ public final class HalfLapWords {
                 "Each piece is cut a few degrees longer than its share of the turn, to make the half-laps.");
   }
 
+  /** The same in short, after a list of them. */
+  static String included(Answer answer) {
+    return answer
+            .building()
+            .filter(helix -> helix.plan().spec().construction() instanceof Construction.HalfLap)
+            .isPresent()
+        ? " The angles include the half-laps."
+        : "";
+  }
+
   /** How deep laps are in wood so thick. */
   static Length depth(Length thickness) {
     return thickness.times(0.5);

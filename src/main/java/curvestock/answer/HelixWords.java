@@ -228,7 +228,7 @@ public final class HelixWords {
     Climb climb = plan.climb();
     List<String> lines = new ArrayList<>();
     lines.add(
-        "Climbs %s %s: %s. Track enters at %s and leaves at %s (counter-clockwise from the right of the plan)."
+        "Climbs %s %s: %s. Track enters at %s and leaves at %s (0° is at 3 o'clock on the plan; count counter-clockwise)."
             .formatted(
                 figures.length(climb.climb()),
                 spec.ground().direction() == Direction.CLOCKWISE
@@ -249,13 +249,13 @@ public final class HelixWords {
     String turns = Figures.decimal(climb.turns(), 3);
     String each = about(climb.risePerTurn());
     return rest > SEEN
-        ? "%s on %s turns of %s, and %s on the leads"
+        ? "%s in %s turns (%s a turn) and %s on the leads"
             .formatted(
                 figures.length(Length.ofMillimetres(ring)),
                 turns,
                 each,
                 figures.length(Length.ofMillimetres(rest)))
-        : "%s turns of %s".formatted(turns, each);
+        : "%s turns, %s a turn".formatted(turns, each);
   }
 
   /** Nobody is to multiply a rounded length. */

@@ -83,10 +83,9 @@ public final class PivotWords {
 
   private static String again(String radius) {
     return " Saw to the line with the jigsaw instead. If you would rather rout, fix a scrap of the same thickness there, to the"
-        + " boards that the sheet lies on, and find the pivot again: tape a thin pad over each end of the outer arc and"
-        + " mark on it the point where the arc ends. Set the trammel to "
+        + " boards that the sheet lies on, and find the pivot again: set the trammel to "
         + radius
-        + ", put its pin on each mark in turn, and pencil a short arc on the scrap. The pivot is where the two"
-        + " arcs cross.";
+        + ", put its pin on each end of the outer arc in turn, and pencil a short arc on the scrap. The pivot is"
+        + " where the two arcs cross. Put tape on the piece first, so that the pin does not mark it.";
   }
 }

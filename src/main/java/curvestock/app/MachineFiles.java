@@ -17,7 +17,6 @@ import curvestock.job.Job;
 import curvestock.machine.Caption;
 import curvestock.machine.MachineSetup;
 import curvestock.machine.MachineSheet;
-import curvestock.machine.SheetWork;
 import curvestock.machine.TestCut;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
@@ -76,9 +75,8 @@ final class MachineFiles {
   static void addTestCut(ResultFolder folder, Job job) {
     TestCut test = testCut(job);
     Caption caption = new Caption(job.title(), "test cut", job.style(), job.failure());
-    SheetWork work = new SheetWork(List.of(), test.laps(), Optional.empty(), caption);
     MachineSetup setup = job.machine();
-    MachineSheet first = MachineSheet.of(test.layout(), test.names(), work, setup);
+    MachineSheet first = test.sheet(caption, setup);
     folder.addAll(
         of(
             first,

@@ -10,7 +10,7 @@ final class AnywayOption {
   @Option(
       names = "--anyway",
       description =
-          "Count the command as done (exit code 0) even if the helix fails. Reports and drawings still say that it fails.")
+          "Exit with code 0 even if the helix fails a check. Reports and drawings still say that it fails.")
   private boolean anyway;
 
   /** 1 if the helix of one of the jobs fails, unless the user wants it anyway. */

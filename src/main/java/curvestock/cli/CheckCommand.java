@@ -32,8 +32,8 @@ import picocli.CommandLine.Spec;
     description = {
       "Checks finished drawings against the job: shapes, gaps, margin, defects, grain and marks, and that no"
           + " piece is missing or extra.",
-      "Layout drawings, SVG cut files and DXF cut files are checked apart: whichever of them you give must"
-          + " show every piece. The test cut is checked too, by itself."
+      "Layout drawings, SVG cut files and DXF cut files are checked as three separate sets: each set that you"
+          + " give must have every piece in it. The test cut is checked too, by itself."
     })
 final class CheckCommand implements Callable<Integer>, Faults.Debuggable {
 

@@ -169,12 +169,19 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     return laps.stream().anyMatch(each -> !each.isEmpty());
   }
 
+  /** As it goes to the machine. */
+  public MachineSheet sheet(Caption caption, MachineSetup setup) {
+    return MachineSheet.of(
+        layout, names, new SheetWork(List.of(), laps, Optional.empty(), caption), setup);
+  }
+
   /**
    * What there is to do with it, in the order of doing it, a sentence or two each.
    *
    * @param style in whose unit everything is told; what is engraved on the squares stays
+   * @param turning how it is turned over, where it has laps from below
    */
-  public List<String> words(LengthStyle style) {
+  public List<String> words(LengthStyle style, Optional<Turning> turning) {
     List<String> words = new ArrayList<>();
     SheetStock offcut = layout.sheet();
     words.add(
@@ -187,9 +194,12 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + " x "
             + atLeast(style, offcut.width())
             + " or bigger, with the settings that you will use on the sheets"
-            + (hasLaps()
-                ? ". Run test-flip first. Then flip the scrap the way you will flip the sheets, set it on dowels in the holes that test-flip drilled, and run test-cut."
-                : "."));
+            + turning
+                .map(
+                    each ->
+                        ". Run test-flip first. Then flip the scrap %s, set it on dowels in the holes that test-flip drilled, and run test-cut."
+                            .formatted(each.flip()))
+                .orElse("."));
     words.add(
         "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
             + " program has flipped the drawing: fix that before you cut a sheet.");
@@ -199,7 +209,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + (style.unit().isImperial()
                 ? "0.01 in too small means a real kerf 0.01 in"
                 : "0.2 mm too small means a real kerf 0.2 mm")
-            + " wider than the one set. Correct it. If only one direction is off, that axis of"
+            + " wider than the one that your machine's program assumes. Correct it there, and in the job. If only one direction is off, that axis of"
             + " the machine needs calibrating.");
     words.add(
         "Measure the diagonals: "

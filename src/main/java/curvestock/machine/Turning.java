@@ -29,6 +29,12 @@ public record Turning(MirrorLine line, List<Point> dowels, Length diameter) {
         : new Segment(new Point(sheet.minX(), line.at()), new Point(sheet.maxX(), line.at()));
   }
 
+  /** Which way it is flipped, in words. */
+  public String flip() {
+    return "so that its %s edges change places"
+        .formatted(line.upright() ? "left and right" : "upper and lower");
+  }
+
   /** The holes for the dowels. */
   public List<Drilling> holes() {
     return java.util.stream.IntStream.range(0, dowels.size())

@@ -4,6 +4,7 @@ import curvestock.answer.Cautions;
 import curvestock.answer.Figures;
 import curvestock.answer.MachineTime;
 import curvestock.job.Job;
+import curvestock.machine.Caption;
 import curvestock.machine.Drilling;
 import curvestock.machine.InsideCorners;
 import curvestock.machine.MachineSetup;
@@ -11,6 +12,7 @@ import curvestock.machine.MachineSetup.Tabs;
 import curvestock.machine.MachineSheet;
 import curvestock.machine.Operation;
 import curvestock.machine.TestCut;
+import curvestock.machine.Turning;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
@@ -135,8 +137,13 @@ public final class MachineNotes {
         testCut.hasLaps()
             ? "Do this first: the test cut (test-flip, then test-cut; SVG and DXF)"
             : "Do this first: the test cut (test-cut; SVG and DXF)");
+    Optional<Turning> turning =
+        testCut
+            .sheet(new Caption(job.title(), "test cut", style, job.failure()), setup)
+            .machining()
+            .turning();
     int number = 0;
-    for (String words : testCut.words(style)) {
+    for (String words : testCut.words(style, turning)) {
       number++;
       lines.addAll(TextPaper.wrapped(number + ". ", words));
     }

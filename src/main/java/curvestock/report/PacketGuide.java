@@ -40,7 +40,9 @@ public final class PacketGuide {
           Entry.of(
               FIRST, "summary\\.txt", "what to buy, what it costs and what is cut from each sheet"),
           Entry.of(
-              FIRST, "helix\\.txt", "whether the helix works: every check, all heights and lists"),
+              FIRST,
+              "helix\\.txt",
+              "whether the helix works: every check, every height, the shopping list"),
           Entry.of(
               HAND,
               "patterns/.*\\.pdf",
@@ -79,7 +81,7 @@ public final class PacketGuide {
           Entry.of(
               BUILD,
               "helix-ends\\.(svg|png)",
-              "entry and exit from the side: lead, climb lead, vertical curve"),
+              "entry and exit from the side: where the track is level, where it climbs, and the curve between"),
           Entry.of(
               BUILD, "schedule\\.csv", "every piece in the order you build, for a spreadsheet"),
           Entry.of(BUILD, "supports\\.csv", "the height of every support, for a spreadsheet"),

@@ -84,9 +84,8 @@ final class ShopNotes {
 
   private static String dowels(Turning turning, LengthStyle style) {
     String flip =
-        turning.line().upright()
-            ? "Flip the sheet so that its left and right edges change places; the marked corner ends at the lower right"
-            : "Flip the sheet so that its upper and lower edges change places; the marked corner ends at the upper left";
+        "Flip the sheet %s; the marked corner ends at the ".formatted(turning.flip())
+            + (turning.line().upright() ? "lower right" : "upper left");
     return turning.dowels().isEmpty()
         ? "%s. The waste has no room for dowels, so set the same two edges of the sheet against stops both times"
             .formatted(flip)

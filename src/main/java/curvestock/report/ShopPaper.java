@@ -286,7 +286,7 @@ public final class ShopPaper {
             "Bearings run counter-clockwise, seen from above; 0° points to the right of the plan."
                 + (helix.supports().where("turn", "entry lead").isEmpty()
                     ? ""
-                    : " For a piece with a lead, the table gives only the part in the ring; the heights along its lead are in the next chapter."))
+                    : " For a piece with a lead, the table gives only the part in the ring; the heights along its lead are under 'Support heights'."))
         .section("Drilling and fastening")
         .bullets(new FixingWords(helix, figures).all())
         .chapter("Support heights")

@@ -55,16 +55,15 @@ class MoneyAddsUpTest {
     Matcher found =
         found(
             MONEY
-                + ", [0-9]+ joints\\. .* would need the same 2 sheets and ([0-9]+) fewer joints: "
+                + ", [0-9]+ joints\\. .* would need the same 2 sheets and ([0-9]+) fewer joints\\. If a joint costs you "
                 + MONEY
-                + " less, at "
-                + MONEY
-                + " a joint",
+                + " in time and parts, that saves "
+                + MONEY,
             words);
     long joints = Long.parseLong(found.group(2));
 
     assertThat(joints).isPositive();
-    assertThat(cents(found.group(3))).isEqualTo(joints * cents(found.group(4)));
+    assertThat(cents(found.group(4))).isEqualTo(joints * cents(found.group(3)));
   }
 
   @Test

@@ -159,7 +159,7 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change, the length of your longest car, and in HO at least %s)"
+    return "%s long for a %s change of grade; rule of thumb: %s (one length of your longest car for each 1 %% of change, and in HO never less than %s for each 1 %%)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
@@ -187,7 +187,7 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "blocks at both edges keep the roadbed from tipping, though it bows out %s between two supports")
+            : "blocks at both edges keep the roadbed from tipping: between two supports its curve swings %s outside a straight line")
         .formatted(measured(v));
   }
 
