@@ -102,7 +102,7 @@ public final class FixingWords {
   /** Blocks so low that the screw would come out below. */
   private String lowBlocks(Riser.WoodBlocks wood, BlockScrews usual) {
     Map<String, List<String>> sizes = new LinkedHashMap<>();
-    for (BlockPlan.Block block : new BlockPlan(wood, helix.plan().supports()).blocks()) {
+    for (BlockPlan.Block block : helix.plan().supports().blocks().orElseThrow().blocks()) {
       Optional<BlockScrews> size = BlockScrews.down(spec, wood, block.height());
       if (!size.equals(Optional.of(usual))) {
         String words = size.map(each -> "a " + each.name() + " screw").orElse("glue alone");

@@ -108,9 +108,7 @@ class BenchGoodsTest {
                 unit, thickness, step / 8, step / 4, 29 * step, 4 * step, 6 * step, 6 * step,
                 cross);
     Answer answer = answer(text);
-    BlockPlan blocks =
-        new BlockPlan(
-            (Riser.WoodBlocks) plan(text).spec().supports().riser(), plan(text).supports());
+    BlockPlan blocks = plan(text).supports().blocks().orElseThrow();
 
     assertThat(plan(text).shopping().items())
         .filteredOn(item -> item.name().equals("screws " + size))
@@ -241,11 +239,10 @@ class BenchGoodsTest {
     assertThat(posts).isNotEmpty().allMatch(row -> row.gap().inches() > 15);
 
     List<Braces.Brace> along =
-        new Braces(plan.spec(), (Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports())
-            .all().stream()
-                .filter(Braces.Brace::along)
-                .filter(brace -> posts.contains(brace.row()))
-                .toList();
+        plan.supports().braces().orElseThrow().all().stream()
+            .filter(Braces.Brace::along)
+            .filter(brace -> posts.contains(brace.row()))
+            .toList();
     assertThat(along).hasSize(2 * Math.max(1, lead.equals("E") ? posts.size() : posts.size() - 1));
     for (Braces.Brace brace : along) {
       double away =

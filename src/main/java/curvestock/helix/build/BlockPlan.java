@@ -23,6 +23,7 @@ public final class BlockPlan {
 
   private final WoodBlocks riser;
   private final List<Group> groups = new ArrayList<>();
+  private final List<Block> blocks;
   private final List<SupportRow> withoutRoom = new ArrayList<>();
 
   /**
@@ -84,7 +85,7 @@ public final class BlockPlan {
     }
   }
 
-  public BlockPlan(WoodBlocks riser, SupportTable table) {
+  BlockPlan(WoodBlocks riser, SupportTable table) {
     this.riser = riser;
     for (SupportRow row : table.rows()) {
       Length height = heightUnder(row);
@@ -96,6 +97,7 @@ public final class BlockPlan {
     }
     groups.sort(
         Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
+    blocks = IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
   }
 
   /**
@@ -128,12 +130,12 @@ public final class BlockPlan {
 
   /** Those on the base by height, then those between turns. */
   public List<Block> blocks() {
-    return IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
+    return blocks;
   }
 
   /** The block under the roadbed there, if there is one. */
   public Optional<Block> blockUnder(SupportRow row) {
-    return blocks().stream().filter(block -> block.rows().contains(row)).findFirst();
+    return blocks.stream().filter(block -> block.rows().contains(row)).findFirst();
   }
 
   /** Stations where no block is needed or none has room, because the roadbed lies on the base. */
@@ -143,15 +145,15 @@ public final class BlockPlan {
 
   /** All blocks. */
   public int count() {
-    return blocks().stream().mapToInt(Block::count).sum();
+    return blocks.stream().mapToInt(Block::count).sum();
   }
 
   /** A cross piece at each place, if the job has them, but where one edge alone is held. */
   public int crossPieces() {
     return riser.crossPiece().millimetres() > 0
         ? (int)
-            groups.stream()
-                .flatMap(group -> group.rows().stream())
+            blocks.stream()
+                .flatMap(block -> block.rows().stream())
                 .filter(BlockPlan::takesCrossPiece)
                 .count()
         : 0;
@@ -159,7 +161,7 @@ public final class BlockPlan {
 
   /** Blocks so tall and thin that they want a brace. */
   public List<Block> slender() {
-    return blocks().stream()
+    return blocks.stream()
         .filter(block -> block.height().compareTo(riser.width().times(SLENDER)) > 0)
         .toList();
   }
@@ -167,7 +169,7 @@ public final class BlockPlan {
   /** Lengths to cut from boards, one for each block. */
   public List<BoardCutting.Cut> cuts() {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
-    for (Block block : blocks()) {
+    for (Block block : blocks) {
       for (int i = 0; i < block.count(); i++) {
         cuts.add(new BoardCutting.Cut(block.id(), block.longSide()));
       }

@@ -97,9 +97,9 @@ public final class ShoppingList {
   private void addRisers(List<Bridge> battens) {
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
-      BlockPlan blocks = new BlockPlan(wood, supports);
+      BlockPlan blocks = supports.blocks().orElseThrow();
       List<BoardCutting.Cut> cuts = new ArrayList<>(blocks.cuts());
-      List<BoardCutting.Cut> braces = new Braces(spec, wood, supports).cuts();
+      List<BoardCutting.Cut> braces = supports.braces().orElseThrow().cuts();
       cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
       long bridged = battens.stream().mapToLong(Bridge::count).sum();
@@ -136,7 +136,7 @@ public final class ShoppingList {
     if (riser instanceof Riser.WoodBlocks wood) {
       add(
           "cross pieces " + size(spec.ground().width(), wood.along(), wood.crossPiece()),
-          new BlockPlan(wood, supports).crossPieces(),
+          supports.blocks().orElseThrow().crossPieces(),
           Optional.empty(),
           "one across the blocks under the roadbed, at each support on each turn");
     }
@@ -172,7 +172,7 @@ public final class ShoppingList {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood) || !BlockScrews.hold(wood)) {
       return;
     }
-    List<BlockPlan.Block> blocks = new BlockPlan(wood, supports).blocks();
+    List<BlockPlan.Block> blocks = supports.blocks().orElseThrow().blocks();
     Map<String, Long> counts = new LinkedHashMap<>();
     Map<String, String> notes = new LinkedHashMap<>();
     Map<BlockScrews, Long> down = new LinkedHashMap<>();
@@ -205,7 +205,7 @@ public final class ShoppingList {
 
   private void countBraces(
       Riser.WoodBlocks wood, Map<String, Long> counts, Map<String, String> notes) {
-    List<Braces.Brace> braces = new Braces(spec, wood, supports).all();
+    List<Braces.Brace> braces = supports.braces().orElseThrow().all();
     for (boolean along : new boolean[] {false, true}) {
       long many = braces.stream().filter(brace -> brace.along() == along).count();
       String which = counted(many, "brace") + (along ? " along the track" : " across");
@@ -295,7 +295,7 @@ public final class ShoppingList {
   private double blockEnds() {
     return spec.supports().riser() instanceof Riser.WoodBlocks wood
         ? 2.0
-            * new BlockPlan(wood, supports).count()
+            * supports.blocks().orElseThrow().count()
             * wood.width().millimetres()
             * wood.along().millimetres()
         : 0;
@@ -303,7 +303,7 @@ public final class ShoppingList {
 
   private double crossPieceTops() {
     return spec.supports().riser() instanceof Riser.WoodBlocks wood
-        ? new BlockPlan(wood, supports).crossPieces()
+        ? supports.blocks().orElseThrow().crossPieces()
             * spec.ground().width().millimetres()
             * wood.along().millimetres()
         : 0;

@@ -32,6 +32,8 @@ public final class SupportTable {
   private final boolean bothEverywhere;
   private final PlatesOnBlocks plates;
   private final List<SupportRow> rows = new ArrayList<>();
+  private final Optional<BlockPlan> blocks;
+  private final Optional<Braces> braces;
 
   public SupportTable(
       HelixSpec spec,
@@ -51,6 +53,12 @@ public final class SupportTable {
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
     stations.all().forEach(this::add);
     rows.sort(Comparator.comparingDouble(SupportRow::at));
+    Optional<Riser.WoodBlocks> wood =
+        Optional.of(spec.supports().riser())
+            .filter(Riser.WoodBlocks.class::isInstance)
+            .map(Riser.WoodBlocks.class::cast);
+    blocks = wood.map(riser -> new BlockPlan(riser, this));
+    braces = wood.map(riser -> new Braces(spec, riser, this));
   }
 
   private void add(Station station) {
@@ -99,6 +107,16 @@ public final class SupportTable {
   /** In order of climb. */
   public List<SupportRow> rows() {
     return List.copyOf(rows);
+  }
+
+  /** What stands there; empty where the turns hang on rods. */
+  public Optional<BlockPlan> blocks() {
+    return blocks;
+  }
+
+  /** What keeps the blocks from swaying; empty where the turns hang on rods. */
+  public Optional<Braces> braces() {
+    return braces;
   }
 
   /** The row of one of a piece's places. */
