@@ -124,8 +124,8 @@ public final class BenchWords {
   /** What holds it up, in short. */
   public List<String> risers() {
     Riser riser = spec.supports().riser();
-    if (riser instanceof Riser.WoodBlocks wood) {
-      BlockPlan blocks = new BlockPlan(wood, plan.supports());
+    if (riser instanceof Riser.WoodBlocks) {
+      BlockPlan blocks = plan.supports().blocks().orElseThrow();
       return List.of(
           "The roadbed rests on %s in %s."
               .formatted(
@@ -227,7 +227,7 @@ public final class BenchWords {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {
       return List.of();
     }
-    BlockPlan blocks = new BlockPlan(wood, plan.supports());
+    BlockPlan blocks = plan.supports().blocks().orElseThrow();
     List<String> lines = new ArrayList<>();
     lines.add(
         "The table of riser blocks has the lengths and angles. Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"

@@ -23,8 +23,8 @@ final class BraceWords {
 
   /** Nothing where no block is tall and thin. */
   List<String> all() {
-    BlockPlan blocks = new BlockPlan(wood, plan.supports());
-    List<Braces.Brace> braces = new Braces(plan.spec(), wood, plan.supports()).all();
+    BlockPlan blocks = plan.supports().blocks().orElseThrow();
+    List<Braces.Brace> braces = plan.supports().braces().orElseThrow().all();
     List<String> lines = new ArrayList<>();
     if (!blocks.slender().isEmpty()) {
       lines.add(

@@ -53,8 +53,6 @@ final class BuildTables {
   private final HelixPlan plan;
   private final LengthStyle style;
   private final Map<String, Integer> sheets;
-  private final Optional<BlockPlan> blockPlan;
-  private final Optional<Braces> bracePlan;
   private final Optional<RodPlan> rodPlan;
 
   /**
@@ -65,14 +63,6 @@ final class BuildTables {
     this.style = style;
     this.plan = order.plan();
     this.sheets = cut.map(Plan::sheetOfLabel).orElse(Map.of());
-    this.blockPlan =
-        plan.spec().supports().riser() instanceof Riser.WoodBlocks wood
-            ? Optional.of(new BlockPlan(wood, plan.supports()))
-            : Optional.empty();
-    this.bracePlan =
-        plan.spec().supports().riser() instanceof Riser.WoodBlocks wood
-            ? Optional.of(new Braces(plan.spec(), wood, plan.supports()))
-            : Optional.empty();
     this.rodPlan =
         plan.spec().supports().riser() instanceof Riser.ThreadedRods rods
             ? Optional.of(new RodPlan(plan.spec(), rods, plan.supports()))
@@ -125,9 +115,10 @@ final class BuildTables {
         sawn("railTop", "Rail top", SupportRow::railTop),
         Field.of(
             "gap",
-            blockPlan.isPresent() ? "Block height" : "Gap below",
+            plan.supports().blocks().isPresent() ? "Block height" : "Gap below",
             Measure.SAWN,
-            row -> blockPlan.map(blocks -> blocks.heightUnder(row)).orElse(row.gap())),
+            row ->
+                plan.supports().blocks().map(blocks -> blocks.heightUnder(row)).orElse(row.gap())),
         Field.of("lowerNut", "Under the lower nut", Measure.SAWN, this::lowerNut),
         Field.of("slope", "Slope", Measure.SHARE, row -> new Share(row.slope())),
         text("block", "Block", this::block),
@@ -178,7 +169,9 @@ final class BuildTables {
     return Table.of(
         "bySupport",
         "Blocks for each support, all turns",
-        blockPlan.isPresent() ? List.copyOf(stations.values()) : List.<List<SupportRow>>of(),
+        plan.supports().blocks().isPresent()
+            ? List.copyOf(stations.values())
+            : List.<List<SupportRow>>of(),
         text("station", "Support", rows -> rows.get(0).station().name()),
         count("count", "Blocks", rows -> blocks(rows).values().stream().mapToInt(n -> n).sum()),
         text("blocks", "Which", BuildTables.this::which));
@@ -188,7 +181,8 @@ final class BuildTables {
     Map<String, Integer> counts = new LinkedHashMap<>();
     rows.forEach(
         row ->
-            blockPlan
+            plan.supports()
+                .blocks()
                 .flatMap(blocks -> blocks.blockUnder(row))
                 .ifPresent(
                     block -> counts.merge(block.id(), row.edges().supports(), Integer::sum)));
@@ -210,7 +204,8 @@ final class BuildTables {
 
   /** How many have their upper end there: {@code 1 across, 2 to E2}. */
   private String braces(SupportRow row) {
-    List<Braces.Brace> here = bracePlan.map(braces -> braces.of(row)).orElse(List.of());
+    List<Braces.Brace> here =
+        plan.supports().braces().map(braces -> braces.of(row)).orElse(List.of());
     Map<String, Integer> counts = new LinkedHashMap<>();
     here.forEach(
         brace ->
@@ -282,7 +277,8 @@ final class BuildTables {
   }
 
   private String block(SupportRow row) {
-    return blockPlan
+    return plan.supports()
+        .blocks()
         .map(blocks -> blocks.blockUnder(row).map(BlockPlan.Block::id).orElse("none"))
         .orElse("");
   }
@@ -364,7 +360,7 @@ final class BuildTables {
     return Table.of(
         "blocks",
         "Riser blocks; heights at the middle",
-        blockPlan.map(BlockPlan::blocks).orElse(List.of()),
+        plan.supports().blocks().map(BlockPlan::blocks).orElse(List.of()),
         text("block", "Block", BlockPlan.Block::id),
         count("count", "Count", BlockPlan.Block::count),
         sawn("height", "Height", BlockPlan.Block::height),

@@ -1,14 +1,17 @@
 package curvestock.helix;
 
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.verdict.BaseRule;
 import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.piece.Demand;
+import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A whole helix as a job orders it.
@@ -62,9 +65,32 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
     return new RiseForEnds(this).plan();
   }
 
-  /** Supports that stand beside the base or over its edge, by name; empty without a base. */
-  public List<String> besideBase() {
-    return base.map(frame -> new BesideBase(plan, frame).names()).orElse(List.of());
+  /** Whether all supports stand on the base; empty without one. */
+  public Optional<Verdict> onBase() {
+    return base.map(
+        frame -> new BaseRule(plan.spec(), plan.line(), plan.supports(), frame).verdict());
+  }
+
+  /** {@link HelixPlan#advice}, and what is to be said of the base. */
+  public List<Verdict> verdicts() {
+    return Stream.concat(plan.advice().stream(), onBase().stream()).toList();
+  }
+
+  /** Least distance across the floor: of the ring with all that stands out, or of the base. */
+  public Length across() {
+    Length ring = plan.spec().ground().outerEdge().plus(plan.beyondEdge(true)).times(2);
+    return base.map(BaseFrame::acrossFlats).orElse(ring).longer(ring);
+  }
+
+  /** What is open in the middle of the ring and of the base. */
+  public Length clearInside() {
+    Length ring = plan.spec().ground().innerEdge().minus(plan.beyondEdge(false)).times(2);
+    return base.map(BaseFrame::clear).filter(clear -> clear.compareTo(ring) < 0).orElse(ring);
+  }
+
+  /** Whether the base takes more floor than the ring. */
+  public boolean baseIsWider() {
+    return base.map(BaseFrame::acrossFlats).equals(Optional.of(across()));
   }
 
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */

@@ -1,6 +1,5 @@
 package curvestock.helix;
 
-import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BoardCutting;
 import curvestock.helix.build.Bridge;
 import curvestock.helix.build.RodPlan;
@@ -95,7 +94,7 @@ final class Weights {
 
   private double crossPieces() {
     return spec.supports().riser() instanceof WoodBlocks blocks
-        ? new BlockPlan(blocks, plan.supports()).crossPieces()
+        ? plan.supports().blocks().orElseThrow().crossPieces()
             * softwood(spec.ground().width(), blocks.along(), blocks.crossPiece())
         : 0;
   }

@@ -259,11 +259,10 @@ class HelixPlanTest {
     double each = 0.75 * 1.5 * Math.pow(0.0254, 3) * density;
 
     double along =
-        new Braces(plan.spec(), (Riser.WoodBlocks) tall.riser(), plan.supports())
-            .all().stream()
-                .filter(Braces.Brace::along)
-                .mapToDouble(brace -> brace.length().inches())
-                .sum();
+        plan.supports().braces().orElseThrow().all().stream()
+            .filter(Braces.Brace::along)
+            .mapToDouble(brace -> brace.length().inches())
+            .sum();
 
     assertThat(braces).isGreaterThan(8 * 15);
     assertThat(plan.riserWeight()).isCloseTo((length + braces + along) * each, within(0.002));

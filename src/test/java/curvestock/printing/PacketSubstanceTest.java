@@ -92,7 +92,7 @@ class PacketSubstanceTest {
     Riser.WoodBlocks wood = (Riser.WoodBlocks) helix.plan().spec().supports().riser();
     double kerf = wood.kerf().millimetres();
     Map<String, String> once = new java.util.HashMap<>();
-    BlockPlan blocks = new BlockPlan(wood, helix.plan().supports());
+    BlockPlan blocks = helix.plan().supports().blocks().orElseThrow();
     blocks.blocks().forEach(block -> once.put(block.id(), figures.sawn(block.longSide())));
 
     List<String> boards =

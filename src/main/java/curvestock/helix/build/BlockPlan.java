@@ -23,6 +23,7 @@ public final class BlockPlan {
 
   private final WoodBlocks riser;
   private final List<Group> groups = new ArrayList<>();
+  private final List<Block> blocks;
   private final List<SupportRow> withoutRoom = new ArrayList<>();
 
   /**
@@ -35,6 +36,7 @@ public final class BlockPlan {
    * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
    * @param stockLength of a rectangle that it can be cut from: the height and what the sloping ends
    *     need
+   * @param between thickness of what lies between the roadbed and the block
    * @param onBase whether it stands on the base, with a square lower end; else both ends slope
    *     alike
    * @param rows where they stand
@@ -46,6 +48,7 @@ public final class BlockPlan {
       double slope,
       Length slopeCut,
       Length stockLength,
+      Length between,
       boolean onBase,
       List<SupportRow> rows,
       int count) {
@@ -62,13 +65,17 @@ public final class BlockPlan {
     }
   }
 
-  private record Group(Length height, double slope, Length slopeCut, List<SupportRow> rows) {
+  private record Group(
+      Length height, double slope, Length slopeCut, Length between, List<SupportRow> rows) {
     boolean onBase() {
       return rows.get(0).standsOnBase();
     }
 
-    boolean takes(SupportRow row, Length other, Length otherCut) {
-      return onBase() == row.standsOnBase() && near(height, other) && near(slopeCut, otherCut);
+    boolean takes(SupportRow row, Length other, Length otherCut, Length otherBetween) {
+      return onBase() == row.standsOnBase()
+          && near(height, other)
+          && near(slopeCut, otherCut)
+          && near(between, otherBetween);
     }
 
     Block block(int number) {
@@ -78,13 +85,14 @@ public final class BlockPlan {
           slope,
           slopeCut,
           height.plus(slopeCut.times(onBase() ? 0.5 : 1)),
+          between,
           onBase(),
           rows,
           rows.stream().mapToInt(row -> row.edges().supports()).sum());
     }
   }
 
-  public BlockPlan(WoodBlocks riser, SupportTable table) {
+  BlockPlan(WoodBlocks riser, SupportTable table) {
     this.riser = riser;
     for (SupportRow row : table.rows()) {
       Length height = heightUnder(row);
@@ -96,16 +104,20 @@ public final class BlockPlan {
     }
     groups.sort(
         Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
+    blocks = IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
+  }
+
+  /** From what a block stands on to what lies on it. */
+  public Length heightUnder(SupportRow row) {
+    return row.gap().minus(between(row));
   }
 
   /**
-   * From what a block stands on to what lies on it: under the plywood a splice plate, if one
-   * reaches there, then a cross piece, if the job has them. One block at an edge alone carries no
-   * cross piece.
+   * Under the plywood a splice plate, if one reaches there, then a cross piece, if the job has
+   * them. One block at an edge alone carries no cross piece.
    */
-  public Length heightUnder(SupportRow row) {
-    Length below = row.gap().minus(row.plate());
-    return takesCrossPiece(row) ? below.minus(riser.crossPiece()) : below;
+  private Length between(SupportRow row) {
+    return takesCrossPiece(row) ? row.plate().plus(riser.crossPiece()) : row.plate();
   }
 
   private static boolean takesCrossPiece(SupportRow row) {
@@ -114,12 +126,13 @@ public final class BlockPlan {
 
   private void add(SupportRow row, Length height, Length slopeCut) {
     for (Group group : groups) {
-      if (group.takes(row, height, slopeCut)) {
+      if (group.takes(row, height, slopeCut, between(row))) {
         group.rows().add(row);
         return;
       }
     }
-    groups.add(new Group(height, row.slope(), slopeCut, new ArrayList<>(List.of(row))));
+    groups.add(
+        new Group(height, row.slope(), slopeCut, between(row), new ArrayList<>(List.of(row))));
   }
 
   private static boolean near(Length a, Length b) {
@@ -128,12 +141,12 @@ public final class BlockPlan {
 
   /** Those on the base by height, then those between turns. */
   public List<Block> blocks() {
-    return IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
+    return blocks;
   }
 
   /** The block under the roadbed there, if there is one. */
   public Optional<Block> blockUnder(SupportRow row) {
-    return blocks().stream().filter(block -> block.rows().contains(row)).findFirst();
+    return blocks.stream().filter(block -> block.rows().contains(row)).findFirst();
   }
 
   /** Stations where no block is needed or none has room, because the roadbed lies on the base. */
@@ -143,15 +156,15 @@ public final class BlockPlan {
 
   /** All blocks. */
   public int count() {
-    return blocks().stream().mapToInt(Block::count).sum();
+    return blocks.stream().mapToInt(Block::count).sum();
   }
 
   /** A cross piece at each place, if the job has them, but where one edge alone is held. */
   public int crossPieces() {
     return riser.crossPiece().millimetres() > 0
         ? (int)
-            groups.stream()
-                .flatMap(group -> group.rows().stream())
+            blocks.stream()
+                .flatMap(block -> block.rows().stream())
                 .filter(BlockPlan::takesCrossPiece)
                 .count()
         : 0;
@@ -159,7 +172,7 @@ public final class BlockPlan {
 
   /** Blocks so tall and thin that they want a brace. */
   public List<Block> slender() {
-    return blocks().stream()
+    return blocks.stream()
         .filter(block -> block.height().compareTo(riser.width().times(SLENDER)) > 0)
         .toList();
   }
@@ -167,7 +180,7 @@ public final class BlockPlan {
   /** Lengths to cut from boards, one for each block. */
   public List<BoardCutting.Cut> cuts() {
     List<BoardCutting.Cut> cuts = new ArrayList<>();
-    for (Block block : blocks()) {
+    for (Block block : blocks) {
       for (int i = 0; i < block.count(); i++) {
         cuts.add(new BoardCutting.Cut(block.id(), block.longSide()));
       }

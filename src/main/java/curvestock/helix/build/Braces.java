@@ -64,9 +64,9 @@ public final class Braces {
     }
   }
 
-  public Braces(HelixSpec spec, WoodBlocks wood, SupportTable table) {
+  Braces(HelixSpec spec, WoodBlocks wood, SupportTable table) {
     this.wood = wood;
-    this.blocks = new BlockPlan(wood, table);
+    this.blocks = table.blocks().orElseThrow();
     this.slender = blocks.slender();
     this.table = table;
     this.line = table.line();

@@ -97,9 +97,9 @@ public final class ShoppingList {
   private void addRisers(List<Bridge> battens) {
     Riser riser = spec.supports().riser();
     if (riser instanceof Riser.WoodBlocks wood && wood.stock().isPresent()) {
-      BlockPlan blocks = new BlockPlan(wood, supports);
+      BlockPlan blocks = supports.blocks().orElseThrow();
       List<BoardCutting.Cut> cuts = new ArrayList<>(blocks.cuts());
-      List<BoardCutting.Cut> braces = new Braces(spec, wood, supports).cuts();
+      List<BoardCutting.Cut> braces = supports.braces().orElseThrow().cuts();
       cuts.addAll(braces);
       battens.forEach(bridge -> addBattens(cuts, bridge));
       long bridged = battens.stream().mapToLong(Bridge::count).sum();
@@ -136,7 +136,7 @@ public final class ShoppingList {
     if (riser instanceof Riser.WoodBlocks wood) {
       add(
           "cross pieces " + size(spec.ground().width(), wood.along(), wood.crossPiece()),
-          new BlockPlan(wood, supports).crossPieces(),
+          supports.blocks().orElseThrow().crossPieces(),
           Optional.empty(),
           "one across the blocks under the roadbed, at each support on each turn");
     }
@@ -172,24 +172,31 @@ public final class ShoppingList {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood) || !BlockScrews.hold(wood)) {
       return;
     }
-    List<BlockPlan.Block> blocks = new BlockPlan(wood, supports).blocks();
+    List<BlockPlan.Block> blocks = supports.blocks().orElseThrow().blocks();
     Map<String, Long> counts = new LinkedHashMap<>();
     Map<String, String> notes = new LinkedHashMap<>();
     Map<BlockScrews, Long> down = new LinkedHashMap<>();
-    blocks.forEach(
-        block ->
-            BlockScrews.down(spec, wood, block.height())
-                .ifPresent(size -> down.merge(size, (long) block.count(), Long::sum)));
+    Map<BlockScrews, Long> seams = new LinkedHashMap<>();
+    for (BlockPlan.Block block : blocks) {
+      long joined = BlockScrews.atSeams(spec, wood, joints, block);
+      BlockScrews.down(spec, wood, block)
+          .ifPresent(
+              size -> {
+                down.merge(size, (long) block.count(), Long::sum);
+                seams.merge(size, joined, Long::sum);
+              });
+    }
     down.forEach(
         (size, many) ->
             count(counts, notes, size, many, "one down into each of %s blocks".formatted(many)));
-    long seams = BlockScrews.atSeams(spec, wood, joints, supports);
-    count(
-        counts,
-        notes,
-        BlockScrews.down(spec, wood),
-        seams,
-        "a second one into each of the %s blocks that a joint sits on".formatted(seams));
+    seams.forEach(
+        (size, many) ->
+            count(
+                counts,
+                notes,
+                size,
+                many,
+                "a second one into each of the %s blocks that a joint sits on".formatted(many)));
     long lowest =
         blocks.stream().filter(BlockPlan.Block::onBase).mapToLong(BlockPlan.Block::count).sum();
     count(
@@ -205,7 +212,7 @@ public final class ShoppingList {
 
   private void countBraces(
       Riser.WoodBlocks wood, Map<String, Long> counts, Map<String, String> notes) {
-    List<Braces.Brace> braces = new Braces(spec, wood, supports).all();
+    List<Braces.Brace> braces = supports.braces().orElseThrow().all();
     for (boolean along : new boolean[] {false, true}) {
       long many = braces.stream().filter(brace -> brace.along() == along).count();
       String which = counted(many, "brace") + (along ? " along the track" : " across");
@@ -295,7 +302,7 @@ public final class ShoppingList {
   private double blockEnds() {
     return spec.supports().riser() instanceof Riser.WoodBlocks wood
         ? 2.0
-            * new BlockPlan(wood, supports).count()
+            * supports.blocks().orElseThrow().count()
             * wood.width().millimetres()
             * wood.along().millimetres()
         : 0;
@@ -303,7 +310,7 @@ public final class ShoppingList {
 
   private double crossPieceTops() {
     return spec.supports().riser() instanceof Riser.WoodBlocks wood
-        ? new BlockPlan(wood, supports).crossPieces()
+        ? supports.blocks().orElseThrow().crossPieces()
             * spec.ground().width().millimetres()
             * wood.along().millimetres()
         : 0;

@@ -35,8 +35,8 @@ public final class SmallParts {
       addPlates(spec, joints.all(), bridges);
     }
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood && wood.stock().isEmpty()) {
-      addBlocks(wood, new BlockPlan(wood, supports));
-      addBraces(wood, new Braces(spec, wood, supports));
+      addBlocks(wood, supports.blocks().orElseThrow());
+      addBraces(wood, supports.braces().orElseThrow());
     }
   }
 

@@ -51,7 +51,7 @@ class PlatesOnBlocksTest {
   }
 
   private static BlockPlan blocks(HelixPlan plan) {
-    return new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
+    return plan.supports().blocks().orElseThrow();
   }
 
   /** Where the turn and the one below climb steadily. */

@@ -212,8 +212,7 @@ class SupportTableTest {
   @Test
   void blocks_ofAHelix_growOnTheFirstTurnAndAreAlikeAbove() {
     HelixPlan plan = new SpecBuilder().ends(EndPlan.level(Length.ZERO, Length.ZERO)).plan();
-    BlockPlan blocks =
-        new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
+    BlockPlan blocks = plan.supports().blocks().orElseThrow();
 
     assertThat(blocks.blocks().stream().filter(block -> !block.onBase())).hasSize(1);
     assertThat(blocks.blocks().stream().filter(BlockPlan.Block::onBase)).hasSize(8);
@@ -239,8 +238,7 @@ class SupportTableTest {
                     Length.ZERO,
                     0.25))
             .plan();
-    BlockPlan blocks =
-        new BlockPlan((Riser.WoodBlocks) plan.spec().supports().riser(), plan.supports());
+    BlockPlan blocks = plan.supports().blocks().orElseThrow();
 
     // The ring's foot, and the lead before it.
     assertThat(blocks.withoutRoom()).hasSize(2);
