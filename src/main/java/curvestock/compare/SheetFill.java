@@ -9,6 +9,7 @@ import curvestock.plan.Plan;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Length;
 import java.util.Comparator;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -19,19 +20,18 @@ import java.util.stream.Stream;
 public record SheetFill(Layout layout, int byPattern, Bound bound) {
 
   /**
-   * Without a search: the pattern, or the fullest layout of the segment alone that a plan came
-   * upon.
+   * Without a search: the pattern, or the fullest layout that a plan came upon, with nothing but
+   * the segments left on it.
    *
    * @param pattern of the segment on the main sheet
    */
   static SheetFill known(Plan plan, Piece segment, Layout pattern) {
     SheetStock main = pattern.sheet();
     Layout fullest =
-        Stream.concat(
-                Stream.of(pattern),
-                plan.purchase().instance().layouts().stream()
-                    .filter(layout -> layout.sheet().equals(main))
-                    .filter(layout -> isOf(layout, segment)))
+        Stream.of(List.of(pattern), plan.purchase().instance().layouts(), plan.layouts())
+            .flatMap(List::stream)
+            .filter(layout -> layout.sheet().equals(main))
+            .map(layout -> only(segment, layout))
             .max(Comparator.comparingInt(layout -> layout.placements().size()))
             .orElseThrow();
     Bound bound =
@@ -43,8 +43,11 @@ public record SheetFill(Layout layout, int byPattern, Bound bound) {
     return new SheetFill(fullest, pattern.placements().size(), bound);
   }
 
-  private static boolean isOf(Layout layout, Piece segment) {
-    return layout.placements().stream().allMatch(each -> alike(each.piece(), segment));
+  private static Layout only(Piece segment, Layout layout) {
+    return new Layout(
+        layout.sheet(),
+        layout.cutting(),
+        layout.placements().stream().filter(each -> alike(each.piece(), segment)).toList());
   }
 
   /** Plans may lay pieces with their holes, which packing does not look at. */

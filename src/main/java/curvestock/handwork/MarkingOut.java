@@ -9,6 +9,7 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -55,19 +56,19 @@ public final class MarkingOut {
                 home.apply(arc.middle())));
       }
     }
-    List<Point> holes = outline.holes().stream().map(Loop::edges).map(MarkingOut::middle).toList();
-    return new PieceMarks(
-        index, placement, corners, arcs, holes.stream().map(home::apply).toList());
+    List<PieceMarks.Hole> holes = new ArrayList<>();
+    for (Loop hole : outline.holes()) {
+      if (hole.edges().get(0) instanceof Arc rim) {
+        Length diameter = Length.ofMillimetres(2 * rim.radius());
+        holes.add(new PieceMarks.Hole(home.apply(rim.centre()), diameter));
+      }
+    }
+    return new PieceMarks(index, placement, corners, arcs, holes);
   }
 
   /** One that bows out by less than a pencil's line is as good as straight, and needs no pivot. */
   private static boolean isCurved(Arc arc) {
     return arc.radius() * (1 - Math.cos(Math.min(Math.PI, Math.abs(arc.sweep()) / 2)))
         > PENCIL_LINE;
-  }
-
-  /** Of a round hole its middle; of any other its first corner. */
-  private static Point middle(List<Edge> rim) {
-    return rim.get(0) instanceof Arc arc ? arc.centre() : rim.get(0).start();
   }
 }

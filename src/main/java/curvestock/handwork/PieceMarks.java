@@ -2,6 +2,7 @@ package curvestock.handwork;
 
 import curvestock.geometry.Point;
 import curvestock.layout.Placement;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,10 +12,13 @@ import java.util.List;
  * @param index of the piece in its layout
  * @param corners of its outer loop, counter-clockwise; corner 0 is A on every drawing
  * @param arcs of its outer loop, in order
- * @param holes middles of the round holes through it
+ * @param holes the round holes through it
  */
 public record PieceMarks(
-    int index, Placement placement, List<Point> corners, List<ArcMark> arcs, List<Point> holes) {
+    int index, Placement placement, List<Point> corners, List<ArcMark> arcs, List<Hole> holes) {
+
+  /** A round hole, as it lies on the sheet. */
+  public record Hole(Point centre, Length diameter) {}
 
   public PieceMarks {
     corners = List.copyOf(corners);

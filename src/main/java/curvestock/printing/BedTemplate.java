@@ -15,7 +15,6 @@ import curvestock.geometry.Point;
 import curvestock.geometry.Pose;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
-import curvestock.helix.build.Hole;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.LapEnd;
 import curvestock.helix.build.PieceKind;
@@ -25,6 +24,7 @@ import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.piece.Shape;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
@@ -134,14 +134,15 @@ final class BedTemplate {
   private void draw() {
     Outline outline = kind.blank().outline().at(piece.pose());
     new SupportsBelow(plan, pieces, view, paper, notes).draw();
-    for (Loop loop : outline.loops().toList()) {
+    Shape shape = kind.demand().piece().shape();
+    for (Loop loop : shape.outline().at(piece.pose()).loops().toList()) {
       paper.area(placed(loop.edges()), "none", CUT);
     }
     for (Length radius : ground.trackRadii()) {
       double outwards = radius.minus(ground.bedRadius()).millimetres();
       paper.line(placed(figure.besideLine(piece.cutFrom(), piece.cutTo(), outwards)), TRACK);
     }
-    holes();
+    DrillCrosses.draw(shape, piece.pose().then(view), ruler, paper).ifPresent(notes::add);
     joints();
     words();
     letters = CornerLetters.draw(outline.at(view), paper, Ruler.forHand(ruler.style()));
@@ -157,26 +158,6 @@ final class BedTemplate {
 
   private void across(double at, Pen pen) {
     paper.line(beside(at, -half), beside(at, half), pen);
-  }
-
-  private void holes() {
-    for (Hole hole : kind.holes()) {
-      Point centre = view.apply(piece.pose().apply(hole.centre()));
-      double radius = hole.diameter().millimetres() / 2;
-      paper.circle(centre, radius, "none", CUT);
-      double arm = radius + 4;
-      paper.line(centre.minus(new Point(arm, 0)), centre.plus(new Point(arm, 0)), FINE);
-      paper.line(centre.minus(new Point(0, arm)), centre.plus(new Point(0, arm)), FINE);
-      Point beside = centre.plus(new Point(0.8 * radius + 1, 0.8 * radius + 2));
-      paper.text(ruler.given(hole.diameter()), beside, 2.5, Anchor.START, false);
-    }
-    if (!kind.holes().isEmpty()) {
-      notes.add(
-          kind.holes().size()
-              + " holes of "
-              + ruler.given(kind.holes().get(0).diameter())
-              + " for the rods: drill them before you cut the outline.");
-    }
   }
 
   // Joints.

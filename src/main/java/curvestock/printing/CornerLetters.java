@@ -16,16 +16,20 @@ final class CornerLetters {
 
   private static final double SIZE = 4.4;
   private static final double INSET = 9;
+  private static final double TICK = 3;
 
   /** More distances than these nobody measures. */
   private static final int MOST_MEASURED = 10;
 
   private CornerLetters() {}
 
-  /** Draws the letters, and says how far corners are apart: neighbours, and others from A. */
+  /**
+   * Draws the letters and ticks, and says how far corners are apart: neighbours, and others from A.
+   */
   static String draw(Outline outline, Paper paper, Ruler ruler) {
     List<Point> corners = new ArrayList<>();
     outline.outer().edges().forEach(edge -> corners.add(edge.start()));
+    SmoothTicks.draw(outline.outer().edges(), TICK, paper);
     Box box = outline.box();
     int count = corners.size();
     List<String> measures = new ArrayList<>();
@@ -54,7 +58,8 @@ final class CornerLetters {
     }
     return "When the pages are taped together, measure straight from corner to corner: "
         + String.join(", ", measures)
-        + ".";
+        + "."
+        + (SmoothTicks.has(outline.outer().edges()) ? " " + SmoothTicks.NOTE : "");
   }
 
   /** Beside the corner, inside the piece where that can be had. */

@@ -24,6 +24,7 @@ final class CornerPicture {
   private static final Pen LINE = Pen.of(Ink.CUT, 0.25);
   private static final Pen HOLE = Pen.of(Ink.CUT, 0.15);
   private static final double SIZE = 2.4;
+  private static final double TICK = 1;
 
   /** Kept free around the piece for letters beside it. */
   private static final double RIM = 5;
@@ -79,6 +80,7 @@ final class CornerPicture {
         middle.minus(new Point(box.minX() + box.maxX(), box.minY() + box.maxY()).times(factor / 2));
     List<Edge> outer = Miniature.small(outline.outer().edges(), factor, shift);
     page.area(outer, Ink.PIECE, LINE);
+    SmoothTicks.draw(outer, TICK, page);
     List<Box> set = new ArrayList<>();
     int number = 1;
     for (Loop hole : outline.holes()) {

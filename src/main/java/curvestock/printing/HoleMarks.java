@@ -2,8 +2,11 @@ package curvestock.printing;
 
 import curvestock.geometry.Point;
 import curvestock.handwork.PieceMarks;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /** Where the holes of a kind of pieces are drilled. */
@@ -24,12 +27,15 @@ final class HoleMarks {
   }
 
   /**
-   * Of a single piece where each hole lies on the sheet; of several alike ones how far each lies
-   * from two corners, which holds for all of them.
+   * The diameter of the holes; of a single piece where each hole lies on the sheet; of several
+   * alike ones how far each lies from two corners, which holds for all of them.
    */
   void write(List<PieceMarks> same, List<String> labels) {
     PieceMarks first = same.get(0);
     int count = first.holes().size();
+    if (count > 0) {
+      flow.lead(diameters(first));
+    }
     if (count > 0 && same.size() > 1) {
       flow.lead(
           "The holes are the same on all "
@@ -40,7 +46,8 @@ final class HoleMarks {
       grid(
           "Hole",
           IntStream.range(0, count)
-              .mapToObj(i -> struck(first, Integer.toString(i + 1), first.holes().get(i), all))
+              .mapToObj(
+                  i -> struck(first, Integer.toString(i + 1), first.holes().get(i).centre(), all))
               .toList());
       return;
     }
@@ -52,9 +59,26 @@ final class HoleMarks {
         head.add("y (" + ruler.unit() + ")");
       }
       List<String> row = new ArrayList<>(List.of(labels.get(first.index())));
-      first.holes().subList(from, to).forEach(hole -> add(row, hole));
+      first.holes().subList(from, to).forEach(hole -> add(row, hole.centre()));
       flow.grid(head, List.of(row));
     }
+  }
+
+  /** Which holes have which only where they differ. */
+  private String diameters(PieceMarks mark) {
+    Map<Length, List<String>> numbers = new TreeMap<>();
+    for (int i = 0; i < mark.holes().size(); i++) {
+      numbers
+          .computeIfAbsent(mark.holes().get(i).diameter(), any -> new ArrayList<>())
+          .add(Integer.toString(i + 1));
+    }
+    boolean alike = numbers.size() == 1;
+    List<String> told = new ArrayList<>();
+    numbers.forEach(
+        (diameter, those) ->
+            told.add(
+                ruler.given(diameter) + (alike ? "" : " for hole " + String.join(", ", those))));
+    return "Hole diameter: " + String.join("; ", told) + ".";
   }
 
   /** The corners that a table of places leaves out, by their distances from those it has. */

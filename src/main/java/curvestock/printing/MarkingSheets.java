@@ -114,7 +114,12 @@ public final class MarkingSheets {
         "Mark the corners, swing the arcs from the pivot, and draw what is straight along a straightedge. Draw every arc on the sheet before the"
             + " first cut, because some pivots are on other pieces. M is the point halfway along the outer"
             + " arc, or along the longest if there are several. With the corners and M you can line up a"
-            + " template; no pivot needed.");
+            + " template; no pivot needed."
+            + (marks.stream()
+                    .map(mark -> mark.placement().outline().outer().edges())
+                    .anyMatch(SmoothTicks::has)
+                ? " " + SmoothTicks.NOTE
+                : ""));
     flow.paragraph(pivotsOnGoodWood(marks));
     Map<Piece, List<PieceMarks>> kinds = new LinkedHashMap<>();
     marks.forEach(

@@ -1,6 +1,5 @@
 package curvestock.printing;
 
-import curvestock.answer.Figures;
 import curvestock.drawing.Ink;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
@@ -14,14 +13,11 @@ import curvestock.geometry.Pose;
 import curvestock.geometry.Segment;
 import curvestock.piece.AnnularSector;
 import curvestock.piece.Demand;
-import curvestock.piece.Drilled;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 
 /** The template of a piece of which only the outline is known: listed pieces, plates, bases. */
 final class PlainTemplate {
@@ -30,10 +26,6 @@ final class PlainTemplate {
   private static final Pen CENTRE = new Pen(Ink.MARK, 0.25, "12 3 2 3");
   private static final Pen TICK = Pen.of(Ink.MARK, 0.15);
   private static final double LETTERS = 4;
-  private static final double SMALL_LETTERS = 2.5;
-
-  /** How far the arms of a cross reach beyond its hole, in millimetres. */
-  private static final double ARM = 4;
 
   private final Piece piece;
   private final int count;
@@ -62,7 +54,7 @@ final class PlainTemplate {
     for (Loop loop : outline.loops().toList()) {
       paper.area(loop.edges(), "none", CUT);
     }
-    holes(view);
+    DrillCrosses.draw(piece.shape(), view, ruler, paper).ifPresent(notes::add);
     Point middle = new Point(0, 0);
     if (piece.shape().blank() instanceof AnnularSector sector) {
       middle = view.apply(new Point(sector.radius().millimetres(), 0));
@@ -78,33 +70,6 @@ final class PlainTemplate {
       notes.add(CornerLetters.draw(outline, paper, Ruler.forHand(ruler.style())));
     }
     return new PaperTemplate(piece.id(), piece.id() + ", " + piece.name(), count, notes, paper);
-  }
-
-  /** A cross through each small hole, and its diameter beside it. */
-  private void holes(Pose view) {
-    if (!(piece.shape() instanceof Drilled whole)) {
-      return;
-    }
-    Map<Length, Integer> sizes = new TreeMap<>();
-    for (Loop rim : whole.drilled()) {
-      if (rim.edges().get(0) instanceof Arc arc) {
-        Point centre = view.apply(arc.centre());
-        Length diameter = Length.ofMillimetres(2 * arc.radius());
-        double arm = arc.radius() + ARM;
-        paper.line(centre.minus(new Point(arm, 0)), centre.plus(new Point(arm, 0)), TICK);
-        paper.line(centre.minus(new Point(0, arm)), centre.plus(new Point(0, arm)), TICK);
-        Point beside = centre.plus(new Point(0, arc.radius() + 1));
-        paper.text(ruler.given(diameter), beside, SMALL_LETTERS, Anchor.MIDDLE, false);
-        sizes.merge(diameter, 1, Integer::sum);
-      }
-    }
-    sizes.forEach(
-        (diameter, number) ->
-            notes.add(
-                Figures.count(number, "hole")
-                    + " of "
-                    + ruler.given(diameter)
-                    + " diameter: drill at the crosses before you cut the outline."));
   }
 
   private boolean sector() {

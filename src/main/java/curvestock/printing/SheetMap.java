@@ -5,17 +5,16 @@ import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
 import curvestock.drawing.TextWidth;
-import curvestock.geometry.Arc;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
-import curvestock.geometry.Segment;
 import curvestock.handwork.ArcMark;
 import curvestock.handwork.CuttingOrder.Rip;
 import curvestock.handwork.PieceMarks;
 import curvestock.layout.Layout;
+import java.util.ArrayList;
 import java.util.List;
 
 /** A sheet made small: pieces with their numbers and lettered corners, pivots, straight cuts. */
@@ -28,6 +27,13 @@ final class SheetMap {
 
   /** Pieces smaller than this on the page, in millimetres, have no lettered corners. */
   private static final double ROOM_FOR_LETTERS = 4.5;
+
+  private static final double TICK = 1;
+
+  /** How far a letter stands from its corner, in millimetres, and degrees to the side of a hole. */
+  private static final double[] AWAY = {2.2, 3, 3.8};
+
+  private static final int[] TURNS = {0, 20, -20, 40, -40};
 
   /** Steps of the grid in which the roomiest place is looked for. */
   private static final int GRID = 24;
@@ -90,15 +96,14 @@ final class SheetMap {
   }
 
   private void letters(PieceMarks marks) {
-    Point centre = centre(marks);
     double side = smallSide(marks) * factor;
-    boolean lettered = marks.corners().size() <= 8 && side >= ROOM_FOR_LETTERS;
-    for (int i = 0; i < marks.corners().size() && lettered; i++) {
-      Point corner = marks.corners().get(i);
-      Point inwards = centre.minus(corner);
-      double step = Math.min(2.2 / factor, inwards.norm() / 3);
-      Point stand = corner.plus(inwards.times(step / Math.max(1, inwards.norm())));
-      page.text(PieceMarks.letter(i), place(stand), Legible.SMALLEST, Anchor.MIDDLE, false);
+    if (marks.corners().size() <= MarkingSheets.MOST_CORNERS && side >= ROOM_FOR_LETTERS) {
+      List<Edge> outer = small(marks.placement().outline().outer());
+      SmoothTicks.draw(outer, TICK, page);
+      for (int i = 0; i < outer.size(); i++) {
+        Point stand = beside(i, outer, marks);
+        page.text(PieceMarks.letter(i), stand, Legible.SMALLEST, Anchor.MIDDLE, false);
+      }
     }
     for (ArcMark arc : marks.pivots()) {
       Point pivot = place(arc.pivot());
@@ -111,6 +116,29 @@ final class SheetMap {
         page.text(name, pivot.plus(new Point(1.5, 1.4)), Legible.SMALLEST, Anchor.START, false);
       }
     }
+  }
+
+  /** Where a corner's letter stands: within the corner, but on none of the piece's holes. */
+  private Point beside(int corner, List<Edge> outer, PieceMarks marks) {
+    Point before = outer.get((corner + outer.size() - 1) % outer.size()).endDirection();
+    Point along = before.plus(outer.get(corner).startDirection());
+    double inwards = along.angle() + Math.PI / 2;
+    List<Point> stands = new ArrayList<>();
+    for (int turn : TURNS) {
+      for (double away : AWAY) {
+        Point step = Point.polar(away, inwards + Math.toRadians(turn));
+        stands.add(outer.get(corner).start().plus(step));
+      }
+    }
+    return stands.stream()
+        .filter(stand -> marks.holes().stream().allMatch(hole -> clear(stand, hole)))
+        .findFirst()
+        .orElse(stands.get(0));
+  }
+
+  private boolean clear(Point stand, PieceMarks.Hole hole) {
+    double rim = hole.diameter().millimetres() / 2 * factor;
+    return place(hole.centre()).distance(stand) > rim + Legible.SMALLEST / 2;
   }
 
   /** The label, or as much of its end as has room: block-34-2, 34-2, or 2. */
@@ -162,17 +190,13 @@ final class SheetMap {
   private void outline(Outline outline, String fill, Pen pen) {
     int loop = 0;
     for (Loop one : outline.loops().toList()) {
-      List<Edge> edges = one.edges().stream().map(this::small).toList();
-      page.area(edges, loop == 0 ? fill : "#ffffff", pen);
+      page.area(small(one), loop == 0 ? fill : "#ffffff", pen);
       loop++;
     }
   }
 
-  private Edge small(Edge edge) {
-    if (edge instanceof Arc arc) {
-      return new Arc(at(arc.centre()), arc.radius() * factor, arc.startAngle(), arc.sweep());
-    }
-    return new Segment(at(edge.start()), at(edge.end()));
+  private List<Edge> small(Loop loop) {
+    return Miniature.small(loop.edges(), factor, shift);
   }
 
   private Point at(Point inSheet) {

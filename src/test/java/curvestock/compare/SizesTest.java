@@ -3,16 +3,23 @@ package curvestock.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curvestock.answer.DemoPlans;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.layout.Layout;
 import curvestock.packing.Effort;
 import curvestock.packing.Packers;
+import curvestock.piece.Piece;
 import curvestock.plan.Plan;
 import curvestock.plan.PlanListener;
 import curvestock.plan.Planner;
 import curvestock.units.Angle;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class SizesTest {
 
@@ -78,5 +85,30 @@ class SizesTest {
     assertThat(sizes.best(looks.subList(1, 2), List.of(option)).orElseThrow().best())
         .isEqualTo(quarters);
     assertThat(sizes.compared(List.of(option), List.of(), false).best()).contains(option);
+  }
+
+  private static Stream<Path> helices() {
+    return DemoPlans.files().stream().filter(file -> DemoPlans.job(file).structure().isPresent());
+  }
+
+  /** Segments lie on a sheet together with end pieces too, where a search may find most room. */
+  @ParameterizedTest
+  @MethodSource("helices")
+  void perSheet_isNoLessThanWhatASheetOfThePlanHolds(Path file) throws Exception {
+    Plan plan = DemoPlans.plan(file);
+    Sizes all = Sizes.of(plan.job(), Packers.FORGETFUL);
+    Division own = all.divisions().stream().filter(all::isOwn).findFirst().orElseThrow();
+    Piece segment = all.planned(own, plan).segment();
+
+    for (Layout layout : plan.layouts()) {
+      Layout nothing = new Layout(layout.sheet(), layout.cutting(), List.of());
+      SheetFill fill = SheetFill.known(plan, segment, nothing);
+      long held =
+          layout.pieces().stream()
+              .filter(piece -> piece.shape().blank().equals(segment.shape().blank()))
+              .count();
+      assertThat((long) fill.count()).isGreaterThanOrEqualTo(held);
+      assertThat(fill.bound().count()).isGreaterThanOrEqualTo(fill.count());
+    }
   }
 }

@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.answer.Answer;
 import curvestock.answer.BenchWords;
@@ -10,6 +11,9 @@ import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Words;
 import curvestock.drawing.PaperSize;
 import curvestock.geometry.Box;
+import curvestock.geometry.Edge;
+import curvestock.geometry.Loop;
+import curvestock.geometry.Segment;
 import curvestock.helix.HelixOrder;
 import curvestock.job.Job;
 import curvestock.plan.Plan;
@@ -18,9 +22,12 @@ import curvestock.report.TextPaper;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
@@ -110,6 +117,67 @@ class PapersOfTheDefaultJobTest {
       String text = text(PaperTemplates.pdf(template, JOB, PaperSize.LETTER, SpareFonts.NONE));
       assertThat(text.contains("before the others")).isEqualTo(template.count() > 1);
     }
+  }
+
+  /** By hand: R1 is 32 in of straight, then an arc, so B and E are 32 in from the end A to F. */
+  @Test
+  void pattern_ofAPieceWithALead_ticksWhereTheArcBegins() {
+    for (PaperTemplate template : PaperTemplates.templates(JOB)) {
+      List<Edge> cut =
+          template.drawing().things().stream()
+              .filter(Paper.Shape.class::isInstance)
+              .map(Paper.Shape.class::cast)
+              .filter(Paper.Shape::closed)
+              .map(Paper.Shape::edges)
+              .max(Comparator.comparingDouble(edges -> new Loop(edges).perimeter()))
+              .orElseThrow();
+      List<Edge> ticks =
+          template.drawing().things().stream()
+              .filter(Paper.Shape.class::isInstance)
+              .map(thing -> ((Paper.Shape) thing).edges())
+              .filter(edges -> edges.size() == 1 && Math.abs(edges.get(0).length() - 6) < 1e-9)
+              .map(edges -> edges.get(0))
+              .toList();
+      boolean lead = template.title().contains("straight");
+      assertThat(ticks).hasSize(lead ? 2 : 0);
+      assertThat(String.join(" ", template.notes()).contains(SmoothTicks.NOTE)).isEqualTo(lead);
+      for (Edge tick : ticks) {
+        assertThat(cut)
+            .anySatisfy(
+                edge -> {
+                  assertThat(edge).isInstanceOf(Segment.class);
+                  assertThat(edge.length()).isCloseTo(32 * 25.4, within(1e-6));
+                  double near =
+                      Math.min(
+                          edge.start().distance(tick.middle()), edge.end().distance(tick.middle()));
+                  assertThat(near).isLessThan(1e-6);
+                });
+      }
+    }
+  }
+
+  /** The built-in job has two pieces with a lead, each with two such points. */
+  @Test
+  void markingOut_ticksWhereTheArcBegins_andSaysSo() throws IOException {
+    Plan plan = DemoPlans.plan(DEFAULT);
+    byte[] pdf = MarkingSheets.pdf(plan, SpareFonts.NONE);
+    long sheets =
+        plan.layouts().stream()
+            .filter(
+                layout ->
+                    layout.placements().stream()
+                        .anyMatch(each -> each.piece().name().contains("straight")))
+            .count();
+    int ticks = 0;
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      for (PDPage page : document.getPages()) {
+        for (PdfLines.Line line : PdfLines.of(page)) {
+          ticks += Math.abs(line.length() - 2) < 0.01 ? 1 : 0;
+        }
+      }
+    }
+    assertThat(ticks).isEqualTo(4);
+    assertThat(text(pdf).split(Pattern.quote(SmoothTicks.NOTE), -1)).hasSize((int) sheets + 1);
   }
 
   private static Answer answer() {

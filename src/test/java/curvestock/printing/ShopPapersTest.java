@@ -27,6 +27,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -111,6 +112,20 @@ class ShopPapersTest {
       }
     }
     assertThat(text).contains("order of cutting", "keep it as the template", "chord");
+  }
+
+  /** A rod's hole cannot be drilled from its place alone: a bit has to be chosen. */
+  @Test
+  void markingOut_ofDrilledPieces_tellsWhatToDrill() throws IOException {
+    String text = text(MarkingSheets.pdf(plan, SpareFonts.NONE));
+
+    for (PieceKind kind : order().plan().roadbed().kinds()) {
+      String diameter = job.style().formatGiven(kind.holes().get(0).diameter());
+      assertThat(text)
+          .containsPattern(
+              "(?s)%s, %s.*?\\RHole diameter: %s\\.\\R(The holes are the same|Piece hole 1 x)"
+                  .formatted(kind.id(), Pattern.quote(kind.name()), Pattern.quote(diameter)));
+    }
   }
 
   /** To the half millimetre, without needless zeros. */
