@@ -250,7 +250,7 @@ public final class HelixWords {
     String turns = Figures.decimal(climb.turns(), 3);
     String each = about(climb.risePerTurn());
     return rest > SEEN
-        ? "%s in %s turns (%s a turn) and %s on the leads"
+        ? "%s over %s turns (%s a turn) and %s on the leads"
             .formatted(
                 figures.length(Length.ofMillimetres(ring)),
                 turns,

@@ -223,7 +223,7 @@ class PapersAgreeTest {
               job.cutting(),
               new TestCut.Joint(Optional.empty(), Optional.empty(), Optional.empty()),
               job.machine());
-      String words = String.join(" ", cut.words(job.style()));
+      String words = String.join(" ", cut.words(job.style(), Optional.empty()));
 
       assertThat(words).contains("from scrap").doesNotContain("offcut");
       assertThat(words)
