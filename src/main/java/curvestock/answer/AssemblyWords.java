@@ -32,11 +32,11 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Glue only when every height of the turn is right, except at the joint at the top of the turn: leave that joint dry, and do not measure there, until the next turn's first piece is on. "
+        "Get every height of the turn right before you glue. Leave the joint at the top of the turn dry: check its height once the next turn's first piece is on it, and put it right there. "
             + (blocks
-                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw the lowest ones to the base. Put the pieces back in order, with glue on the blocks and in the joints. "
+                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw any that stand on the base to it. Put the pieces back in order, with glue on the blocks and in the joints. "
                     + (reachesOn()
-                        ? "Before you put on the last piece, screw the first one down at S1 and glue the blocks for the end of the last piece on top of it. "
+                        ? "Before the last piece goes on, screw the first piece down at S1. Then glue onto it the blocks that will carry the end of the last piece. "
                         : "")
                     + "Clamp the joints and drive the screws down into the blocks."
                     + (reachesOn() ? "" : " The next turn's blocks go on over the screws.")
@@ -44,7 +44,7 @@ public final class AssemblyWords {
             + (plan.stations().hasStrips()
                 ? " Fit each edge strip once all the pieces that it touches are glued down."
                 : "")
-            + " Lay the track and run a train over it before the next turn goes on, and your tallest train under that turn once it is on.");
+            + " Lay the track and run a train over it before you add the next turn. Once that turn is on, run your tallest train under it.");
   }
 
   /** Whether some piece rests on a support of the next turn too. */

@@ -11,7 +11,7 @@ final class AssumedWords {
   private static final Map<String, String> NAMES =
       Map.ofEntries(
           Map.entry("direction", "direction of climb"),
-          Map.entry("entry", "where the track enters"),
+          Map.entry("entry", "direction of the entry"),
           Map.entry("heights.underlay", "thickness of the underlay"),
           Map.entry("heights.ties", "height of the ties"),
           Map.entry("heights.rail", "height of the rail"),

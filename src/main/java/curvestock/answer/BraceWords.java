@@ -52,7 +52,7 @@ final class BraceWords {
             .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "Brace along the track too, at each edge, on the side of the blocks that faces the other edge: %s. %s"
+          "Brace along the track too, against the inside faces of the blocks, %s. Where two braces meet, trim one to fit. %s"
               .formatted(Figures.list(along), fastened(BlockScrews.brace(wood, true))));
     }
     String alone = alone(blocks, braces);
@@ -67,9 +67,10 @@ final class BraceWords {
     return screws
         .map(
             size ->
-                "Glue it on, drill, and drive one %s screw through each end into the block."
+                "Drill, and screw it on dry with one %s screw at each end. Glue it when the heights are right."
                     .formatted(size.name()))
-        .orElse("Glue it on and clamp it until dry; a screw would split the wood.");
+        .orElse(
+            "Glue it when the heights are right, and clamp it until dry: a screw would split the wood.");
   }
 
   /** Tall blocks that no brace holds. */

@@ -40,12 +40,14 @@ public final class HaveReady {
   }
 
   private String toBuild(HelixSpec spec, Building building) {
-    List<String> things = new ArrayList<>(List.of("tape measure", "level", "drill"));
+    List<String> things = new ArrayList<>(List.of("tape measure", "level"));
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
       things.add("mitre saw with a stop");
-      if (BlockScrews.hold(wood)) {
+      if (!BlockScrews.hold(wood)) {
+        things.add("drill");
+      } else {
         things.add(
-            "%s bits, a countersink and a screwdriver"
+            "drill with %s bits and a countersink"
                 .formatted(
                     building.plan().supports().blocks().orElseThrow().blocks().stream()
                         .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
@@ -55,9 +57,11 @@ public final class HaveReady {
                                     size.clearanceHole(figures.isImperial()),
                                     size.pilotHole(figures.isImperial())))
                         .distinct()
-                        .collect(Collectors.joining(", "))));
+                        .collect(Collectors.joining(" and "))));
+        things.add("screwdriver");
       }
     } else {
+      things.add("drill");
       things.add("hacksaw and file for the rods");
       things.add("two wrenches for the nuts");
     }
@@ -67,7 +71,7 @@ public final class HaveReady {
     things.add("glue brush and rags");
     things.add(
         building.plan().stations().hasStrips()
-            ? "clamps for the joints and along each edge strip"
+            ? "clamps for the joints and the edge strips"
             : "clamps for the joints");
     things.add("pencil for the numbers");
     return "To build: " + String.join(", ", things) + ".";

@@ -169,8 +169,8 @@ public final class HelixWords {
   private static Optional<String> quoted(Stream<String> texts) {
     return texts.anyMatch(each -> each.contains(QUOTED))
         ? Optional.of(
-            "'As quoted elsewhere': the figure comes from a text that quotes it. Check the original if it"
-                + " matters to you.")
+            "'As quoted elsewhere': taken from another text that quotes the original. Check the original if"
+                + " it matters to you.")
         : Optional.empty();
   }
 

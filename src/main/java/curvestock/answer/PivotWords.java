@@ -36,7 +36,7 @@ public final class PivotWords {
 
   /** Pieces whose arcs end where the piece goes on. */
   static String stops(List<String> pieces) {
-    return "On %s %s, stop the trammel where each arc ends: past that point the edge is no longer part of the arc. The marking-out sheets give the corners where each arc starts and stops."
+    return "On %s %s, stop the trammel where each arc ends: past that point the edge is no longer part of the arc. The marking-out sheets show where each arc starts and stops."
         .formatted(pieces.size() == 1 ? "piece" : "pieces", Figures.list(pieces));
   }
 

@@ -396,7 +396,7 @@ public final class HelixPlanDrawing {
       paragraphs.add("Narrow bars at the joints, outside both edges: side plates.");
     }
     if (plan.stations().hasStrips()) {
-      paragraphs.add("Dark bands outside the edge: edge strips, where a support is left out.");
+      paragraphs.add("Heavy bands outside the edge: edge strips, where a support is left out.");
     }
     if (plan.stations().bridges().stream()
         .anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {

@@ -74,7 +74,7 @@ public final class PacketGuide {
               "sheets/sheet-\\d+-.*\\.svg",
               "each sheet for the machine, at true size in millimetres; if there is a flip file, it is run"
                   + " first, with the sheet face down: see machine.txt"),
-          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the end of the file name tells the unit"),
+          Entry.of(MACHINE, ".*\\.dxf", "the same as DXF; the file name ends with the unit"),
           Entry.of(MACHINE, "sheets/.*", "further drawings of the sheets"),
           Entry.of(BUILD, "helix-plan\\.(svg|png)", "the helix from above"),
           Entry.of(BUILD, "helix-side\\.(svg|png)", "the helix rolled out flat, with its heights"),
@@ -121,7 +121,7 @@ public final class PacketGuide {
     boolean footprint = paths.contains("footprint.pdf");
     if (paths.stream().anyMatch(path -> path.startsWith("patterns/"))) {
       lines.add(
-          "Print the patterns%s at 100 %%: they are full size. The other papers are not."
+          "Print the patterns%s at 100 %%: they are full size. Nothing else is."
               .formatted(footprint ? " and the footprint" : ""));
     }
     unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));

@@ -189,6 +189,6 @@ class HelixFiguresTest {
           .anySatisfy(radius -> assertThat(radius).isCloseTo(edge + thick, within(1e-6)));
     }
     assertThat(HelixPlanDrawing.svg(plan, title()).replaceAll("<[^>]*>\\s*", " "))
-        .contains("Dark bands outside the edge: edge strips");
+        .contains("Heavy bands outside the edge: edge strips");
   }
 }
