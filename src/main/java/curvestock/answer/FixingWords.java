@@ -71,10 +71,16 @@ public final class FixingWords {
     BlockScrews down = BlockScrews.down(spec, wood);
     BlockScrews foot = BlockScrews.foot(wood);
     boolean across = wood.crossPiece().millimetres() > 0;
+    boolean plated =
+        helix.plan().supports().rows().stream().anyMatch(row -> row.plate().millimetres() > 0);
     return "Blocks: glue both ends. Drill a clearance hole of "
         + down.clearanceHole(figures.isImperial())
         + " through the roadbed"
-        + (across ? " and the cross piece under it, " : ", ")
+        + (plated
+            ? across
+                ? ", any splice plate and the cross piece under it, "
+                : " and any splice plate under it, "
+            : across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
         + (across ? " from their edge" : " from its edge")
         + " on the line of the support, then a pilot hole of "
@@ -86,34 +92,67 @@ public final class FixingWords {
         + " Drive one more"
         + (down.equals(foot) ? "" : ", " + foot.name() + ",")
         + " at an angle through the foot of each block that stands on the base."
-        + lowBlocks(wood, down)
+        + otherBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
   }
 
   /** Where two pieces butt on a block, a screw in the middle would hold neither. */
   private String atSeams(Riser.WoodBlocks wood) {
-    return BlockScrews.atSeams(spec, wood, helix.plan().joints(), helix.plan().supports()) == 0
+    return blocks().stream()
+            .allMatch(block -> BlockScrews.atSeams(spec, wood, helix.plan().joints(), block) == 0)
         ? ""
         : " Where a joint sits on a block, drive two there, one into each piece, "
             + figures.length(wood.along().times(0.25))
             + " from the seam.";
   }
 
-  /** Blocks so low that the screw would come out below. */
-  private String lowBlocks(Riser.WoodBlocks wood, BlockScrews usual) {
-    Map<String, List<String>> sizes = new LinkedHashMap<>();
-    for (BlockPlan.Block block : helix.plan().supports().blocks().orElseThrow().blocks()) {
-      Optional<BlockScrews> size = BlockScrews.down(spec, wood, block.height());
+  private List<BlockPlan.Block> blocks() {
+    return helix.plan().supports().blocks().orElseThrow().blocks();
+  }
+
+  /** Blocks that a plate lies on, or so low that the screw would come out below. */
+  private String otherBlocks(Riser.WoodBlocks wood, BlockScrews usual) {
+    Map<String, List<String>> longer = new LinkedHashMap<>();
+    Map<String, List<String>> shorter = new LinkedHashMap<>();
+    for (BlockPlan.Block block : blocks()) {
+      Optional<BlockScrews> size = BlockScrews.down(spec, wood, block);
       if (!size.equals(Optional.of(usual))) {
-        String words = size.map(each -> "a " + each.name() + " screw").orElse("glue alone");
-        sizes.computeIfAbsent(words, key -> new ArrayList<>()).add(block.id());
+        boolean more = size.filter(each -> each.length().compareTo(usual.length()) > 0).isPresent();
+        (more ? longer : shorter)
+            .computeIfAbsent(
+                size.map(each -> sized(each, usual)).orElse("glue alone"), key -> new ArrayList<>())
+            .add(block.id());
       }
     }
-    return sizes.isEmpty()
+    String less =
+        wood.crossPiece().millimetres() > 0
+            ? " Low blocks, and those without a cross piece, take less: "
+            : " Low blocks take less: ";
+    return told(" A block with a splice plate on it takes more: ", longer) + told(less, shorter);
+  }
+
+  /** With the holes, where they are not the usual ones. */
+  private String sized(BlockScrews size, BlockScrews usual) {
+    boolean imperial = figures.isImperial();
+    String hole = size.clearanceHole(imperial);
+    return "a "
+        + size.name()
+        + " screw"
+        + (hole.equals(usual.clearanceHole(imperial))
+            ? ""
+            : " (holes of " + hole + " and " + size.pilotHole(imperial) + ")");
+  }
+
+  private static String told(String opening, Map<String, List<String>> blocks) {
+    return blocks.isEmpty()
         ? ""
-        : sizes.entrySet().stream()
-            .map(each -> String.join(", ", each.getValue()) + " take " + each.getKey())
-            .collect(Collectors.joining("; ", " Low blocks take less: ", "."));
+        : blocks.entrySet().stream()
+            .map(
+                each ->
+                    String.join(", ", each.getValue())
+                        + (each.getValue().size() == 1 ? " takes " : " take ")
+                        + each.getKey())
+            .collect(Collectors.joining("; ", opening, "."));
   }
 
   /** Joints whose lap a block's screw goes through. */

@@ -7,6 +7,8 @@ import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Tools and consumables that the steps of the papers ask for, and only those; not counted and not
@@ -42,12 +44,18 @@ public final class HaveReady {
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
       things.add("mitre saw with a stop");
       if (BlockScrews.hold(wood)) {
-        BlockScrews down = BlockScrews.down(spec, wood);
         things.add(
-            "bits of %s and %s, a countersink and a screwdriver"
+            "bits of %s, a countersink and a screwdriver"
                 .formatted(
-                    down.clearanceHole(figures.isImperial()),
-                    down.pilotHole(figures.isImperial())));
+                    building.plan().supports().blocks().orElseThrow().blocks().stream()
+                        .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
+                        .flatMap(
+                            size ->
+                                Stream.of(
+                                    size.clearanceHole(figures.isImperial()),
+                                    size.pilotHole(figures.isImperial())))
+                        .distinct()
+                        .collect(Collectors.joining(" and "))));
       }
     } else {
       things.add("hacksaw and file for the rods");

@@ -36,6 +36,7 @@ public final class BlockPlan {
    * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
    * @param stockLength of a rectangle that it can be cut from: the height and what the sloping ends
    *     need
+   * @param between thickness of what lies between the roadbed and the block
    * @param onBase whether it stands on the base, with a square lower end; else both ends slope
    *     alike
    * @param rows where they stand
@@ -47,6 +48,7 @@ public final class BlockPlan {
       double slope,
       Length slopeCut,
       Length stockLength,
+      Length between,
       boolean onBase,
       List<SupportRow> rows,
       int count) {
@@ -63,13 +65,17 @@ public final class BlockPlan {
     }
   }
 
-  private record Group(Length height, double slope, Length slopeCut, List<SupportRow> rows) {
+  private record Group(
+      Length height, double slope, Length slopeCut, Length between, List<SupportRow> rows) {
     boolean onBase() {
       return rows.get(0).standsOnBase();
     }
 
-    boolean takes(SupportRow row, Length other, Length otherCut) {
-      return onBase() == row.standsOnBase() && near(height, other) && near(slopeCut, otherCut);
+    boolean takes(SupportRow row, Length other, Length otherCut, Length otherBetween) {
+      return onBase() == row.standsOnBase()
+          && near(height, other)
+          && near(slopeCut, otherCut)
+          && near(between, otherBetween);
     }
 
     Block block(int number) {
@@ -79,6 +85,7 @@ public final class BlockPlan {
           slope,
           slopeCut,
           height.plus(slopeCut.times(onBase() ? 0.5 : 1)),
+          between,
           onBase(),
           rows,
           rows.stream().mapToInt(row -> row.edges().supports()).sum());
@@ -100,14 +107,17 @@ public final class BlockPlan {
     blocks = IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
   }
 
-  /**
-   * From what a block stands on to what lies on it: under the plywood a splice plate, if one
-   * reaches there, then a cross piece, if the job has them. One block at an edge alone carries no
-   * cross piece.
-   */
+  /** From what a block stands on to what lies on it. */
   public Length heightUnder(SupportRow row) {
-    Length below = row.gap().minus(row.plate());
-    return takesCrossPiece(row) ? below.minus(riser.crossPiece()) : below;
+    return row.gap().minus(between(row));
+  }
+
+  /**
+   * Under the plywood a splice plate, if one reaches there, then a cross piece, if the job has
+   * them. One block at an edge alone carries no cross piece.
+   */
+  private Length between(SupportRow row) {
+    return takesCrossPiece(row) ? row.plate().plus(riser.crossPiece()) : row.plate();
   }
 
   private static boolean takesCrossPiece(SupportRow row) {
@@ -116,12 +126,13 @@ public final class BlockPlan {
 
   private void add(SupportRow row, Length height, Length slopeCut) {
     for (Group group : groups) {
-      if (group.takes(row, height, slopeCut)) {
+      if (group.takes(row, height, slopeCut, between(row))) {
         group.rows().add(row);
         return;
       }
     }
-    groups.add(new Group(height, row.slope(), slopeCut, new ArrayList<>(List.of(row))));
+    groups.add(
+        new Group(height, row.slope(), slopeCut, between(row), new ArrayList<>(List.of(row))));
   }
 
   private static boolean near(Length a, Length b) {

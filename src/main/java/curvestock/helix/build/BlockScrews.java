@@ -1,5 +1,6 @@
 package curvestock.helix.build;
 
+import curvestock.helix.build.BlockPlan.Block;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser.WoodBlocks;
@@ -84,9 +85,25 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
     return blocks.inches() ? inch("No. 8", 1.5) : metric("4", 40);
   }
 
-  /** Down through all that lies on a block: the shortest that bites as it should. */
+  /** The usual one, down through the roadbed and a cross piece under it. */
   public static BlockScrews down(HelixSpec spec, WoodBlocks blocks) {
-    Length wanted = above(spec, blocks).plus(bite(blocks)).longer(foot(blocks).length());
+    return biting(spec.plywood().plus(blocks.crossPiece()), blocks);
+  }
+
+  /**
+   * Down through all that lies on a block: shorter where it would come out below; empty where none
+   * would hold.
+   */
+  public static Optional<BlockScrews> down(HelixSpec spec, WoodBlocks blocks, Block block) {
+    Length above = spec.plywood().plus(block.between());
+    return hold(blocks)
+        ? through(above, block.height(), biting(above, blocks).length(), blocks)
+        : Optional.empty();
+  }
+
+  /** The shortest that bites as it should below what it passes. */
+  private static BlockScrews biting(Length above, WoodBlocks blocks) {
+    Length wanted = above.plus(bite(blocks)).longer(foot(blocks).length());
     List<BlockScrews> sold = sold(blocks);
     return sold.stream()
         .filter(each -> each.length().compareTo(wanted) >= 0)
@@ -94,26 +111,17 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
         .orElse(sold.get(sold.size() - 1));
   }
 
-  /** Down into one so high: shorter where it would come out below; empty where none would hold. */
-  public static Optional<BlockScrews> down(HelixSpec spec, WoodBlocks blocks, Length height) {
-    BlockScrews usual = down(spec, blocks);
-    return hold(blocks)
-        ? through(above(spec, blocks), height, usual.length(), blocks)
-        : Optional.empty();
-  }
-
   /**
-   * Blocks that a butt joint sits on: each takes a second screw, so that each piece has one. A
-   * lap's halves share one.
+   * How many blocks of one kind a butt joint sits on: each takes a second screw, so that each piece
+   * has one. A lap's halves share one.
    */
-  public static long atSeams(
-      HelixSpec spec, WoodBlocks blocks, Joints joints, SupportTable supports) {
+  public static long atSeams(HelixSpec spec, WoodBlocks blocks, Joints joints, Block block) {
     boolean butt =
         spec.construction() instanceof Construction.ButtWithPlate
             || spec.construction() instanceof Construction.PlatesBeside;
     double reach = blocks.along().millimetres() / 2;
     return butt && hold(blocks)
-        ? supports.rows().stream()
+        ? block.rows().stream()
             .filter(
                 row ->
                     joints.all().stream()
@@ -121,11 +129,6 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
             .mapToLong(row -> row.edges().supports())
             .sum()
         : 0;
-  }
-
-  /** What a screw passes before it reaches the block: the roadbed and a cross piece under it. */
-  public static Length above(HelixSpec spec, WoodBlocks blocks) {
-    return spec.plywood().plus(blocks.crossPiece());
   }
 
   /**

@@ -176,20 +176,27 @@ public final class ShoppingList {
     Map<String, Long> counts = new LinkedHashMap<>();
     Map<String, String> notes = new LinkedHashMap<>();
     Map<BlockScrews, Long> down = new LinkedHashMap<>();
-    blocks.forEach(
-        block ->
-            BlockScrews.down(spec, wood, block.height())
-                .ifPresent(size -> down.merge(size, (long) block.count(), Long::sum)));
+    Map<BlockScrews, Long> seams = new LinkedHashMap<>();
+    for (BlockPlan.Block block : blocks) {
+      long joined = BlockScrews.atSeams(spec, wood, joints, block);
+      BlockScrews.down(spec, wood, block)
+          .ifPresent(
+              size -> {
+                down.merge(size, (long) block.count(), Long::sum);
+                seams.merge(size, joined, Long::sum);
+              });
+    }
     down.forEach(
         (size, many) ->
             count(counts, notes, size, many, "one down into each of %s blocks".formatted(many)));
-    long seams = BlockScrews.atSeams(spec, wood, joints, supports);
-    count(
-        counts,
-        notes,
-        BlockScrews.down(spec, wood),
-        seams,
-        "a second one into each of the %s blocks that a joint sits on".formatted(seams));
+    seams.forEach(
+        (size, many) ->
+            count(
+                counts,
+                notes,
+                size,
+                many,
+                "a second one into each of the %s blocks that a joint sits on".formatted(many)));
     long lowest =
         blocks.stream().filter(BlockPlan.Block::onBase).mapToLong(BlockPlan.Block::count).sum();
     count(
