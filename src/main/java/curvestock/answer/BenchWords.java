@@ -124,7 +124,7 @@ public final class BenchWords {
   /** What holds it up, in short. */
   public List<String> risers() {
     Riser riser = spec.supports().riser();
-    if (riser instanceof Riser.WoodBlocks wood) {
+    if (riser instanceof Riser.WoodBlocks) {
       BlockPlan blocks = plan.supports().blocks().orElseThrow();
       return List.of(
           "The roadbed rests on %s in %s."

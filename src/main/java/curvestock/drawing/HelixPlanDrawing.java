@@ -9,6 +9,7 @@ import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BedPiece;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.build.HoleRule;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
@@ -184,10 +185,14 @@ public final class HelixPlanDrawing {
     }
   }
 
-  /** What carries the roadbed over supports left out: dashed, as what lies below or beside. */
+  /** What carries the roadbed over supports left out: battens dashed, as they lie below. */
   private void bridges(PlanFigure figure) {
     Pen dashed = new Pen(Ink.CUT, size / 10, SvgNumber.of(size / 3));
-    plan.stations().bridges().forEach(bridge -> paper.line(figure.bridge(bridge), dashed));
+    Pen heavy = Pen.of(Ink.MARK, size / 8);
+    for (Bridge bridge : plan.stations().bridges()) {
+      boolean strip = bridge.form() == Bridge.Form.STRIP;
+      paper.area(figure.bridge(bridge), strip ? Ink.MARK : "none", strip ? heavy : dashed);
+    }
   }
 
   private void stations(PlanFigure figure) {
@@ -202,14 +207,15 @@ public final class HelixPlanDrawing {
           stand(figure, row, pen);
         }
       }
-      double ears = plan.spec().beyondEdges().millimetres();
       if (plan.stations().ring().contains(station)) {
-        Point inside = figure.beside(at, -half - ears - 0.5 * size);
+        double beyond = plan.beyondEdge(false).millimetres();
+        Point inside = figure.beside(at, -half - beyond - 0.5 * size);
         String name =
             station.name() + "  " + bearing(station.places().get(station.places().size() / 2));
         label(name, inside, figure.outwards(at).times(-1), 0.75 * size, false);
       } else {
-        Point outside = figure.beside(at, half + ears + 0.5 * size);
+        double beyond = plan.spec().beyondEdges().millimetres();
+        Point outside = figure.beside(at, half + beyond + 0.5 * size);
         label(station.name(), outside, figure.outwards(at), 0.75 * size, false);
       }
     }
@@ -389,8 +395,12 @@ public final class HelixPlanDrawing {
     if (plan.sidePlates().isPresent()) {
       paragraphs.add("Narrow bars at the joints, outside both edges: side plates.");
     }
-    if (!plan.stations().bridges().isEmpty()) {
-      paragraphs.add("Dashed between supports: what carries the roadbed where one is left out.");
+    if (plan.stations().hasStrips()) {
+      paragraphs.add("Dark bands outside the edge: edge strips, where a support is left out.");
+    }
+    if (plan.stations().bridges().stream()
+        .anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
+      paragraphs.add("Dashed between supports: battens below, where one is left out.");
     }
     base.ifPresent(
         frame ->

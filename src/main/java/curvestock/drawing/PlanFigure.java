@@ -95,10 +95,13 @@ public final class PlanFigure {
             .anyMatch(edge -> edge.distanceTo(middle) < halfWidth);
   }
 
-  /** What bridges a gap of the lowest turn: a batten's outline, or the line of a strip. */
+  /** What bridges a gap of the lowest turn, closed: a batten below, or a strip beside the edge. */
   public List<Edge> bridge(Bridge bridge) {
     if (bridge.form() == Bridge.Form.STRIP) {
-      return besideLine(bridge.from(), bridge.to(), bridge.outwards());
+      double over = Bridge.OVERLAP.millimetres();
+      double out = halfWidth + bridge.cut(plan.style()).breadth().millimetres();
+      double side = -plan.line().inwards() * (bridge.outer() ? 1 : -1);
+      return place(band(bridge.from() - over, bridge.to() + over, side * halfWidth, side * out));
     }
     Point from = beside(bridge.from(), bridge.outwards());
     Point to = beside(bridge.to(), bridge.outwards());
@@ -125,14 +128,19 @@ public final class PlanFigure {
 
   /** The roadbed from one place to another, closed, on paper. */
   public List<Edge> roadbed(double from, double to) {
+    return place(band(from, to, -halfWidth, halfWidth));
+  }
+
+  /** Closed, between two lines so far to the left of the centre line. */
+  private List<Edge> band(double from, double to, double left, double other) {
     List<Edge> part = plan.line().portion(from, to);
-    List<Edge> edges = new ArrayList<>(offset(part, -halfWidth));
-    List<Edge> back = offset(part, halfWidth);
+    List<Edge> edges = new ArrayList<>(offset(part, left));
+    List<Edge> back = offset(part, other);
     edges.add(Segment.joining(edges.get(edges.size() - 1), back.get(back.size() - 1).reversed()));
     for (int i = back.size() - 1; i >= 0; i--) {
       edges.add(back.get(i).reversed());
     }
-    return place(edges);
+    return edges;
   }
 
   private static List<Edge> offset(List<Edge> part, double left) {

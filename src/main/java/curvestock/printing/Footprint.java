@@ -170,15 +170,7 @@ public final class Footprint {
 
   /** What bridges a gap, with its name. */
   private void bridge(Bridge bridge) {
-    if (bridge.form() == Bridge.Form.STRIP) {
-      double out = half + bridge.cut(plan.style()).breadth().millimetres();
-      double over = Bridge.OVERLAP.millimetres();
-      paper.line(
-          figure.besideLine(bridge.from() - over, bridge.to() + over, bridge.outer() ? out : -out),
-          STRIP);
-    } else {
-      paper.area(figure.bridge(bridge), "none", STRIP);
-    }
+    paper.area(figure.bridge(bridge), "none", STRIP);
     double middle = (bridge.from() + bridge.to()) / 2;
     Point stand = figure.beside(middle + LABEL_ASIDE, bridge.outer() ? half * 0.8 : -half * 0.8);
     String name = bridge.form() == Bridge.Form.STRIP ? "edge strip" : "batten";

@@ -1,6 +1,7 @@
 package curvestock.drawing;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curvestock.app.Workshop;
 import curvestock.drawing.Paper.Anchor;
@@ -9,6 +10,7 @@ import curvestock.geometry.Point;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.SpecBuilder;
+import curvestock.helix.build.Bridge;
 import curvestock.helix.spec.Ascent;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -150,5 +152,43 @@ class HelixFiguresTest {
     // At 45° they would stand at 0.7 of the ring's radius if they stood on it.
     assertThat(first)
         .allSatisfy(w -> assertThat(Math.abs(w.at().x() - middle)).isLessThan(0.55 * line));
+  }
+
+  /** They lay exactly upon the edge's line, where nobody saw them. */
+  @Test
+  void edgeStrips_lieOutsideTheEdge_andStandInTheLegend() {
+    HelixPlan plan =
+        Workshop.readJob(
+                """
+                curvestock: 2
+                title: Strips (invented)
+                invented: true
+                units: in
+                sheets: [{name: ply, size: 4x8 ft, thickness: 1/2, price: 68}]
+                cutting: {kerf: 1/8, margin: 1/4}
+                helix: {scale: HO, turns: 3, radius: 29, width: 4, rise-per-turn: 4 1/2,
+                        segments-per-turn: 4, supports: {foot-height: 2}}
+                """,
+                "strips.yaml")
+            .structure()
+            .orElseThrow()
+            .plan();
+    double edge = plan.spec().ground().outerEdge().millimetres();
+    PlanFigure figure = new PlanFigure(plan, 1, Point.ORIGIN);
+    List<Bridge> outer =
+        plan.stations().bridges().stream()
+            .filter(bridge -> bridge.form() == Bridge.Form.STRIP && bridge.outer())
+            .toList();
+
+    assertThat(outer).isNotEmpty();
+    for (Bridge strip : outer) {
+      double thick = strip.cut(plan.style()).breadth().millimetres();
+      assertThat(figure.bridge(strip))
+          .extracting(each -> each.start().norm())
+          .allSatisfy(radius -> assertThat(radius).isBetween(edge - 1e-6, edge + thick + 1e-6))
+          .anySatisfy(radius -> assertThat(radius).isCloseTo(edge + thick, within(1e-6)));
+    }
+    assertThat(HelixPlanDrawing.svg(plan, title()).replaceAll("<[^>]*>\\s*", " "))
+        .contains("Dark bands outside the edge: edge strips");
   }
 }
