@@ -2,7 +2,8 @@ package curvestock.answer;
 
 import curvestock.helix.HelixOrder;
 import curvestock.helix.spec.Riser;
-import java.util.List;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 
 /** How a base that is cut with the roadbed is laid, and what does not stand on it. */
 public final class BaseWords {
@@ -20,14 +21,19 @@ public final class BaseWords {
 
   /** What the heights of supports beside the base need; empty if all stand on it. */
   public static String pads(HelixOrder order) {
-    List<String> beside = order.besideBase();
-    return beside.isEmpty()
-        ? ""
-        : " These stand beside the base or over its edge: %s. Heights are from the top of the base, so first fix an offcut as thick as the base under them, against its edge and level with it%s."
-            .formatted(
-                String.join(", ", beside),
-                order.plan().spec().supports().riser() instanceof Riser.ThreadedRods
-                    ? ", and drill it for the rods"
-                    : "");
+    VerdictWords words = new VerdictWords(order.plan().style());
+    return order
+        .onBase()
+        .filter(verdict -> verdict.state() != State.OK)
+        .map(
+            verdict ->
+                " %s. Heights are from the top of the base, so first %s%s."
+                    .formatted(
+                        words.finding(verdict),
+                        words.fix(verdict),
+                        order.plan().spec().supports().riser() instanceof Riser.ThreadedRods
+                            ? ", and drill it for the rods"
+                            : ""))
+        .orElse("");
   }
 }

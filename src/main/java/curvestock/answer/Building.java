@@ -52,13 +52,13 @@ public record Building(
     AssumedCost costOfAssumed) {
 
   static Building of(Job job, HelixOrder order, Optional<Plan> cut) {
-    List<Verdict> verdicts = order.plan().advice();
+    List<Verdict> verdicts = order.verdicts();
     Figures figures = Heading.of(job).figures();
     HelixTables tables = new HelixTables(order, figures);
     BuildTables build = new BuildTables(order, cut, job.style());
     return new Building(
         order,
-        List.copyOf(verdicts),
+        verdicts,
         tables.checks(verdicts),
         tables.figures(),
         tables.tracks(),

@@ -1,6 +1,7 @@
 package curvestock.helix;
 
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.verdict.BaseRule;
 import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
@@ -9,6 +10,7 @@ import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A whole helix as a job orders it.
@@ -62,9 +64,15 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
     return new RiseForEnds(this).plan();
   }
 
-  /** Supports that stand beside the base or over its edge, by name; empty without a base. */
-  public List<String> besideBase() {
-    return base.map(frame -> new BesideBase(plan, frame).names()).orElse(List.of());
+  /** Whether all supports stand on the base; empty without one. */
+  public Optional<Verdict> onBase() {
+    return base.map(
+        frame -> new BaseRule(plan.spec(), plan.line(), plan.supports(), frame).verdict());
+  }
+
+  /** {@link HelixPlan#advice}, and what is to be said of the base. */
+  public List<Verdict> verdicts() {
+    return Stream.concat(plan.advice().stream(), onBase().stream()).toList();
   }
 
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Heights at every station and turn, all from one datum: the base that the supports stand on.
@@ -32,8 +33,8 @@ public final class SupportTable {
   private final boolean bothEverywhere;
   private final PlatesOnBlocks plates;
   private final List<SupportRow> rows = new ArrayList<>();
-  private final Optional<BlockPlan> blocks;
-  private final Optional<Braces> braces;
+  private final AtomicReference<BlockPlan> blocks = new AtomicReference<>();
+  private final AtomicReference<Braces> braces = new AtomicReference<>();
 
   public SupportTable(
       HelixSpec spec,
@@ -53,12 +54,6 @@ public final class SupportTable {
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
     stations.all().forEach(this::add);
     rows.sort(Comparator.comparingDouble(SupportRow::at));
-    Optional<Riser.WoodBlocks> wood =
-        Optional.of(spec.supports().riser())
-            .filter(Riser.WoodBlocks.class::isInstance)
-            .map(Riser.WoodBlocks.class::cast);
-    blocks = wood.map(riser -> new BlockPlan(riser, this));
-    braces = wood.map(riser -> new Braces(spec, riser, this));
   }
 
   private void add(Station station) {
@@ -111,12 +106,25 @@ public final class SupportTable {
 
   /** What stands there; empty where the turns hang on rods. */
   public Optional<BlockPlan> blocks() {
-    return blocks;
+    return wood()
+        .map(
+            riser ->
+                blocks.updateAndGet(known -> known == null ? new BlockPlan(riser, this) : known));
   }
 
   /** What keeps the blocks from swaying; empty where the turns hang on rods. */
   public Optional<Braces> braces() {
-    return braces;
+    return wood()
+        .map(
+            riser ->
+                braces.updateAndGet(
+                    known -> known == null ? new Braces(spec, riser, this) : known));
+  }
+
+  private Optional<Riser.WoodBlocks> wood() {
+    return spec.supports().riser() instanceof Riser.WoodBlocks riser
+        ? Optional.of(riser)
+        : Optional.empty();
   }
 
   /** The row of one of a piece's places. */

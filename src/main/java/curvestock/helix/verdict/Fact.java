@@ -72,5 +72,9 @@ public enum Fact {
   /** The widest span. */
   SPAN,
   /** How far an end reaches beyond its last support. */
-  BEYOND
+  BEYOND,
+  /** Size across the track of a pad beside the base. */
+  PAD_ACROSS,
+  /** Its size along the track. */
+  PAD_ALONG
 }

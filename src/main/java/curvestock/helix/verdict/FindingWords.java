@@ -62,6 +62,7 @@ final class FindingWords {
       case SPLICE_PLATE -> plate(v);
       case LEAD_SUPPORTS -> leadSupports(v);
       case APPROACH_SUPPORTS -> approach(v);
+      case BASE -> base(v);
     };
   }
 
@@ -245,6 +246,14 @@ final class FindingWords {
   private String usualSpan(Verdict v, String share) {
     return "(rule of thumb for plywood this thick: %s%s to %s, or a little more)"
         .formatted(share, fact(v, Fact.CAREFUL), fact(v, Fact.WIDEST));
+  }
+
+  private static String base(Verdict v) {
+    String names = Figures.text(v.facts().get(Fact.SUPPORTS));
+    return names.isEmpty()
+        ? "every support stands on the base"
+        : "%s %s beside the base or over its edge"
+            .formatted(names, names.contains(",") ? "stand" : "stands");
   }
 
   private String approach(Verdict v) {

@@ -59,6 +59,12 @@ final class FixWords {
               : "stiffen it with a strip on edge along each side, kept above its underside so that"
                   + " nothing hangs over the turn below, or rest its end on the benchwork";
       case APPROACH_SUPPORTS -> approach(v);
+      case BASE ->
+          "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base, against the base's edge and level with it, screwed to the frame under the base or to a leg down to the floor"
+              .formatted(
+                  Figures.text(v.facts().get(Fact.SUPPORTS)).contains(",") ? "each" : "it",
+                  figures.length(figures.style().roundUp(v.length(Fact.PAD_ACROSS))),
+                  figures.length(figures.style().roundUp(v.length(Fact.PAD_ALONG))));
       default -> "";
     };
   }

@@ -27,7 +27,8 @@ public enum Rule {
   JOINT_STAGGER("joint-stagger", "joints, turn to turn", Sense.AT_LEAST),
   SPLICE_PLATE("splice-plate", "splice plate", Sense.AT_MOST),
   LEAD_SUPPORTS("lead-supports", "supports under the lead", Sense.AT_MOST),
-  APPROACH_SUPPORTS("approach-supports", "supports near entry and exit", Sense.AT_MOST);
+  APPROACH_SUPPORTS("approach-supports", "supports near entry and exit", Sense.AT_MOST),
+  BASE("base", "supports on the base", Sense.AT_LEAST);
 
   /** Which way what is measured must lie from what is needed. */
   public enum Sense {

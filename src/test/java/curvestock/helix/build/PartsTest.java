@@ -20,9 +20,14 @@ import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Riser.Ear;
 import curvestock.helix.spec.SplicePlate;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.piece.AnnularSector;
 import curvestock.units.Angle;
 import curvestock.units.Length;
+import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -228,11 +233,19 @@ class PartsTest {
               .ends(EndPlan.level(inches(24), inches(lead)).withClimbLead(Length.ZERO))
               .plan();
       BaseFrame base = BaseFrame.under(plan.spec().ground(), Form.OCTAGON, inches(1));
-      List<String> beside = new HelixOrder(plan, List.of(), Optional.of(base)).besideBase();
+      HelixOrder order = new HelixOrder(plan, List.of(), Optional.of(base));
+      Verdict verdict = order.verdicts().get(order.verdicts().size() - 1);
+      String told = new VerdictWords(LengthStyle.INCH_FRACTIONS).line(verdict);
 
       assertThat(base.clear().inches()).isCloseTo(44.808, within(1e-3));
-      assertThat(beside).noneMatch(name -> name.startsWith("S"));
-      assertThat(beside.contains("E1")).isEqualTo(lead == 24);
+      assertThat(verdict.rule()).isEqualTo(Rule.BASE);
+      assertThat(verdict.state()).isEqualTo(lead == 24 ? State.MARGINAL : State.OK);
+      // A pad: the roadbed's 5.5 in, or the block's 1.5 in, and 1 in for screws all round.
+      assertThat(told)
+          .contains(
+              lead == 24
+                  ? "E1, X1 stand beside the base or over its edge; fix: set a pad under each, 7 1/2 in across the track and 3 1/2 in along it"
+                  : "every support stands on the base");
     }
   }
 
