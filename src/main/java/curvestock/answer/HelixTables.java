@@ -10,6 +10,7 @@ import curvestock.geometry.Box;
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.clearance.HeightBudget;
@@ -76,8 +77,8 @@ final class HelixTables {
             "opening",
             "Inside",
             p -> p.spec().ground().innerEdge().minus(p.beyondEdge(false)).times(2)),
-        length("roomLength", "Length with leads", HelixTables::roomLength),
-        length("roomWidth", "Width with leads", HelixTables::roomWidth),
+        length("roomLength", "Length with leads", p -> roomLength()),
+        length("roomWidth", "Width with leads", p -> roomWidth()),
         length("roomHeight", "Height to the rail top", HelixTables::roomHeight),
         Field.of("track", "Track to lay", Measure.RUN, HelixTables::track),
         Field.of(
@@ -88,38 +89,45 @@ final class HelixTables {
   }
 
   /**
-   * What the roadbed covers, both leads and what stands beyond its edges included. Ears are part of
-   * the pieces; edge strips lie along the ring, not along the leads.
+   * What the roadbed and its base cover, both leads and what stands beyond its edges included. Ears
+   * are part of the pieces; edge strips lie along the ring, not along the leads.
    */
-  private static Box room(HelixPlan plan) {
+  private Box room() {
     Map<String, PieceKind> kinds =
         plan.roadbed().kinds().stream().collect(Collectors.toMap(PieceKind::id, kind -> kind));
     List<BedPiece> pieces = plan.roadbed().pieces();
     double ears = plan.spec().earReach().millimetres();
     double everywhere = plan.spec().beyondEdges().millimetres() - ears;
     double onRing = plan.beyondEdge(true).millimetres() - ears;
-    return IntStream.range(0, pieces.size())
-        .mapToObj(
-            i -> {
-              boolean end = i == 0 || i == pieces.size() - 1;
-              Box box = kinds.get(pieces.get(i).kindId()).at(pieces.get(i).pose()).box();
-              return grown(box, end ? everywhere : onRing);
-            })
-        .reduce(Box::union)
-        .orElseThrow();
+    Box bed =
+        IntStream.range(0, pieces.size())
+            .mapToObj(
+                i -> {
+                  boolean end = i == 0 || i == pieces.size() - 1;
+                  Box box = kinds.get(pieces.get(i).kindId()).at(pieces.get(i).pose()).box();
+                  return grown(box, end ? everywhere : onRing);
+                })
+            .reduce(Box::union)
+            .orElseThrow();
+    return order.base().map(frame -> bed.union(box(frame))).orElse(bed);
+  }
+
+  private static Box box(BaseFrame frame) {
+    double half = frame.acrossFlats().millimetres() / 2;
+    return new Box(-half, -half, half, half);
   }
 
   private static Box grown(Box box, double by) {
     return new Box(box.minX() - by, box.minY() - by, box.maxX() + by, box.maxY() + by);
   }
 
-  private static Length roomLength(HelixPlan plan) {
-    Box room = room(plan);
+  private Length roomLength() {
+    Box room = room();
     return Length.ofMillimetres(Math.max(room.width(), room.height()));
   }
 
-  private static Length roomWidth(HelixPlan plan) {
-    Box room = room(plan);
+  private Length roomWidth() {
+    Box room = room();
     return Length.ofMillimetres(Math.min(room.width(), room.height()));
   }
 

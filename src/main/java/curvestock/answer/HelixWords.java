@@ -1,6 +1,7 @@
 package curvestock.answer;
 
 import curvestock.helix.Assumption;
+import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.course.Climb;
 import curvestock.helix.spec.Direction;
@@ -281,8 +282,7 @@ public final class HelixWords {
   }
 
   private String takesUp() {
-    GroundPlan ground = spec.ground();
-    String ring = across(plan, figures);
+    String ring = across(helix.order(), figures);
     String room =
         figures.sides(
             (Length) helix.figures().at(0, "roomLength"),
@@ -290,13 +290,15 @@ public final class HelixWords {
     return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
         .formatted(
             ring
-                + (plan.beyondEdge(true).compareTo(Length.ZERO) > 0
-                    ? plan.beyondEdge(true).equals(spec.beyondEdges())
-                        ? " (with what stands out beyond the edge)"
-                        : " (edge strips included)"
-                    : ""),
+                + (helix.order().baseIsWider()
+                    ? " (base included)"
+                    : plan.beyondEdge(true).compareTo(Length.ZERO) > 0
+                        ? plan.beyondEdge(true).equals(spec.beyondEdges())
+                            ? " (with what stands out beyond the edge)"
+                            : " (edge strips included)"
+                        : ""),
             room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
-            figures.length(ground.innerEdge().minus(plan.beyondEdge(false)).times(2)),
+            figures.length(helix.order().clearInside()),
             figures.sawn(height()),
             spec.traffic()
                 .tallest()
@@ -307,10 +309,10 @@ public final class HelixWords {
                 .orElse(": add room for the trains"));
   }
 
-  /** How wide the whole is, with all that stands out beyond the roadbed's edge. */
-  public static String across(HelixPlan plan, Figures figures) {
-    GroundPlan ground = plan.spec().ground();
-    Length outer = ground.outerEdge().plus(plan.beyondEdge(true)).times(2);
+  /** How wide the whole is, with its base and all that stands out beyond the roadbed's edge. */
+  public static String across(HelixOrder order, Figures figures) {
+    GroundPlan ground = order.plan().spec().ground();
+    Length outer = order.across();
     return ground.isOval()
         ? figures.sides(outer.plus(ground.straight()), outer)
         : figures.length(outer) + " across";

@@ -6,6 +6,7 @@ import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.piece.Demand;
+import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,6 +74,23 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
   /** {@link HelixPlan#advice}, and what is to be said of the base. */
   public List<Verdict> verdicts() {
     return Stream.concat(plan.advice().stream(), onBase().stream()).toList();
+  }
+
+  /** Least distance across the floor: of the ring with all that stands out, or of the base. */
+  public Length across() {
+    Length ring = plan.spec().ground().outerEdge().plus(plan.beyondEdge(true)).times(2);
+    return base.map(BaseFrame::acrossFlats).orElse(ring).longer(ring);
+  }
+
+  /** What is open in the middle of the ring and of the base. */
+  public Length clearInside() {
+    Length ring = plan.spec().ground().innerEdge().minus(plan.beyondEdge(false)).times(2);
+    return base.map(BaseFrame::clear).filter(clear -> clear.compareTo(ring) < 0).orElse(ring);
+  }
+
+  /** Whether the base takes more floor than the ring. */
+  public boolean baseIsWider() {
+    return base.map(BaseFrame::acrossFlats).equals(Optional.of(across()));
   }
 
   /** Everything to be cut from the job's sheets: roadbed, small parts, base. */

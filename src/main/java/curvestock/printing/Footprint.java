@@ -145,21 +145,23 @@ public final class Footprint {
   /** Why the report's width of the whole is more than what is measured here; empty if it is not. */
   private Optional<String> across() {
     Length beyond = plan.beyondEdge(true);
+    Figures figures = Figures.of(job);
+    String alone = figures.length(ground.outerEdge().times(2));
+    if (order.baseIsWider()) {
+      return Optional.of(
+          "Floor space %s, as the report has it, is the base's. The roadbed alone is %s."
+              .formatted(HelixWords.across(order, figures), alone));
+    }
     if (ground.isOval() || beyond.millimetres() <= 0) {
       return Optional.empty();
     }
-    Figures figures = Figures.of(job);
     String what =
         plan.sidePlates().isPresent()
             ? "the side plates"
             : !strips().isEmpty() ? "the edge strips" : "what stands out beyond the roadbed's edge";
     return Optional.of(
         "Floor space %s, as the report has it, leaves room all round for %s, %s wide. The roadbed alone is %s."
-            .formatted(
-                HelixWords.across(plan, figures),
-                what,
-                figures.length(beyond),
-                figures.length(ground.outerEdge().times(2))));
+            .formatted(HelixWords.across(order, figures), what, figures.length(beyond), alone));
   }
 
   private List<Bridge> strips() {

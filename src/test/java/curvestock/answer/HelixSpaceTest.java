@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import curvestock.app.Workshop;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.ScheduleRow;
+import curvestock.job.DefaultJob;
 import curvestock.job.HelixJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
@@ -36,6 +37,26 @@ class HelixSpaceTest {
                         "Floor space 57 in across (edge strips included), or 60 1/2 x 60"
                             + " 1/2 in with the leads; 47 1/2 in clear inside. Allow standing room around it. The highest rail is"
                             + " 24 61/64 in above the base, the roof of the tallest train 27 47/64 in."));
+  }
+
+  /**
+   * The built-in job on a base 2 in wider on both sides (invented), by hand: the outer edge at 28
+   * 1/4 in and 2 in make 60 1/2 in across, with a lead of 32 in 30 1/4 + 32 in; the inner edge at
+   * 23 3/4 in less 2 in leaves 43 1/2 in.
+   */
+  @Test
+  void size_countsABaseThatIsWiderThanTheRoadbed() {
+    String text = DefaultJob.text().replace("helix:\n", "helix:\n  base: {form: square, rim: 2}\n");
+    Job job = JobReader.read(text, "base.yaml");
+    Answer answer = Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true);
+
+    assertThat(new HelixWords(answer.building().orElseThrow(), answer.figures()).size())
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith(
+                        "Floor space 60 1/2 in across (base included), or 62 1/4 x 62 1/4 in with"
+                            + " the leads; 43 1/2 in clear inside."));
   }
 
   /** Ears stand out 30 mm on either side, and are part of the pieces: they count once. */
