@@ -5,12 +5,15 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 
 /**
- * Lengths nested along boards of one kind, longest first, each where it leaves the least (best-fit
- * decreasing: never more than 11/9 of the fewest and one; Johnson et al., Worst-case performance
- * bounds for simple one-dimensional packing algorithms, SIAM J. Comput. 3, 1974; from memory).
+ * Lengths nested along boards of one kind, boards and rods alike, longest first, each where it
+ * leaves the least (best-fit decreasing: never more than 11/9 of the fewest and one; Johnson et
+ * al., Worst-case performance bounds for simple one-dimensional packing algorithms, SIAM J. Comput.
+ * 3, 1974; from memory). Where that is not proven the fewest, {@link FullestBoards} may do with
+ * less.
  *
  * <p>One end of each board is squared, and every length takes a kerf, the last on its board too: it
  * is cut off what is left over. Only a length that leaves a whole board no room for both has that
@@ -24,8 +27,8 @@ public final class BoardCutting {
   private final double kerf;
   private final Length squaring;
   private final UnaryOperator<Length> printed;
-  private final List<List<Cut>> boards = new ArrayList<>();
-  private final List<Double> left = new ArrayList<>();
+  private final List<List<Cut>> boards;
+  private final int leastPossible;
 
   /**
    * A length to cut.
@@ -77,11 +80,30 @@ public final class BoardCutting {
     this.printed = printed;
     List<Cut> longestFirst = new ArrayList<>(cuts);
     longestFirst.sort(Comparator.comparing(Cut::length).reversed());
-    longestFirst.forEach(this::place);
+    longestFirst.forEach(this::requireFits);
+    double board = stock.length().minus(squaring).millimetres();
+    leastPossible =
+        LeastBoards.of(
+            longestFirst.stream().map(cut -> Math.min(board, takes(cut))).toList(), board);
+    List<List<Cut>> fitted = bestFit(longestFirst);
+    List<List<Cut>> filled =
+        fitted.size() == leastPossible
+            ? fitted
+            : new FullestBoards<>(board, this::takes).fill(longestFirst);
+    boards = filled.size() < fitted.size() ? filled : fitted;
   }
 
-  private void place(Cut cut) {
-    double need = printed.apply(cut.length()).millimetres();
+  /** Of a board, with its kerf. */
+  private double takes(Cut cut) {
+    return printed.apply(cut.length()).millimetres() + kerf;
+  }
+
+  private double left(List<Cut> board) {
+    return stock.length().minus(squaring).millimetres()
+        - board.stream().mapToDouble(this::takes).sum();
+  }
+
+  private void requireFits(Cut cut) {
     if (cut.length().millimetres() > stock.length().millimetres() + ROUNDING) {
       throw new IllegalArgumentException(
           "every length cut from "
@@ -92,30 +114,29 @@ public final class BoardCutting {
               + cut.length()
               + ": state a longer stock, or join lengths");
     }
-    int best = -1;
-    for (int i = 0; i < boards.size(); i++) {
-      boolean fits = need + kerf <= left.get(i) + ROUNDING;
-      if (fits && (best < 0 || left.get(i) < left.get(best))) {
-        best = i;
-      }
+  }
+
+  private List<List<Cut>> bestFit(List<Cut> longestFirst) {
+    List<List<Cut>> fitted = new ArrayList<>();
+    for (Cut cut : longestFirst) {
+      Optional<List<Cut>> best =
+          fitted.stream()
+              .filter(board -> takes(cut) <= left(board) + ROUNDING)
+              .min(Comparator.comparing(this::left));
+      best.ifPresentOrElse(
+          board -> board.add(cut), () -> fitted.add(new ArrayList<>(List.of(cut))));
     }
-    if (best < 0) {
-      boards.add(new ArrayList<>());
-      left.add(stock.length().minus(squaring).millimetres());
-      best = boards.size() - 1;
-    }
-    boards.get(best).add(cut);
-    left.set(best, left.get(best) - need - kerf);
+    return fitted;
   }
 
   /** What is cut from each board. */
   public List<Board> boards() {
-    List<Board> all = new ArrayList<>();
-    for (int i = 0; i < boards.size(); i++) {
-      boolean whole = left.get(i) < -ROUNDING;
-      all.add(new Board(boards.get(i), Length.ofMillimetres(Math.max(0, left.get(i))), whole));
-    }
-    return all;
+    return boards.stream()
+        .map(
+            board ->
+                new Board(
+                    board, Length.ofMillimetres(Math.max(0, left(board))), left(board) < -ROUNDING))
+        .toList();
   }
 
   /** What every length loses to the saw. */
@@ -137,12 +158,6 @@ public final class BoardCutting {
    * lengths with their kerfs.
    */
   public int leastPossible() {
-    double board = stock.length().minus(squaring).millimetres();
-    List<Double> cuts =
-        boards.stream()
-            .flatMap(List::stream)
-            .map(cut -> Math.min(board, printed.apply(cut.length()).millimetres() + kerf))
-            .toList();
-    return LeastBoards.of(cuts, board);
+    return leastPossible;
   }
 }

@@ -1,11 +1,8 @@
 package curvestock.helix.clearance;
 
-import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Vehicle;
-import curvestock.helix.standard.CurveWidening;
 import curvestock.helix.standard.CurveWidening.VehicleGroup;
-import curvestock.helix.standard.Sourced;
 import curvestock.units.Length;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -40,7 +37,7 @@ public final class LongestCar {
               Length.ofMillimetres(length),
               vehicle.width(),
               Length.ofMillimetres(length * share));
-      if (passes(spec, tried)) {
+      if (new SideRoom(spec).passes(tried)) {
         passes = length;
       } else {
         fails = length;
@@ -49,40 +46,18 @@ public final class LongestCar {
     return Optional.of(Length.ofMillimetres(passes)).filter(length -> length.millimetres() > 1);
   }
 
-  private static boolean passes(HelixSpec spec, Vehicle car) {
-    GroundPlan ground = spec.ground();
-    Overhang inner = new Overhang(car, ground.innerTrack());
-    Overhang outer = new Overhang(car, ground.outerTrack());
-    Length spare = spec.traffic().spare();
-    Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
-    boolean beside =
-        ground
-            .trackSpacing()
-            .map(
-                spacing ->
-                    inner.outerReach().plus(outer.innerReach()).plus(spare).compareTo(spacing) <= 0)
-            .orElse(true);
-    return beside
-        && inner.innerReach().plus(spare).compareTo(room) <= 0
-        && outer.outerReach().plus(spare).compareTo(room) <= 0;
-  }
-
   /**
    * The group of the longest cars that pass the supports; empty if the standard has no figure here,
    * or none passes.
    */
   public static Optional<VehicleGroup> group(HelixSpec spec) {
-    Length room = spec.ground().sideMargin().minus(spec.supports().riser().reachFromEdge());
+    SideRoom room = new SideRoom(spec);
     return Stream.of(VehicleGroup.C, VehicleGroup.B, VehicleGroup.A)
         .filter(
-            group -> wanted(spec, group).filter(width -> room.compareTo(width) >= 0).isPresent())
+            group ->
+                room.wanted(group)
+                    .filter(wanted -> room.room().compareTo(wanted.width()) >= 0)
+                    .isPresent())
         .findFirst();
-  }
-
-  private static Optional<Length> wanted(HelixSpec spec, VehicleGroup group) {
-    Optional<Length> half = CurveWidening.straightHalfWidth(spec.scale()).map(Sourced::value);
-    Optional<Length> more =
-        CurveWidening.eachSide(spec.scale(), spec.ground().innerTrack(), group).map(Sourced::value);
-    return half.flatMap(straight -> more.map(straight::plus));
   }
 }

@@ -1,12 +1,11 @@
 package curvestock.helix.verdict;
 
-import curvestock.helix.clearance.Overhang;
+import curvestock.helix.clearance.SideRoom;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Setting;
 import curvestock.helix.spec.Vehicle;
-import curvestock.helix.standard.CurveWidening;
 import curvestock.helix.standard.CurveWidening.VehicleGroup;
 import curvestock.helix.standard.Sourced;
 import curvestock.helix.standard.TrackSpacing;
@@ -24,11 +23,13 @@ final class BesideRule {
 
   private final HelixSpec spec;
   private final GroundPlan ground;
+  private final SideRoom side;
   private final LengthStyle style;
 
   BesideRule(HelixSpec spec, LengthStyle style) {
     this.spec = spec;
     this.ground = spec.ground();
+    this.side = new SideRoom(spec);
     this.style = style;
   }
 
@@ -45,38 +46,33 @@ final class BesideRule {
               .against(ground.innerTrack())
               .fixedBy(new Change(Setting.RADIUS, ground.bedRadius(), style.roundUp(wanted))));
     }
-    Overhang inner = new Overhang(vehicle, ground.innerTrack());
-    Overhang outer = new Overhang(vehicle, ground.outerTrack());
-    Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
+    SideRoom.Reach reach = side.of(vehicle);
     List<Verdict> verdicts = new ArrayList<>();
-    verdicts.add(judge(inner.innerReach(), inner.inside(), room).at(Place.INSIDE));
-    verdicts.add(judge(outer.outerReach(), outer.outside(), room).at(Place.OUTSIDE));
-    ground.trackSpacing().ifPresent(spacing -> verdicts.add(between(inner, outer, spacing)));
+    verdicts.add(judge(reach.inside(), reach.inner().inside()).at(Place.INSIDE));
+    verdicts.add(judge(reach.outside(), reach.outer().outside()).at(Place.OUTSIDE));
+    ground.trackSpacing().ifPresent(spacing -> verdicts.add(between(reach.between(), spacing)));
     if (spec.construction() instanceof Construction.PlatesBeside beside) {
-      verdicts.add(plates(beside, inner.innerReach(), outer.outerReach()));
+      verdicts.add(plates(beside, reach.inside().longer(reach.outside())));
     }
     return verdicts;
   }
 
   /** Without a vehicle: the standard's clear width, widened for the longest group it allows. */
   private List<Verdict> byStandard() {
-    Length radius = ground.innerTrack();
-    Optional<Sourced<Length>> half = CurveWidening.straightHalfWidth(spec.scale());
-    Optional<Sourced<Length>> more =
-        CurveWidening.eachSide(spec.scale(), radius, VehicleGroup.C)
-            .or(() -> CurveWidening.eachSide(spec.scale(), radius, VehicleGroup.B));
-    if (half.isEmpty() || more.isEmpty()) {
-      return List.of();
-    }
-    Length wanted = half.get().value().plus(more.get().value());
-    Length room = ground.sideMargin().minus(spec.supports().riser().reachFromEdge());
-    boolean ok = room.compareTo(wanted) >= 0;
-    return List.of(
-        Verdict.of(Rule.SUPPORT_ROOM, ok ? State.OK : State.MARGINAL)
-            .measuring(room)
-            .against(wanted)
-            .with(Fact.SOURCE, new Text(half.get().citation() + "; " + more.get().citation()))
-            .fixedBy(ok ? List.of() : List.of(wider(wanted.minus(room)))));
+    return side.wanted(VehicleGroup.C)
+        .or(() -> side.wanted(VehicleGroup.B))
+        .map(wanted -> List.of(byStandard(wanted)))
+        .orElse(List.of());
+  }
+
+  private Verdict byStandard(SideRoom.Wanted wanted) {
+    Length room = side.room();
+    boolean ok = room.compareTo(wanted.width()) >= 0;
+    return Verdict.of(Rule.SUPPORT_ROOM, ok ? State.OK : State.MARGINAL)
+        .measuring(room)
+        .against(wanted.width())
+        .with(Fact.SOURCE, new Text(wanted.citation()))
+        .fixedBy(ok ? List.of() : List.of(wider(wanted.width().minus(room))));
   }
 
   /** The roadbed wider by so much on each side. */
@@ -86,8 +82,7 @@ final class BesideRule {
   }
 
   /** Plates stand outside the edges, and up beside the track by what they have over the plywood. */
-  private Verdict plates(Construction.PlatesBeside beside, Length inside, Length outside) {
-    Length reach = inside.longer(outside);
+  private Verdict plates(Construction.PlatesBeside beside, Length reach) {
     Length up = beside.height().minus(spec.plywood());
     Length wanted = reach.plus(spec.traffic().spare());
     boolean ok = up.millimetres() <= 0 || ground.sideMargin().compareTo(wanted) >= 0;
@@ -104,7 +99,8 @@ final class BesideRule {
                 : List.of(new Change(Setting.SIDE_PLATE_HEIGHT, beside.height(), spec.plywood())));
   }
 
-  private Verdict judge(Length reach, Length overhang, Length room) {
+  private Verdict judge(Length reach, Length overhang) {
+    Length room = side.room();
     Length wanted = reach.plus(spec.traffic().spare());
     boolean ok = room.compareTo(wanted) >= 0;
     boolean fails = room.compareTo(reach) < 0;
@@ -127,8 +123,7 @@ final class BesideRule {
     };
   }
 
-  private Verdict between(Overhang inner, Overhang outer, Length spacing) {
-    Length reach = inner.outerReach().plus(outer.innerReach());
+  private Verdict between(Length reach, Length spacing) {
     Length wanted = reach.plus(spec.traffic().spare());
     Optional<Sourced<Length>> published =
         publishedSpacing().filter(figure -> figure.certainty().isPrintable());

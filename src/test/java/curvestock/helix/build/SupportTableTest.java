@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -272,6 +273,31 @@ class SupportTableTest {
       assertThat(board.left().millimetres()).isCloseTo(Math.max(0, 2400 - used), within(1e-6));
     }
     assertThat(cutting.boards().size()).isGreaterThanOrEqualTo(cutting.leastPossible());
+  }
+
+  /**
+   * By hand: 50 + 29 + 21, 39 + 30 + 26 and 48 + 47 take three boards of 100, where the longest
+   * first, each where it leaves the least, takes four. Of five over a third no board holds three.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "'50 48 47 39 30 29 26 21', 100, 3",
+    "'34 34 34 34 34', 100, 3",
+    "'70 60 50 40 40 40', 100, 4"
+  })
+  void boards_fewLengths_areTheFewestAndProvenSo(String lengths, double board, int boards) {
+    BoardCutting cutting =
+        new BoardCutting(
+            new StockBoard("board", mm(board), Optional.empty()),
+            Length.ZERO,
+            named(
+                Stream.of(lengths.split(" "))
+                    .map(Double::parseDouble)
+                    .map(SpecBuilder::mm)
+                    .toList()));
+
+    assertThat(cutting.boards()).hasSize(boards);
+    assertThat(cutting.leastPossible()).isEqualTo(boards);
   }
 
   private static List<BoardCutting.Cut> named(List<Length> lengths) {
