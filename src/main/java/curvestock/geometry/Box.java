@@ -53,6 +53,11 @@ public record Box(double minX, double minY, double maxX, double maxY) {
     return maxY - minY;
   }
 
+  /** Whether they share more than their edges. */
+  public boolean overlaps(Box other) {
+    return minX < other.maxX && other.minX < maxX && minY < other.maxY && other.minY < maxY;
+  }
+
   /** Least distance between the two boxes, in mm; 0 where they touch or overlap. */
   public double distance(Box other) {
     double dx = Math.max(0, Math.max(other.minX - maxX, minX - other.maxX));

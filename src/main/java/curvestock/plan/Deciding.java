@@ -164,13 +164,16 @@ final class Deciding {
     };
   }
 
-  /** From all layouts found by now: cheaper, or as cheap with more room on the emptiest sheet. */
+  /**
+   * From all layouts found by now: cheaper, or as cheap from other sheets that the choice puts
+   * first, or with more room on the emptiest sheet.
+   */
   private Purchase better(List<Product> products, Purchase best) throws Infeasible {
     listener.step("choosing the sheets to buy");
     Purchase next = choosing.choose(products);
     boolean asCheap = next.sheetCost().equals(best.sheetCost()) && next.sheets() == best.sheets();
-    boolean better = isCheaper(next, best) || (asCheap && emptiest(next) > emptiest(best));
-    return better ? next : best;
+    boolean better = !next.lines().equals(best.lines()) || emptiest(next) > emptiest(best);
+    return isCheaper(next, best) || (asCheap && better) ? next : best;
   }
 
   private static boolean isCheaper(Purchase some, Purchase other) {

@@ -37,12 +37,8 @@ public record Remnant(SheetStock sheet, Box where) {
         new Box(wood.minX(), Math.min(reach.y() + gap, wood.maxY()), wood.maxX(), wood.maxY());
     Box larger = area(beside) >= area(above) ? beside : above;
     boolean kept = Math.min(larger.width(), larger.height()) >= KEEP.millimetres();
-    boolean sound = sheet.defects().stream().noneMatch(defect -> overlap(defect.box(), larger));
+    boolean sound = sheet.defects().stream().noneMatch(defect -> defect.box().overlaps(larger));
     return kept && sound ? Optional.of(new Remnant(sheet, larger)) : Optional.empty();
-  }
-
-  private static boolean overlap(Box a, Box b) {
-    return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
   }
 
   private static double area(Box box) {

@@ -298,15 +298,16 @@ final class BedTemplate {
   }
 
   /** Of a half-lap, in millimetres; zero for any other joint. */
-  private double lapLength() {
+  static double lapLength(HelixPlan plan) {
     return plan.spec().construction() instanceof Construction.HalfLap joint
         ? joint.lap().millimetres()
         : 0;
   }
 
   private void ends() {
-    double reach = Math.min(Math.max(60, lapLength() + 28), (piece.cutTo() - piece.cutFrom()) / 4);
-    boolean halved = lapLength() > 0;
+    double lap = lapLength(plan);
+    double reach = Math.min(Math.max(60, lap + 28), (piece.cutTo() - piece.cutFrom()) / 4);
+    boolean halved = lap > 0;
     String low =
         piece.lower().isEmpty()
             ? "lower end: entry"

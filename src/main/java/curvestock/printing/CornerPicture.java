@@ -107,7 +107,7 @@ final class CornerPicture {
         Box box = Lettering.box(new Words(text, at, SIZE, Anchor.MIDDLE, false), at);
         double near = others.stream().mapToDouble(at::distance).min().orElse(away);
         double cost = away + AMBIGUOUS * (away - near);
-        cost += set.stream().anyMatch(other -> Lettering.overlap(box, other)) ? ON_WORDS : 0;
+        cost += set.stream().anyMatch(box::overlaps) ? ON_WORDS : 0;
         cost += lines.stream().anyMatch(line -> line.distanceTo(at) < SIZE * 0.55) ? ON_LINE : 0;
         if (cost < least - 1e-9) {
           least = cost;

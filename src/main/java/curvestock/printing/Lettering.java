@@ -87,7 +87,7 @@ final class Lettering {
     Box around = grown(place, reach);
     List<Box> near = new ArrayList<>();
     for (Box box : boxes) {
-      if (overlap(box, around)) {
+      if (box.overlaps(around)) {
         near.add(box);
       }
     }
@@ -133,7 +133,7 @@ final class Lettering {
     Box box = box(words, at);
     double cost = isOnOnePage(box) ? 0 : ON_SEAM;
     cost += CUT_BY_A_PAGE * pagesThatCut(box);
-    cost += set.stream().anyMatch(other -> overlap(box, other)) ? ON_WORDS : 0;
+    cost += set.stream().anyMatch(box::overlaps) ? ON_WORDS : 0;
     cost += isOnCross(box) ? ON_CROSS : 0;
     cost += ON_LINE * near.stream().filter(point -> holds(box, point)).count();
     return cost + (crosses(words.at(), at, near) ? OVER_LINE : 0);
@@ -147,7 +147,7 @@ final class Lettering {
   private long pagesThatCut(Box box) {
     return grid.tiles().stream()
         .map(grid::window)
-        .filter(page -> overlap(page, box) && !holds(page, box))
+        .filter(page -> page.overlaps(box) && !holds(page, box))
         .count();
   }
 
@@ -194,10 +194,6 @@ final class Lettering {
         && point.x() <= box.maxX()
         && point.y() >= box.minY()
         && point.y() <= box.maxY();
-  }
-
-  static boolean overlap(Box a, Box b) {
-    return a.minX() < b.maxX() && b.minX() < a.maxX() && a.minY() < b.maxY() && b.minY() < a.maxY();
   }
 
   private static Box grown(Box box, double by) {

@@ -11,7 +11,6 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.BedPiece.StationPlace;
 import curvestock.helix.build.SupportRow.Edges;
-import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -95,7 +94,8 @@ final class SupportsBelow {
               .distinct()
               .toList();
       if (names.size() <= MOST_NAMES) {
-        double past = lapLength() > 0 ? lapLength() + 16 : 0;
+        double lap = BedTemplate.lapLength(plan);
+        double past = lap > 0 ? lap + 16 : 0;
         double at =
             Math.max(
                 piece.cutFrom() + (piece.lower().isPresent() ? past : 0),
@@ -194,12 +194,5 @@ final class SupportsBelow {
 
   private Point beside(double at, double outwards) {
     return view.apply(figure.beside(at, outwards));
-  }
-
-  /** Of a half-lap, in millimetres; zero for any other joint. */
-  private double lapLength() {
-    return plan.spec().construction() instanceof Construction.HalfLap joint
-        ? joint.lap().millimetres()
-        : 0;
   }
 }

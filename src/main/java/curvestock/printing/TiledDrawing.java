@@ -344,7 +344,7 @@ final class TiledDrawing {
   private static int met(Box box, List<Box> obstacles) {
     int met = 0;
     for (Box obstacle : obstacles) {
-      met += Lettering.overlap(obstacle, box) ? 1 : 0;
+      met += obstacle.overlaps(box) ? 1 : 0;
     }
     return met;
   }

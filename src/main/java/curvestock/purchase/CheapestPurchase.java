@@ -18,8 +18,8 @@ import java.util.stream.IntStream;
 
 /**
  * Chooses which layouts to cut on which sheets: all demand covered, no stock overrun, then least
- * money, then fewest sheets, then the largest single remnant, then fewest pieces too many. Joints
- * do not enter: they are decided by the pieces, before any sheet is chosen.
+ * money, then fewest sheets, then what {@link Levels} says. Joints do not enter: they are decided
+ * by the pieces, before any sheet is chosen.
  *
  * <p>The choice is a search (see {@link SlotSearch}) and repeats exactly for the same input and
  * settings; how far it may be from the best is proven apart (see {@link LowerBound}).

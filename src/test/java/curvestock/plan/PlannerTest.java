@@ -11,6 +11,8 @@ import curvestock.job.JobReader;
 import curvestock.job.StockFiles;
 import curvestock.layout.Layout;
 import curvestock.layout.Placement;
+import curvestock.packing.Effort;
+import curvestock.packing.Packers;
 import curvestock.piece.Demand;
 import curvestock.purchase.PurchaseLine;
 import curvestock.report.PlanJson;
@@ -18,8 +20,12 @@ import curvestock.report.PlanPaper;
 import curvestock.report.StockYaml;
 import curvestock.sheet.SheetStock;
 import curvestock.units.Money;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * From a job to what is bought and what is left. Jobs are invented; strips, so that it is quick.
@@ -42,6 +48,55 @@ class PlannerTest {
 
   private static String text(Plan plan) {
     return String.join(" ", PlanPaper.text(plan.job(), Answer.of(plan)));
+  }
+
+  /**
+   * A longer search finds other layouts, and with them other remnants: the price of a helix, which
+   * is looked up in haste, used to name two sheets of the one kind, its plan one of each.
+   */
+  @Test
+  void sheets_ofTwoKindsAsDear_areTheSameInPriceAndPlan() throws Exception {
+    String kind = "{name: %s, size: %s, thickness: 0.476, price: 68}";
+    String sheets =
+        "sheets: [%s, %s]\n"
+            .formatted(kind.formatted("one", "4x8 ft"), kind.formatted("two", "5x6.4 ft"));
+    String text = Files.readString(Path.of("demo-data", "default.yaml"));
+    String whole =
+        text.substring(0, text.indexOf("sheets:"))
+            + sheets
+            + text.substring(text.indexOf("cutting:"))
+                .replace("climb: 22 1/8", "rise-per-turn: 4.2");
+    Job job = JobReader.read(whole, "job.yaml");
+
+    Plan price =
+        new Planner(
+                job.with(job.search().at(Effort.QUICK)).marked(),
+                PlanListener.NONE,
+                Packers.FORGETFUL)
+            .planRoughly();
+    Plan plan = Workshop.plan(job, PlanListener.NONE);
+
+    assertThat(plan.purchase().sheetCost()).isEqualTo(price.purchase().sheetCost());
+    assertThat(plan.purchase().lines()).isEqualTo(price.purchase().lines());
+    assertThat(plan.purchase().lines())
+        .extracting(line -> line.product().stock().name())
+        .containsExactly("one");
+  }
+
+  /** One sheet of either does: the larger leaves more wood for the same money. */
+  @ParameterizedTest
+  @CsvSource({"small, 48x48, large, 48x96", "large, 48x96, small, 48x48"})
+  void sheets_asDear_areTheLargerWhateverTheirOrder(
+      String first, String size, String second, String otherSize) throws Exception {
+    String kind = "{name: %s, size: %s, thickness: 1/2, price: 60}";
+    Plan plan =
+        plan(
+            "sheets: [%s, %s]\n%s"
+                .formatted(kind.formatted(first, size), kind.formatted(second, otherSize), STRIPS));
+
+    assertThat(plan.purchase().lines())
+        .extracting(line -> line.product().stock().name())
+        .containsExactly("large");
   }
 
   @Test

@@ -25,9 +25,4 @@ public record VerticalCurve(double length, Grade from, Grade to) {
   public double rise() {
     return (from.ratio() + to.ratio()) / 2 * length;
   }
-
-  /** Distance between the curve and the break of the grades: L·A/800 with A in percent. */
-  public double offsetAtBreak() {
-    return length * Math.abs(to.percent() - from.percent()) / 800;
-  }
 }

@@ -4,7 +4,6 @@ import curvestock.helix.clearance.EndClearance.End;
 import curvestock.helix.course.ApproachSlack;
 import curvestock.helix.course.Climb;
 import curvestock.helix.course.UnrolledTurn;
-import curvestock.helix.course.VerticalCurve;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.Grade;
 import curvestock.helix.spec.HelixSpec;
@@ -63,8 +62,6 @@ final class CurveRule {
             .map(Vehicle::length)
             .filter(length -> length.compareTo(usualCar()) > 0)
             .orElse(usualCar());
-    VerticalCurve curve =
-        new VerticalCurve(plan.verticalCurve().millimetres(), plan.approachGrade(), climb.grade());
     double change = Math.abs(climb.grade().percent() - plan.approachGrade().percent());
     Length wanted = perCent.times(change);
     boolean ok = plan.verticalCurve().compareTo(wanted) >= 0;
@@ -74,7 +71,6 @@ final class CurveRule {
         .measuring(plan.verticalCurve())
         .against(wanted)
         .with(Fact.CHANGE, Rises.share(Grade.ofPercent(change)))
-        .with(Fact.OFFSET, Length.ofMillimetres(curve.offsetAtBreak()))
         .fixedBy(
             ok
                 ? List.of()

@@ -31,8 +31,6 @@ public enum Fact {
   OUT,
   /** Change of the grade. */
   CHANGE,
-  /** Between the vertical curve and the sharp break. */
-  OFFSET,
   /** Angle that a turn loses. */
   MISSING,
   /** Height that can be taken up. */

@@ -25,6 +25,9 @@ public final class Choice {
   final long[] pieceArea;
   final long[] panelArea;
 
+  /** Area of a sheet of each product, carried whole or not; below zero if it costs nothing. */
+  final long[] wood;
+
   /** A sheet that is not in stock weighs more than all pieces, so that shortage shows as pieces. */
   final long overrun;
 
@@ -79,6 +82,12 @@ public final class Choice {
     this.rate = new double[panels.size()];
     for (int q = 0; q < rate.length; q++) {
       rate[q] = leastCost(q) + 1;
+    }
+    this.wood = new long[available.length];
+    for (int q = 0; q < rate.length; q++) {
+      int product = productOf[breakdownOf[q]];
+      long area = Math.max(Math.abs(wood[product]), Math.round(panelArea[q] / share(q)));
+      wood[product] = leastCostEach(product) > 0 ? area : -area;
     }
     this.kindsIn = new int[counts.length][];
     for (int j = 0; j < counts.length; j++) {

@@ -21,7 +21,7 @@ public class SlotPlan {
 
   @PlanningEntityCollectionProperty private List<SheetSlot> slots;
 
-  @PlanningScore(bendableHardLevelsSize = 1, bendableSoftLevelsSize = 4)
+  @PlanningScore(bendableHardLevelsSize = 1, bendableSoftLevelsSize = 6)
   private BendableLongScore score;
 
   /** Shared by all clones, as the solver works on them. */

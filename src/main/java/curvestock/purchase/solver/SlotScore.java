@@ -57,7 +57,14 @@ public class SlotScore implements IncrementalScoreCalculator<SlotPlan, BendableL
   static BendableLongScore score(Levels levels) {
     return BendableLongScore.of(
         new long[] {-levels.missing()},
-        new long[] {-levels.money(), -levels.sheets(), levels.remnant(), -levels.surplus()});
+        new long[] {
+          -levels.money(),
+          -levels.sheets(),
+          levels.wood(),
+          -levels.late(),
+          levels.remnant(),
+          -levels.surplus()
+        });
   }
 
   private void add(SheetSlot slot) {

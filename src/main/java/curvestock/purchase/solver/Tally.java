@@ -138,7 +138,24 @@ final class Tally {
     for (int p = 0; p < used.length; p++) {
       missing += Math.max(0, used[p] - choice.available[p]) * choice.overrun;
     }
-    return new Levels(missing, money(), sheets, missing == 0 ? remnant() : 0, surplus);
+    return new Levels(
+        missing, money(), sheets, wood(), late(), missing == 0 ? remnant() : 0, surplus);
+  }
+
+  private long wood() {
+    long wood = 0;
+    for (int p = 0; p < used.length; p++) {
+      wood += used[p] * choice.wood[p];
+    }
+    return wood;
+  }
+
+  private long late() {
+    long late = 0;
+    for (int p = 0; p < used.length; p++) {
+      late += (long) used[p] * p;
+    }
+    return late;
   }
 
   private long remnant() {

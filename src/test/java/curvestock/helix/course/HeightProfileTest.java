@@ -102,10 +102,9 @@ class HeightProfileTest {
 
   /** L·A/800 (railway handbooks, read): 24 in, 2 % gives 0.060 in (derived). */
   @Test
-  void offsetAtBreak_24InchesAnd2Percent_is0Point060() {
+  void curve_24InchesAnd2Percent_liesBy0Point060FromTheBreak() {
     VerticalCurve curve = new VerticalCurve(24, Grade.LEVEL, Grade.ofPercent(2));
 
-    assertThat(curve.offsetAtBreak()).isCloseTo(0.060, within(1e-12));
     assertThat(curve.heightAt(12)).isCloseTo(0.060, within(1e-12));
   }
 
