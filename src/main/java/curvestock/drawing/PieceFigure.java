@@ -38,7 +38,7 @@ public record PieceFigure(
     boolean sector = Bend.of(piece.shape()).isPresent();
     PieceLabel.Text number =
         sector
-            ? PieceLabel.of(home, widest, widest, piece.id(), List.of()).get(0)
+            ? PieceLabel.of(home, widest, widest, piece.id(), List.of(), 0).get(0)
             : PieceLabel.numberOnly(home, widest);
     Point middle = number.middle();
     return new PieceFigure(

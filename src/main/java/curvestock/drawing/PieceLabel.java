@@ -86,6 +86,9 @@ final class PieceLabel {
   /** Height of capitals, in font sizes, with a little air. */
   private static final double HEIGHT = 0.85;
 
+  /** From the middle of two lines to either, in font sizes. */
+  private static final double HALF_LINE = 0.5;
+
   /** Where along a sector text is tried, in half sweeps from the middle; the middle first. */
   private static final double[] ALONG = {0, 0.2, -0.2, 0.4, -0.4, 0.6, -0.6};
 
@@ -99,7 +102,7 @@ final class PieceLabel {
 
   /** The texts for a piece, its number and its name; the first is its number. */
   static List<Text> of(Placement placement, String number, String widest) {
-    return of(placement, number, widest, placement.piece().name(), List.of());
+    return of(placement, number, widest, placement.piece().name(), List.of(), 0);
   }
 
   /**
@@ -108,26 +111,48 @@ final class PieceLabel {
    * @param widest the widest number of the sheet, which must fit too, so that all come out alike
    * @param name what is said besides
    * @param marks what is drawn on the piece, whose words are written where they meet no others
+   * @param readable font size below which the number gives up the name, then its own beginning
    */
   static List<Text> of(
-      Placement placement, String number, String widest, String name, List<RoadbedMark> marks) {
+      Placement placement,
+      String number,
+      String widest,
+      String name,
+      List<RoadbedMark> marks,
+      double readable) {
     Optional<Bend> bend = Bend.of(placement.piece().shape());
     if (bend.isPresent()) {
-      return onBend(bend.get(), placement, number, widest, name, marks);
+      return onBend(bend.get(), placement, number, widest, name, marks, readable);
     }
     Outline outline = placement.outline();
     Point middle = outline.roomiest(GRID);
     // Which side is up matters where something is marked on it.
     String said = marks.isEmpty() ? name : name + ", up";
     Text both = fit(outline, middle, number + "  " + said, LARGEST_NAME, true);
-    boolean fits = both.size() >= SMALLEST && !name.isBlank();
+    boolean fits = both.size() >= Math.max(SMALLEST, readable) && !name.isBlank();
     List<Text> texts = new ArrayList<>();
-    Text text = fits ? both : fit(outline, middle, number, LARGEST_NAME, true);
+    List<Text> lines = fits ? List.of(both) : shortened(outline, middle, number, readable);
     boolean onLine =
         placement.piece().shape().blank() instanceof FreeShape free && !free.course().isEmpty();
-    texts.add(onLine ? text.onLine() : text);
+    lines.forEach(text -> texts.add(onLine ? text.onLine() : text));
     addMarks(texts, outline, marks);
     return texts;
+  }
+
+  /** The number, or as much of its end as can be read: 34-2, 34 above 2, or 2 of block-34-2. */
+  private static List<Text> shortened(
+      Outline outline, Point middle, String number, double readable) {
+    Text text = fit(outline, middle, number, Math.max(LARGEST_NAME, readable), true);
+    int dash = number.indexOf('-');
+    if (text.size() >= readable || dash < 0) {
+      return List.of(text);
+    }
+    String end = number.substring(dash + 1);
+    Point up = new Point(0, readable * HALF_LINE);
+    Text first = fit(outline, middle.plus(up), number.substring(0, dash), readable, false);
+    Text second = fit(outline, middle.minus(up), end, readable, true);
+    boolean inTwoLines = end.indexOf('-') < 0 && Math.min(first.size(), second.size()) >= readable;
+    return inTwoLines ? List.of(second, first) : shortened(outline, middle, end, readable);
   }
 
   /** The number alone, as large as it fits at the roomiest place. */
@@ -142,12 +167,13 @@ final class PieceLabel {
       String number,
       String widest,
       String name,
-      List<RoadbedMark> marks) {
+      List<RoadbedMark> marks,
+      double readable) {
     AnnularSector sector = bend.sector();
     Pose pose = bend.pose().then(placement.pose());
     List<Loop> holes = drilled(placement);
     Text above = onBand(sector, pose, holes, OUTSIDE, ALONG, widest, LARGEST_NUMBER, true);
-    if (above.size() < SMALL_NUMBER) {
+    if (above.size() < Math.max(SMALL_NUMBER, readable)) {
       Text across = onBand(sector, pose, holes, ACROSS, OFF_MIDDLE, widest, LARGEST_NUMBER, true);
       List<Text> small = new ArrayList<>();
       small.add((across.size() > above.size() ? across.onLine() : above).saying(number));

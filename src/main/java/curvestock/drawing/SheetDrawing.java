@@ -12,6 +12,7 @@ import curvestock.machine.MachineSheet;
 import curvestock.machine.Marks;
 import curvestock.piece.Bend;
 import curvestock.units.Length;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -34,6 +35,9 @@ public final class SheetDrawing {
 
   /** Narrower drawings could not hold the scale bars and their text. */
   private static final double LEAST_WIDTH = 320;
+
+  private static final String SHORT_NUMBERS =
+      "Small pieces show the end of their number: 34-2, 34 above 2, or 2 alone, for block-34-2.";
 
   private final Layout layout;
   private final Box box;
@@ -71,8 +75,14 @@ public final class SheetDrawing {
   private String draw(SheetTitle title) {
     double width = Math.max(LEAST_WIDTH, box.width() + 2 * BORDER);
     TitleBlock block = new TitleBlock(layout, title, width - 2 * BORDER);
+    double beside = box.height() + 3 * BORDER;
+    List<List<PieceLabel.Text>> texts =
+        texts(title, Legible.onOnePage(width, beside + block.height()));
+    if (hasShortNumbers(numbers(title), texts)) {
+      block.add(SHORT_NUMBERS);
+    }
     double left = box.minX() - BORDER;
-    double height = box.height() + 3 * BORDER + block.height();
+    double height = beside + block.height();
     SvgCanvas canvas = new SvgCanvas(left, -BORDER, width, height);
     canvas.addText(canvas.root(), "title", title.job() + ", sheet " + title.sheet());
     canvas.addText(canvas.root(), "desc", description());
@@ -97,7 +107,7 @@ public final class SheetDrawing {
     Element labels =
         canvas.add(
             canvas.root(), "g", "id", "label", "fill", Ink.LABEL, "font-family", "sans-serif");
-    drawLabels(canvas, labels, title);
+    texts.forEach(piece -> piece.forEach(text -> drawText(canvas, labels, text)));
     title.remnant().ifPresent(rest -> drawRemnant(canvas, labels, rest, title));
     block.draw(canvas, labels, box.minX(), box.height() + BORDER);
     return canvas.text();
@@ -205,20 +215,24 @@ public final class SheetDrawing {
             .toList();
   }
 
-  private void drawLabels(SvgCanvas canvas, Element group, SheetTitle title) {
+  private static boolean hasShortNumbers(List<String> numbers, List<List<PieceLabel.Text>> texts) {
+    return IntStream.range(0, numbers.size())
+        .anyMatch(i -> !texts.get(i).get(0).words().startsWith(numbers.get(i)));
+  }
+
+  /** What is written on each piece. */
+  private List<List<PieceLabel.Text>> texts(SheetTitle title, double readable) {
     List<String> numbers = numbers(title);
     String widestOnBend = widest(numbers, true);
     String widestElse = widest(numbers, false);
+    List<List<PieceLabel.Text>> all = new ArrayList<>();
     for (int i = 0; i < numbers.size(); i++) {
       Placement placement = layout.placements().get(i);
       String name = title.notes().isEmpty() ? placement.piece().name() : title.notes().get(i);
       String widest = hasBend(placement) ? widestOnBend : widestElse;
-      List<PieceLabel.Text> texts =
-          PieceLabel.of(placement, numbers.get(i), widest, name, marks(title, i));
-      for (PieceLabel.Text text : texts) {
-        drawText(canvas, group, text);
-      }
+      all.add(PieceLabel.of(placement, numbers.get(i), widest, name, marks(title, i), readable));
     }
+    return all;
   }
 
   /** The widest number on pieces with a bend, or on all others, so that those come out alike. */

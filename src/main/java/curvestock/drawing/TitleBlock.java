@@ -40,13 +40,14 @@ final class TitleBlock {
 
   private final List<Line> lines = new ArrayList<>();
   private final double size;
+  private final double ems;
 
   /**
    * @param width how wide the text may become, in millimetres
    */
   TitleBlock(Layout layout, SheetTitle title, double width) {
     size = Math.max(SMALLEST, Math.min(LARGEST, width * SHARE_OF_LENGTH));
-    double ems = width / size;
+    ems = width / size;
     String sheet = "Sheet " + title.sheet() + " of " + title.sheets();
     for (String text : TextWidth.wrap(title.job() + " - " + sheet, ems / HEADING / 1.12)) {
       lines.add(new Line(text, size * HEADING, true));
@@ -60,10 +61,13 @@ final class TitleBlock {
     if (title.invented()) {
       paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
-    for (String paragraph : paragraphs) {
-      for (String text : TextWidth.wrap(paragraph, ems)) {
-        lines.add(new Line(text, size, false));
-      }
+    paragraphs.forEach(this::add);
+  }
+
+  /** A paragraph more. */
+  void add(String paragraph) {
+    for (String text : TextWidth.wrap(paragraph, ems)) {
+      lines.add(new Line(text, size, false));
     }
   }
 

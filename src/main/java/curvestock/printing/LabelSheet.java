@@ -3,6 +3,7 @@ package curvestock.printing;
 import curvestock.answer.BenchWords;
 import curvestock.answer.SupportsUnder;
 import curvestock.drawing.Ink;
+import curvestock.drawing.Legible;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;

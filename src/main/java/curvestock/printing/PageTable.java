@@ -1,5 +1,6 @@
 package curvestock.printing;
 
+import curvestock.drawing.Legible;
 import curvestock.drawing.TextWidth;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -6,6 +6,7 @@ import curvestock.drawing.HelixEndsDrawing;
 import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.HelixSideDrawing;
 import curvestock.drawing.HelixTitle;
+import curvestock.drawing.Legible;
 import curvestock.drawing.Paper;
 import curvestock.helix.HelixOrder;
 import curvestock.machine.MachineSheet;

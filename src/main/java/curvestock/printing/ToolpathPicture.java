@@ -1,6 +1,7 @@
 package curvestock.printing;
 
 import curvestock.drawing.Ink;
+import curvestock.drawing.Legible;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;

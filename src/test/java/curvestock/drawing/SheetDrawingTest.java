@@ -353,7 +353,7 @@ class SheetDrawingTest {
         elements(document, "text").stream()
             .filter(text -> text.getTextContent().matches("\\d{1,3}"))
             .toList();
-    assertThat(numbers).hasSize(152);
+    assertThat(numbers).hasSize(172);
     for (int i = 0; i < numbers.size(); i++) {
       Element number = numbers.get(i);
       assertThat(number.getTextContent()).isEqualTo(Integer.toString(i + 1));

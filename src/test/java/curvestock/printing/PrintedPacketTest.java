@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import curvestock.BannedWords;
 import curvestock.answer.Answer;
 import curvestock.app.Workshop;
+import curvestock.drawing.Legible;
 import curvestock.drawing.Paper;
 import curvestock.drawing.PaperSize;
 import curvestock.files.MachineFonts;
