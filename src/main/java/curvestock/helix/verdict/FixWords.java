@@ -63,10 +63,16 @@ final class FixWords {
           "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base, against the base's edge and level with it, screwed to the frame under the base or to a leg down to the floor"
               .formatted(
                   Figures.text(v.facts().get(Fact.SUPPORTS)).contains(",") ? "each" : "it",
-                  figures.length(figures.style().roundUp(v.length(Fact.PAD_ACROSS))),
-                  figures.length(figures.style().roundUp(v.length(Fact.PAD_ALONG))));
+                  pad(v.length(Fact.PAD_ACROSS)),
+                  pad(v.length(Fact.PAD_ALONG)));
       default -> "";
     };
+  }
+
+  /** Rough work: in eighths of an inch or every 5 mm, not smaller. */
+  private String pad(Length side) {
+    boolean inches = figures.style().unit().isImperial();
+    return figures.length(side.up(inches ? Length.ofInches(0.125) : Length.ofMillimetres(5)));
   }
 
   private String height(Verdict v) {
