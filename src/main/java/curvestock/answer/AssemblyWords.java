@@ -1,6 +1,7 @@
 package curvestock.answer;
 
 import curvestock.helix.HelixPlan;
+import curvestock.helix.build.BlockScrews;
 import curvestock.helix.spec.Riser;
 import java.util.List;
 
@@ -34,17 +35,30 @@ public final class AssemblyWords {
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
         "Get every height of the turn right before you glue. Leave the joint at the top of the turn dry: check its height once the next turn's first piece is on it, and put it right there. "
             + (blocks
-                ? "To glue, lift the pieces off, glue this turn's blocks in place, and screw any that stand on the base to it. Put the pieces back in order, with glue on the blocks and in the joints. "
-                    + (reachesOn()
-                        ? "Before the last piece goes on, screw the first piece down at S1. Then glue onto it the blocks that will carry the end of the last piece. "
-                        : "")
-                    + "Clamp the joints and drive the screws down into the blocks."
-                    + (reachesOn() ? "" : " The next turn's blocks go on over the screws.")
+                ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
             + (plan.stations().hasStrips()
                 ? " Fit each edge strip once all the pieces that it touches are glued down."
                 : "")
             + " Lay the track and run a train over it before you add the next turn. Once that turn is on, run your tallest train under it.");
+  }
+
+  /** With screws where blocks are thick enough for them. */
+  private String gluing() {
+    boolean screws =
+        plan.spec().supports().riser() instanceof Riser.WoodBlocks wood && BlockScrews.hold(wood);
+    return "To glue, lift the pieces off and glue this turn's blocks in place"
+        + (screws ? "; screw any that stand on the base to it. " : ". ")
+        + "Put the pieces back in order, with glue on the blocks and in the joints. "
+        + (reachesOn()
+            ? "Before the last piece goes on, %s the first piece down at S1. Then glue onto it the blocks that will carry the end of the last piece. "
+                .formatted(screws ? "screw" : "clamp")
+            : "")
+        + "Clamp the joints and "
+        + (screws
+            ? "drive the screws down into the blocks."
+            : "weigh the roadbed down until the glue is dry.")
+        + (reachesOn() || !screws ? "" : " The next turn's blocks go on over the screws.");
   }
 
   /** Whether some piece rests on a support of the next turn too. */

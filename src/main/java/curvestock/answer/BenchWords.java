@@ -40,6 +40,9 @@ public final class BenchWords {
   /** Of fewer blocks alike no stack tells more than a tape on one. */
   private static final int LEAST_STACK = 5;
 
+  /** Slopes at the two ends of a block that make no wedge worth sawing: our own choice. */
+  private static final double SAME_SLOPE = 0.005;
+
   /** When a piece gets its number: the one rule of every paper. */
   public static final String NUMBER =
       "Write the number, 'up' and 'inner edge' on each piece before it leaves the sheet.";
@@ -222,6 +225,41 @@ public final class BenchWords {
             isWood() ? "which block goes where" : "how high each nut sits");
   }
 
+  /** Blocks where the grade changes: their lower end lies on another slope than their upper end. */
+  private String uneven(BlockPlan blocks) {
+    List<SupportRow> rows = plan.supports().rows();
+    Map<String, Double> below = new LinkedHashMap<>();
+    for (SupportRow row : rows) {
+      if (row.standsOnBase()) {
+        continue;
+      }
+      rows.stream()
+          .filter(each -> each.station().equals(row.station()) && each.at() < row.at())
+          .reduce((first, second) -> second)
+          .filter(under -> Math.abs(under.slope() - row.slope()) > SAME_SLOPE)
+          .ifPresent(
+              under ->
+                  blocks
+                      .blockUnder(row)
+                      .ifPresent(block -> below.putIfAbsent(block.id(), under.slope())));
+    }
+    return below.isEmpty()
+        ? ""
+        : ", except where the grade changes: cut the lower end of %s"
+            .formatted(
+                Figures.list(
+                    below.entrySet().stream()
+                        .map(
+                            each ->
+                                "%s at %s"
+                                    .formatted(
+                                        each.getKey(),
+                                        figures.of(
+                                            Angle.ofRadians(Math.atan(each.getValue())),
+                                            Measure.ANGLE)))
+                        .toList()));
+  }
+
   /** What to mind when blocks are sawn. */
   public List<String> blockRemarks() {
     if (!(spec.supports().riser() instanceof Riser.WoodBlocks wood)) {
@@ -231,8 +269,9 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     lines.add(
         "The table of riser blocks has the lengths and angles. Set the saw's stop to the 'cut to' length, measured on the long side. Lay the wood on"
-            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, swing the stop away before you cut, so that the block cannot jam between stop and blade, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel."
-                .formatted(figures.given(wood.along()), figures.given(wood.width())));
+            + " its %s face and swing the mitre saw to the saw angle, or stand it on its %s edge and tilt the blade to that angle. Clamp the wood, swing the stop away before you cut, so that the block cannot jam between stop and blade, and never hold a short block by hand. A block on the base has a square bottom end. Blocks between turns have both ends sloped the same way, so their ends are parallel%s."
+                .formatted(
+                    figures.given(wood.along()), figures.given(wood.width()), uneven(blocks)));
     for (BlockPlan.Block block : blocks.blocks()) {
       int stack = Math.min(STACK, block.count());
       if (!block.onBase() && stack >= LEAST_STACK) {

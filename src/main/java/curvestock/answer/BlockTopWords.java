@@ -34,7 +34,9 @@ final class BlockTopWords {
     }
     plates().ifPresent(thickness -> lines.add(plates(thickness, cross)));
     Set<String> partly = new LinkedHashSet<>();
-    plan.supports().partlyUnderPlates().forEach(row -> partly.add(row.station().name()));
+    if (plates().isPresent()) {
+      plan.supports().partlyUnderPlates().forEach(row -> partly.add(row.station().name()));
+    }
     if (!partly.isEmpty()) {
       lines.add(
           "%s the plate covers only part of what it lies on: glue packing as thick as the plate beside it."

@@ -5,6 +5,7 @@ import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.build.SidePlates;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
@@ -42,9 +43,26 @@ public final class FixingWords {
     lines.add(holes());
     if (spec.supports().riser() instanceof Riser.WoodBlocks wood) {
       lines.add(blocks(wood));
+    } else {
+      platesOnRods().ifPresent(lines::add);
     }
     lines.add(joints());
     return lines;
+  }
+
+  /** Plates are cut alike, so none has the hole that only some of them need. */
+  private Optional<String> platesOnRods() {
+    String names =
+        helix.plan().supports().rows().stream()
+            .filter(row -> row.plate().millimetres() > 0)
+            .map(row -> row.station().name())
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "At %s the rods pass through splice plates: fix the plate, then drill on through it from the holes in the roadbed. The heights of the lower nuts leave room for the plate."
+                .formatted(names));
   }
 
   private String holes() {
@@ -83,6 +101,7 @@ public final class FixingWords {
             : across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
         + (across ? " from their edge" : " from its edge")
+        + (single() ? " (at a single block, in the middle of the roadbed)" : "")
         + " on the line of the support, then a "
         + down.pilotHole(figures.isImperial())
         + " pilot hole into the block, as deep as the screw goes. Countersink, and drive one "
@@ -94,6 +113,12 @@ public final class FixingWords {
         + " at an angle through the foot of each block that stands on the base."
         + otherBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
+  }
+
+  /** Whether some block stands alone in the middle of the roadbed. */
+  private boolean single() {
+    return helix.plan().supports().rows().stream()
+        .anyMatch(row -> row.edges() == SupportRow.Edges.MIDDLE);
   }
 
   /** Where two pieces butt on a block, a screw in the middle would hold neither. */

@@ -10,7 +10,6 @@ import curvestock.geometry.Box;
 import curvestock.helix.Assumption;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
-import curvestock.helix.build.BaseFrame;
 import curvestock.helix.build.BedPiece;
 import curvestock.helix.build.PieceKind;
 import curvestock.helix.clearance.HeightBudget;
@@ -109,11 +108,12 @@ final class HelixTables {
                 })
             .reduce(Box::union)
             .orElseThrow();
-    return order.base().map(frame -> bed.union(box(frame))).orElse(bed);
+    Box built = order.base().map(frame -> bed.union(box(frame.acrossFlats()))).orElse(bed);
+    return plan.spec().ground().isOval() ? built : built.union(box(order.across()));
   }
 
-  private static Box box(BaseFrame frame) {
-    double half = frame.acrossFlats().millimetres() / 2;
+  private static Box box(Length across) {
+    double half = across.millimetres() / 2;
     return new Box(-half, -half, half, half);
   }
 

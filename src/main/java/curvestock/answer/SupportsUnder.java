@@ -35,16 +35,18 @@ public final class SupportsUnder {
   private String words(BedPiece piece, int turn, boolean edges) {
     StringBuilder words = new StringBuilder();
     int here = turn;
+    boolean named = false;
     for (StationPlace place : piece.stations()) {
       Optional<SupportRow> row = supports.at(place);
       int on = row.filter(each -> each.part() == Part.RING).map(SupportRow::turn).orElse(here);
       boolean next = on != here;
       if (!words.isEmpty()) {
-        words.append(next ? ", then " : " ");
+        words.append(next ? ", then " : named ? ", " : " ");
       }
       words.append(place.station().name());
       words.append(edges ? row.map(each -> edge(each.edges())).orElse("") : "");
       words.append(next ? " of turn " + on : "");
+      named = next;
       here = on;
     }
     return words.toString();

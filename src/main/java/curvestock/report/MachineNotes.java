@@ -17,6 +17,8 @@ import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -28,6 +30,9 @@ public final class MachineNotes {
 
   private static final String LETTERS =
       "engrave: piece numbers, and 'up' on the upper face; both read the right way up from the inner edge";
+
+  private static final DecimalFormat MILLIMETRES =
+      new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT));
 
   private final Job job;
   private final MachineSetup setup;
@@ -348,7 +353,7 @@ public final class MachineNotes {
       }
     }
     if (warnings.isEmpty()) {
-      lines.add("A %s tool reaches all inside corners.".formatted(exact(style, bit)));
+      lines.add("The %s tool reaches all inside corners.".formatted(exact(style, bit)));
     } else {
       lines.add("Inside corners");
       lines.addAll(warnings);
@@ -359,6 +364,6 @@ public final class MachineNotes {
   static String exact(LengthStyle style, Length length) {
     return style.unit().isImperial()
         ? LengthStyle.INCH_DECIMALS.format(length)
-        : String.format(Locale.ROOT, "%.3f mm", length.millimetres());
+        : MILLIMETRES.format(length.millimetres()) + " mm";
   }
 }

@@ -62,9 +62,8 @@ public final class RodPlan {
     joints.take(top.minus(riser.base()).minus(nutAndWasher()), top.plus(nutAndWasher()));
     for (SupportRow row : table.rows()) {
       if (row.station().equals(station)) {
-        Length under = top.plus(row.underside());
-        Length above = under.plus(spec.plywood());
-        joints.take(under.minus(nutAndWasher()), above.plus(nutAndWasher()));
+        Length above = top.plus(row.underside()).plus(spec.plywood());
+        joints.take(top.plus(lowerNut(row)), above.plus(nutAndWasher()));
       }
     }
     return joints.of(length);
@@ -74,9 +73,9 @@ public final class RodPlan {
     return riser.thread().nutHeight().plus(riser.washerBought().thickness());
   }
 
-  /** Where the lower nut of a turn sits: its lower face, above the base. */
+  /** Where the lower nut of a turn sits, below a splice plate if one is there: its lower face. */
   public Length lowerNut(SupportRow row) {
-    return row.underside().minus(nutAndWasher());
+    return row.underside().minus(row.plate()).minus(nutAndWasher());
   }
 
   /**

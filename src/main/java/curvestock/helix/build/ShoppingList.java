@@ -160,7 +160,7 @@ public final class ShoppingList {
     String note =
         boards == least
             ? "for %s; no fewer will do".formatted(what)
-            : "for %s; %s would be the fewest possible".formatted(what, least);
+            : "for %s; fewer than %s will not do".formatted(what, least);
     Optional<Money> price = cutting.stock().price().map(each -> each.times(boards));
     items.add(
         new ShoppingItem(

@@ -17,8 +17,8 @@ import java.util.List;
  * @param railTop above the base
  * @param gap from what the support stands on (the base, or the plywood of the turn below) to the
  *     plywood's underside
- * @param plate thickness of the splice plate that lies between the roadbed and its blocks here;
- *     zero where none does
+ * @param plate thickness of the splice plate that lies between the roadbed and its blocks or nuts
+ *     here; zero where none does
  * @param slope of the roadbed here, rise over run
  */
 public record SupportRow(

@@ -31,7 +31,7 @@ public final class SupportTable {
   private final double ringLength;
   private final double run;
   private final boolean bothEverywhere;
-  private final PlatesOnBlocks plates;
+  private final PlatesOnSupports plates;
   private final List<SupportRow> rows = new ArrayList<>();
   private final AtomicReference<BlockPlan> blocks = new AtomicReference<>();
   private final AtomicReference<Braces> braces = new AtomicReference<>();
@@ -48,7 +48,7 @@ public final class SupportTable {
     this.profile = profile;
     ringLength = climb.ringLength();
     run = climb.runPerTurn().millimetres();
-    plates = new PlatesOnBlocks(spec, joints);
+    plates = new PlatesOnSupports(spec, joints);
     bothEverywhere =
         spec.supports().riser() instanceof Riser.ThreadedRods
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
@@ -140,10 +140,10 @@ public final class SupportTable {
     return at(place).map(SupportRow::edges).orElse(Edges.NONE);
   }
 
-  /** Where a splice plate lies on part of a block only. */
+  /** Where a splice plate lies on part of a block or washer only. */
   public List<SupportRow> partlyUnderPlates() {
     return rows.stream()
-        .filter(row -> row.plate().millimetres() > 0 && plates.endsOver(row.at()))
+        .filter(row -> row.plate().millimetres() > 0 && plates.isPartlyOver(row.at(), row.edges()))
         .toList();
   }
 

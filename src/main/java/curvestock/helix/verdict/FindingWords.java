@@ -50,13 +50,18 @@ final class FindingWords {
       case SUPPORT_EDGES -> edges(v);
       case ROD_HOLES ->
           "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
-              .formatted(fact(v, Fact.HOLE), fact(v, Fact.SLOPE_SHARE), measured(v), needed(v));
+              .formatted(
+                  figures.style().formatGiven(v.length(Fact.HOLE)),
+                  figures.style().formatGiven(v.length(Fact.SLOPE_SHARE)),
+                  measured(v),
+                  needed(v));
       case HOLE_PATTERNS ->
           "%s supports per turn on %s pieces per turn: the pieces need different holes"
               .formatted(
                   Figures.count(v.measured().orElseThrow()),
                   Figures.count(v.facts().get(Fact.ALL)));
       case EARS -> ears(v);
+      case RODS_IN_PLATES -> rodsInPlates(v);
       case JOINTS_ON_RISERS -> onRisers(v);
       case JOINT_STAGGER -> stagger(v);
       case SPLICE_PLATE -> plate(v);
@@ -190,6 +195,14 @@ final class FindingWords {
             ? "between two supports the curve bows out %s, so support both edges"
             : "blocks at both edges keep the roadbed from tipping: between two supports its curve swings %s outside a straight line")
         .formatted(measured(v));
+  }
+
+  private static String rodsInPlates(Verdict v) {
+    String names = Figures.text(v.facts().get(Fact.SUPPORTS));
+    return v.state() == State.OK
+        ? "no washer sits half on a splice plate"
+        : "at %s the washers of the rods sit half on the edge of a splice plate and would tilt"
+            .formatted(names);
   }
 
   private String ears(Verdict v) {

@@ -48,6 +48,8 @@ final class FixWords {
       case ROD_HOLES ->
           "leave out `first-at` so that Curvestock places the supports, or use another number of"
               + " supports per turn";
+      case RODS_IN_PLATES ->
+          "move the supports clear of the joints (`first-at`), or give the plates another width (`inset`) or length, so that each washer lies wholly on its plate or clear of it";
       case EARS -> "use shorter side plates, narrower ears, or supports further from the joints";
       case SPLICE_PLATE ->
           "use fewer screws or a longer plate: less than "

@@ -23,6 +23,7 @@ public enum Rule {
   ROD_HOLES("rod-holes", "rod holes", Sense.AT_LEAST),
   HOLE_PATTERNS("hole-patterns", "hole patterns", Sense.AT_LEAST),
   EARS("ears", "ears beside side plates", Sense.AT_LEAST),
+  RODS_IN_PLATES("rods-in-plates", "rods and splice plates", Sense.AT_LEAST),
   JOINTS_ON_RISERS("joints-on-risers", "joints on supports", Sense.AT_LEAST),
   JOINT_STAGGER("joint-stagger", "joints, turn to turn", Sense.AT_LEAST),
   SPLICE_PLATE("splice-plate", "splice plate", Sense.AT_MOST),

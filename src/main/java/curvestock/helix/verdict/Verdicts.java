@@ -68,6 +68,7 @@ public final class Verdicts {
     verdicts.addAll(new SupportRule(spec, climb, line, joints, stations, style).verdicts());
     verdicts.addAll(new LeadRule(spec, climb, stations).verdicts());
     SupportTable supports = new SupportTable(spec, climb, line, profile, joints, stations);
+    RodPlateRule.verdict(spec, supports).ifPresent(verdicts::add);
     verdicts.add(new ApproachRule(spec, climb, line, stations, supports).verdict());
     return List.copyOf(verdicts);
   }

@@ -10,12 +10,16 @@ import curvestock.helix.build.SupportRow.Edges;
 import curvestock.helix.build.SupportRow.Part;
 import curvestock.helix.spec.Adjustments;
 import curvestock.helix.spec.Ascent;
+import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.EndPlan;
 import curvestock.helix.spec.GroundPlan;
 import curvestock.helix.spec.Riser;
+import curvestock.helix.spec.SplicePlate;
 import curvestock.helix.spec.StockBoard;
 import curvestock.helix.spec.SupportPlan;
 import curvestock.helix.standard.HeightStandard;
+import curvestock.helix.verdict.Rule;
+import curvestock.helix.verdict.Verdict;
 import curvestock.units.Length;
 import java.util.List;
 import java.util.Map;
@@ -23,7 +27,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Heights of blocks that a splice plate lies on, added up by hand. */
-class PlatesOnBlocksTest {
+class PlatesOnSupportsTest {
 
   private static final double PLY = 0.483 * 25.4;
 
@@ -60,7 +64,7 @@ class PlatesOnBlocksTest {
   }
 
   private static SupportRow joint(List<SupportRow> rows) {
-    return rows.stream().filter(PlatesOnBlocksTest::isJoint).findFirst().orElseThrow();
+    return rows.stream().filter(PlatesOnSupportsTest::isJoint).findFirst().orElseThrow();
   }
 
   private static boolean isJoint(SupportRow row) {
@@ -138,6 +142,76 @@ class PlatesOnBlocksTest {
                 plan.supports().rows().stream()
                     .filter(row -> row.edges() == Edges.BOTH || row.edges() == Edges.MIDDLE)
                     .count());
+  }
+
+  /**
+   * 12 pieces and 24 rods a turn of 800 mm radius: rods stand 104.7 mm from the joints, plates
+   * reach 127 mm. The rods are 12 mm from the edges, their washers 16 mm wide, the nuts below them.
+   */
+  private static HelixPlan onRods(double inset) {
+    return new SpecBuilder()
+        .ground(GroundPlan.circle(mm(800), mm(140)))
+        .segment(30)
+        .ascent(Ascent.ofTurnsAndRise(3.25, mm(140)))
+        .construction(
+            new Construction.ButtWithPlate(
+                new SplicePlate(
+                    SplicePlate.Form.CURVED,
+                    mm(254),
+                    Length.ofInches(inset),
+                    mm(12.7),
+                    2,
+                    mm(4),
+                    true)))
+        .supports(SpecBuilder.rods(24, Optional.empty()))
+        .plan();
+  }
+
+  private static RodPlan rods(HelixPlan plan) {
+    return new RodPlan(
+        plan.spec(), (Riser.ThreadedRods) plan.spec().supports().riser(), plan.supports());
+  }
+
+  private static Verdict rodsInPlates(HelixPlan plan) {
+    return plan.verdicts().stream()
+        .filter(verdict -> verdict.rule() == Rule.RODS_IN_PLATES)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Plates bare of 1.3 mm at the edges lie under the whole washer: 12.7 mm between it and bed. */
+  @Test
+  void lowerNut_underAWidePlate_isLowerByItsThickness() {
+    HelixPlan wide = onRods(0.1);
+    HelixPlan narrow = onRods(3);
+    List<SupportRow> over =
+        wide.supports().ofTurn(2).stream().filter(row -> row.plate().millimetres() > 0).toList();
+
+    assertThat(over).isNotEmpty();
+    for (SupportRow row : over) {
+      SupportRow same =
+          narrow.supports().rows().stream()
+              .filter(each -> each.at() == row.at())
+              .findFirst()
+              .orElseThrow();
+      assertThat(rods(narrow).lowerNut(same).minus(rods(wide).lowerNut(row)).millimetres())
+          .isCloseTo(12.7, within(1e-6));
+    }
+    assertThat(rodsInPlates(wide).state()).isEqualTo(Verdict.State.OK);
+    assertThat(rodsInPlates(narrow).state()).isEqualTo(Verdict.State.OK);
+  }
+
+  /** Bare of 6.35 mm: a washer from 4 to 20 mm lies on wood of two heights. */
+  @Test
+  void washer_halfOnAPlate_isMarginal() {
+    assertThat(rodsInPlates(onRods(0.5)).state()).isEqualTo(Verdict.State.MARGINAL);
+  }
+
+  /** Of blocks 30 mm broad a plate bare of 12.7 mm covers 17.3: packing goes beside it. */
+  @Test
+  void plate_overHalfABlock_isTold() {
+    assertThat(plan(1, supports(0, 0, Optional.empty())).supports().partlyUnderPlates())
+        .isNotEmpty();
   }
 
   /**
