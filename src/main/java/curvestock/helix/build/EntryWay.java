@@ -8,10 +8,12 @@ import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
 import curvestock.helix.spec.Vehicle;
 import curvestock.units.Length;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
- * The straight way by which trains come to the ring, seen from above: whether a support would stand
- * in it.
+ * The way by which trains come to the ring, straight and then eased into the curve, seen from
+ * above: whether a support would stand in it.
  *
  * <p>Of the lowest turn, whose supports stand on the base beside it, those that meet a track with
  * its loading gauge, or the wood of the lead-in, cannot stand there. A support is a rectangle as
@@ -32,6 +34,9 @@ public final class EntryWay {
       return this == WOOD || this == TRACK;
     }
   }
+
+  /** Looked at along an easement: closer than any block is long. */
+  private static final int PLACES_ON_EASEMENT = 100;
 
   private final HelixSpec spec;
   private final CentreLine line;
@@ -64,31 +69,72 @@ public final class EntryWay {
   public Hit hit(double at, double outwards) {
     Waypoint here = line.at(at);
     Point support = here.toLeft(-line.inwards() * outwards);
-    Point away = support.minus(entry.point());
-    Point ahead = Point.polar(1, entry.heading());
-    double behind = -away.dot(ahead);
-    double left = ahead.cross(away);
-    double turned = here.heading() - entry.heading();
-    double wide = extent(turned, across(), along());
-    double deep = extent(turned, along(), across());
-    if (behind + deep <= 0) {
-      return Hit.NONE;
+    Seen seen = new Seen(entry, support, here.heading());
+    return seen.behind + seen.deep > 0 ? onStraight(seen) : onEasement(support, here.heading());
+  }
+
+  /** A support as it lies from a point of the way, looking along it. */
+  private final class Seen {
+    private final double behind;
+    private final double left;
+    private final double wide;
+    private final double deep;
+
+    Seen(Waypoint from, Point support, double heading) {
+      Point away = support.minus(from.point());
+      Point ahead = Point.polar(1, from.heading());
+      double turned = heading - from.heading();
+      behind = -away.dot(ahead);
+      left = ahead.cross(away);
+      wide = extent(turned, across(), along());
+      deep = extent(turned, along(), across());
     }
-    if (behind - deep < reach() && meetsTrack(behind - deep, left, wide)) {
+
+    /** From the edge of the roadbed there; below zero in its wood. */
+    double apart() {
+      double half = spec.ground().width().millimetres() / 2 + spec.beyondEdges().millimetres();
+      return Math.abs(left) - half - wide;
+    }
+  }
+
+  private Hit onStraight(Seen seen) {
+    double behind = seen.behind - seen.deep;
+    if (behind < reach() && meetsTrack(behind, seen)) {
       return Hit.TRACK;
     }
-    double wood = spec.ground().width().millimetres() / 2 + spec.beyondEdges().millimetres() + wide;
-    double apart =
-        Math.max(Math.abs(left) - wood, behind - deep - spec.bottom().leadIn().millimetres());
+    return wood(Math.max(seen.apart(), behind - spec.bottom().leadIn().millimetres()));
+  }
+
+  /**
+   * Between the straight and the ring the way bends little by little: seen from where it is next.
+   */
+  private Hit onEasement(Point support, double heading) {
+    double half = spec.bottom().easement().millimetres() / 2;
+    if (half == 0) {
+      return Hit.NONE;
+    }
+    Waypoint nearest =
+        IntStream.rangeClosed(0, PLACES_ON_EASEMENT)
+            .mapToObj(i -> line.at(half * (2.0 * i / PLACES_ON_EASEMENT - 1)))
+            .min(Comparator.comparingDouble(place -> place.point().distance(support)))
+            .orElseThrow();
+    Seen seen = new Seen(nearest, support, heading);
+    if (Math.abs(seen.behind) > seen.deep) {
+      return Hit.NONE;
+    }
+    return meetsTrack(0, seen) ? Hit.TRACK : wood(seen.apart());
+  }
+
+  private static Hit wood(double apart) {
     return apart < 0 ? Hit.WOOD : apart < LeadEnds.CLEAR ? Hit.CLOSE : Hit.NONE;
   }
 
-  private boolean meetsTrack(double behind, double left, double wide) {
-    double swath = halfGauge(behind) + spec.traffic().spare().millimetres() + wide;
+  private boolean meetsTrack(double behind, Seen seen) {
+    double swath = halfGauge(behind) + spec.traffic().spare().millimetres() + seen.wide;
     return spec.ground().trackRadii().stream()
         .mapToDouble(
             radius -> line.inwards() * spec.ground().bedRadius().minus(radius).millimetres())
-        .anyMatch(track -> Math.abs(left - track) < swath);
+        .anyMatch(track -> Math.abs(seen.left - track) < swath);
   }
 
   /** Half of the room that trains take: with the overhang while a vehicle is still on the curve. */
