@@ -1,5 +1,6 @@
 package curvestock.answer;
 
+import curvestock.drawing.ShortName;
 import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
@@ -17,7 +18,8 @@ public final class BuyingWords {
 
   /** How a map of a sheet is read where names are too long for their pieces. */
   public static final String SHORT_NAMES =
-      "A piece too small for its whole name shows the end of it on the map: 34-2 or 2 for block-34-2. The list under the sheet has the whole names, and sheets/ has larger pictures.";
+      ShortName.LEGEND
+          + " The list under the sheet has the whole names, and sheets/ has larger pictures.";
 
   /** So many kinds are told in a sentence. */
   private static final int FEW_KINDS = 4;

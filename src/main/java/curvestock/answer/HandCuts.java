@@ -1,5 +1,6 @@
 package curvestock.answer;
 
+import curvestock.drawing.ShortName;
 import curvestock.geometry.Box;
 import curvestock.handwork.CuttingOrder;
 import curvestock.handwork.CuttingOrder.Board;
@@ -57,9 +58,9 @@ public record HandCuts(
     return List.copyOf(all);
   }
 
-  /** Whether a map may have no room for some piece's whole name, as of block-34-2. */
+  /** Whether a map may have no room for some part's whole name, as of block-34-2. */
   public boolean hasLongNames() {
-    return labels.stream().anyMatch(label -> label.contains("-"));
+    return labels.stream().anyMatch(label -> !ShortName.of(label).equals(label));
   }
 
   /** A sentence for each straight cut, by the number that the sheet's map shows. */

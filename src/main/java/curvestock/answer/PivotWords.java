@@ -85,7 +85,7 @@ public final class PivotWords {
     return " Saw to the line with the jigsaw instead. If you would rather rout, fix a scrap of the same thickness there, to the"
         + " boards that the sheet lies on, and find the pivot again: set the trammel to "
         + radius
-        + ", put its pin on each end of the outer arc in turn, and pencil a short arc on the scrap. The pivot is"
+        + ", put its pin on each end of the arc of that radius in turn, and pencil a short arc on the scrap. The pivot is"
         + " where the two arcs cross. Put tape on the piece first, so that the pin does not mark it.";
   }
 }

@@ -1,6 +1,5 @@
 package curvestock.drawing;
 
-import curvestock.geometry.Clearance;
 import curvestock.geometry.Loop;
 import curvestock.geometry.Outline;
 import curvestock.geometry.Point;
@@ -80,12 +79,6 @@ final class PieceLabel {
   /** A fallback to the id must not outshine the number. */
   private static final double ID_TO_NUMBER = 0.7;
 
-  /** So that a box around no text at all still is a box. */
-  private static final double NARROWEST = 0.3;
-
-  /** Height of capitals, in font sizes, with a little air. */
-  private static final double HEIGHT = 0.85;
-
   /** From the middle of two lines to either, in font sizes. */
   private static final double HALF_LINE = 0.5;
 
@@ -139,20 +132,25 @@ final class PieceLabel {
     return texts;
   }
 
-  /** The number, or as much of its end as can be read: 34-2, 34 above 2, or 2 of block-34-2. */
+  /** The number, or what of {@link ShortName} can be read: 34-2, or 34 above 2. */
   private static List<Text> shortened(
       Outline outline, Point middle, String number, double readable) {
-    Text text = fit(outline, middle, number, Math.max(LARGEST_NAME, readable), true);
-    int dash = number.indexOf('-');
-    if (text.size() >= readable || dash < 0) {
-      return List.of(text);
+    double largest = Math.max(LARGEST_NAME, readable);
+    Text whole = fit(outline, middle, number, largest, true);
+    String name = ShortName.of(number);
+    if (whole.size() >= readable || name.equals(number)) {
+      return List.of(whole);
     }
-    String end = number.substring(dash + 1);
+    Text line = fit(outline, middle, name, largest, true);
+    int dash = name.indexOf('-');
+    if (line.size() >= readable || dash < 0) {
+      return List.of(line);
+    }
     Point up = new Point(0, readable * HALF_LINE);
-    Text first = fit(outline, middle.plus(up), number.substring(0, dash), readable, false);
-    Text second = fit(outline, middle.minus(up), end, readable, true);
-    boolean inTwoLines = end.indexOf('-') < 0 && Math.min(first.size(), second.size()) >= readable;
-    return inTwoLines ? List.of(second, first) : shortened(outline, middle, end, readable);
+    Text first = fit(outline, middle.plus(up), name.substring(0, dash), readable, false);
+    Text second = fit(outline, middle.minus(up), name.substring(dash + 1), readable, true);
+    boolean inTwoLines = Math.min(first.size(), second.size()) >= readable;
+    return inTwoLines ? List.of(second, first) : List.of(line);
   }
 
   /** The number alone, as large as it fits at the roomiest place. */
@@ -248,23 +246,9 @@ final class PieceLabel {
     return middle.size() * PREFERENCE >= best.size() ? middle : best;
   }
 
-  /** The largest size, by halving, at which a box around the text lies in the region. */
   private static Text fit(
       Outline region, Point middle, String words, double largest, boolean bold) {
-    double ems = Math.max(NARROWEST, bold ? TextWidth.boldEms(words) : TextWidth.ems(words));
-    double low = 0;
-    double high = largest;
-    for (int i = 0; i < 12; i++) {
-      double size = i == 0 ? high : (low + high) / 2;
-      Outline box =
-          Outline.rectangle(size * ems, size * HEIGHT)
-              .at(new Pose(middle.x() - size * ems / 2, middle.y() - size * HEIGHT / 2, 0));
-      if (Clearance.within(box, region) > 0) {
-        low = size;
-      } else {
-        high = size;
-      }
-    }
-    return new Text(words, middle, Math.max(low, 1), bold, false);
+    double size = Legible.within(region, middle, words, largest, bold);
+    return new Text(words, middle, Math.max(size, 1), bold, false);
   }
 }

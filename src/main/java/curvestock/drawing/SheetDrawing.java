@@ -36,9 +36,6 @@ public final class SheetDrawing {
   /** Narrower drawings could not hold the scale bars and their text. */
   private static final double LEAST_WIDTH = 320;
 
-  private static final String SHORT_NUMBERS =
-      "Small pieces show the end of their number: 34-2, 34 above 2, or 2 alone, for block-34-2.";
-
   private final Layout layout;
   private final Box box;
   private final PathData paths;
@@ -79,7 +76,7 @@ public final class SheetDrawing {
     List<List<PieceLabel.Text>> texts =
         texts(title, Legible.onOnePage(width, beside + block.height()));
     if (hasShortNumbers(numbers(title), texts)) {
-      block.add(SHORT_NUMBERS);
+      block.add(ShortName.LEGEND);
     }
     double left = box.minX() - BORDER;
     double height = beside + block.height();

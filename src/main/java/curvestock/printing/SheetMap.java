@@ -5,7 +5,7 @@ import curvestock.drawing.Legible;
 import curvestock.drawing.Paper;
 import curvestock.drawing.Paper.Anchor;
 import curvestock.drawing.Paper.Pen;
-import curvestock.drawing.TextWidth;
+import curvestock.drawing.ShortName;
 import curvestock.geometry.Box;
 import curvestock.geometry.Edge;
 import curvestock.geometry.Loop;
@@ -89,11 +89,20 @@ final class SheetMap {
     double size = Math.max(Legible.SMALLEST, Math.min(6, side / 4));
     String label = labels.get(marks.index());
     if (marks.arcs().size() != 2) {
-      double wide = marks.placement().outline().box().width() * factor;
-      label = fitting(label, wide);
-      size = Math.min(size, Legible.size(label, size, 0.85 * wide / 1.12));
+      size = fitting(label, marks);
+      if (size < Legible.SMALLEST) {
+        label = ShortName.of(label);
+        size = Math.max(Legible.SMALLEST, fitting(label, marks));
+      }
     }
     page.text(label, place(centre(marks)), size, Anchor.MIDDLE, true);
+  }
+
+  /** The font on the page at which the label lies within the piece. */
+  private double fitting(String label, PieceMarks marks) {
+    double largest = Math.min(6, smallSide(marks) * factor / 4) / factor;
+    Outline outline = marks.placement().outline();
+    return factor * Legible.within(outline, back(centre(marks)), label, largest, true);
   }
 
   private void letters(PieceMarks marks) {
@@ -140,15 +149,6 @@ final class SheetMap {
   private boolean clear(Point stand, PieceMarks.Hole hole) {
     double rim = hole.diameter().millimetres() / 2 * factor;
     return place(hole.centre()).distance(stand) > rim + Legible.SMALLEST / 2;
-  }
-
-  /** The label, or as much of its end as has room: block-34-2, 34-2, or 2. */
-  private static String fitting(String label, double width) {
-    String fits = label;
-    while (fits.contains("-") && TextWidth.boldEms(fits) * Legible.SMALLEST > 0.95 * width) {
-      fits = fits.substring(fits.indexOf('-') + 1);
-    }
-    return fits;
   }
 
   /** From the sheet's corner back to the sheet's own frame. */

@@ -404,8 +404,9 @@ class BenchGoodsTest {
     assertThat(
             String.join(
                 " ", new AssemblyWords(answer.building().orElseThrow(), answer.figures()).order()))
-        .containsSubsequence("Dry-fit", "Measure up", "Glue only when every height");
+        .containsSubsequence(
+            "Dry-fit", "Measure up", "Get every height of the turn right before you glue");
     assertThat(String.join(" ", bench.blockRemarks()))
-        .contains("Brace each pair", "No. 8 × 1 1/2 in screw through each end");
+        .contains("Brace each pair", "No. 8 × 1 1/2 in screw at each end");
   }
 }

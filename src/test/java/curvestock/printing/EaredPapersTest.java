@@ -175,7 +175,7 @@ class EaredPapersTest {
             .replace('\u00A0', ' ')
             .replaceAll("\\s+", " ");
 
-    assertThat(order).contains("swing the trammel no farther than the end of each arc");
+    assertThat(order).contains("stop the trammel where each arc ends");
     assertThat(trammel).contains("start after an ear and stop before the next");
     // The farthest hole is a rod's, 14 mm outside the edge; the bit runs half of 4 mm outside it.
     assertThat(trammel)
