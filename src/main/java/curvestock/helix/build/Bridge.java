@@ -76,6 +76,11 @@ public record Bridge(
         : new Cut(length.down(step), depth.up(step), breadth.up(step));
   }
 
+  /** Whether one of its ends lies on what stands there along the line. */
+  boolean endsAt(double at) {
+    return Math.abs(at - from) < ROUNDING || Math.abs(at - to) < ROUNDING;
+  }
+
   /** One for each turn that passes. */
   public int count() {
     return stations.get(0).places().size();

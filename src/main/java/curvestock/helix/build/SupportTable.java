@@ -52,11 +52,11 @@ public final class SupportTable {
     bothEverywhere =
         spec.supports().riser() instanceof Riser.ThreadedRods
             || SupportBulge.of(spec.ground(), spec.supports()).needsBothEdges();
-    stations.all().forEach(this::add);
+    stations.all().forEach(station -> add(station, stations.bridges()));
     rows.sort(Comparator.comparingDouble(SupportRow::at));
   }
 
-  private void add(Station station) {
+  private void add(Station station, List<Bridge> bridges) {
     double foot = spec.supports().footHeight().millimetres();
     double standsOn = 0;
     for (double at : station.places()) {
@@ -66,7 +66,9 @@ public final class SupportTable {
           part == Part.RING
               && station.places().size() == 1
               && station.edges() == Edges.BOTH
-              && !bothEverywhere;
+              && !bothEverywhere
+              // What carries an edge over a gap ends on blocks under that edge.
+              && bridges.stream().noneMatch(bridge -> bridge.endsAt(at));
       Edges edges = middle ? Edges.MIDDLE : station.edges();
       rows.add(
           new SupportRow(

@@ -191,6 +191,26 @@ class ApproachSupportsTest {
         .isCloseTo(Math.toRadians(54) * 469, within(0.2));
   }
 
+  /** Where one turn only stands on blocks, one in the middle would leave the bridge's end bare. */
+  @Test
+  void bridge_overASingleTurn_endsOnBlocksUnderItsEdge() {
+    HelixPlan plan =
+        twinTrackN()
+            .construction(new Construction.HalfLap(mm(40)))
+            .ascent(Ascent.ofTurnsAndRise(1.5, mm(90)))
+            .supports(SpecBuilder.blocks(20))
+            .plan();
+
+    assertThat(plan.supports().rows()).anyMatch(row -> row.edges() == Edges.MIDDLE);
+    assertThat(plan.stations().bridges()).isNotEmpty();
+    for (Bridge bridge : plan.stations().bridges()) {
+      assertThat(plan.supports().rows())
+          .filteredOn(row -> row.at() == bridge.from() || row.at() == bridge.to())
+          .isNotEmpty()
+          .allMatch(row -> bridge.outer() ? row.edges().atOuter() : row.edges().atInner());
+    }
+  }
+
   /** Battens are sawn from the boards of the blocks, laid flat, one for each turn. */
   @Test
   void battensOfBlocks_areOnTheCuttingList() {
