@@ -33,7 +33,7 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue. Leave the joint at the top of the turn dry: check its height once the next turn's first piece is on it, and put it right there. "
+        "Get every height of the turn right before you glue. Leave the joint at the top of the turn, and the tops of its blocks, dry: check the height there once the next turn's first piece is on, and shim or trim it then. "
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
@@ -48,7 +48,7 @@ public final class AssemblyWords {
     boolean screws =
         plan.spec().supports().riser() instanceof Riser.WoodBlocks wood && BlockScrews.hold(wood);
     return "To glue, lift the pieces off and glue this turn's blocks in place"
-        + (screws ? "; screw any that stand on the base to it. " : ". ")
+        + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
             ? "Before the last piece goes on, %s the first piece down at S1. Then glue onto it the blocks that will carry the end of the last piece. "

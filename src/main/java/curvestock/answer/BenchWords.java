@@ -365,7 +365,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. After a sloped cut, make that end the top of the next base block. The list allows %s for that, and %s."
+        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. After a sloped cut, make that end the top of the next base block, if its angle is the same. The list allows %s a board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

@@ -4,6 +4,7 @@ import curvestock.helix.HelixPlan;
 import curvestock.helix.build.BlockPlan;
 import curvestock.helix.build.BlockScrews;
 import curvestock.helix.build.Braces;
+import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Riser;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,8 +53,13 @@ final class BraceWords {
             .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "Brace along the track too, against the inside faces of the blocks, %s. Where two braces meet, trim one to fit. %s"
-              .formatted(Figures.list(along), fastened(BlockScrews.brace(wood, true))));
+          "Brace %s along the track too, %s. Where two braces meet, trim one to fit. %s"
+              .formatted(
+                  inPairs(braces)
+                      ? "both rows of blocks, on the faces that look at each other,"
+                      : "these, on the inside faces of the blocks,",
+                  Figures.list(along),
+                  fastened(BlockScrews.brace(wood, true))));
     }
     String alone = alone(blocks, braces);
     if (!alone.isEmpty()) {
@@ -71,6 +77,13 @@ final class BraceWords {
                     .formatted(size.name()))
         .orElse(
             "Glue it when the heights are right, and clamp it until dry: a screw would split the wood.");
+  }
+
+  /** Whether those along the track stand at both edges everywhere. */
+  private static boolean inPairs(List<Braces.Brace> braces) {
+    return braces.stream()
+        .filter(Braces.Brace::along)
+        .allMatch(brace -> brace.row().edges() == SupportRow.Edges.BOTH);
   }
 
   /** Tall blocks that no brace holds. */

@@ -33,7 +33,7 @@ public final class ChosenWords {
     Buying buying = answer.bought();
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     String planned =
-        "Your job cuts %s: %s, %s, %s."
+        "Your job is set for %s: %s, %s, %s."
             .formatted(
                 SegmentName.plural(own.division()),
                 Figures.count(buying.sheets(), "sheet"),

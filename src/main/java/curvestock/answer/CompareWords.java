@@ -96,7 +96,7 @@ public final class CompareWords {
         .filter(own -> best.stream().noneMatch(own::equals))
         .map(
             option ->
-                "Your job cuts %s: %s."
+                "Your job is set for %s: %s."
                     .formatted(SegmentName.plural(option.division()), needs(option)));
   }
 

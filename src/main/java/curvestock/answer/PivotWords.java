@@ -83,9 +83,10 @@ public final class PivotWords {
 
   private static String again(String radius) {
     return " Saw to the line with the jigsaw instead. If you would rather rout, fix a scrap of the same thickness there, to the"
-        + " boards that the sheet lies on, and find the pivot again: set the trammel to "
+        + " boards that the sheet lies on, and find the pivot again: put tape on the piece, so that the"
+        + " pin does not mark it. Set the trammel to "
         + radius
-        + ", put its pin on each end of the arc of that radius in turn, and pencil a short arc on the scrap. The pivot is"
-        + " where the two arcs cross. Put tape on the piece first, so that the pin does not mark it.";
+        + ", put its pin on one end of the edge of that radius, and pencil a short arc on the scrap; do the same"
+        + " from its other end. The pivot is where the two arcs cross.";
   }
 }

@@ -135,7 +135,7 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
+            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines, with no wider bit or blade than that. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),

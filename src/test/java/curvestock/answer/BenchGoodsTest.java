@@ -318,7 +318,7 @@ class BenchGoodsTest {
                 .filter(cut -> cut.part().startsWith("along-track ")))
         .hasSizeGreaterThanOrEqualTo(along.size());
     BenchWords bench = new BenchWords(answer.building().orElseThrow(), answer.figures());
-    assertThat(String.join(" ", bench.blockRemarks())).contains("Brace along the track too");
+    assertThat(String.join(" ", bench.blockRemarks())).contains("along the track too");
     Table supports = answer.building().orElseThrow().supports();
     assertThat(
             supports.words(
