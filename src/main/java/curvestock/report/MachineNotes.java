@@ -17,8 +17,6 @@ import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
-import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,9 +28,6 @@ public final class MachineNotes {
 
   private static final String LETTERS =
       "engrave: piece numbers, and 'up' on the upper face; both read the right way up from the inner edge";
-
-  private static final DecimalFormat MILLIMETRES =
-      new DecimalFormat("0.###", DecimalFormatSymbols.getInstance(Locale.ROOT));
 
   private final Job job;
   private final MachineSetup setup;
@@ -364,6 +359,6 @@ public final class MachineNotes {
   static String exact(LengthStyle style, Length length) {
     return style.unit().isImperial()
         ? LengthStyle.INCH_DECIMALS.format(length)
-        : MILLIMETRES.format(length.millimetres()) + " mm";
+        : String.format(Locale.ROOT, "%.3f mm", length.millimetres());
   }
 }

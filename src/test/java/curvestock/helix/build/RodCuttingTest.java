@@ -36,6 +36,7 @@ class RodCuttingTest {
                   segments-per-turn: 4
                   rise-per-turn: 65
                   turns: 8.5
+                  joint: {half-lap: 30}
                   supports: {per-turn: 12, rods: {stock: {name: rod, length: %s}}}
                 """
                     .formatted(stock),
