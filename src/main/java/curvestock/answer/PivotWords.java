@@ -82,11 +82,10 @@ public final class PivotWords {
   }
 
   private static String again(String radius) {
-    return " Saw to the line with the jigsaw instead. If you would rather rout, fix a scrap of the same thickness there, to the"
-        + " boards that the sheet lies on, and find the pivot again: put tape on the piece, so that the"
-        + " pin does not mark it. Set the trammel to "
+    return " Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
+        + " to the boards that the sheet lies on: set the trammel to "
         + radius
-        + ", put its pin on one end of the edge of that radius, and pencil a short arc on the scrap; do the same"
-        + " from its other end. The pivot is where the two arcs cross.";
+        + ", put its pin on each end of the edge of that radius in turn (on tape, so as not to mark the piece), and"
+        + " pencil a short arc on the scrap. The pivot is where the two arcs cross.";
   }
 }

@@ -25,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * How to mark every piece on its sheet by hand and in what order to cut: a small map, coordinates
@@ -34,6 +35,13 @@ public final class MarkingSheets {
 
   /** Of more corners only some are given by their places, the others by distances from those. */
   static final int MOST_CORNERS = 8;
+
+  /**
+   * The last order of cutting, if its steps are so few, is kept on one page; room in millimetres.
+   */
+  private static final int FEW_STEPS = 6;
+
+  private static final double ROOM_FOR_FEW_STEPS = 75;
 
   private static final double SAME = 1e-3;
 
@@ -308,6 +316,15 @@ public final class MarkingSheets {
 
   private void order(int index, HandCuts cuts) {
     Figures figures = Figures.of(job);
+    List<String> steps =
+        Stream.of(cuts.cuts(figures), cuts.boards(figures), cuts.pivots(figures))
+            .flatMap(List::stream)
+            .toList();
+    if (index == plan.layouts().size() - 1
+        && steps.size() <= FEW_STEPS
+        && flow.room() < ROOM_FOR_FEW_STEPS) {
+      flow.newPart();
+    }
     flow.heading("Sheet " + (index + 1) + ": order of cutting");
     flow.paragraph(
         "Wear eye and hearing protection and a dust mask, and use extraction; unplug before changing a"
@@ -316,9 +333,7 @@ public final class MarkingSheets {
             + " you go. Make straight cuts with a circular saw"
             + " along a clamped guide. Cut curves with a jigsaw, or with a router on a trammel in several"
             + " shallow passes.");
-    cuts.cuts(figures).forEach(flow::paragraph);
-    cuts.boards(figures).forEach(flow::paragraph);
-    cuts.pivots(figures).forEach(flow::paragraph);
+    steps.forEach(flow::paragraph);
     boolean drilled = cuts.marks().stream().anyMatch(mark -> !mark.holes().isEmpty());
     flow.paragraph(
         BenchWords.NUMBER
