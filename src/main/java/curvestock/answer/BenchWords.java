@@ -8,6 +8,7 @@ import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.SplicePlates;
+import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
@@ -18,6 +19,7 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Mass;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -227,21 +229,13 @@ public final class BenchWords {
 
   /** Blocks where the grade changes: their lower end lies on another slope than their upper end. */
   private String uneven(BlockPlan blocks) {
-    List<SupportRow> rows = plan.supports().rows();
+    Map<Station, SupportRow> under = new HashMap<>();
     Map<String, Double> below = new LinkedHashMap<>();
-    for (SupportRow row : rows) {
-      if (row.standsOnBase()) {
-        continue;
+    for (SupportRow row : plan.supports().rows()) {
+      SupportRow lower = under.put(row.station(), row);
+      if (lower != null && Math.abs(lower.slope() - row.slope()) > SAME_SLOPE) {
+        blocks.blockUnder(row).ifPresent(block -> below.putIfAbsent(block.id(), lower.slope()));
       }
-      rows.stream()
-          .filter(each -> each.station().equals(row.station()) && each.at() < row.at())
-          .reduce((first, second) -> second)
-          .filter(under -> Math.abs(under.slope() - row.slope()) > SAME_SLOPE)
-          .ifPresent(
-              under ->
-                  blocks
-                      .blockUnder(row)
-                      .ifPresent(block -> below.putIfAbsent(block.id(), under.slope())));
     }
     return below.isEmpty()
         ? ""

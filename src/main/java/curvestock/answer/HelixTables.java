@@ -108,8 +108,7 @@ final class HelixTables {
                 })
             .reduce(Box::union)
             .orElseThrow();
-    Box built = order.base().map(frame -> bed.union(box(frame.acrossFlats()))).orElse(bed);
-    return plan.spec().ground().isOval() ? built : built.union(box(order.across()));
+    return plan.spec().ground().isOval() ? bed : bed.union(box(order.across()));
   }
 
   private static Box box(Length across) {

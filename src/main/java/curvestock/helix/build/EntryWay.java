@@ -60,9 +60,7 @@ public final class EntryWay {
   /** The support's middle, outwards of the line: at the outer edge; the inner's is its negative. */
   public double offset() {
     double half = spec.ground().width().millimetres() / 2;
-    return spec.supports().riser() instanceof Riser.ThreadedRods rods
-        ? half - rods.inset().millimetres()
-        : half - across() / 2;
+    return half - spec.supports().riser().middleFromEdge().millimetres();
   }
 
   /** What the support so far outwards of the line meets, {@code at} along the line. */
@@ -166,15 +164,11 @@ public final class EntryWay {
   }
 
   private double across() {
-    return spec.supports().riser() instanceof Riser.WoodBlocks blocks
-        ? blocks.width().millimetres()
-        : ((Riser.ThreadedRods) spec.supports().riser()).washer().millimetres();
+    return spec.supports().riser().across().millimetres();
   }
 
   private double along() {
-    return spec.supports().riser() instanceof Riser.WoodBlocks blocks
-        ? blocks.along().millimetres()
-        : across();
+    return spec.supports().riser().along().millimetres();
   }
 
   /** Half of a block's extent in a direction turned from its first side; a washer's radius. */

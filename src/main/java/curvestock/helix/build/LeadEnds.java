@@ -103,15 +103,10 @@ public final class LeadEnds {
 
   /** Of the inner support: how far from the roadbed's edge its inner face is. */
   private double innerFace() {
-    return spec.supports().riser() instanceof Riser.ThreadedRods rods
-        ? rods.inset().minus(rods.washer().times(0.5)).millimetres()
-        : 0;
+    return spec.supports().riser().outerFaceFromEdge().millimetres();
   }
 
   private double halfAlong() {
-    Riser riser = spec.supports().riser();
-    return riser instanceof Riser.WoodBlocks blocks
-        ? blocks.along().millimetres() / 2
-        : ((Riser.ThreadedRods) riser).washer().millimetres() / 2;
+    return spec.supports().riser().along().millimetres() / 2;
   }
 }

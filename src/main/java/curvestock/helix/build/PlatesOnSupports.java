@@ -52,7 +52,7 @@ final class PlatesOnSupports {
   }
 
   private double enoughAcross() {
-    return isRods() ? 1 - ROUNDING : ENOUGH_OF_A_BLOCK;
+    return spec.supports().riser() instanceof Riser.ThreadedRods ? 1 - ROUNDING : ENOUGH_OF_A_BLOCK;
   }
 
   /** How much of a block's side along the track, or of a washer's diameter, is under a plate. */
@@ -70,28 +70,8 @@ final class PlatesOnSupports {
         .max();
   }
 
-  private boolean isRods() {
-    return spec.supports().riser() instanceof Riser.ThreadedRods;
-  }
-
   private double along() {
-    return spec.supports().riser() instanceof Riser.WoodBlocks wood
-        ? wood.along().millimetres()
-        : across();
-  }
-
-  /** Breadth of a block across the track, or diameter of a washer. */
-  private double across() {
-    return spec.supports().riser() instanceof Riser.ThreadedRods rods
-        ? rods.washer().millimetres()
-        : ((Riser.WoodBlocks) spec.supports().riser()).width().millimetres();
-  }
-
-  /** From the roadbed's edge to the near side of a block or washer; below zero outside. */
-  private double nearSide() {
-    return spec.supports().riser() instanceof Riser.ThreadedRods rods
-        ? rods.inset().millimetres() - across() / 2
-        : 0;
+    return spec.supports().riser().along().millimetres();
   }
 
   private boolean hasCrossPiece() {
@@ -115,7 +95,9 @@ final class PlatesOnSupports {
 
   /** Of a block or washer by an edge, from which the plate keeps so far. */
   private double share(Length bare) {
-    double under = nearSide() + across() - Math.max(bare.millimetres(), nearSide());
-    return under > ROUNDING ? under / across() : 0;
+    double face = spec.supports().riser().outerFaceFromEdge().millimetres();
+    double across = spec.supports().riser().across().millimetres();
+    double under = face + across - Math.max(bare.millimetres(), face);
+    return under > ROUNDING ? under / across : 0;
   }
 }

@@ -14,6 +14,20 @@ public sealed interface Riser {
   /** How far the support's inner face lies inside the roadbed's edge; below zero if outside. */
   Length reachFromEdge();
 
+  /** Breadth across the track of a block, or of a rod's washer. */
+  Length across();
+
+  /** Extent along the track of a block, or of a rod's washer. */
+  Length along();
+
+  /** From the roadbed's edge to the support's middle; below zero if outside. */
+  Length middleFromEdge();
+
+  /** From the roadbed's edge to the support's outer face; below zero if outside. */
+  default Length outerFaceFromEdge() {
+    return middleFromEdge().minus(across().times(0.5));
+  }
+
   /**
    * Wood blocks at the edges of the roadbed, each turn's standing on the turn below.
    *
@@ -50,6 +64,16 @@ public sealed interface Riser {
     @Override
     public Length reachFromEdge() {
       return width;
+    }
+
+    @Override
+    public Length across() {
+      return width;
+    }
+
+    @Override
+    public Length middleFromEdge() {
+      return width.times(0.5);
     }
   }
 
@@ -107,6 +131,21 @@ public sealed interface Riser {
                 + ", but was "
                 + inset);
       }
+    }
+
+    @Override
+    public Length across() {
+      return washer;
+    }
+
+    @Override
+    public Length along() {
+      return washer;
+    }
+
+    @Override
+    public Length middleFromEdge() {
+      return inset;
     }
 
     /** Through a base of the usual thickness. */

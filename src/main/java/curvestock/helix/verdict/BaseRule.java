@@ -9,7 +9,6 @@ import curvestock.helix.build.SupportTable;
 import curvestock.helix.course.CentreLine;
 import curvestock.helix.course.Waypoint;
 import curvestock.helix.spec.HelixSpec;
-import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
 import curvestock.units.Text;
@@ -42,13 +41,8 @@ public final class BaseRule {
     this.supports = supports;
     base = frame.inPlace();
     offset = new EntryWay(spec, line).offset();
-    if (spec.supports().riser() instanceof Riser.WoodBlocks blocks) {
-      across = blocks.width().millimetres();
-      along = blocks.along().millimetres();
-    } else {
-      across = ((Riser.ThreadedRods) spec.supports().riser()).washer().millimetres();
-      along = across;
-    }
+    across = spec.supports().riser().across().millimetres();
+    along = spec.supports().riser().along().millimetres();
   }
 
   /** With the size of a pad that carries any of them. */
@@ -91,9 +85,9 @@ public final class BaseRule {
     List<Point> feet = new ArrayList<>();
     for (double outwards : row.edges().outwards(offset)) {
       Point middle = here.toLeft(-line.inwards() * outwards);
-      for (double along : new double[] {-along / 2, along / 2}) {
-        for (double across : new double[] {-across / 2, across / 2}) {
-          feet.add(middle.plus(ahead.times(along)).plus(aside.times(across)));
+      for (double forth : new double[] {-along / 2, along / 2}) {
+        for (double side : new double[] {-across / 2, across / 2}) {
+          feet.add(middle.plus(ahead.times(forth)).plus(aside.times(side)));
         }
       }
     }
