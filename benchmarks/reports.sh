@@ -4,7 +4,7 @@
 #   benchmarks/reports.sh [NAME...]      all, or only those named; --list tells the names and what they take
 #
 # A finished report of this engine is not made again (FORCE=1 makes it all the same), and one that was broken
-# off goes on where it stopped if it keeps a journal in target/bench (literature, batch, quick). So a broken run
+# off goes on where it stopped if it keeps a journal in target/bench (literature, batch, quick, quick-thorough). So a broken run
 # is just started again. The engine is the last commit that changed what packs (class Engine lists the folders), for
 # whole commands the last that changed src/main; every report names it.
 # OLD=JAR puts an older program beside the present one in the report on speed.
@@ -20,7 +20,8 @@ bounds report-bounds.md 2 proven limits beside the counts
 growth report-growth.md 1 growth with pieces on a sheet
 batch report-batch.md 15 1,000 to 10,000 pieces in one run
 atlas-report report-atlas.md 20 the atlas for sizes not in it
-quick report-quick.md 160 quick effort against thorough
+quick report-quick.md 31 quick effort against normal
+quick-thorough report-quick-thorough.md 50 quick effort against thorough, random kinds
 cores report-cores.md 2 what more cores are worth
 jmh report-jmh.md 3 hot paths
 start report-start.md 3 time to start
@@ -77,7 +78,8 @@ make_report() {
     growth) bench curvestock.bench.GrowthReport ;;
     batch) bench curvestock.bench.BatchReport 1 2 5 10 ;;
     atlas-report) bench curvestock.bench.AtlasReport 40 1 2,3,4 0,1,2 6 ;;
-    quick) bench curvestock.bench.QuickReport thorough 40 19 '.*' 1000000 ;;
+    quick) bench curvestock.bench.QuickReport normal 40 19 '.*' 1000000 ;;
+    quick-thorough) bench curvestock.bench.QuickReport thorough 40 19 '1/.*' 1000000 ;;
     cores)
       java -Djava.awt.headless=true -cp "target/test-classes:target/classes:$(cat target/bench/classpath)" \
         curvestock.bench.CoresReport

@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 
 /**
  * Quick effort against a greater one, on the cases and on random kinds, and writes {@code
- * benchmarks/report-quick.md}: how many of the counts it reaches, and in which time. Rows done are
+ * benchmarks/report-quick.md}, against thorough effort {@code report-quick-thorough.md}: how many of
+ * the counts it reaches, and in which time. Rows done are
  * kept in a {@link Journal}; what one run does not come to is done by the next.
  */
 public final class QuickReport {
@@ -49,15 +50,17 @@ public final class QuickReport {
     List<BenchCase> cases = all.stream().filter(c -> only.matcher(c.name()).matches()).toList();
     String asked = "quick against " + arguments[0] + " effort, seed 1";
     String sizes = arguments[1] + " random kinds by seed " + arguments[2];
+    String which = cases.size() == all.size() ? "" : ", of these all called " + arguments[3];
+    String name = greater == Effort.THOROUGH ? "quick-thorough" : "quick";
     Report report =
         new Report(
-            Settings.REPORTS.resolve("report-quick.md"),
+            Settings.REPORTS.resolve("report-" + name + ".md"),
             "Quick effort against " + arguments[0],
-            asked + ", " + sizes);
-    Journal journal = Journal.open(Engine.packing(), "quick", asked + ", " + sizes);
-    QuickReport quick = new QuickReport(greater, all.size());
+            asked + ", " + sizes + which);
+    Journal journal = Journal.open(Engine.packing(), name, asked + ", " + sizes);
+    QuickReport quick = new QuickReport(greater, cases.size());
     quick.run(cases, journal, report, seconds);
-    if (quick.rows.size() == all.size()) {
+    if (quick.rows.size() == cases.size()) {
       report.finish();
     }
   }
