@@ -13,9 +13,9 @@ import java.util.regex.Pattern;
 
 /**
  * Quick effort against a greater one, on the cases and on random kinds, and writes {@code
- * benchmarks/report-quick.md}, against thorough effort {@code report-quick-thorough.md}: how many of
- * the counts it reaches, and in which time. Rows done are
- * kept in a {@link Journal}; what one run does not come to is done by the next.
+ * benchmarks/report-quick.md}, against thorough effort {@code report-quick-thorough.md}: how many
+ * of the counts it reaches, and in which time. Rows done are kept in a {@link Journal}; what one
+ * run does not come to is done by the next.
  */
 public final class QuickReport {
 

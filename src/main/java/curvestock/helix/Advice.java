@@ -41,7 +41,7 @@ final class Advice {
     for (Verdict verdict : plan.verdicts()) {
       tried.add(verdict.remedy().isPresent() ? verdict.fixedBy(remedy(verdict)) : verdict);
     }
-    return List.copyOf(agreed(tried));
+    return List.copyOf(new Opposed(plan, this).agreed(agreed(tried)));
   }
 
   /**
@@ -89,14 +89,18 @@ final class Advice {
   private Optional<Remedy> remedy(Verdict verdict) {
     List<Change> own = verdict.remedy().orElseThrow().changes();
     List<Change> common = own.stream().map(change -> farthest(change, verdict.state())).toList();
-    Optional<Remedy> found = holding(verdict, common);
+    Optional<Remedy> found = holding(List.of(verdict), common);
     // Another value for the same figure would contradict the others' advice.
     boolean alone = verdict.state() == State.FAIL && !common.equals(own);
-    return found.isEmpty() && alone ? holding(verdict, own) : found;
+    return found.isEmpty() && alone ? holding(List.of(verdict), own) : found;
   }
 
-  /** The changes, with what else they make necessary; empty if that does not do. */
-  private Optional<Remedy> holding(Verdict verdict, List<Change> asked) {
+  /**
+   * The changes, with what else they make necessary; empty if they do not meet all of the verdicts,
+   * which came out alike.
+   */
+  Optional<Remedy> holding(List<Verdict> verdicts, List<Change> asked) {
+    State state = verdicts.get(0).state();
     List<Change> changes = asked;
     for (int round = 0; round < MOST_ROUNDS; round++) {
       if (changes.stream().anyMatch(Advice::isAbsurd)) {
@@ -105,9 +109,10 @@ final class Advice {
       try {
         HelixPlan revised = HelixPlan.trial(Revision.of(plan.spec(), changes), plan.style());
         List<Verdict> worse =
-            revised.verdicts().stream().filter(after -> isWorse(after, verdict.state())).toList();
+            revised.verdicts().stream().filter(after -> isWorse(after, state)).toList();
         if (worse.isEmpty()) {
-          boolean met = isMet(verdict, revised.whole());
+          HelixPlan whole = revised.whole();
+          boolean met = verdicts.stream().allMatch(verdict -> isMet(verdict, whole));
           return met ? Optional.of(new Remedy(changes)) : Optional.empty();
         }
         List<Change> more = new ArrayList<>(changes);
@@ -148,7 +153,7 @@ final class Advice {
     return best;
   }
 
-  private static boolean isMet(Verdict verdict, HelixPlan revised) {
+  static boolean isMet(Verdict verdict, HelixPlan revised) {
     return revised.verdicts().stream()
         .filter(other -> isSame(verdict, other))
         .allMatch(other -> other.state().compareTo(verdict.state()) < 0);

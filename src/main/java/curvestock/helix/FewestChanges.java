@@ -110,24 +110,25 @@ final class FewestChanges {
     }
 
     double size() {
-      return changes.stream().mapToDouble(Trial::size).sum();
-    }
-
-    private static double size(Change change) {
-      return switch (change.setting()) {
-        case JOINT -> SIZE_OF_JOINT;
-        case FIRST_SUPPORT -> SIZE_OF_PLACE;
-        default -> {
-          double before = Advice.size(change.now());
-          double after = Advice.size(change.then());
-          yield Math.abs(after - before) / Math.max(before, after);
-        }
-      };
+      return changes.stream().mapToDouble(FewestChanges::size).sum();
     }
   }
 
+  /** How much a builder minds a change: its share of what is there. */
+  static double size(Change change) {
+    return switch (change.setting()) {
+      case JOINT -> SIZE_OF_JOINT;
+      case FIRST_SUPPORT -> SIZE_OF_PLACE;
+      default -> {
+        double before = Advice.size(change.now());
+        double after = Advice.size(change.then());
+        yield Math.abs(after - before) / Math.max(before, after);
+      }
+    };
+  }
+
   /** Values of one setting, nearest first; each step is one of the numbers. */
-  private record Ladder(IntFunction<Change> value, List<Integer> steps) {}
+  record Ladder(IntFunction<Change> value, List<Integer> steps) {}
 
   private List<Trial> trials(Trial from) {
     List<Trial> trials = new ArrayList<>();
@@ -267,7 +268,7 @@ final class FewestChanges {
   }
 
   /** On the builder's own grid of sizes, upwards or, with a negative step, downwards. */
-  private static Ladder lengths(Setting setting, Length now, Length step) {
+  static Ladder lengths(Setting setting, Length now, Length step) {
     double grid = Math.abs(step.millimetres());
     double way = Math.signum(step.millimetres());
     double whole = now.millimetres() / grid;
@@ -280,7 +281,7 @@ final class FewestChanges {
     return new Ladder(value, STEPS);
   }
 
-  private static Length step(HelixPlan plan, double inches, double millimetres) {
+  static Length step(HelixPlan plan, double inches, double millimetres) {
     return plan.style().unit().isImperial()
         ? Length.ofInches(inches)
         : Length.ofMillimetres(millimetres);

@@ -105,8 +105,13 @@ public final class HelixPlan {
    *     or lengths that are longer than their boards only if the helix works
    */
   static HelixPlan trial(HelixSpec spec, LengthStyle style) {
-    HelixPlan plan = new HelixPlan(spec, style);
+    HelixPlan plan = judged(spec, style);
     return plan.works() ? plan.whole() : plan;
+  }
+
+  /** The same for its verdicts alone: pieces are worked out only if they are asked for. */
+  static HelixPlan judged(HelixSpec spec, LengthStyle style) {
+    return new HelixPlan(spec, style);
   }
 
   /**

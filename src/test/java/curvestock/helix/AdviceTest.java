@@ -251,4 +251,63 @@ class AdviceTest {
         .extracting(Change::setting)
         .containsExactlyInAnyOrder(Setting.TURNS, Setting.SUPPORTS_PER_TURN);
   }
+
+  /**
+   * Helixes that work, of which clearance asks for more rise than they have and grade for less: 5.5
+   * in on a circle of 219.9 in are 2.501 %, 0.11 in less height under plates than is comfortable.
+   */
+  static Stream<HelixPlan> pulled() {
+    SpecBuilder narrow =
+        new SpecBuilder()
+            .scale("S")
+            .circle(35, 5)
+            .segment(72)
+            .stack(new RoadbedStack(inches(0.472), inches(0.1875), inches(0.1), inches(0.125)))
+            .ends(EndPlan.level(inches(38), inches(38)).withClimbLead(inches(36)))
+            .supports(SpecBuilder.blocks(16))
+            .tallest(inches(3.4), HeightStandard.NMRA_S7);
+    return Stream.of(
+        narrow
+            .construction(SpecBuilder.plate(6, 0.75, 0.472))
+            .ascent(Ascent.ofTurnsAndRise(2.5, inches(5.5)))
+            .plan(),
+        // In HO without plates, 3.5 in on 138.2 in: 2.53 %.
+        new SpecBuilder()
+            .circle(22, 4)
+            .ends(EndPlan.level(inches(32), inches(32)).withClimbLead(inches(32)))
+            .ascent(Ascent.ofTurnsAndRise(3.25, inches(3.5)))
+            .supports(SpecBuilder.blocks(12))
+            .tallest(inches(2.3), HeightStandard.NMRA_S7)
+            .plan());
+  }
+
+  @ParameterizedTest
+  @MethodSource("pulled")
+  void marginalChecksThatPullOppositeWays_getOneAnswer(HelixPlan plan) {
+    List<Verdict> marginal =
+        plan.advice().stream()
+            .filter(verdict -> verdict.state() == State.MARGINAL)
+            .filter(
+                verdict ->
+                    verdict.rule() == Rule.GRADE
+                        || verdict.remedy().stream()
+                            .flatMap(remedy -> remedy.changes().stream())
+                            .anyMatch(AdviceTest::isOfTheClimb))
+            .toList();
+
+    assertThat(plan.works()).isTrue();
+    assertThat(marginal).hasSizeGreaterThan(1);
+    assertThat(marginal.stream().map(Verdict::remedy).distinct()).hasSize(1);
+    List<Change> changes = marginal.get(0).remedy().orElseThrow().changes();
+    HelixPlan after = HelixPlan.of(Revision.of(plan.spec(), changes), plan.style());
+    assertThat(changes).extracting(Change::setting).contains(Setting.RADIUS);
+    assertThat(after.verdicts())
+        .filteredOn(other -> marginal.stream().anyMatch(each -> each.rule() == other.rule()))
+        .filteredOn(other -> marginal.stream().anyMatch(each -> each.place().equals(other.place())))
+        .allMatch(other -> other.state() == State.OK);
+  }
+
+  private static boolean isOfTheClimb(Change change) {
+    return change.setting() == Setting.RISE_PER_TURN || change.setting() == Setting.TURNS;
+  }
 }

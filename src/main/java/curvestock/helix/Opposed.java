@@ -1,0 +1,130 @@
+package curvestock.helix;
+
+import curvestock.helix.spec.Setting;
+import curvestock.helix.verdict.Change;
+import curvestock.helix.verdict.Remedy;
+import curvestock.helix.verdict.Verdict;
+import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Length;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+
+/**
+ * Checks that pull one figure opposite ways, as clearance asks for more rise and grade for less:
+ * they get one answer, the figure as one of them asks and a radius with which the others are met
+ * too. Where no radius does that, the value that most of them ask for stands, and the others have
+ * no remedy: whoever follows the advice must not be sent back by the next line.
+ */
+final class Opposed {
+
+  private final HelixPlan plan;
+  private final Advice advice;
+
+  Opposed(HelixPlan plan, Advice advice) {
+    this.plan = plan;
+    this.advice = advice;
+  }
+
+  /** The same verdicts, of which no marginal one asks for another value than any other. */
+  List<Verdict> agreed(List<Verdict> verdicts) {
+    List<Verdict> told = verdicts;
+    for (Setting setting : Setting.values()) {
+      told = agreed(setting, told);
+    }
+    return told;
+  }
+
+  private List<Verdict> agreed(Setting setting, List<Verdict> verdicts) {
+    Map<Change, List<Verdict>> asked = new LinkedHashMap<>();
+    for (Verdict verdict : verdicts) {
+      change(setting, verdict)
+          .ifPresent(change -> asked.computeIfAbsent(change, c -> new ArrayList<>()).add(verdict));
+    }
+    if (asked.size() < 2) {
+      return verdicts;
+    }
+    Predicate<Verdict> marginal = verdict -> verdict.state() == State.MARGINAL;
+    List<Verdict> open = asked.values().stream().flatMap(List::stream).filter(marginal).toList();
+    if (open.isEmpty()) {
+      return verdicts;
+    }
+    // What a failing check asks for is settled; between marginal ones either will do.
+    List<Change> failing =
+        asked.keySet().stream()
+            .filter(change -> !asked.get(change).stream().allMatch(marginal))
+            .toList();
+    List<Change> bases = failing.isEmpty() ? List.copyOf(asked.keySet()) : failing;
+    Optional<Remedy> both =
+        bases.stream()
+            .flatMap(base -> withRadius(base, open).stream())
+            .min(Comparator.comparing(Opposed::size));
+    Change kept =
+        bases.stream().max(Comparator.comparing(base -> asked.get(base).size())).orElseThrow();
+    return verdicts.stream()
+        .map(
+            verdict ->
+                !open.contains(verdict)
+                    ? verdict
+                    : both.isPresent()
+                        ? verdict.fixedBy(both)
+                        : asked.get(kept).contains(verdict)
+                            ? verdict
+                            : verdict.fixedBy(Optional.empty()))
+        .toList();
+  }
+
+  private static Optional<Change> change(Setting setting, Verdict verdict) {
+    return verdict.remedy().stream()
+        .flatMap(remedy -> remedy.changes().stream())
+        .filter(change -> change.setting() == setting)
+        .findFirst();
+  }
+
+  /** All changes in shares of what is there now. */
+  private static double size(Remedy remedy) {
+    return remedy.changes().stream().mapToDouble(FewestChanges::size).sum();
+  }
+
+  /** The change, and the least radius with which all of the verdicts are met. */
+  private Optional<Remedy> withRadius(Change base, List<Verdict> open) {
+    int enough = 1;
+    while (!meets(base, enough, open)) {
+      if (Advice.isAbsurd(radius(enough))) {
+        return Optional.empty();
+      }
+      enough *= 2;
+    }
+    int tooFew = enough / 2;
+    while (enough - tooFew > 1) {
+      int middle = (tooFew + enough) / 2;
+      if (meets(base, middle, open)) {
+        enough = middle;
+      } else {
+        tooFew = middle;
+      }
+    }
+    return advice.holding(open, List.of(base, radius(enough)));
+  }
+
+  private boolean meets(Change base, int steps, List<Verdict> open) {
+    try {
+      List<Change> changes = List.of(base, radius(steps));
+      HelixPlan revised = HelixPlan.judged(Revision.of(plan.spec(), changes), plan.style());
+      return open.stream().allMatch(verdict -> Advice.isMet(verdict, revised));
+    } catch (IllegalArgumentException cannotBePlanned) {
+      return false;
+    }
+  }
+
+  private Change radius(int steps) {
+    Length now = plan.spec().ground().bedRadius();
+    return FewestChanges.lengths(Setting.RADIUS, now, FewestChanges.step(plan, 0.25, 5))
+        .value()
+        .apply(steps);
+  }
+}
