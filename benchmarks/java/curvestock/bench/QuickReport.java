@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /**
@@ -112,6 +113,13 @@ public final class QuickReport {
             rows.size(),
             asked));
     share(text, "counts of the greater effort reached in at least 95 %", QuickRow::isReached);
+    text.append(
+        String.format(
+            Locale.ROOT,
+            "| at least 95 %% of its pieces, single kinds together | %.0f of %.0f (%.1f %%) |%n",
+            pieces(QuickRow::quick),
+            pieces(QuickRow::thorough),
+            100 * pieces(QuickRow::quick) / Math.max(1, pieces(QuickRow::thorough))));
     share(text, "never below rows or stack", row -> !row.isBelowRival());
     share(text, "at most 3 × the calibrator a kind", row -> row.seconds() <= MOST * calibrator);
     share(text, "every layout valid by a second judgement", QuickRow::valid);
@@ -121,6 +129,10 @@ public final class QuickReport {
     text.append("|---|--:|--:|--:|--:|--:|--:|\n");
     rows.forEach(row -> text.append(line(row)).append('\n'));
     return text.toString();
+  }
+
+  private double pieces(ToDoubleFunction<QuickRow> of) {
+    return rows.stream().filter(row -> !row.mixed()).mapToDouble(of).sum();
   }
 
   private void share(StringBuilder text, String goal, Predicate<QuickRow> which) {

@@ -12,11 +12,20 @@ public final class BaseWords {
 
   /** In full sentences; empty without a base. */
   public static String all(HelixOrder order) {
-    return order.base().isEmpty() ? "" : laying() + pads(order);
+    return order.base().isEmpty() ? "" : laying(isOnRods(order)) + pads(order);
   }
 
-  private static String laying() {
-    return " Screw every piece of it down to a frame or table top that is flat, level and strong enough for the helix and a person who leans on it, with the pieces' ends glued and tight: they do not hold together by themselves.";
+  private static boolean isOnRods(HelixOrder order) {
+    return order.plan().spec().supports().riser() instanceof Riser.ThreadedRods;
+  }
+
+  private static String laying(boolean rods) {
+    return " Screw every piece of it down to a %s that is flat, level and strong enough for the helix and a person who leans on it, with the pieces' ends glued and tight: they do not hold together by themselves.%s"
+        .formatted(
+            rods ? "frame" : "frame or table top",
+            rods
+                ? " The rods come out below the base, with a nut and a washer each, so keep the frame's wood clear of them."
+                : "");
   }
 
   /** What the heights of supports beside the base need; empty if all stand on it. */
@@ -31,9 +40,7 @@ public final class BaseWords {
                     .formatted(
                         words.finding(verdict),
                         words.fix(verdict),
-                        order.plan().spec().supports().riser() instanceof Riser.ThreadedRods
-                            ? ", and drill it for the rods"
-                            : ""))
+                        isOnRods(order) ? ", and drill it for the rods" : ""))
         .orElse("");
   }
 }

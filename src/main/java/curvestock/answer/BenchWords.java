@@ -219,7 +219,7 @@ public final class BenchWords {
   /** What the heights of the supports are, and where rails and the top of the plywood lie. */
   public String heights() {
     SupportRow any = plan.supports().rows().get(0);
-    return "%sThe top of the plywood, where you measure, is its thickness (%s) above the underside; if your sheets measure otherwise, change the job and make the packet again before you cut. The rail top is %s above the top of the plywood. support-table.pdf has the same heights with boxes to check off, and says %s."
+    return "%sMeasure to the top of the plywood, %s above the underside. The rail top is %s above the top of the plywood. support-table.pdf has the same heights with boxes to check off, and says %s."
         .formatted(
             rounding().map(words -> words + " ").orElse(""),
             figures.given(spec.plywood()),
@@ -287,7 +287,7 @@ public final class BenchWords {
           "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"
               + " to the length in the table.");
     }
-    lines.addAll(new BraceWords(plan, wood).all());
+    lines.addAll(new BraceWords(plan, wood, figures).all());
     if (wood.stock().isPresent()) {
       lines.add(
           "The cut list shows what is left of each board: use it to replace a block you miscut.");
@@ -359,7 +359,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. After a sloped cut, make that end the top of the next base block, if its angle is the same. The list allows %s a board for trimming, and %s."
+        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. A sloped cut leaves a slope on the end of the board: if the next block stands on the base and has the same angle, that end is its top. If not, trim the end square first. The list allows %s a board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

@@ -16,10 +16,12 @@ final class BraceWords {
 
   private final HelixPlan plan;
   private final Riser.WoodBlocks wood;
+  private final boolean imperial;
 
-  BraceWords(HelixPlan plan, Riser.WoodBlocks wood) {
+  BraceWords(HelixPlan plan, Riser.WoodBlocks wood, Figures figures) {
     this.plan = plan;
     this.wood = wood;
+    imperial = figures.isImperial();
   }
 
   /** Nothing where no block is tall and thin. */
@@ -42,7 +44,7 @@ final class BraceWords {
             .filter(Braces.Brace::along)
             .map(
                 brace ->
-                    "from the top of %s to %s"
+                    "one from the top of %s to %s"
                         .formatted(
                             brace.row().station().name(),
                             brace
@@ -53,11 +55,9 @@ final class BraceWords {
             .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "Brace %s along the track too, %s. Where two braces meet, trim one to fit. %s"
+          "Brace %s along the track too: on the inside faces of the blocks, fix %s. Where two braces meet, trim one to fit. %s"
               .formatted(
-                  inPairs(braces)
-                      ? "both rows of blocks, on the faces that look at each other,"
-                      : "these, on the inside faces of the blocks,",
+                  inPairs(braces) ? "each row of blocks" : "these",
                   Figures.list(along),
                   fastened(BlockScrews.brace(wood, true))));
     }
@@ -69,12 +69,12 @@ final class BraceWords {
     return lines;
   }
 
-  private static String fastened(Optional<BlockScrews> screws) {
+  private String fastened(Optional<BlockScrews> screws) {
     return screws
         .map(
             size ->
-                "Drill, and screw it on dry with one %s screw at each end. Glue it when the heights are right."
-                    .formatted(size.name()))
+                "At each end drill a %s hole through the brace and a %s pilot hole into the block, and screw the brace on dry with one %s screw. Glue it when the heights are right."
+                    .formatted(size.clearanceHole(imperial), size.pilotHole(imperial), size.name()))
         .orElse(
             "Glue it when the heights are right, and clamp it until dry: a screw would split the wood.");
   }

@@ -225,16 +225,18 @@ final class BuildTables {
   }
 
   Table rods() {
-    return Table.of(
-        "rods",
-        "Rods to cut",
-        rodPlan.map(RodPlan::rods).orElse(List.of()),
-        text("station", "Support", each -> each.station().name()),
-        count("count", "Rods", RodPlan.Rods::count),
-        sawn("length", "Length of each", RodPlan.Rods::length),
-        count("turns", "Turns", RodPlan.Rods::turns),
-        count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach),
-        text("joints", "Coupling nut, middle above the base", this::couplings));
+    List<Field<RodPlan.Rods>> fields =
+        new ArrayList<>(
+            List.of(
+                text("station", "Support", each -> each.station().name()),
+                count("count", "Rods", RodPlan.Rods::count),
+                sawn("length", "Length of each", RodPlan.Rods::length),
+                count("turns", "Turns", RodPlan.Rods::turns),
+                count("nutsEach", "Nuts on each", RodPlan.Rods::nutsEach)));
+    if (plan.rodsAreJoined()) {
+      fields.add(text("joints", "Coupling nut, middle above the base", this::couplings));
+    }
+    return Table.of("rods", "Rods to cut", rodPlan.map(RodPlan::rods).orElse(List.of()), fields);
   }
 
   private String couplings(RodPlan.Rods rods) {

@@ -165,13 +165,14 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, one sheet of %s would have to hold %s. The fullest sheet found holds %s."
+          "To buy less, one sheet of %s would have to hold %s. No layout found holds more than %s."
               .formatted(
                   sheet,
                   together > needed
                       ? "all %s pieces, %s of them alike (%s)".formatted(together, needed, kind)
-                      : "%s%s of %s".formatted(needed == wanted(kind) ? "all " : "", needed, kind),
-                  together > needed ? found + " of " + kind : Long.toString(found)));
+                      : "%s%s %s pieces"
+                          .formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  together > needed ? found + " " + kind + " pieces" : Long.toString(found)));
     }
     return lines;
   }

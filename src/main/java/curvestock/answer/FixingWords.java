@@ -110,7 +110,8 @@ public final class FixingWords {
         + atSeams(wood)
         + " Drive one more"
         + (down.equals(foot) ? "" : ", " + foot.name() + ",")
-        + " at an angle through the foot of each block that stands on the base."
+        + " at an angle down through the foot of each block that stands on the base; drill for it the same"
+        + " way."
         + otherBlocks(wood, down)
         + " (Rule of thumb; your job names no screws.)";
   }

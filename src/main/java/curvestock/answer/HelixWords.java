@@ -318,6 +318,15 @@ public final class HelixWords {
         : figures.length(outer) + " across";
   }
 
+  /** What else every height and half-lap hangs on: half of what a height may be off. */
+  public String thickness() {
+    return "Measure how thick your sheets are before you cut. If they are more than %s off the %s in your job, change `thickness:` there and make the packet again."
+        .formatted(
+            figures.length(
+                figures.isImperial() ? Length.ofInches(1.0 / 64) : Length.ofMillimetres(0.4)),
+            figures.given(spec.plywood()));
+  }
+
   private Length height() {
     return (Length) helix.figures().at(0, "roomHeight");
   }

@@ -85,7 +85,8 @@ public final class PivotWords {
     return " Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
         + " to the boards that the sheet lies on: set the trammel to "
         + radius
-        + ", put its pin on each end of the edge of that radius in turn (on tape, so as not to mark the piece), and"
-        + " pencil a short arc on the scrap. The pivot is where the two arcs cross.";
+        + ". Put the pin on one end of the edge of that radius (on tape, so as not to mark the piece) and pencil a"
+        + " short arc on the scrap. Do the same from the other end of that edge. The pivot is where the two arcs"
+        + " cross.";
   }
 }

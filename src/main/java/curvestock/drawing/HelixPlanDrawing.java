@@ -382,26 +382,7 @@ public final class HelixPlanDrawing {
     if (plan.joints().layers() > 1) {
       paragraphs.add("Numbers outside: lower layer; inside: upper layer.");
     }
-    boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
-    if (plan.spec().top().leadIn().millimetres() > 0) {
-      paragraphs.add("Dashed on the exit's lead: supports of the turns below, which end under it.");
-    }
-    if (single) {
-      paragraphs.add("Dashed: single supports under the first turn.");
-    }
-    if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
-      paragraphs.add("Dashed at the joints: splice plates below, with their screws.");
-    }
-    if (plan.sidePlates().isPresent()) {
-      paragraphs.add("Narrow bars at the joints, outside both edges: side plates.");
-    }
-    if (plan.stations().hasStrips()) {
-      paragraphs.add("Heavy bands outside the edge: edge strips, where a support is left out.");
-    }
-    if (plan.stations().bridges().stream()
-        .anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
-      paragraphs.add("Dashed between supports: battens below, where one is left out.");
-    }
+    paragraphs.addAll(legend(plan));
     base.ifPresent(
         frame ->
             paragraphs.add(
@@ -413,5 +394,31 @@ public final class HelixPlanDrawing {
       paragraphs.add(SheetTitle.INVENTED_NOTE);
     }
     paper.paragraphs(paragraphs, 0.8 * size);
+  }
+
+  /** What the dashes and bars of the large figure stand for, a sentence each. */
+  public static List<String> legend(HelixPlan plan) {
+    List<String> words = new ArrayList<>();
+    boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
+    if (plan.spec().top().leadIn().millimetres() > 0) {
+      words.add("Dashed on the exit's lead: supports of the turns below, which end under it.");
+    }
+    if (single) {
+      words.add("Dashed: single supports under the first turn.");
+    }
+    if (plan.spec().construction() instanceof Construction.ButtWithPlate) {
+      words.add("Dashed at the joints: splice plates below, with their screws.");
+    }
+    if (plan.sidePlates().isPresent()) {
+      words.add("Narrow bars at the joints, outside both edges: side plates.");
+    }
+    if (plan.stations().hasStrips()) {
+      words.add("Heavy bands outside the edge: edge strips, where a support is left out.");
+    }
+    if (plan.stations().bridges().stream()
+        .anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
+      words.add("Dashed between supports: battens below, where one is left out.");
+    }
+    return words;
   }
 }

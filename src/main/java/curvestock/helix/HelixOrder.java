@@ -1,15 +1,21 @@
 package curvestock.helix;
 
 import curvestock.helix.build.BaseFrame;
+import curvestock.helix.spec.EndPlan;
+import curvestock.helix.spec.Setting;
 import curvestock.helix.verdict.BaseRule;
+import curvestock.helix.verdict.Change;
 import curvestock.helix.verdict.Place;
+import curvestock.helix.verdict.Remedy;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
 import curvestock.piece.Demand;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -73,7 +79,42 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
 
   /** {@link HelixPlan#advice}, and what is to be said of the base. */
   public List<Verdict> verdicts() {
-    return Stream.concat(plan.advice().stream(), onBase().stream()).toList();
+    return Stream.concat(plan.advice().stream().map(this::pinned), onBase().stream()).toList();
+  }
+
+  /**
+   * With the other lengths of an end that its remedy changes, where the job leaves them open: they
+   * would settle anew around what is written, and the remedy was tried with these.
+   */
+  private Verdict pinned(Verdict verdict) {
+    return verdict.fixedBy(verdict.remedy().map(remedy -> new Remedy(pinned(remedy.changes()))));
+  }
+
+  private List<Change> pinned(List<Change> changes) {
+    List<Change> all = new ArrayList<>(changes);
+    for (Map<Setting, Length> end : List.of(lengths(true), lengths(false))) {
+      if (changes.stream().anyMatch(change -> end.containsKey(change.setting()))) {
+        end.forEach(
+            (setting, now) -> {
+              boolean changed = changes.stream().anyMatch(each -> each.setting() == setting);
+              if (!changed && assumed.stream().anyMatch(a -> a.field().equals(setting.key()))) {
+                all.add(new Change(setting, now, now));
+              }
+            });
+      }
+    }
+    return all;
+  }
+
+  /** The lengths of the entry or the exit that hang on each other. */
+  private Map<Setting, Length> lengths(boolean entry) {
+    EndPlan end = entry ? plan.spec().bottom() : plan.spec().top();
+    Map<Setting, Length> lengths = new EnumMap<>(Setting.class);
+    lengths.put(
+        entry ? Setting.ENTRY_VERTICAL_CURVE : Setting.EXIT_VERTICAL_CURVE, end.verticalCurve());
+    lengths.put(entry ? Setting.ENTRY_CLIMB_LEAD : Setting.EXIT_CLIMB_LEAD, end.climbLead());
+    lengths.put(entry ? Setting.ENTRY_LEAD_IN : Setting.EXIT_LEAD_IN, end.leadIn());
+    return lengths;
   }
 
   /** Least distance across the floor: of the ring with all that stands out, or of the base. */

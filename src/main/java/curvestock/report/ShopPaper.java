@@ -18,6 +18,7 @@ import curvestock.answer.HandCuts;
 import curvestock.answer.HaveReady;
 import curvestock.answer.HelixWords;
 import curvestock.answer.Table;
+import curvestock.drawing.HelixPlanDrawing;
 import curvestock.drawing.SheetTitle;
 import curvestock.job.Job;
 import curvestock.units.Text;
@@ -103,7 +104,8 @@ public final class ShopPaper {
             "The helix from above: roadbed, tracks, joints and support stations with their bearings,"
                 + " and each turn with the numbers of its pieces",
             "The helix from above. J: joint. S: support. E and X: supports under the entry lead and the"
-                + " exit lead.")
+                + " exit lead. "
+                + String.join(" ", HelixPlanDrawing.legend(helix.plan())))
         .picture(
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
@@ -135,14 +137,15 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines, with no wider bit or blade than that. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
+            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines with a bit or blade no wider than the gap. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
                     figures.given(job.cutting().margin()),
                     buying.byHand().list().stream().anyMatch(HandCuts::hasLongNames)
                         ? " " + BuyingWords.SHORT_NAMES
-                        : ""));
+                        : ""))
+        .say(answer.building().map(helix -> words(helix).thickness()).orElse(""));
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();

@@ -9,11 +9,17 @@ import curvestock.units.Quantity;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** A paper as plain text: sentences wrapped, tables in columns, pictures left out. */
 public final class TextPaper {
 
   private static final int WIDTH = 96;
+
+  /** Longer cells are broken, so that a table of many kinds of pieces stays on the screen. */
+  private static final int WIDEST_CELL = 60;
+
   private static final String INSET = "  ";
   private static final String GAP = "  ";
 
@@ -86,7 +92,8 @@ public final class TextPaper {
 
   private void table(Table table, String inset) {
     List<Column> columns = table.columns();
-    List<List<String>> cells = table.rows().stream().map(row -> cells(columns, row)).toList();
+    List<List<String>> cells =
+        table.rows().stream().flatMap(row -> lines(cells(columns, row))).toList();
     int[] widths = new int[columns.size()];
     List<List<String>> heads = new ArrayList<>();
     for (int c = 0; c < widths.length; c++) {
@@ -120,11 +127,20 @@ public final class TextPaper {
     return cells;
   }
 
+  /** A row, in as many lines as its longest cell needs. */
+  private static Stream<List<String>> lines(List<String> row) {
+    List<List<String>> broken = row.stream().map(cell -> titled(cell, WIDEST_CELL)).toList();
+    int high = broken.stream().mapToInt(List::size).max().orElse(1);
+    return IntStream.range(0, high)
+        .mapToObj(
+            line -> broken.stream().map(cell -> line < cell.size() ? cell.get(line) : "").toList());
+  }
+
   private static int longestWord(String title) {
     return Arrays.stream(title.split(" ", -1)).mapToInt(String::length).max().orElse(0);
   }
 
-  /** A heading broken into lines as narrow as its column. */
+  /** A heading or a cell broken into lines as narrow as that. */
   private static List<String> titled(String title, int width) {
     List<String> broken = new ArrayList<>();
     String line = "";

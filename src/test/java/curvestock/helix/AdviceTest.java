@@ -13,10 +13,12 @@ import curvestock.helix.spec.RoadbedStack;
 import curvestock.helix.spec.Setting;
 import curvestock.helix.standard.HeightStandard;
 import curvestock.helix.verdict.Change;
+import curvestock.helix.verdict.Place;
 import curvestock.helix.verdict.Remedy;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.helix.verdict.VerdictWords;
 import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
@@ -309,5 +311,40 @@ class AdviceTest {
 
   private static boolean isOfTheClimb(Change change) {
     return change.setting() == Setting.RISE_PER_TURN || change.setting() == Setting.TURNS;
+  }
+
+  /**
+   * A climb lead of 8 in leaves too little height at the entry, with a vertical curve that the job
+   * left open: written alone, a longer lead would get another curve, and the height be gone again.
+   */
+  @Test
+  void climbLead_isToldWithTheCurveItWasTriedWith() {
+    EndPlan short8 = EndPlan.level(inches(24), inches(12)).withClimbLead(inches(8));
+    HelixPlan plan =
+        new SpecBuilder().ends(short8).tallest(inches(2.9), HeightStandard.NMRA_S7).plan();
+    Assumption curve = new Assumption("bottom.vertical-curve", "24 in", "usual");
+    HelixOrder order = new HelixOrder(plan, List.of(curve), Optional.empty());
+
+    Verdict entry = at(Place.ENTRY, order.verdicts());
+    Verdict exit = at(Place.EXIT, order.verdicts());
+
+    assertThat(entry.remedy().orElseThrow().changes())
+        .extracting(Change::setting)
+        .contains(Setting.ENTRY_CLIMB_LEAD);
+    assertThat(entry.remedy().orElseThrow().changes())
+        .contains(new Change(Setting.ENTRY_VERTICAL_CURVE, inches(24), inches(24)));
+    assertThat(exit.remedy().orElseThrow().changes())
+        .extracting(Change::setting)
+        .contains(Setting.EXIT_CLIMB_LEAD)
+        .doesNotContain(Setting.EXIT_VERTICAL_CURVE);
+    assertThat(new VerdictWords(LengthStyle.INCH_FRACTIONS).fix(entry))
+        .endsWith("keep the vertical curve at the entry at 24 in (write it into the job)");
+  }
+
+  private static Verdict at(Place place, List<Verdict> verdicts) {
+    return verdicts.stream()
+        .filter(verdict -> verdict.is(Rule.FREE_HEIGHT, place))
+        .findFirst()
+        .orElseThrow();
   }
 }

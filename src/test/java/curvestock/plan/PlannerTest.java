@@ -272,7 +272,7 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "one sheet of panel would have to hold all 12 of A. The fullest sheet found holds "
+            "one sheet of panel would have to hold all 12 A pieces. No layout found holds more than "
                 + obstacle.found())
         .contains("best so far")
         .doesNotContain("best found");

@@ -11,6 +11,7 @@ import curvestock.units.LengthStyle;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -242,7 +243,17 @@ public final class ShoppingList {
                     bridge.count()
                         * (1L + (long) Math.floor(bridge.length().inches() / SCREWED_INCHES)))
             .sum();
-    add("screws for battens", count, spec.prices().screw(), "one every " + every());
+    bridges.stream()
+        .filter(bridge -> bridge.form() == Bridge.Form.BATTEN)
+        .map(bridge -> spec.plywood().plus(bridge.cut(style).depth()).minus(BlockScrews.SKIN))
+        .min(Comparator.naturalOrder())
+        .ifPresent(
+            longest ->
+                add(
+                    "screws for battens",
+                    count,
+                    spec.prices().screw(),
+                    "one every %s; shorter than %s".formatted(every(), style.formatDown(longest))));
   }
 
   private String every() {

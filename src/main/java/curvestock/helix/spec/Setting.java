@@ -43,6 +43,11 @@ public enum Setting {
     return key;
   }
 
+  /** Whether it is an easement's length, of which there may be none yet. */
+  public boolean isEasement() {
+    return this == ENTRY_EASEMENT || this == EXIT_EASEMENT;
+  }
+
   /** What a builder calls it, to stand within a sentence. */
   public String title() {
     return title;

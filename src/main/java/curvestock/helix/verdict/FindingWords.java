@@ -193,7 +193,7 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "blocks at both edges keep the roadbed from tipping: between two supports its curve swings %s outside a straight line")
+            : "between two supports the curve swings %s outside a straight line: too little to tip the roadbed")
         .formatted(measured(v));
   }
 
@@ -296,10 +296,11 @@ final class FindingWords {
     String ring = leftOut(all, true);
     String leads = leftOut(all, false);
     if (!ring.isEmpty()) {
-      found.add(isOrAre(ring) + " left out on every turn, to clear trains and the lead");
+      found.add(
+          isOrAre(ring) + " left out on each turn that passes there, to clear trains and the lead");
     }
     if (!bridged.isEmpty()) {
-      found.add("in its place: " + bridged);
+      found.add("instead: " + bridged);
     }
     if (!leads.isEmpty()) {
       found.add(isOrAre(leads) + " left out under the lead, to clear trains and other supports");

@@ -6,6 +6,7 @@ import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,16 +20,33 @@ final class FixWords {
   }
 
   String of(Verdict v) {
-    return v.remedy().isPresent()
-        ? v.remedy().get().changes().stream()
-            .map(this::change)
-            .collect(Collectors.joining(", and "))
-        : advice(v);
+    return v.remedy().map(this::all).orElseGet(() -> advice(v));
+  }
+
+  /** All changes of a remedy in one instruction. */
+  String all(Remedy remedy) {
+    List<Change> easements =
+        remedy.changes().stream()
+            .filter(change -> change.setting().isEasement() && isNone(change.now()))
+            .toList();
+    boolean both = easements.size() == 2 && easements.get(0).then().equals(easements.get(1).then());
+    Stream<String> each =
+        remedy.changes().stream()
+            .filter(change -> !both || !easements.contains(change))
+            .map(this::change);
+    Stream<String> added =
+        both
+            ? Stream.of(
+                "add an easement at least %s long at the entry and at the exit"
+                    .formatted(words(easements.get(0).setting(), easements.get(0).then())))
+            : Stream.of();
+    return Stream.concat(each, added).collect(Collectors.joining(", and "));
   }
 
   /** What no figure of the job can fix. */
   private String advice(Verdict v) {
     return switch (v.rule()) {
+      case GRADE -> "try a wider curve: less rise would leave your trains less height";
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD, RADIUS_BY_VEHICLE ->
           "run your longest vehicles around a mock-up of this curve before you cut";
@@ -62,7 +80,7 @@ final class FixWords {
                   + " nothing hangs over the turn below, or rest its end on the benchwork";
       case APPROACH_SUPPORTS -> approach(v);
       case BASE ->
-          "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base, against the base's edge and level with it, screwed to the frame under the base or to a leg down to the floor"
+          "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base and level with it, sawn to fit where it meets the base, and screwed to the frame under the base or to a leg down to the floor"
               .formatted(
                   Figures.text(v.facts().get(Fact.SUPPORTS)).contains(",") ? "each" : "it",
                   pad(v.length(Fact.PAD_ACROSS)),
@@ -128,7 +146,11 @@ final class FixWords {
       case JOINT -> "join the pieces with half-laps, which hang nothing below the roadbed";
       case FIRST_SUPPORT -> "put the first support %s from the ring's entry".formatted(then);
       default ->
-          "make the %s %s%s (now %s)".formatted(change.setting().title(), bound(change), then, now);
+          change.now().equals(change.then())
+              ? "keep the %s at %s (write it into the job)"
+                  .formatted(change.setting().title(), then)
+              : "make the %s %s%s (now %s)"
+                  .formatted(change.setting().title(), bound(change), then, now);
     };
   }
 

@@ -41,7 +41,7 @@ public final class VerdictWords {
 
   /** The changes as an instruction: {@code make the radius at least 25 in (now 24 in)}. */
   public String changes(Remedy remedy) {
-    return remedy.changes().stream().map(fixes::change).collect(Collectors.joining(", and "));
+    return fixes.all(remedy);
   }
 
   /** The changes as lines of a job file: {@code radius: 25 in}. */
