@@ -130,7 +130,7 @@ final class PageFlow {
     long more = slivers() - airier.slivers();
     int saved = airier.pages.size() - pages.size();
     return (more < 0 && saved >= 0)
-        || (saved > 1 && saved > more && saved >= SAVED * airier.pages.size());
+        || (saved > 1 && saved > 2 * more && saved >= SAVED * airier.pages.size());
   }
 
   private long slivers() {

@@ -137,15 +137,15 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines with a bit or blade no wider than the gap. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s"
+            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines with a bit or blade no wider than the gap. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
                 .formatted(
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
                     figures.given(job.cutting().margin()),
                     buying.byHand().list().stream().anyMatch(HandCuts::hasLongNames)
                         ? " " + BuyingWords.SHORT_NAMES
-                        : ""))
-        .say(answer.building().map(helix -> words(helix).thickness()).orElse(""));
+                        : "",
+                    answer.building().map(helix -> " " + words(helix).thickness()).orElse("")));
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
       String name = "Sheet " + (i + 1) + " of " + buying.layouts();

@@ -407,6 +407,7 @@ class BenchGoodsTest {
         .containsSubsequence(
             "Dry-fit", "Measure up", "Get every height of the turn right before you glue");
     assertThat(String.join(" ", bench.blockRemarks()))
-        .contains("Brace each pair", "No. 8 × 1 1/2 in screw at each end");
+        .contains(
+            "Brace each pair", "3/16 in hole through the brace", "one No. 8 × 1 1/2 in screw");
   }
 }
