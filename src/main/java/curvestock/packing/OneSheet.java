@@ -29,6 +29,9 @@ final class OneSheet {
   private static final int VAIN_ANEW = 2;
   private static final int PUSH_STEPS = 300;
 
+  /** With a third of that, halves among strips stay below what a coarse grid holds. */
+  private static final long LEAST_SQUEEZE = 300_000;
+
   final Arena arena;
   final SearchSettings settings;
   private final SheetStock sheet;
@@ -208,6 +211,11 @@ final class OneSheet {
       case NORMAL -> 90_000_000;
       case THOROUGH -> 400_000_000;
     };
+  }
+
+  /** The same for one piece more among several kinds, which is asked for again and again. */
+  long squeeze() {
+    return Math.max(budget() / 10, LEAST_SQUEEZE);
   }
 
   private int samplesPerInsertion() {

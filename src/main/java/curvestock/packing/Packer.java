@@ -566,7 +566,7 @@ public final class Packer {
         pieces.add(demand.piece());
         Optional<Layout> more =
             sheet.solve(
-                pieces, none(pieces), List.of(OneSheet.poses(best)), sheet.budget() / 10, control);
+                pieces, none(pieces), List.of(OneSheet.poses(best)), sheet.squeeze(), control);
         if (more.isEmpty()) {
           break;
         }

@@ -427,4 +427,29 @@ class PackerTest {
     assertThat(Sheets.check(made).leastGap().orElseThrow().millimetres())
         .isCloseTo(3.175, Offset.offset(1e-3));
   }
+
+  /**
+   * Six half turns and 32 strips: a grid of places solved by a general-purpose solver (OR-Tools
+   * CP-SAT, benchmarks/report-cases-quick.md) fills 2445 square inches, quick effort filled 2338.
+   */
+  @Test
+  void fill_ofHalvesAndStrips_atQuickEffort_isNotBelowAGrid() {
+    List<Demand> wanted =
+        List.of(
+            new Demand(Sheets.sector(18, 22, 180), 6),
+            new Demand(strip("long", 36, 4), 8),
+            new Demand(strip("short", 6, 3), 24));
+
+    Layout layout =
+        new Packer(FOUR_BY_EIGHT, Sheets.USUAL, new SearchSettings(1, Effort.QUICK))
+            .fill(wanted, Control.NONE)
+            .layout();
+
+    assertThat(layout.pieceArea() / (25.4 * 25.4)).isGreaterThan(2445);
+    assertThat(TrueGaps.hold(layout)).isTrue();
+  }
+
+  private static Piece strip(String id, double length, double width) {
+    return Piece.of(id, id, new Strip(Length.ofInches(length), Length.ofInches(width)));
+  }
 }
