@@ -13,15 +13,15 @@ cd "$(dirname "$0")/.."
 
 # Name, report, processor minutes where the calibrator takes 2.4 s, what it tells; see README.md.
 reports='
-cases-quick report-cases-quick.md 25 57 cases against three rivals, quick
+cases-quick report-cases-quick.md 11 57 cases against three rivals, quick
 cases report-cases.md 150 the same at normal effort
 literature report-literature.md 3 published instances
 bounds report-bounds.md 2 proven limits beside the counts
 growth report-growth.md 1 growth with pieces on a sheet
 batch report-batch.md 15 1,000 to 10,000 pieces in one run
-atlas-report report-atlas.md 20 the atlas for sizes not in it
-quick report-quick.md 31 quick effort against normal
-quick-thorough report-quick-thorough.md 50 quick effort against thorough, random kinds
+atlas-report report-atlas.md 18 the atlas for sizes not in it
+quick report-quick.md 78 quick effort against normal
+quick-thorough report-quick-thorough.md 150 quick effort against thorough, random kinds
 cores report-cores.md 2 what more cores are worth
 jmh report-jmh.md 3 hot paths
 start report-start.md 3 time to start

@@ -186,7 +186,7 @@ final class Advice {
     return size(change.then()) - size(change.now());
   }
 
-  private static double way(Change change) {
+  static double way(Change change) {
     return Math.signum(step(change));
   }
 

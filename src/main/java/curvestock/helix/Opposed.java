@@ -8,6 +8,7 @@ import curvestock.helix.verdict.Verdict.State;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,10 +31,10 @@ final class Opposed {
     this.advice = advice;
   }
 
-  /** The same verdicts, of which no marginal one asks for another value than any other. */
+  /** The same verdicts, of which no marginal one pulls a figure the other way than any other. */
   List<Verdict> agreed(List<Verdict> verdicts) {
     List<Verdict> told = verdicts;
-    for (Setting setting : Setting.values()) {
+    for (Setting setting : EnumSet.complementOf(EnumSet.of(Setting.RADIUS))) {
       told = agreed(setting, told);
     }
     return told;
@@ -45,7 +46,7 @@ final class Opposed {
       change(setting, verdict)
           .ifPresent(change -> asked.computeIfAbsent(change, c -> new ArrayList<>()).add(verdict));
     }
-    if (asked.size() < 2) {
+    if (asked.keySet().stream().map(Advice::way).filter(way -> way != 0).distinct().count() < 2) {
       return verdicts;
     }
     Predicate<Verdict> marginal = verdict -> verdict.state() == State.MARGINAL;
@@ -66,16 +67,12 @@ final class Opposed {
     Change kept =
         bases.stream().max(Comparator.comparing(base -> asked.get(base).size())).orElseThrow();
     return verdicts.stream()
-        .map(
-            verdict ->
-                !open.contains(verdict)
-                    ? verdict
-                    : both.isPresent()
-                        ? verdict.fixedBy(both)
-                        : asked.get(kept).contains(verdict)
-                            ? verdict
-                            : verdict.fixedBy(Optional.empty()))
+        .map(verdict -> open.contains(verdict) ? told(verdict, both, asked.get(kept)) : verdict)
         .toList();
+  }
+
+  private static Verdict told(Verdict verdict, Optional<Remedy> both, List<Verdict> kept) {
+    return both.isPresent() || !kept.contains(verdict) ? verdict.fixedBy(both) : verdict;
   }
 
   private static Optional<Change> change(Setting setting, Verdict verdict) {
