@@ -33,7 +33,7 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue. Leave the joint at the top of the turn, and the tops of its blocks, dry: check the height there once the next turn's first piece is on, and shim or trim it then. "
+        "Get every height of the turn right before you glue. Leave the joint at the top of the turn, and the tops of its blocks, dry for now. Check that one height when you dry-fit the next turn: lift the loose end to shim or trim, and glue the joint with that turn. "
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")

@@ -359,7 +359,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. A sloped cut leaves a slope on the end of the board: if the next block stands on the base and has the same angle, that end is its top. If not, trim the end square first. The list allows %s a board for trimming, and %s."
+        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. If the next block has the same angle, start it on the sloped end that the last cut left: that is its top, if it stands on the base. If it has another angle, trim the end first: square for a block that stands on the base, at the new angle for any other. The list allows %s a board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

@@ -320,11 +320,11 @@ public final class HelixWords {
 
   /** What else every height and half-lap hangs on: half of what a height may be off. */
   public String thickness() {
-    return "Measure how thick your sheets are first: if they are more than %s off the %s in your job, change it and make the packet again."
+    return "Measure how thick your sheets are first. Your job says %s: if yours are off by more than %s, change the job and make the packet again."
         .formatted(
-            figures.length(
-                figures.isImperial() ? Length.ofInches(1.0 / 64) : Length.ofMillimetres(0.4)),
-            figures.given(spec.stack().plywood()));
+            figures.given(spec.stack().plywood()),
+            figures.sawn(
+                figures.isImperial() ? Length.ofInches(1.0 / 64) : Length.ofMillimetres(0.4)));
   }
 
   private Length height() {

@@ -30,7 +30,7 @@ public final class ReportPictures {
   private static final int FEWEST_LETTERS = 24;
 
   /** The small figures of the turns leave less to their letters. */
-  private static final int FEWEST_IN_TURNS = 48;
+  private static final int FEWEST_IN_TURNS = 40;
 
   /** Heights of an unrolled helix are drawn this many times too tall. */
   private static final double STRETCH = 3;

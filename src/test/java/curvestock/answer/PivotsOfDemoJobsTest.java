@@ -68,7 +68,7 @@ class PivotsOfDemoJobsTest {
           boolean firm = !off && here && !cutOut && isFirm(layout, board, gone, piece, nail);
           if (!off && !firm) {
             assertThat(said)
-                .containsPattern("By the time you rout pieces? .*\\b" + hand.labels().get(piece));
+                .containsPattern("By the time you get to pieces? .*\\b" + hand.labels().get(piece));
           }
           boolean onPiece =
               layout.placements().stream().anyMatch(each -> each.outline().contains(nail));
