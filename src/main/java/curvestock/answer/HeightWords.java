@@ -64,12 +64,12 @@ public final class HeightWords {
                 LongestCar.like(spec)
                     .map(
                         length ->
-                            "The longest car that clears the %s is %s over the body, if it is as wide as yours and its trucks are %s of its length apart; yours is %s."
+                            "A car with a body up to %s long clears the %s (yours: %s), if it is as wide as yours and its trucks are %s of its length apart."
                                     .formatted(
-                                        passes,
                                         figures.atMost(length),
-                                        share(yours),
-                                        figures.length(yours.length()))
+                                        passes,
+                                        figures.length(yours.length()),
+                                        share(yours))
                                 + reliable(length))
                     .orElse("No car as wide as yours clears the %s.".formatted(passes)))
         .orElseGet(this::longestByStandard);

@@ -138,6 +138,15 @@ public final class HelixWords {
         : 0;
   }
 
+  /** How several fixes are taken; empty if there are not several. */
+  public Optional<String> oneByOne() {
+    VerdictWords words = new VerdictWords(style);
+    return helix.verdicts().stream().filter(verdict -> !words.fix(verdict).isEmpty()).count() < 2
+        ? Optional.empty()
+        : Optional.of(
+            "Each fix is worked out on its own. Make one, then run this again before you make the next.");
+  }
+
   /** A line for each check that came out so, and how to fix it. */
   public List<String> checks(State state) {
     VerdictWords words = new VerdictWords(style);

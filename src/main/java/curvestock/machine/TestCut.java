@@ -204,12 +204,12 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
         "On the cut test piece the lettering must read the right way round. If it is mirrored, your"
             + " program has flipped the drawing: fix that before you cut a sheet.");
     words.add(
-        "After cutting, measure both squares with a caliper, length and width. If all are off by the same"
-            + " amount, the kerf setting is wrong: "
+        "After cutting, measure both squares with a caliper, length and width. If every side is off by the"
+            + " same amount, the kerf setting is wrong: "
             + (style.unit().isImperial()
-                ? "0.01 in too small means a real kerf 0.01 in"
-                : "0.2 mm too small means a real kerf 0.2 mm")
-            + " wider than the one that your machine's program assumes. Correct it there, and in the job. If only one direction is off, that axis of"
+                ? "if the squares are 0.01 in small, the real kerf is 0.01 in"
+                : "if the squares are 0.2 mm small, the real kerf is 0.2 mm")
+            + " wider than your machine's program assumes. Correct it there, and in the job. If only one direction is off, that axis of"
             + " the machine needs calibrating.");
     words.add(
         "Measure the diagonals: "
@@ -218,8 +218,8 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
     if (hasLaps()) {
       words.add(
           "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces must be flush."
-              + " If there is a step between the faces, each lap is off by half the step. Measure the plywood"
-              + " beside the laps again and set the depth to half of that.");
+              + " If END 2 stands proud, cut both laps deeper by half the step; if it sits low, shallower by"
+              + " half the step. Then cut the test again.");
     } else if (layout.placements().size() > 2) {
       words.add(
           "Butt END 1 against END 2: the edges must line up and the ends meet without a gap. Then try"

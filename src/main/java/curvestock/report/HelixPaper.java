@@ -98,7 +98,7 @@ public final class HelixPaper {
     decide(words.decision());
     parts.table(helix.assumed()).say(helix.assumedCost());
     parts.section("Helix").bullets(words.course());
-    parts.section("Does it work?");
+    parts.section("Does it work?").say(words.oneByOne());
     parts.bullets(words.checks(State.FAIL)).bullets(words.checks(State.MARGINAL));
     parts.bullets(words.checks(State.OK)).bullets(words.quoted().stream().toList());
     parts.section("Height from rail top to rail top").bullets(heights.budgets());

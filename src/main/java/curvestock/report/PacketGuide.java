@@ -121,7 +121,7 @@ public final class PacketGuide {
     boolean footprint = paths.contains("footprint.pdf");
     if (paths.stream().anyMatch(path -> path.startsWith("patterns/"))) {
       lines.add(
-          "Print the patterns%s at 100 %%: they are full size. Nothing else is."
+          "Print the patterns%s at 100 %%: they are full size. No other printout is."
               .formatted(footprint ? " and the footprint" : ""));
     }
     unprintable.ifPresent(words -> lines.addAll(TextPaper.wrapped("", words)));

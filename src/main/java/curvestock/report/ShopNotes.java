@@ -33,8 +33,8 @@ final class ShopNotes {
     add(
         lines,
         "Clear each closed area to its depth with a flat-bottomed bit that stays inside the line."
-            + " Past the end and the sides of the piece the areas reach far enough for the bit to leave no"
-            + " corner; at the shoulder they stop on the line.");
+            + " The areas run past the end and the sides of the piece, so that a round bit leaves no corner; at"
+            + " the shoulder they stop on the line.");
     add(
         lines,
         "The depth in the file is half the thickness that your job gives. Measure the sheet where you"

@@ -48,6 +48,11 @@ public enum Setting {
     return this == ENTRY_EASEMENT || this == EXIT_EASEMENT;
   }
 
+  /** Whether it makes the climb steeper or gentler. */
+  public boolean isOfClimb() {
+    return this == TURNS || this == RISE_PER_TURN;
+  }
+
   /** What a builder calls it, to stand within a sentence. */
   public String title() {
     return title;

@@ -165,7 +165,7 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; rule of thumb: %s (one length of your longest car for each 1 %% of change, and in HO never less than %s for each 1 %%)"
+    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change one length of your longest car, but no less than %s in HO or as much to scale)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
@@ -296,8 +296,7 @@ final class FindingWords {
     String ring = leftOut(all, true);
     String leads = leftOut(all, false);
     if (!ring.isEmpty()) {
-      found.add(
-          isOrAre(ring) + " left out on each turn that passes there, to clear trains and the lead");
+      found.add(isOrAre(ring) + " left out, to clear trains and the lead");
     }
     if (!bridged.isEmpty()) {
       found.add("instead: " + bridged);

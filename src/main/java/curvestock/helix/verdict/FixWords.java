@@ -25,6 +25,9 @@ final class FixWords {
 
   /** All changes of a remedy in one instruction. */
   String all(Remedy remedy) {
+    if (remedy.changes().size() > 1 && remedy.changes().get(0).setting().isOfClimb()) {
+      return together(remedy.changes());
+    }
     List<Change> easements =
         remedy.changes().stream()
             .filter(change -> change.setting().isEasement() && isNone(change.now()))
@@ -76,8 +79,8 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen it with a strip on edge along each side, kept above its underside so that"
-                  + " nothing hangs over the turn below, or rest its end on the benchwork";
+              : "stiffen the lead with a strip on edge along each side, no lower than the underside of the"
+                  + " plywood, or rest its end on the benchwork";
       case APPROACH_SUPPORTS -> approach(v);
       case BASE ->
           "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base and level with it, sawn to fit where it meets the base, and screwed to the frame under the base or to a leg down to the floor"
@@ -137,10 +140,14 @@ final class FixWords {
 
   /** One change as an instruction, with what stands there now. */
   String change(Change change) {
+    return change(change, bound(change));
+  }
+
+  private String change(Change change, String bound) {
     String then = words(change.setting(), change.then());
     String now = isNone(change.now()) ? "none" : words(change.setting(), change.now());
     return switch (change.setting()) {
-      case TURNS -> "climb in %s%s turns (now %s)".formatted(bound(change), then, now);
+      case TURNS -> "climb in %s%s turns (now %s)".formatted(bound, then, now);
       case SUPPORTS_PER_TURN -> "use %s supports per turn (now %s)".formatted(then, now);
       case PLATE_SCREWS -> "use %s screws each side of a joint (now %s)".formatted(then, now);
       case JOINT -> "join the pieces with half-laps, which hang nothing below the roadbed";
@@ -149,9 +156,15 @@ final class FixWords {
           change.now().equals(change.then())
               ? "keep the %s at %s (write it into the job)"
                   .formatted(change.setting().title(), then)
-              : "make the %s %s%s (now %s)"
-                  .formatted(change.setting().title(), bound(change), then, now);
+              : "make the %s %s%s (now %s)".formatted(change.setting().title(), bound, then, now);
     };
+  }
+
+  /** More rise would ask for a still wider curve, so of the climb there is no "at least". */
+  private String together(List<Change> changes) {
+    return changes.stream()
+        .map(each -> change(each, each.setting().isOfClimb() ? "" : bound(each)))
+        .collect(Collectors.joining(", and ", "together: ", ""));
   }
 
   private String words(Setting setting, Quantity value) {
