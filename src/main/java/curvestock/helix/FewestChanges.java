@@ -79,7 +79,7 @@ final class FewestChanges {
 
   private static Optional<Trial> smallest(List<Trial> trials) {
     return trials.stream()
-        .filter(trial -> trial.plan().works())
+        .filter(Trial::works)
         .min(
             Comparator.comparing((Trial trial) -> trial.changes().size())
                 .thenComparing(Trial::size));
@@ -87,6 +87,10 @@ final class FewestChanges {
 
   /** A helix with some changes. */
   private record Trial(List<Change> changes, HelixPlan plan) {
+
+    boolean works() {
+      return plan.works();
+    }
 
     int failing() {
       return fails().size();
@@ -110,12 +114,16 @@ final class FewestChanges {
     }
 
     double size() {
-      return changes.stream().mapToDouble(FewestChanges::size).sum();
+      return FewestChanges.size(changes);
     }
   }
 
-  /** How much a builder minds a change: its share of what is there. */
-  static double size(Change change) {
+  /** How much a builder minds the changes: their shares of what is there. */
+  static double size(List<Change> changes) {
+    return changes.stream().mapToDouble(FewestChanges::size).sum();
+  }
+
+  private static double size(Change change) {
     return switch (change.setting()) {
       case JOINT -> SIZE_OF_JOINT;
       case FIRST_SUPPORT -> SIZE_OF_PLACE;
@@ -145,33 +153,21 @@ final class FewestChanges {
 
   /** Up the steps to the first that works; then back to the smallest between it and the last. */
   private void climb(Trial from, Ladder ladder, List<Trial> trials) {
+    IntFunction<Optional<Trial>> attempt =
+        steps -> trial(from, List.of(ladder.value().apply(steps)));
     int last = 0;
     for (int step : ladder.steps()) {
-      Optional<Trial> trial = trial(from, List.of(ladder.value().apply(step)));
+      Optional<Trial> trial = attempt.apply(step);
       trial.ifPresent(trials::add);
-      if (trial.isPresent() && trial.get().plan().works()) {
-        halve(from, ladder, last, step).ifPresent(trials::add);
+      if (trial.filter(Trial::works).isPresent()) {
+        trials.add(
+            new FewestSteps<>(step, trial.get())
+                .above(last, steps -> attempt.apply(steps).filter(Trial::works))
+                .found());
         return;
       }
       last = step;
     }
-  }
-
-  private Optional<Trial> halve(Trial from, Ladder ladder, int tooFew, int enough) {
-    int low = tooFew;
-    int high = enough;
-    Optional<Trial> best = Optional.empty();
-    while (Math.abs(high - low) > 1) {
-      int middle = (low + high) / 2;
-      Optional<Trial> tried = trial(from, List.of(ladder.value().apply(middle)));
-      if (tried.isPresent() && tried.get().plan().works()) {
-        best = tried;
-        high = middle;
-      } else {
-        low = middle;
-      }
-    }
-    return best;
   }
 
   private Optional<Trial> trial(Trial from, List<Change> more) {

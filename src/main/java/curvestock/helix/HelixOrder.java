@@ -60,7 +60,11 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
           case LEAD, LEAD_SUPPORTS -> Optional.of(end + "lead-in");
           default -> Optional.empty();
         };
-    return assumed.stream().anyMatch(each -> field.equals(Optional.of(each.field())));
+    return field.filter(this::assumes).isPresent();
+  }
+
+  private boolean assumes(String field) {
+    return assumed.stream().anyMatch(each -> each.field().equals(field));
   }
 
   /**
@@ -97,7 +101,7 @@ public record HelixOrder(HelixPlan plan, List<Assumption> assumed, Optional<Base
         end.forEach(
             (setting, now) -> {
               boolean changed = changes.stream().anyMatch(each -> each.setting() == setting);
-              if (!changed && assumed.stream().anyMatch(a -> a.field().equals(setting.key()))) {
+              if (!changed && assumes(setting.key())) {
                 all.add(new Change(setting, now, now));
               }
             });

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 
 /**
@@ -63,7 +64,7 @@ final class Opposed {
     Optional<Remedy> both =
         bases.stream()
             .flatMap(base -> withRadius(base, open).stream())
-            .min(Comparator.comparing(Opposed::size));
+            .min(Comparator.comparing(remedy -> FewestChanges.size(remedy.changes())));
     Change kept =
         bases.stream().max(Comparator.comparing(base -> asked.get(base).size())).orElseThrow();
     return verdicts.stream()
@@ -82,46 +83,26 @@ final class Opposed {
         .findFirst();
   }
 
-  /** All changes in shares of what is there now. */
-  private static double size(Remedy remedy) {
-    return remedy.changes().stream().mapToDouble(FewestChanges::size).sum();
-  }
-
   /** The change, and the least radius with which all of the verdicts are met. */
   private Optional<Remedy> withRadius(Change base, List<Verdict> open) {
-    int enough = 1;
-    while (!meets(base, enough, open)) {
-      if (Advice.isAbsurd(radius(enough))) {
-        return Optional.empty();
-      }
-      enough *= 2;
-    }
-    int tooFew = enough / 2;
-    while (enough - tooFew > 1) {
-      int middle = (tooFew + enough) / 2;
-      if (meets(base, middle, open)) {
-        enough = middle;
-      } else {
-        tooFew = middle;
-      }
-    }
-    return advice.holding(open, List.of(base, radius(enough)));
+    Length now = plan.spec().ground().bedRadius();
+    Length step = FewestChanges.step(plan, 0.25, 5);
+    IntFunction<Change> radius = FewestChanges.lengths(Setting.RADIUS, now, step).value();
+    int twice = (int) Math.ceil(now.millimetres() / step.millimetres());
+    return FewestSteps.of(
+            steps ->
+                Optional.of(List.of(base, radius.apply(steps)))
+                    .filter(changes -> meets(changes, open)),
+            twice)
+        .flatMap(fewest -> advice.holding(open, fewest.found()));
   }
 
-  private boolean meets(Change base, int steps, List<Verdict> open) {
+  private boolean meets(List<Change> changes, List<Verdict> open) {
     try {
-      List<Change> changes = List.of(base, radius(steps));
       HelixPlan revised = HelixPlan.judged(Revision.of(plan.spec(), changes), plan.style());
       return open.stream().allMatch(verdict -> Advice.isMet(verdict, revised));
     } catch (IllegalArgumentException cannotBePlanned) {
       return false;
     }
-  }
-
-  private Change radius(int steps) {
-    Length now = plan.spec().ground().bedRadius();
-    return FewestChanges.lengths(Setting.RADIUS, now, FewestChanges.step(plan, 0.25, 5))
-        .value()
-        .apply(steps);
   }
 }

@@ -210,17 +210,17 @@ public final class Remedies {
 
   /** The smallest radius that will do with any number of turns. */
   private Optional<HelixPlan> smallest(Predicate<HelixPlan> wanted) {
-    Optional<Found> best = Optional.empty();
+    Optional<FewestSteps<HelixPlan>> best = Optional.empty();
     for (double other : otherTurns(freeExit ? QUARTER : wholeStep())) {
       IntFunction<Optional<HelixPlan>> attempt = steps -> attempt(other, steps, 0).filter(wanted);
       // Worth halving only if it does better than the best so far.
       int below = best.map(found -> found.steps() - 1).orElse(MOST_STEPS);
       Optional<HelixPlan> tried = below < 1 ? Optional.empty() : attempt.apply(below);
       if (tried.isPresent()) {
-        best = Optional.of(halved(0, new Found(below, tried.get()), attempt));
+        best = Optional.of(new FewestSteps<>(below, tried.get()).above(0, attempt));
       }
     }
-    return best.map(Found::plan);
+    return best.map(FewestSteps::found);
   }
 
   /** Whether no grade is beyond the ceiling, be it the usual one. */
@@ -255,33 +255,7 @@ public final class Remedies {
 
   /** The helix of the fewest steps that works, if more steps never make it worse. */
   private static Optional<HelixPlan> least(IntFunction<Optional<HelixPlan>> attempt) {
-    int enough = 1;
-    while (enough < MOST_STEPS && attempt.apply(enough).isEmpty()) {
-      enough *= 2;
-    }
-    int reached = enough;
-    return attempt
-        .apply(reached)
-        .map(plan -> halved(reached / 2, new Found(reached, plan), attempt).plan());
-  }
-
-  /** A helix that works, and by how many steps it was found. */
-  private record Found(int steps, HelixPlan plan) {}
-
-  /** The fewest steps that work, between so many that do not and so many that do. */
-  private static Found halved(int tooFew, Found enough, IntFunction<Optional<HelixPlan>> attempt) {
-    int low = tooFew;
-    Found best = enough;
-    while (best.steps() - low > 1) {
-      int middle = (low + best.steps()) / 2;
-      Optional<HelixPlan> tried = attempt.apply(middle);
-      if (tried.isPresent()) {
-        best = new Found(middle, tried.get());
-      } else {
-        low = middle;
-      }
-    }
-    return best;
+    return FewestSteps.of(attempt, MOST_STEPS).map(FewestSteps::found);
   }
 
   /** The helix with these changes, if it can be planned and works. */

@@ -102,7 +102,7 @@ public final class TextPaper {
           Math.max(
               cells.stream().mapToInt(row -> row.get(column).length()).max().orElse(0),
               longestWord(columns.get(c).title()));
-      heads.add(titled(columns.get(c).title(), widths[c]));
+      heads.add(broken(columns.get(c).title(), widths[c]));
     }
     int high = heads.stream().mapToInt(List::size).max().orElse(0);
     for (int i = 0; i < high; i++) {
@@ -129,11 +129,11 @@ public final class TextPaper {
 
   /** A row, in as many lines as its longest cell needs. */
   private static Stream<List<String>> lines(List<String> row) {
-    List<List<String>> broken = row.stream().map(cell -> titled(cell, WIDEST_CELL)).toList();
-    int high = broken.stream().mapToInt(List::size).max().orElse(1);
+    List<List<String>> cells = row.stream().map(cell -> broken(cell, WIDEST_CELL)).toList();
+    int high = cells.stream().mapToInt(List::size).max().orElse(1);
     return IntStream.range(0, high)
         .mapToObj(
-            line -> broken.stream().map(cell -> line < cell.size() ? cell.get(line) : "").toList());
+            line -> cells.stream().map(cell -> line < cell.size() ? cell.get(line) : "").toList());
   }
 
   private static int longestWord(String title) {
@@ -141,7 +141,7 @@ public final class TextPaper {
   }
 
   /** A heading or a cell broken into lines as narrow as that. */
-  private static List<String> titled(String title, int width) {
+  private static List<String> broken(String title, int width) {
     List<String> broken = new ArrayList<>();
     String line = "";
     for (String word : title.split(" ", -1)) {

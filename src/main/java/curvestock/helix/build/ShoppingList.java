@@ -235,16 +235,16 @@ public final class ShoppingList {
   }
 
   private void addBattenScrews(List<Bridge> bridges) {
+    List<Bridge> battens =
+        bridges.stream().filter(bridge -> bridge.form() == Bridge.Form.BATTEN).toList();
     long count =
-        bridges.stream()
-            .filter(bridge -> bridge.form() == Bridge.Form.BATTEN)
+        battens.stream()
             .mapToLong(
                 bridge ->
                     bridge.count()
                         * (1L + (long) Math.floor(bridge.length().inches() / SCREWED_INCHES)))
             .sum();
-    bridges.stream()
-        .filter(bridge -> bridge.form() == Bridge.Form.BATTEN)
+    battens.stream()
         .map(bridge -> spec.plywood().plus(bridge.cut(style).depth()).minus(BlockScrews.SKIN))
         .min(Comparator.naturalOrder())
         .ifPresent(
