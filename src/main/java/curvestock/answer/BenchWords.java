@@ -8,7 +8,6 @@ import curvestock.helix.build.Bridge;
 import curvestock.helix.build.Joint;
 import curvestock.helix.build.RodPlan;
 import curvestock.helix.build.SplicePlates;
-import curvestock.helix.build.Station;
 import curvestock.helix.build.SupportRow;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
@@ -19,7 +18,6 @@ import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.Mass;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,9 +39,6 @@ public final class BenchWords {
 
   /** Of fewer blocks alike no stack tells more than a tape on one. */
   private static final int LEAST_STACK = 5;
-
-  /** Slopes at the two ends of a block that make no wedge worth sawing: our own choice. */
-  private static final double SAME_SLOPE = 0.005;
 
   /** When a piece gets its number: the one rule of every paper. */
   public static final String NUMBER =
@@ -229,29 +224,20 @@ public final class BenchWords {
 
   /** Blocks where the grade changes: their lower end lies on another slope than their upper end. */
   private String uneven(BlockPlan blocks) {
-    Map<Station, SupportRow> under = new HashMap<>();
-    Map<String, Double> below = new LinkedHashMap<>();
-    for (SupportRow row : plan.supports().rows()) {
-      SupportRow lower = under.put(row.station(), row);
-      if (lower != null && Math.abs(lower.slope() - row.slope()) > SAME_SLOPE) {
-        blocks.blockUnder(row).ifPresent(block -> below.putIfAbsent(block.id(), lower.slope()));
-      }
-    }
-    return below.isEmpty()
+    List<String> cuts =
+        blocks.blocks().stream()
+            .filter(BlockPlan.Block::isUneven)
+            .map(
+                block ->
+                    "%s at %s"
+                        .formatted(
+                            block.id(),
+                            figures.of(
+                                Angle.ofRadians(Math.atan(block.lowerSlope())), Measure.ANGLE)))
+            .toList();
+    return cuts.isEmpty()
         ? ""
-        : ", except where the grade changes: cut the lower end of %s"
-            .formatted(
-                Figures.list(
-                    below.entrySet().stream()
-                        .map(
-                            each ->
-                                "%s at %s"
-                                    .formatted(
-                                        each.getKey(),
-                                        figures.of(
-                                            Angle.ofRadians(Math.atan(each.getValue())),
-                                            Measure.ANGLE)))
-                        .toList()));
+        : ", except where the grade changes: cut the lower end of %s".formatted(Figures.list(cuts));
   }
 
   /** What to mind when blocks are sawn. */

@@ -5,7 +5,9 @@ import curvestock.helix.spec.Riser.WoodBlocks;
 import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -17,6 +19,9 @@ public final class BlockPlan {
 
   /** Blocks within a twentieth of a millimetre are cut alike. */
   private static final double ALIKE = 0.05;
+
+  /** Ends that differ by less, rise over run, are sawn with one setting. */
+  private static final double SAME_SLOPE = 0.005;
 
   /** A post so many times as tall as it is wide wants a brace: our own choice. */
   private static final double SLENDER = 20;
@@ -32,13 +37,14 @@ public final class BlockPlan {
    * @param id {@code block-1} and so on, by height; as on the cut layouts where they are cut from
    *     the sheets
    * @param height at the middle
-   * @param slope of an end cut to the incline, rise over run
-   * @param slopeCut how much the longer side is above the shorter, at an end cut to the incline
+   * @param slope of the upper end, rise over run
+   * @param lowerSlope of the lower end: none on the base, else that of the turn below
+   * @param longSide what the saw's stop is set to: half of what the ends differ in slope above the
+   *     height, so where they are parallel the height
    * @param stockLength of a rectangle that it can be cut from: the height and what the sloping ends
    *     need
    * @param between thickness of what lies between the roadbed and the block
-   * @param onBase whether it stands on the base, with a square lower end; else both ends slope
-   *     alike
+   * @param onBase whether it stands on the base
    * @param rows where they stand
    * @param count how many
    */
@@ -46,7 +52,8 @@ public final class BlockPlan {
       String id,
       Length height,
       double slope,
-      Length slopeCut,
+      double lowerSlope,
+      Length longSide,
       Length stockLength,
       Length between,
       boolean onBase,
@@ -56,35 +63,34 @@ public final class BlockPlan {
       rows = List.copyOf(rows);
     }
 
-    /**
-     * What the saw's stop is set to: the uphill side of a block on the base; between turns the ends
-     * are parallel and all sides alike.
-     */
-    public Length longSide() {
-      return onBase ? height.plus(slopeCut.times(0.5)) : height;
+    /** Whether its ends slope so differently that two settings of the saw are needed. */
+    public boolean isUneven() {
+      return !onBase && Math.abs(slope - lowerSlope) > SAME_SLOPE;
     }
   }
 
   private record Group(
-      Length height, double slope, Length slopeCut, Length between, List<SupportRow> rows) {
+      Length height, double slope, double lowerSlope, Length between, List<SupportRow> rows) {
     boolean onBase() {
       return rows.get(0).standsOnBase();
     }
 
-    boolean takes(SupportRow row, Length other, Length otherCut, Length otherBetween) {
-      return onBase() == row.standsOnBase()
-          && near(height, other)
-          && near(slopeCut, otherCut)
-          && near(between, otherBetween);
+    boolean takes(Group other, Length along) {
+      return onBase() == other.onBase()
+          && near(height, other.height)
+          && near(along.times(slope), along.times(other.slope))
+          && near(along.times(lowerSlope), along.times(other.lowerSlope))
+          && near(between, other.between);
     }
 
-    Block block(int number) {
+    Block block(int number, Length along) {
       return new Block(
           "block-" + number,
           height,
           slope,
-          slopeCut,
-          height.plus(slopeCut.times(onBase() ? 0.5 : 1)),
+          lowerSlope,
+          height.plus(along.times(Math.abs(slope - lowerSlope) / 2)),
+          height.plus(along.times((slope + lowerSlope) / 2)),
           between,
           onBase(),
           rows,
@@ -94,17 +100,23 @@ public final class BlockPlan {
 
   BlockPlan(WoodBlocks riser, SupportTable table) {
     this.riser = riser;
+    Map<Station, Double> slopes = new HashMap<>();
     for (SupportRow row : table.rows()) {
+      Double before = slopes.put(row.station(), row.slope());
       Length height = heightUnder(row);
       if (height.millimetres() > ALIKE) {
-        add(row, height, riser.along().times(row.slope()));
+        double lower = row.standsOnBase() || before == null ? 0 : before;
+        add(new Group(height, row.slope(), lower, between(row), new ArrayList<>(List.of(row))));
       } else {
         withoutRoom.add(row);
       }
     }
     groups.sort(
         Comparator.comparing((Group group) -> !group.onBase()).thenComparing(Group::height));
-    blocks = IntStream.range(0, groups.size()).mapToObj(i -> groups.get(i).block(i + 1)).toList();
+    blocks =
+        IntStream.range(0, groups.size())
+            .mapToObj(i -> groups.get(i).block(i + 1, riser.along()))
+            .toList();
   }
 
   /** From what a block stands on to what lies on it. */
@@ -124,15 +136,11 @@ public final class BlockPlan {
     return row.edges() == Edges.BOTH || row.edges() == Edges.MIDDLE;
   }
 
-  private void add(SupportRow row, Length height, Length slopeCut) {
-    for (Group group : groups) {
-      if (group.takes(row, height, slopeCut, between(row))) {
-        group.rows().add(row);
-        return;
-      }
-    }
-    groups.add(
-        new Group(height, row.slope(), slopeCut, between(row), new ArrayList<>(List.of(row))));
+  private void add(Group one) {
+    groups.stream()
+        .filter(group -> group.takes(one, riser.along()))
+        .findFirst()
+        .ifPresentOrElse(group -> group.rows().addAll(one.rows()), () -> groups.add(one));
   }
 
   private static boolean near(Length a, Length b) {

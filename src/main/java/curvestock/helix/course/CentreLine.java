@@ -165,7 +165,8 @@ public final class CentreLine {
 
   private double radians(double s) {
     Waypoint here = at(s);
-    boolean onRing = !oval && s >= 0 && s <= ringLength;
+    // The ring's last station lies past its end by rounding, where an easement has turned from it.
+    boolean onRing = !oval && s >= -SLIVER && s <= ringLength + SLIVER;
     return onRing ? along(s) : here.heading() - direction.sign() * Math.PI / 2;
   }
 

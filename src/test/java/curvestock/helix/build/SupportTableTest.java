@@ -212,13 +212,42 @@ class SupportTableTest {
   /** Each turn's first lap differs; above it all blocks are alike where the grade is steady. */
   @Test
   void blocks_ofAHelix_growOnTheFirstTurnAndAreAlikeAbove() {
-    HelixPlan plan = new SpecBuilder().ends(EndPlan.level(Length.ZERO, Length.ZERO)).plan();
+    EndPlan steady = EndPlan.level(inches(24), inches(24)).withClimbLead(inches(24));
+    HelixPlan plan = new SpecBuilder().ends(steady).plan();
     BlockPlan blocks = plan.supports().blocks().orElseThrow();
 
     assertThat(blocks.blocks().stream().filter(block -> !block.onBase())).hasSize(1);
-    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::onBase)).hasSize(8);
+    assertThat(blocks.blocks().stream().filter(BlockPlan.Block::onBase))
+        .filteredOn(block -> block.rows().get(0).part() == SupportRow.Part.RING)
+        .hasSize(8);
     assertThat(blocks.count()).isEqualTo(2 * plan.supports().rows().size());
     assertThat(blocks.cuts()).hasSize(blocks.count());
+  }
+
+  /** Plane geometry of each block: sides at half its length either way, ends on two slopes. */
+  @Test
+  void blocks_whereTheGradeChanges_areSawnToTheirLongerSide() {
+    HelixPlan plan = new SpecBuilder().plan();
+    SupportTable table = plan.supports();
+    BlockPlan blocks = table.blocks().orElseThrow();
+    double half = ((Riser.WoodBlocks) plan.spec().supports().riser()).along().millimetres() / 2;
+
+    for (BlockPlan.Block block : blocks.blocks()) {
+      SupportRow row = block.rows().get(0);
+      double below =
+          table.rows().stream()
+              .filter(r -> r.station().equals(row.station()) && r.turn() == row.turn() - 1)
+              .mapToDouble(SupportRow::slope)
+              .findFirst()
+              .orElse(0);
+      double uphill = blocks.heightUnder(row).millimetres() + half * (row.slope() - below);
+      double downhill = blocks.heightUnder(row).millimetres() - half * (row.slope() - below);
+      assertThat(block.longSide().millimetres())
+          .isCloseTo(Math.max(uphill, downhill), within(0.05));
+      assertThat(block.stockLength().millimetres())
+          .isCloseTo(uphill + 2 * half * below, within(0.05));
+    }
+    assertThat(blocks.blocks()).anyMatch(BlockPlan.Block::isUneven);
   }
 
   @Test

@@ -86,6 +86,20 @@ class CentreLineTest {
     assertThat(line.bearing(-length).degrees()).isCloseTo(30, within(1e-9));
   }
 
+  /**
+   * What stands at the ring's end stands there on every turn, whatever the rounding of its place.
+   */
+  @ParameterizedTest
+  @EnumSource(Direction.class)
+  void bearing_atTheEndsOfAnEasedRing_isTheRings(Direction direction) {
+    EndPlan end = EndPlan.level(inches(12), mm(300)).withEasement(mm(400));
+    HelixPlan plan = new SpecBuilder().ground(plan(direction, 0)).ends(end).plan();
+    double ring = plan.climb().ringLength();
+
+    assertThat(plan.line().bearing(ring + 1e-9)).isEqualTo(plan.line().bearing(ring));
+    assertThat(plan.line().bearing(-1e-9).degrees()).isCloseTo(30, within(1e-9));
+  }
+
   /** Curvature and height keep their places: the ring under an easement is where it would be. */
   @Test
   void easement_distances_agreeWithTheCircle() {
