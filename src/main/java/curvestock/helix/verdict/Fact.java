@@ -16,6 +16,8 @@ public enum Fact {
   COMFORT_SOURCE,
   /** How long two levels lie over each other. */
   OVERLAP,
+  /** What is left near entry or exit, where it is less than elsewhere. */
+  NEAR_END,
   /** What can be had at most in this way. */
   BEST,
   /** How far the longest vehicle reaches from the middle of its track. */

@@ -96,17 +96,22 @@ final class FindingWords {
         needed(v).equals(fact(v, Fact.COMFORTABLE))
             ? needed(v) + " is needed"
             : "%s is needed, %s is comfortable".formatted(needed(v), fact(v, Fact.COMFORTABLE));
+    String between =
+        v.facts().containsKey(Fact.NEAR_END)
+            ? "%s, and %s just over the entry or under the exit"
+                .formatted(measured(v), fact(v, Fact.NEAR_END))
+            : measured(v);
     if (v.facts().containsKey(Fact.COMFORT_SOURCE)) {
       return "%s (%s is needed: %s; %s is comfortable: %s)"
           .formatted(
-              measured(v),
+              between,
               needed(v),
               source(v),
               fact(v, Fact.COMFORTABLE),
               Figures.text(v.facts().get(Fact.COMFORT_SOURCE)));
     }
     if (!v.facts().containsKey(Fact.OVERLAP)) {
-      return "%s (%s: %s)".formatted(measured(v), needs, source(v));
+      return "%s (%s: %s)".formatted(between, needs, source(v));
     }
     boolean under = v.place().orElseThrow() == Place.ENTRY;
     return "%s where the straight track runs %s the ring for %s (%s)"

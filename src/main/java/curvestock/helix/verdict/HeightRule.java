@@ -10,6 +10,7 @@ import curvestock.units.LengthStyle;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Free height between turns: in the open, under a joint, under a riser's cross piece. */
 final class HeightRule {
@@ -26,11 +27,23 @@ final class HeightRule {
     this.need = HeightNeed.of(spec);
   }
 
-  /** One verdict for each budget; none if no turn lies over another. */
-  List<Verdict> verdicts(List<Obstacle> obstacles) {
+  /**
+   * One verdict for each budget; none if no turn lies over another.
+   *
+   * @param lessNearEnds how much less height turns have near entry or exit, if they have; what is
+   *     judged there is the room over the leads, which is less still
+   */
+  List<Verdict> verdicts(List<Obstacle> obstacles, Optional<Length> lessNearEnds) {
     List<Verdict> verdicts = new ArrayList<>();
     if (climb.turns() > 1) {
-      obstacles.forEach(each -> verdicts.add(judge(each)));
+      for (Obstacle each : obstacles) {
+        Verdict verdict = judge(each);
+        verdicts.add(
+            lessNearEnds
+                .filter(less -> each.place() == Place.OPEN)
+                .map(less -> verdict.with(Fact.NEAR_END, each.budget().free().minus(less)))
+                .orElse(verdict));
+      }
     }
     return verdicts;
   }

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** All rules, in the order in which a builder would ask. */
 public final class Verdicts {
@@ -56,7 +57,7 @@ public final class Verdicts {
   public List<Verdict> all(LengthStyle style) {
     List<Verdict> verdicts = new ArrayList<>();
     verdicts.addAll(new GradeRule(spec, climb, style).verdicts());
-    verdicts.addAll(new HeightRule(spec, climb, style).verdicts(obstacles()));
+    verdicts.addAll(new HeightRule(spec, climb, style).verdicts(obstacles(), lessNearEnds()));
     for (End end : End.values()) {
       EndClearance clearance = new EndClearance(spec, climb, end);
       verdicts.addAll(new EndRule(spec, style).verdicts(end, clearance, hangingAt(end, clearance)));
@@ -115,10 +116,23 @@ public final class Verdicts {
   /** Least climb from the turn below to a joint above it, where a vertical curve makes it less. */
   private Optional<Length> leastOverJoints() {
     double run = climb.runPerTurn().millimetres();
+    return lessThanARise(
+        joints.all().stream().mapToDouble(Joint::at).filter(at -> at >= run - ROUNDING));
+  }
+
+  /**
+   * How much less than elsewhere the turns leave between them where a vertical curve runs into the
+   * ring: it costs most at the first place with a turn below and at the last.
+   */
+  private Optional<Length> lessNearEnds() {
+    return lessThanARise(DoubleStream.of(climb.runPerTurn().millimetres(), climb.ringLength()))
+        .map(climb.risePerTurn()::minus);
+  }
+
+  private Optional<Length> lessThanARise(DoubleStream places) {
+    double run = climb.runPerTurn().millimetres();
     double least =
-        joints.all().stream()
-            .mapToDouble(Joint::at)
-            .filter(at -> at >= run - ROUNDING)
+        places
             .map(at -> profile.heightAt(at) - profile.heightAt(at - run))
             .min()
             .orElse(Double.POSITIVE_INFINITY);

@@ -354,6 +354,8 @@ class VerdictsTest {
   void platesNearTheEnds_curveAtTheRing_haveLessThanElsewhere() {
     HelixPlan plan = new SpecBuilder().construction(SpecBuilder.plate(5, 0.5, 0.25)).plan();
 
+    assertThat(INCHES.finding(verdict(plan, Rule.FREE_HEIGHT, Place.OPEN)))
+        .startsWith("3.155 in, and 2.882 in just over the entry or under the exit");
     assertThat(INCHES.finding(verdict(plan, Rule.FREE_HEIGHT, Place.UNDER_PLATE)))
         .startsWith("2.905 in");
     assertThat(INCHES.finding(verdict(plan, Rule.FREE_HEIGHT, Place.UNDER_PLATE_NEAR_END)))
