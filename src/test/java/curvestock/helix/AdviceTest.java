@@ -29,6 +29,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Advice that was tried out: done as told, it works and breaks nothing else. */
@@ -307,6 +308,59 @@ class AdviceTest {
         .filteredOn(other -> marginal.stream().anyMatch(each -> each.rule() == other.rule()))
         .filteredOn(other -> marginal.stream().anyMatch(each -> each.place().equals(other.place())))
         .allMatch(other -> other.state() == State.OK);
+  }
+
+  /** Only what is judged gets more decimals, and a rule of thumb none. */
+  @Test
+  void words_areNoFinerThanWhatTheyTell() {
+    HelixPlan steep = pulled().findFirst().orElseThrow();
+    Verdict grade =
+        steep.verdicts().stream().filter(v -> v.rule() == Rule.GRADE).findFirst().orElseThrow();
+    Verdict lead =
+        steep.verdicts().stream()
+            .filter(v -> v.is(Rule.LEAD_SUPPORTS, Place.EXIT))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(new VerdictWords(LengthStyle.INCH_FRACTIONS).finding(grade))
+        .startsWith("2.501 %, 5 1/2 in of rise in 219 29/32 in of track;")
+        .contains("pulls like 3.73 % on straight track");
+    assertThat(new VerdictWords(LengthStyle.METRIC).finding(lead))
+        .contains("plywood this thick: 300 mm to 410 mm, or a little more");
+  }
+
+  static Stream<Arguments> told() {
+    Change lead = new Change(Setting.ENTRY_LEAD_IN, mm(500), mm(900));
+    return Stream.of(
+        // A wider curve is longer round; told alone the supports would seem to cure the grade.
+        Arguments.of(
+            List.of(
+                new Change(Setting.RADIUS, mm(1250), mm(1660)),
+                new Change(Setting.SUPPORTS_PER_TURN, new Count(18), new Count(24))),
+            "make the radius at least 1660 mm (now 1250 mm), and use 24 supports per turn on that"
+                + " wider curve (now 18)"),
+        Arguments.of(
+            List.of(new Change(Setting.ENTRY_CLIMB_LEAD, mm(500), mm(900)), lead),
+            "make the lead and the climb lead at the entry both at least 900 mm (now 500 mm)"),
+        Arguments.of(
+            List.of(new Change(Setting.ENTRY_CLIMB_LEAD, mm(200), mm(900)), lead),
+            "make the lead and the climb lead at the entry both at least 900 mm (now 500 mm and"
+                + " 200 mm)"),
+        Arguments.of(
+            List.of(new Change(Setting.EXIT_CLIMB_LEAD, mm(200), mm(900)), lead),
+            "make the climb lead at the exit at least 900 mm (now 200 mm), and make the lead at the"
+                + " entry at least 900 mm (now 500 mm)"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("told")
+  void changesThatBelongTogether_areToldInOne(List<Change> changes, String words) {
+    Verdict grade = pulled().findFirst().orElseThrow().verdicts().get(0);
+
+    assertThat(
+            new VerdictWords(LengthStyle.METRIC)
+                .fix(grade.fixedBy(Optional.of(new Remedy(changes)))))
+        .isEqualTo(words);
   }
 
   private static boolean isOfTheClimb(Change change) {

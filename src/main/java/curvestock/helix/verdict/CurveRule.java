@@ -70,6 +70,7 @@ final class CurveRule {
     return Verdict.of(Rule.VERTICAL_CURVE, ok ? State.OK : State.MARGINAL)
         .measuring(plan.verticalCurve())
         .against(wanted)
+        .with(Fact.LEAST_CAR, usualCar())
         .with(Fact.CHANGE, Rises.share(Grade.ofPercent(change)))
         .fixedBy(
             ok

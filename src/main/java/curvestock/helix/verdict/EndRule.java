@@ -35,7 +35,8 @@ final class EndRule {
     boolean ok = free.compareTo(need.comfortable()) >= 0;
     Length wanted = fails ? need.least() : need.comfortable();
     Length best = clearance.free(clearance.fullLead(), hanging);
-    return List.of(
+    Length lead = (end == End.BOTTOM ? spec.bottom() : spec.top()).leadIn();
+    Verdict verdict =
         Verdict.of(Rule.FREE_HEIGHT, fails ? State.FAIL : ok ? State.OK : State.MARGINAL)
             .at(end == End.BOTTOM ? Place.ENTRY : Place.EXIT)
             .measuring(free)
@@ -46,7 +47,9 @@ final class EndRule {
             .fixedBy(
                 ok || best.compareTo(wanted) < 0
                     ? List.of()
-                    : List.of(lead(end, clearance.leadFor(wanted, hanging)))));
+                    : List.of(lead(end, clearance.leadFor(wanted, hanging))));
+    return List.of(
+        clearance.overlapLength().compareTo(lead) > 0 ? verdict.with(Fact.LEAD, lead) : verdict);
   }
 
   private Change lead(End end, Length lead) {

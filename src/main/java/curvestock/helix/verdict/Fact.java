@@ -18,6 +18,10 @@ public enum Fact {
   OVERLAP,
   /** What is left near entry or exit, where it is less than elsewhere. */
   NEAR_END,
+  /** How long the straight roadbed is where the track goes on beyond it. */
+  LEAD,
+  /** The least that counts as the length of a car. */
+  LEAST_CAR,
   /** What can be had at most in this way. */
   BEST,
   /** How far the longest vehicle reaches from the middle of its track. */

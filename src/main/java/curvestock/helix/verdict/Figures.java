@@ -65,6 +65,14 @@ record Figures(LengthStyle style, boolean fine) {
     return fine ? new LengthStyle(style.unit(), 0).format(length) : style.formatMade(length);
   }
 
+  /** A rule of thumb: of a metric length no more than whole centimetres. */
+  String rough(Length length) {
+    double whole = Math.rint(length.millimetres() / 10) * 10;
+    return style.unit().isImperial() || whole < 100
+        ? length(length)
+        : length(Length.ofMillimetres(whole));
+  }
+
   /** What is needed at least: rounded up. */
   String atLeast(Length length) {
     return style.formatUp(length);

@@ -36,7 +36,9 @@ final class FindingWords {
       case SUPPORT_ROOM -> supportRoom(v);
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
-      case OPENING -> "%s across (%s wanted for a person)".formatted(measured(v), needed(v));
+      case OPENING ->
+          "%s across (%s wanted for a person)"
+              .formatted(measured(v), figures.rough((Length) v.needed().orElseThrow()));
       case CLIMB -> measured(v) + " up: higher than a person can reach from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
@@ -46,7 +48,7 @@ final class FindingWords {
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
-      case SUPPORT_SPACING -> measured(v) + " apart " + usualSpan(v, "");
+      case SUPPORT_SPACING -> measured(v) + " apart " + usualSpan(v, 1);
       case SUPPORT_EDGES -> edges(v);
       case ROD_HOLES ->
           "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
@@ -78,13 +80,15 @@ final class FindingWords {
           case MARGINAL -> "; the usual limit is %s (rule of thumb)".formatted(ceiling(v));
           case FAIL -> "; your limit is " + ceiling(v);
         };
+    // Only what is judged may need more decimals.
+    Figures usual = new Figures(figures.style());
     return "%s, %s of rise in %s of track%s; with the drag of the curve it pulls like %s on straight track (estimate: 0.04 %% per degree of curve, as on the prototype)"
         .formatted(
             figures.percent(v.measured().orElseThrow()),
-            fact(v, Fact.RISE),
-            fact(v, Fact.RUN),
+            usual.length(v.length(Fact.RISE)),
+            usual.length(v.length(Fact.RUN)),
             limit,
-            figures.percent(v.facts().get(Fact.WITH_DRAG)));
+            usual.percent(v.facts().get(Fact.WITH_DRAG)));
   }
 
   private String ceiling(Verdict v) {
@@ -114,8 +118,13 @@ final class FindingWords {
       return "%s (%s: %s)".formatted(between, needs, source(v));
     }
     boolean under = v.place().orElseThrow() == Place.ENTRY;
-    return "%s where the straight track runs %s the ring for %s (%s)"
-        .formatted(measured(v), under ? "under" : "over", fact(v, Fact.OVERLAP), needs);
+    return "%s where the straight track%s runs %s the ring for %s (%s)"
+        .formatted(
+            measured(v),
+            v.facts().containsKey(Fact.LEAD) ? ", on past the end of the lead," : "",
+            under ? "under" : "over",
+            fact(v, Fact.OVERLAP),
+            needs);
   }
 
   private String easement(Verdict v) {
@@ -170,12 +179,12 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change one length of your longest car, but no less than %s in HO or as much to scale)"
+    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change the length of your longest car, or %s if that is more)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
             needed(v),
-            figures.length(Length.ofInches(12)));
+            figures.rough(v.length(Fact.LEAST_CAR)));
   }
 
   private String lead(Verdict v) {
@@ -257,13 +266,16 @@ final class FindingWords {
             between
                 ? "longest span " + fact(v, Fact.SPAN)
                 : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
-            usualSpan(v, between ? "" : "half of "));
+            usualSpan(v, between ? 1 : 0.5));
   }
 
   /** The same words for a span of the ring and of a lead. */
-  private String usualSpan(Verdict v, String share) {
-    return "(rule of thumb for plywood this thick: %s%s to %s, or a little more)"
-        .formatted(share, fact(v, Fact.CAREFUL), fact(v, Fact.WIDEST));
+  private String usualSpan(Verdict v, double share) {
+    return "(rule of thumb for %splywood this thick: %s to %s, or a little more)"
+        .formatted(
+            share < 1 ? "an end of " : "",
+            figures.rough(v.length(Fact.CAREFUL).times(share)),
+            figures.rough(v.length(Fact.WIDEST).times(share)));
   }
 
   private static String base(Verdict v) {

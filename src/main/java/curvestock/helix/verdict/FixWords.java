@@ -6,12 +6,16 @@ import curvestock.units.Count;
 import curvestock.units.Length;
 import curvestock.units.Quantity;
 import curvestock.units.Share;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** What to do where a rule is not met. */
 final class FixWords {
+
+  private static final String MORE_SUPPORTS = " supports per turn";
 
   private final Figures figures;
 
@@ -28,22 +32,47 @@ final class FixWords {
     if (remedy.changes().size() > 1 && remedy.changes().get(0).setting().isOfClimb()) {
       return together(remedy.changes());
     }
-    List<Change> easements =
+    List<Change> left = new ArrayList<>(remedy.changes());
+    List<String> told = new ArrayList<>();
+    while (!left.isEmpty()) {
+      Change first = left.remove(0);
+      Optional<Change> twin = left.stream().filter(other -> isTwin(first, other)).findFirst();
+      twin.ifPresent(left::remove);
+      told.add(twin.map(other -> both(first, other)).orElseGet(() -> change(first)));
+    }
+    boolean wider =
         remedy.changes().stream()
-            .filter(change -> change.setting().isEasement() && isNone(change.now()))
-            .toList();
-    boolean both = easements.size() == 2 && easements.get(0).then().equals(easements.get(1).then());
-    Stream<String> each =
-        remedy.changes().stream()
-            .filter(change -> !both || !easements.contains(change))
-            .map(this::change);
-    Stream<String> added =
-        both
-            ? Stream.of(
-                "add an easement at least %s long at the entry and at the exit"
-                    .formatted(words(easements.get(0).setting(), easements.get(0).then())))
-            : Stream.of();
-    return Stream.concat(each, added).collect(Collectors.joining(", and "));
+            .anyMatch(
+                each -> each.setting() == Setting.RADIUS && size(each.then()) > size(each.now()));
+    return String.join(", and ", told)
+        .replace(MORE_SUPPORTS, wider ? MORE_SUPPORTS + " on that wider curve" : MORE_SUPPORTS);
+  }
+
+  /**
+   * Whether two changes are told in one: new easements at both ends, a lead and the climb on it.
+   */
+  private static boolean isTwin(Change a, Change b) {
+    boolean easements =
+        a.setting().isEasement() && b.setting().isEasement() && isNone(a.now()) && isNone(b.now());
+    boolean leads =
+        a.setting() == Setting.ENTRY_CLIMB_LEAD && b.setting() == Setting.ENTRY_LEAD_IN
+            || a.setting() == Setting.EXIT_CLIMB_LEAD && b.setting() == Setting.EXIT_LEAD_IN;
+    return a.then().equals(b.then()) && (easements || leads);
+  }
+
+  private String both(Change a, Change b) {
+    String then = words(a.setting(), a.then());
+    if (a.setting().isEasement()) {
+      return "add an easement at least %s long at the entry and at the exit".formatted(then);
+    }
+    String climb = words(a.setting(), a.now());
+    String lead = words(b.setting(), b.now());
+    return "make the lead and the climb lead at the %s both %s%s (now %s)"
+        .formatted(
+            a.setting() == Setting.ENTRY_CLIMB_LEAD ? "entry" : "exit",
+            bound(a),
+            then,
+            climb.equals(lead) ? lead : lead + " and " + climb);
   }
 
   /** What no figure of the job can fix. */
@@ -60,10 +89,12 @@ final class FixWords {
           "run trains up to "
               + figures.atMost(v.length(Fact.LIMIT))
               + ", or put the heavy cars in front";
-      case EASEMENT -> "add an easement at each end (`easement:` under `bottom:` and `top:`)";
+      case EASEMENT ->
+          "add an easement as long as your longest car or longer at each end (rule of thumb; `easement:` under `bottom:` and `top:`)";
       case VERTICAL_CURVE ->
           "run your longest cars, coupled, slowly over a mock-up of this bend before you cut";
-      case FLAT_PATTERN -> "cut the pieces to that larger radius";
+      case FLAT_PATTERN ->
+          "write the larger radius into the job, so that the pieces lie as planned once they slope; cut the last piece longer by the angle, or let the exit stand that much short";
       case SUPPORT_SPACING ->
           "add a support of your own in the widest gap, or use more supports per turn";
       case ROD_HOLES ->
@@ -148,7 +179,7 @@ final class FixWords {
     String now = isNone(change.now()) ? "none" : words(change.setting(), change.now());
     return switch (change.setting()) {
       case TURNS -> "climb in %s%s turns (now %s)".formatted(bound, then, now);
-      case SUPPORTS_PER_TURN -> "use %s supports per turn (now %s)".formatted(then, now);
+      case SUPPORTS_PER_TURN -> "use %s%s (now %s)".formatted(then, MORE_SUPPORTS, now);
       case PLATE_SCREWS -> "use %s screws each side of a joint (now %s)".formatted(then, now);
       case JOINT -> "join the pieces with half-laps, which hang nothing below the roadbed";
       case FIRST_SUPPORT -> "put the first support %s from the ring's entry".formatted(then);
