@@ -14,7 +14,7 @@ cd "$(dirname "$0")/.."
 # Name, report, processor minutes where the calibrator takes 2.4 s, what it tells; see README.md.
 reports='
 cases-quick report-cases-quick.md 11 57 cases against three rivals, quick
-cases report-cases.md 150 the same at normal effort
+cases report-cases.md 47 the same at normal effort
 literature report-literature.md 3 published instances
 bounds report-bounds.md 2 proven limits beside the counts
 growth report-growth.md 1 growth with pieces on a sheet

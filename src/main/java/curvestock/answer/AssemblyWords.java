@@ -25,7 +25,10 @@ public final class AssemblyWords {
                 ? "Set the blocks under all the turn's pieces"
                 : "Set the lower nuts under all the turn's pieces to the heights listed")
             + (reachesOn()
-                ? ". The last piece ends on the first support of the next turn: set that one too. "
+                ? ". The last piece ends on the first support of the next turn: "
+                    + (blocks
+                        ? "set that one's blocks on the first piece once it is laid. "
+                        : "set that one too. ")
                 : ". ")
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on a support, lay both pieces on it before you measure. "
             + (blocks
@@ -33,7 +36,7 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue. Leave the joint at the top of the turn, and the tops of its blocks, dry for now. Check that one height when you dry-fit the next turn: lift the loose end to shim or trim, and glue the joint with that turn. "
+        "Get every height of the turn right before you glue, except at the joint at its top: leave that joint, and what lies under it, dry for now. Check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue the joint with that turn. "
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")

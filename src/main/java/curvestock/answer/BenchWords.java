@@ -345,7 +345,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim one end of each board first: square, or at the saw angle if a block with two sloped ends comes first. If the next block has the same angle, start it on the sloped end that the last cut left: that is its top, if it stands on the base. If it has another angle, trim the end first: square for a block that stands on the base, at the new angle for any other. The list allows %s a board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. A sloped end of the right angle can be the top of such a block, or either end of a block between turns. If the end that the last cut left does not suit the next block, trim it first. The list allows %s a board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

@@ -31,7 +31,7 @@ final class BraceWords {
     List<String> lines = new ArrayList<>();
     if (!blocks.slender().isEmpty()) {
       lines.add(
-          "These blocks are tall and thin: %s. Brace each pair across the track as you set it: hold a brace of the same wood (%s) flat across the two blocks, on the faces that you see looking along the track, from the foot of one to the top of the other, and saw off what sticks out. %s"
+          "These blocks are tall and thin: %s. Brace each pair across the track as you set it: hold a brace of the same wood (%s) flat against the two blocks, on the faces that you see looking along the track, from the foot of one to the top of the other. Mark what sticks out, take the brace down and saw it off. %s"
               .formatted(
                   blocks.slender().stream()
                       .map(BlockPlan.Block::id)

@@ -147,7 +147,7 @@ public final class HeightWords {
             figures.length(clearance.overlapLength()),
             figures.length(free),
             hanging.millimetres() < SEEN
-                ? "nothing hangs below"
+                ? "no plate, cross piece or batten hangs down there"
                 : "%s hangs below the roadbed there".formatted(figures.length(hanging)));
   }
 }

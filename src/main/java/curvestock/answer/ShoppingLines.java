@@ -52,7 +52,10 @@ final class ShoppingLines {
   }
 
   private static List<Line> lines(Buying sheets) {
-    String rough = sheets.rough() ? "quick layout; `plan` may need fewer" : "";
+    String rough =
+        sheets.rough()
+            ? "quick layout; run `curvestock plan` before you buy: it may need fewer"
+            : "";
     List<Line> lines = new ArrayList<>();
     Table bought = sheets.purchase();
     for (int i = 0; i < bought.rows().size(); i++) {

@@ -401,7 +401,8 @@ public final class HelixPlanDrawing {
     List<String> words = new ArrayList<>();
     boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
     if (plan.spec().top().leadIn().millimetres() > 0) {
-      words.add("Dashed on the exit's lead: supports of the turns below, which do not reach it.");
+      words.add(
+          "Dashed on the exit's lead: supports that stop at a turn below and do not carry the lead.");
     }
     if (single) {
       words.add("Dashed: single supports under the first turn.");

@@ -197,7 +197,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + turning
                 .map(
                     each ->
-                        ". Read 'Half-laps' below, then run test-flip, which drills on into the spoil board. Flip the scrap %s, set it on dowels in those holes, cut flush, and run test-cut."
+                        ". Read 'Half-laps' below, then run test-flip. Flip the scrap %s, set it on two dowels in those holes, trim the dowels flush, and run test-cut."
                             .formatted(each.flip()))
                 .orElse("."));
     words.add(

@@ -33,7 +33,7 @@ final class ShopNotes {
     add(
         lines,
         "Clear each closed area to its depth with a flat-bottomed bit that stays inside the line."
-            + " The areas run past the end and the sides of the piece, so that a round bit leaves no corner; at"
+            + " The areas run past the end and the sides of the piece, so that the bit leaves no rounded corner in the lap; at"
             + " the shoulder they stop on the line.");
     add(
         lines,
@@ -61,8 +61,8 @@ final class ShopNotes {
         lines,
         "Laps cut from below are in the flip files, mirrored. Work in this order: 1. Lay the sheet"
             + " with its underside up. On the edge of the sheet, pencil a mark at the corner that sits at the work zero."
-            + " 2. Run the flip file: it drills two dowel holes in the waste (through the sheet and as"
-            + " deep into the spoil board as the dowels need) and clears pocket-bottom. 3. Flip the"
+            + " 2. Set the drill to go through the sheet and far enough into the spoil board to hold a dowel,"
+            + " and run the flip file: it drills two dowel holes in the waste and clears pocket-bottom. 3. Flip the"
             + " sheet the way that the list below says, and set it on two dowels in the same holes. Check"
             + " where the marked corner is now: a sheet turned the wrong way fits the dowels just as"
             + " well. Cut the dowels flush with the surface or a hair below. 4. Run the cut file;"

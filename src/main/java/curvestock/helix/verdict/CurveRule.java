@@ -117,6 +117,9 @@ final class CurveRule {
     UnrolledTurn pattern = new UnrolledTurn(spec.ground().bedRadius(), climb.risePerTurn());
     return Verdict.of(Rule.FLAT_PATTERN, pattern.isNegligible() ? State.OK : State.MARGINAL)
         .measuring(pattern.growth())
-        .with(Fact.MISSING, Angle.ofDegrees(360 - pattern.anglePerTurn().degrees()));
+        .with(Fact.MISSING, Angle.ofDegrees(360 - pattern.anglePerTurn().degrees()))
+        .with(
+            Fact.MISSING_IN_ALL,
+            Angle.ofDegrees((360 - pattern.anglePerTurn().degrees()) * climb.turns()));
   }
 }

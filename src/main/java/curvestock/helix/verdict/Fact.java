@@ -39,6 +39,8 @@ public enum Fact {
   CHANGE,
   /** Angle that a turn loses. */
   MISSING,
+  /** What all turns lose. */
+  MISSING_IN_ALL,
   /** Height that can be taken up. */
   SLACK,
   LIMIT,

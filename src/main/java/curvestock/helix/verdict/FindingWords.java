@@ -121,7 +121,7 @@ final class FindingWords {
     return "%s where the straight track%s runs %s the ring for %s (%s)"
         .formatted(
             measured(v),
-            v.facts().containsKey(Fact.LEAD) ? ", on past the end of the lead," : "",
+            v.facts().containsKey(Fact.LEAD) ? " (the lead and what follows it)" : "",
             under ? "under" : "over",
             fact(v, Fact.OVERLAP),
             needs);
@@ -179,7 +179,7 @@ final class FindingWords {
   }
 
   private String verticalCurve(Verdict v) {
-    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change the length of your longest car, or %s if that is more)"
+    return "%s long for a %s change of grade; rule of thumb: %s (for each 1 %% of change, %s or the length of your longest car if that is more)"
         .formatted(
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
@@ -207,7 +207,7 @@ final class FindingWords {
   private String edges(Verdict v) {
     return (Figures.count(v.facts().get(Fact.EDGES)) == 2
             ? "between two supports the curve bows out %s, so support both edges"
-            : "between two supports the curve swings %s outside a straight line: too little to tip the roadbed")
+            : "the curve bulges %s past the straight line from one support to the next: too little to tip the roadbed")
         .formatted(measured(v));
   }
 
@@ -259,13 +259,13 @@ final class FindingWords {
 
   private String leadSupports(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
-    boolean between = v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
+    boolean between = FixWords.isBetween(v);
     return "the lead rests on %s, %s %s"
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
-                ? "longest span " + fact(v, Fact.SPAN)
-                : "its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
+                ? "and the longest span is " + fact(v, Fact.SPAN)
+                : "and its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
             usualSpan(v, between ? 1 : 0.5));
   }
 
@@ -273,7 +273,7 @@ final class FindingWords {
   private String usualSpan(Verdict v, double share) {
     return "(rule of thumb for %splywood this thick: %s to %s, or a little more)"
         .formatted(
-            share < 1 ? "an end of " : "",
+            share < 1 ? "an overhang of " : "",
             figures.rough(v.length(Fact.CAREFUL).times(share)),
             figures.rough(v.length(Fact.WIDEST).times(share)));
   }

@@ -90,11 +90,14 @@ final class FixWords {
               + figures.atMost(v.length(Fact.LIMIT))
               + ", or put the heavy cars in front";
       case EASEMENT ->
-          "add an easement as long as your longest car or longer at each end (rule of thumb; `easement:` under `bottom:` and `top:`)";
+          "at each end, add an easement at least as long as your longest car (rule of thumb; `easement:` under `bottom:` and `top:`)";
       case VERTICAL_CURVE ->
           "run your longest cars, coupled, slowly over a mock-up of this bend before you cut";
       case FLAT_PATTERN ->
-          "write the larger radius into the job, so that the pieces lie as planned once they slope; cut the last piece longer by the angle, or let the exit stand that much short";
+          "write a radius %s larger into the job; the turns are then %s too long in all: cut the last piece that much shorter, or let the exit stand that much further on"
+              .formatted(
+                  figures.small((Length) v.measured().orElseThrow()),
+                  v.facts().get(Fact.MISSING_IN_ALL));
       case SUPPORT_SPACING ->
           "add a support of your own in the widest gap, or use more supports per turn";
       case ROD_HOLES ->
@@ -110,8 +113,10 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen the lead with a strip on edge along each side, no lower than the underside of the"
-                  + " plywood, or rest its end on the benchwork";
+              : "stiffen the lead with a strip on edge along each side that does not hang below the plywood, or "
+                  + (isBetween(v)
+                      ? "add a support of your own in the gap"
+                      : "rest its end on the benchwork");
       case APPROACH_SUPPORTS -> approach(v);
       case BASE ->
           "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base and level with it, sawn to fit where it meets the base, and screwed to the frame under the base or to a leg down to the floor"
@@ -121,6 +126,11 @@ final class FixWords {
                   pad(v.length(Fact.PAD_ALONG)));
       default -> "";
     };
+  }
+
+  /** Whether the lead spans too far between its supports, not beyond the last. */
+  static boolean isBetween(Verdict v) {
+    return v.length(Fact.SPAN).millimetres() >= 2 * v.length(Fact.BEYOND).millimetres();
   }
 
   /** Rough work: in eighths of an inch or every 5 mm, not smaller. */
@@ -195,7 +205,7 @@ final class FixWords {
   private String together(List<Change> changes) {
     return changes.stream()
         .map(each -> change(each, each.setting().isOfClimb() ? "" : bound(each)))
-        .collect(Collectors.joining(", and ", "together: ", ""));
+        .collect(Collectors.joining(", and ", "for grade and clearance together: ", ""));
   }
 
   private String words(Setting setting, Quantity value) {
