@@ -339,6 +339,26 @@ class VerdictsTest {
     assertThat(INCHES.finding(verdict(plan, Rule.TRAIN))).startsWith("fills 1.36 turns");
   }
 
+  /**
+   * By hand, a helix of R 1250 and 260 a turn: c = 260 / 2π = 41.38, and the flat radius is R +
+   * c²/R = 1251.37. Two whole flat turns of that are 2 · 2π · 1251.37 = 15725.2 long; the helix
+   * itself 2 · 2π · √(1250² + 41.38²) = 15716.6: 8.6 too long, 0.394° of the radius.
+   */
+  @Test
+  void flatPattern_onASteepSlope_isCutToALargerRadiusAndTheRestTakenOffTheLastPiece() {
+    HelixPlan plan =
+        new SpecBuilder()
+            .ground(GroundPlan.circle(mm(1250), mm(258)))
+            .ascent(Ascent.ofTurnsAndRise(2, mm(260)))
+            .plan();
+    Verdict pattern = verdict(plan, Rule.FLAT_PATTERN);
+
+    assertThat(METRIC.finding(pattern)).contains("1.4 mm larger", "0.197° short");
+    assertThat(METRIC.fix(pattern))
+        .startsWith(
+            "write a radius 1.4 mm larger into the job; the turns are then 0.394° too long");
+  }
+
   @Test
   void plate_tooWide_fails() {
     HelixPlan plan = new SpecBuilder().construction(SpecBuilder.plate(6, 0, 0.25)).plan();
