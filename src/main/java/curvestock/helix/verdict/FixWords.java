@@ -55,8 +55,8 @@ final class FixWords {
     boolean easements =
         a.setting().isEasement() && b.setting().isEasement() && isNone(a.now()) && isNone(b.now());
     boolean leads =
-        a.setting() == Setting.ENTRY_CLIMB_LEAD && b.setting() == Setting.ENTRY_LEAD_IN
-            || a.setting() == Setting.EXIT_CLIMB_LEAD && b.setting() == Setting.EXIT_LEAD_IN;
+        (a.setting() == Setting.ENTRY_CLIMB_LEAD && b.setting() == Setting.ENTRY_LEAD_IN)
+            || (a.setting() == Setting.EXIT_CLIMB_LEAD && b.setting() == Setting.EXIT_LEAD_IN);
     return a.then().equals(b.then()) && (easements || leads);
   }
 
