@@ -346,6 +346,14 @@ class AdviceTest {
             List.of(new Change(Setting.ENTRY_CLIMB_LEAD, mm(200), mm(900)), lead),
             "make the lead and the climb lead at the entry both at least 900 mm (now 500 mm and"
                 + " 200 mm)"),
+        // Of the climb there is no "at least"; the leads that it takes are told as ever.
+        Arguments.of(
+            List.of(
+                new Change(Setting.RISE_PER_TURN, mm(40), mm(36)),
+                new Change(Setting.ENTRY_CLIMB_LEAD, mm(500), mm(900)),
+                lead),
+            "do all of this: make the rise per turn 36 mm (now 40 mm), and make the lead and the"
+                + " climb lead at the entry both at least 900 mm (now 500 mm)"),
         Arguments.of(
             List.of(new Change(Setting.EXIT_CLIMB_LEAD, mm(200), mm(900)), lead),
             "make the climb lead at the exit at least 900 mm (now 200 mm), and make the lead at the"

@@ -115,11 +115,10 @@ final class CurveRule {
 
   private Verdict pattern() {
     UnrolledTurn pattern = new UnrolledTurn(spec.ground().bedRadius(), climb.risePerTurn());
+    double missing = 360 - pattern.anglePerTurn().degrees();
     return Verdict.of(Rule.FLAT_PATTERN, pattern.isNegligible() ? State.OK : State.MARGINAL)
         .measuring(pattern.growth())
-        .with(Fact.MISSING, Angle.ofDegrees(360 - pattern.anglePerTurn().degrees()))
-        .with(
-            Fact.MISSING_IN_ALL,
-            Angle.ofDegrees((360 - pattern.anglePerTurn().degrees()) * climb.turns()));
+        .with(Fact.MISSING, Angle.ofDegrees(missing))
+        .with(Fact.MISSING_IN_ALL, Angle.ofDegrees(missing * climb.turns()));
   }
 }

@@ -15,8 +15,6 @@ import java.util.stream.Stream;
 /** What to do where a rule is not met. */
 final class FixWords {
 
-  private static final String MORE_SUPPORTS = " supports per turn";
-
   private final Figures figures;
 
   FixWords(Figures figures) {
@@ -29,23 +27,34 @@ final class FixWords {
 
   /** All changes of a remedy in one instruction. */
   String all(Remedy remedy) {
-    if (remedy.changes().size() > 1 && remedy.changes().get(0).setting().isOfClimb()) {
-      return together(remedy.changes());
-    }
-    List<Change> left = new ArrayList<>(remedy.changes());
+    List<Change> all = remedy.changes();
+    List<Change> left = new ArrayList<>(all);
     List<String> told = new ArrayList<>();
     while (!left.isEmpty()) {
       Change first = left.remove(0);
       Optional<Change> twin = left.stream().filter(other -> isTwin(first, other)).findFirst();
       twin.ifPresent(left::remove);
-      told.add(twin.map(other -> both(first, other)).orElseGet(() -> change(first)));
+      told.add(twin.map(other -> both(first, other)).orElseGet(() -> among(all, first)));
     }
+    return (isOfClimb(all) ? "do all of this: " : "") + String.join(", and ", told);
+  }
+
+  private static boolean isOfClimb(List<Change> changes) {
+    return changes.size() > 1 && changes.get(0).setting().isOfClimb();
+  }
+
+  /** One change of several: each of them gives some of the others their sense. */
+  private String among(List<Change> all, Change change) {
     boolean wider =
-        remedy.changes().stream()
+        all.stream()
             .anyMatch(
                 each -> each.setting() == Setting.RADIUS && size(each.then()) > size(each.now()));
-    return String.join(", and ", told)
-        .replace(MORE_SUPPORTS, wider ? MORE_SUPPORTS + " on that wider curve" : MORE_SUPPORTS);
+    if (wider && change.setting() == Setting.SUPPORTS_PER_TURN) {
+      return "use %s supports per turn on that wider curve (now %s)"
+          .formatted(words(change.setting(), change.then()), words(change.setting(), change.now()));
+    }
+    // More rise would ask for a still wider curve, so of the climb there is no "at least".
+    return change(change, isOfClimb(all) && change.setting().isOfClimb() ? "" : bound(change));
   }
 
   /**
@@ -189,7 +198,7 @@ final class FixWords {
     String now = isNone(change.now()) ? "none" : words(change.setting(), change.now());
     return switch (change.setting()) {
       case TURNS -> "climb in %s%s turns (now %s)".formatted(bound, then, now);
-      case SUPPORTS_PER_TURN -> "use %s%s (now %s)".formatted(then, MORE_SUPPORTS, now);
+      case SUPPORTS_PER_TURN -> "use %s supports per turn (now %s)".formatted(then, now);
       case PLATE_SCREWS -> "use %s screws each side of a joint (now %s)".formatted(then, now);
       case JOINT -> "join the pieces with half-laps, which hang nothing below the roadbed";
       case FIRST_SUPPORT -> "put the first support %s from the ring's entry".formatted(then);
@@ -199,13 +208,6 @@ final class FixWords {
                   .formatted(change.setting().title(), then)
               : "make the %s %s%s (now %s)".formatted(change.setting().title(), bound, then, now);
     };
-  }
-
-  /** More rise would ask for a still wider curve, so of the climb there is no "at least". */
-  private String together(List<Change> changes) {
-    return changes.stream()
-        .map(each -> change(each, each.setting().isOfClimb() ? "" : bound(each)))
-        .collect(Collectors.joining(", and ", "for grade and clearance together: ", ""));
   }
 
   private String words(Setting setting, Quantity value) {
