@@ -36,9 +36,7 @@ final class FindingWords {
       case SUPPORT_ROOM -> supportRoom(v);
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
-      case OPENING ->
-          "%s across (%s wanted for a person)"
-              .formatted(measured(v), figures.rough((Length) v.needed().orElseThrow()));
+      case OPENING -> "%s across (%s wanted for a person)".formatted(measured(v), needed(v));
       case CLIMB -> measured(v) + " up: higher than a person can reach from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);

@@ -334,6 +334,9 @@ class VerdictsTest {
     HelixPlan plan = inDecimals(new SpecBuilder().circle(14, 5).train(inches(120), inches(24)));
 
     assertThat(verdict(plan, Rule.OPENING).state()).isEqualTo(State.FAIL);
+    // Wanted by the job, so no rule of thumb to be rounded: 24 in.
+    assertThat(METRIC.finding(verdict(plan, Rule.OPENING)))
+        .endsWith("(609.6 mm wanted for a person)");
     assertThat(INCHES.fix(verdict(plan, Rule.OPENING)))
         .isEqualTo("make the radius at least 14.5 in (now 14 in)");
     assertThat(INCHES.finding(verdict(plan, Rule.TRAIN))).startsWith("fills 1.36 turns");
