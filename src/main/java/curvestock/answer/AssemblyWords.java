@@ -25,10 +25,10 @@ public final class AssemblyWords {
                 ? "Set the blocks under all the turn's pieces"
                 : "Set the lower nuts under all the turn's pieces to the heights listed")
             + (reachesOn()
-                ? ". The last piece ends on the first support of the next turn: "
+                ? ". The last piece ends above the first piece, on the first support of the next turn: "
                     + (blocks
-                        ? "set that one's blocks on the first piece once it is laid. "
-                        : "set that one too. ")
+                        ? "once the first piece is laid, stand that support's blocks on it. "
+                        : "set its nuts too. ")
                 : ". ")
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on a support, lay both pieces on it before you measure. "
             + (blocks
@@ -36,7 +36,8 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue, except at the joint at its top: leave that joint, and what lies under it, dry for now. Check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue the joint with that turn. "
+        "Get every height of the turn right before you glue, except at the joint at its top. Leave that joint%s dry for now: check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue the joint with that turn. "
+                .formatted(blocks ? ", and the top of any block under it," : "")
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
@@ -54,7 +55,7 @@ public final class AssemblyWords {
         + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
-            ? "Before the last piece goes on, %s the first piece down at S1. Then glue onto it the blocks that will carry the end of the last piece. "
+            ? "Before the last piece goes on, %s the first piece down at S1. Then glue onto it the feet of the blocks that will carry the end of the last piece, and leave their tops dry. "
                 .formatted(screws ? "screw" : "clamp")
             : "")
         + "Clamp the joints and "

@@ -11,7 +11,7 @@ final class AssumedWords {
   private static final Map<String, String> NAMES =
       Map.ofEntries(
           Map.entry("direction", "direction of climb"),
-          Map.entry("entry", "direction of the entry"),
+          Map.entry("entry", "angle of the entry"),
           Map.entry("heights.underlay", "thickness of the underlay"),
           Map.entry("heights.ties", "height of the ties"),
           Map.entry("heights.rail", "height of the rail"),
@@ -26,7 +26,8 @@ final class AssumedWords {
           Map.entry("joint.side-plates.thickness", "thickness of the side plates"),
           Map.entry("joint.side-plates.from-sheets", "side plates cut from the sheets"),
           Map.entry("supports", "kind of riser"),
-          Map.entry("supports.foot-height", "height of the plywood where the climb begins"),
+          Map.entry(
+              "supports.foot-height", "height of the plywood's underside where the climb begins"),
           Map.entry("supports.blocks.width", "width of the riser blocks"),
           Map.entry("supports.blocks.along", "length of the riser blocks along the track"),
           Map.entry("supports.blocks.kerf", "saw kerf for the riser blocks"),

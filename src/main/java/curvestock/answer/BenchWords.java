@@ -343,9 +343,9 @@ public final class BenchWords {
 
   /** How room on a board is counted, so that all comes out. */
   private String boardsRule(BoardCutting cutting) {
-    String kerf = "a kerf of %s for each piece".formatted(figures.given(cutting.kerf()));
+    String kerf = "a %s kerf for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. A sloped end of the right angle can be the top of such a block, or either end of a block between turns. If the end that the last cut left does not suit the next block, trim it first. The list allows %s a board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. An end already sawn at the block's own angle can be its top, or either end of a block between turns. If the end that the last cut left does not suit the next block, trim it first. The list allows %s per board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

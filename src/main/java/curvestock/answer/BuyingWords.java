@@ -5,6 +5,7 @@ import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
 import curvestock.units.Count;
+import curvestock.units.Length;
 import curvestock.units.Money;
 import curvestock.units.Quantity;
 import java.util.ArrayList;
@@ -73,7 +74,13 @@ public final class BuyingWords {
       if (lines.at(i, "cost") instanceof Money) {
         long bought = ((Count) lines.at(i, "bought")).number();
         String sheet = figures.of(lines.at(i, "sheet"), Measure.TEXT);
-        parts.add("%s of %s".formatted(Figures.count(bought, "sheet"), sheet));
+        String sides = figures.sides((Length) lines.at(i, "length"), (Length) lines.at(i, "width"));
+        parts.add(
+            "%s of %s%s"
+                .formatted(
+                    Figures.count(bought, "sheet"),
+                    sheet,
+                    sheet.contains(" x ") ? "" : " (" + sides + ")"));
       }
     }
     return Figures.list(parts);
@@ -117,7 +124,8 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "No purchase under %s is possible.".formatted(figures.money(cost.leastPaid()));
+        : "Nothing cheaper was found; less than %s is proven impossible."
+            .formatted(figures.money(cost.leastPaid()));
   }
 
   /** The decision, and whether any other could be cheaper. */
@@ -165,7 +173,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To buy less, one sheet of %s would have to hold %s. No layout found holds more than %s."
+          "A cheaper purchase would need one sheet of %s to hold %s. The fullest layout found holds %s."
               .formatted(
                   sheet,
                   together > needed

@@ -85,6 +85,12 @@ public record Figures(LengthStyle style, String currency) {
         : style.formatMade(length);
   }
 
+  /** A height to leave room for, with a word that it is rounded: up to the next 1/8 in or 5 mm. */
+  public String roomy(Length length) {
+    Length step = isImperial() ? Length.ofInches(0.125) : Length.ofMillimetres(5);
+    return "about " + sawn(length.up(step));
+  }
+
   /** A length that must not be exceeded. */
   public String atMost(Length length) {
     return style.formatDown(length);

@@ -296,25 +296,30 @@ public final class HelixWords {
         figures.sides(
             (Length) helix.figures().at(0, "roomLength"),
             (Length) helix.figures().at(0, "roomWidth"));
-    return "Floor space %s%s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
+    String stands =
+        helix.order().baseIsWider()
+            ? "base"
+            : plan.beyondEdge(true).compareTo(Length.ZERO) <= 0
+                ? ""
+                : plan.beyondEdge(true).equals(spec.beyondEdges())
+                    ? "what stands out beyond the edge"
+                    : "edge strips";
+    return "Floor space %s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
         .formatted(
-            ring
-                + (helix.order().baseIsWider()
-                    ? " (base included)"
-                    : plan.beyondEdge(true).compareTo(Length.ZERO) > 0
-                        ? plan.beyondEdge(true).equals(spec.beyondEdges())
-                            ? " (with what stands out beyond the edge)"
-                            : " (edge strips included)"
-                        : ""),
-            room.equals(ring) ? " with the leads" : ", or " + room + " with the leads",
+            room.equals(ring)
+                    || room.equals(figures.sides(helix.order().across(), helix.order().across()))
+                ? "%s, leads%s included".formatted(ring, stands.isEmpty() ? "" : " and " + stands)
+                : "%s%s, or %s with the leads"
+                    .formatted(
+                        ring, stands.isEmpty() ? "" : " (%s included)".formatted(stands), room),
             figures.length(helix.order().clearInside()),
-            figures.sawn(height()),
+            figures.roomy(height()),
             spec.traffic()
                 .tallest()
                 .map(
                     tallest ->
                         ", the roof of the tallest train %s"
-                            .formatted(figures.sawn(height().plus(tallest))))
+                            .formatted(figures.roomy(height().plus(tallest))))
                 .orElse(": add room for the trains"));
   }
 

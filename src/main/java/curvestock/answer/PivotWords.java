@@ -85,8 +85,8 @@ public final class PivotWords {
     return " Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
         + " to the boards that the sheet lies on: set the trammel to "
         + radius
-        + ". Put the pin on one end of the curve that you are to rout (on tape, so as not to mark the piece) and pencil a"
-        + " short arc on the scrap. Do the same from the other end of the curve. The pivot is where the two arcs"
+        + ". Put the pin on one end of the piece's curve of that radius (on tape, so as not to mark the piece) and pencil a"
+        + " short arc on the scrap. Do the same from the other end of that curve. The pivot is where the two arcs"
         + " cross.";
   }
 }

@@ -169,10 +169,10 @@ final class JobOptions {
     lines.add("");
     lines.add(
         out == null
-            ? "No files were saved. To save " + gives + ", run it again with --out DIR."
+            ? "No files were saved. To save " + gives + ", add --out and a folder's name."
             : written + ": " + FinishedRun.FOLDER + " (look at " + lookAt + " first)");
     if (!details && !more.isEmpty()) {
-      lines.add("For " + more + ", add --details.");
+      lines.add("Add --details for " + more + ".");
     }
     outcome.print(lines, out(), mixee.commandLine().getOut());
   }

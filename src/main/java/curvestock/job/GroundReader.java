@@ -49,7 +49,7 @@ final class GroundReader {
             "entry",
             Angle.ofDegrees(0),
             "0°",
-            "3 o'clock on the plan, where bearings start");
+            "3 o'clock on the plan, where angles are counted from");
     if (radius.isPresent() && across.isPresent()) {
       requireMiddle(radius.get(), across.get(), stated, wide);
     }

@@ -197,7 +197,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + turning
                 .map(
                     each ->
-                        ". Read 'Half-laps' below, then run test-flip. Flip the scrap %s, set it on two dowels in those holes, trim the dowels flush, and run test-cut."
+                        ". Read 'Half-laps' below, then run test-flip: it drills two holes for dowels and clears the lap that is cut from below. Flip the scrap %s, set it on dowels in those two holes, trim the dowels flush, and run test-cut."
                             .formatted(each.flip()))
                 .orElse("."));
     words.add(
@@ -209,7 +209,7 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + (style.unit().isImperial()
                 ? "if the squares are 0.01 in small, the real kerf is 0.01 in"
                 : "if the squares are 0.2 mm small, the real kerf is 0.2 mm")
-            + " wider than your machine's program assumes. Correct it there, and in the job. If only one direction is off, that axis of"
+            + " wider than your machine's program assumes. Correct it there and in the job file. If only one direction is off, that axis of"
             + " the machine needs calibrating.");
     words.add(
         "Measure the diagonals: "
@@ -217,7 +217,9 @@ public record TestCut(Layout layout, List<String> names, List<List<Lap>> laps) {
             + " If the two diagonals of a square differ, the machine is out of square.");
     if (hasLaps()) {
       words.add(
-          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces must be flush."
+          "Lay the lap of END 2 on that of END 1: the shoulders must close and the faces must be flush. If a"
+              + " shoulder stays open, check steps 4 and 5 first, then that the dowels fit tight and that the zero"
+              + " has not moved."
               + " If END 2 stands proud, cut both laps deeper by half the step; if it sits low, shallower by"
               + " half the step. Then cut the test again.");
     } else if (layout.placements().size() > 2) {

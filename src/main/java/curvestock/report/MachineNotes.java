@@ -180,7 +180,7 @@ public final class MachineNotes {
               "- ",
               "Where straight sides are one kerf apart, your program runs the cut between them twice."
                   + " A laser burns that edge twice, and a tab, if you set one, survives only if both passes skip it."
-                  + " Write `outlines: offset` in the job to have such a cut drawn once."));
+                  + " Write `outlines: offset` in the job file to have such a cut drawn once."));
     }
     overTheEdge(job).ifPresent(words -> lines.addAll(TextPaper.wrapped("- ", "CAUTION: " + words)));
   }
@@ -219,7 +219,7 @@ public final class MachineNotes {
     return switch (operation) {
       case CUT -> "cut through";
       case MARK ->
-          "draw or score: centre lines; for a helix also supports and laps, and screws if the job names them";
+          "draw or score: centre lines; for a helix also supports and laps, and screws if the job file names them";
       case LABEL -> LETTERS;
       case POCKET_TOP -> "clear the closed areas to their depth; the tool stays inside them";
       case POCKET_BOTTOM ->

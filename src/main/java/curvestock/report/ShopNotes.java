@@ -65,8 +65,9 @@ final class ShopNotes {
             + " and run the flip file: it drills two dowel holes in the waste and clears pocket-bottom. 3. Flip the"
             + " sheet the way that the list below says, and set it on two dowels in the same holes. Check"
             + " where the marked corner is now: a sheet turned the wrong way fits the dowels just as"
-            + " well. Cut the dowels flush with the surface or a hair below. 4. Run the cut file;"
-            + " outlines come last.");
+            + " well. Cut the dowels flush with the surface or a hair below. 4. Leave the X and Y zero as they are: do not zero on the"
+            + " flipped sheet. If your Z zero is the face of the sheet, set it again on the new face. 5. Run the"
+            + " cut file; outlines come last.");
     add(lines, "CAUTION: never run a tool over a dowel or a clamp.");
   }
 

@@ -11,6 +11,7 @@ import curvestock.job.HelixJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
 import curvestock.units.Length;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class HelixSpaceTest {
                     .isEqualTo(
                         "Floor space 57 in across (edge strips included), or 60 1/2 x 60"
                             + " 1/2 in with the leads; 47 1/2 in clear inside. Allow standing room around it. The highest rail is"
-                            + " 24 61/64 in above the base, the roof of the tallest train 27 47/64 in."));
+                            + " about 25 in above the base, the roof of the tallest train about 27 3/4 in."));
   }
 
   /**
@@ -57,6 +58,23 @@ class HelixSpaceTest {
                     .startsWith(
                         "Floor space 60 1/2 in across (base included), or 62 1/4 x 62 1/4 in with"
                             + " the leads; 43 1/2 in clear inside."));
+  }
+
+  /**
+   * The demo helix on a square base, by hand: outer edge at 37 1/2 + 2 7/8 in, and 2 in of base
+   * beyond it, make 84 3/4 in both ways. Its leads lie within that, so one size is told.
+   */
+  @Test
+  void size_ofLeadsThatStayWithinTheBase_isToldOnce() throws Exception {
+    Job job = Workshop.readJob(Optional.of(Path.of("demo-data/helix/boathouse-spiral.yaml")));
+    Answer answer = Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true);
+
+    assertThat(new HelixWords(answer.building().orElseThrow(), answer.figures()).size())
+        .anySatisfy(
+            line ->
+                assertThat(line)
+                    .startsWith(
+                        "Floor space 84 3/4 in across, leads and base included; 65 1/4 in clear"));
   }
 
   /** Ears stand out 30 mm on either side, and are part of the pieces: they count once. */

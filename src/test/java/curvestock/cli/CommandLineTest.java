@@ -120,7 +120,7 @@ class CommandLineTest {
     Run plan = run("plan", job, "--out", out, "--effort", "quick");
 
     assertThat(plan.code()).as(plan.err()).isZero();
-    assertThat(plan.out()).contains("Layouts", "Holds", "add --details");
+    assertThat(plan.out()).contains("Layouts", "Holds", "Add --details");
     requireNoTrace(plan);
     JsonNode json = new ObjectMapper().readTree(out.resolve("plan.json").toFile());
     for (JsonNode piece : json.get("pieces")) {

@@ -30,7 +30,7 @@ class HelixCommandTest {
 
     assertThat(run.code()).isZero();
     assertThat(run.out())
-        .contains("[invented data]", "The helix works: ", "Shopping list", "add --details");
+        .contains("[invented data]", "The helix works: ", "Shopping list", "Add --details");
     assertThat(run.err()).isEmpty();
   }
 

@@ -171,7 +171,7 @@ class PacketSubstanceTest {
           .isEqualTo(plates);
     }
     Length high = (Length) answer.building().orElseThrow().figures().at(0, "roomHeight");
-    assertThat(report).contains("highest rail is " + answer.figures().sawn(high));
+    assertThat(report).contains("highest rail is " + answer.figures().roomy(high));
   }
 
   @ParameterizedTest

@@ -186,9 +186,9 @@ class AnswerAgreementTest {
       if (!buying.cost().isProvenLeast() && buying.cost().leastSheets() > 1) {
         assertThat(text)
             .contains(
-                "No purchase under "
+                "less than "
                     + job.figures().money(buying.cost().leastPaid())
-                    + " is possible");
+                    + " is proven impossible");
       }
     }
     assertThat(job.page().get("money").asText()).isEqualTo(paid);

@@ -7,7 +7,7 @@ import java.util.Optional;
 /** Which published height above the rails is to be kept free. */
 public enum HeightStandard {
   NMRA_S7("NMRA S-7"),
-  NEM_102("NEM 102, no wire"),
+  NEM_102("NEM 102, no overhead wire"),
   /** The wire at its lowest; the height of the wire's own build comes on top. */
   NEM_102_WIRE("NEM 102, wire at its lowest"),
   /** 17 to 23 feet of the prototype, to scale: for standard-gauge scales without a table. */

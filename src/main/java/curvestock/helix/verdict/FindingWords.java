@@ -311,7 +311,7 @@ final class FindingWords {
     String ring = leftOut(all, true);
     String leads = leftOut(all, false);
     if (!ring.isEmpty()) {
-      found.add(isOrAre(ring) + " left out, to clear trains and the lead");
+      found.add(isOrAre(ring) + " left out on every turn, to clear trains and the lead");
     }
     if (!bridged.isEmpty()) {
       found.add("instead: " + bridged);

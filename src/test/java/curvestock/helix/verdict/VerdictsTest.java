@@ -271,7 +271,8 @@ class VerdictsTest {
     assertThat(verdict.state()).isEqualTo(State.OK);
     // By hand: at 337.5° a rod stands 0.03 in from the entry's track; 15° further round both of a
     // station's rods would go through the lead-in, so one station at least cannot stand.
-    assertThat(INCHES.finding(verdict)).contains("S24", "left out, to clear trains and the lead");
+    assertThat(INCHES.finding(verdict))
+        .contains("S24", "left out on every turn, to clear trains and the lead");
   }
 
   /** A verdict is data: rule, state, what was measured, what is needed, what to change. */
