@@ -23,21 +23,21 @@ public final class AssemblyWords {
         "Build turn by turn, from the bottom up. "
             + (blocks
                 ? "Set the blocks under all the turn's pieces"
-                : "Set the lower nuts under all the turn's pieces to the heights listed")
-            + (reachesOn()
-                ? ". The last piece ends above the first piece, on the first support of the next turn: "
-                    + (blocks
-                        ? "once the first piece is laid, stand that support's blocks on it. "
-                        : "set its nuts too. ")
-                : ". ")
+                : "Set the lower nuts under all the turn's pieces to the heights in the support table")
+            + whereItEnds(blocks)
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on a support, lay both pieces on it before you measure. "
             + (blocks
                 ? "Shim a block that is low, trim one that is high"
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue, except at the joint at its top. Leave that joint%s dry for now: check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue the joint with that turn. "
-                .formatted(blocks ? ", and the top of any block under it," : "")
+        "Get every height of the turn right before you glue, except at its top. Leave %s dry for now: check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue it with that turn. "
+                .formatted(
+                    layers() > 1
+                        ? "the two joints there, and the faces of the layers between them,"
+                        : blocks
+                            ? "the joint there, and the top of any block under it,"
+                            : "the joint there")
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
@@ -66,6 +66,23 @@ public final class AssemblyWords {
   }
 
   /** Whether some piece rests on a support of the next turn too. */
+  /** What of the next turn has to be there already. */
+  private String whereItEnds(boolean blocks) {
+    if (!reachesOn()) {
+      return ". ";
+    }
+    return layers() > 1
+        ? ". The last upper piece lies partly on the next turn's first lower piece: put that one up with it. "
+        : ". The last piece ends above the first piece, on the first support of the next turn: "
+            + (blocks
+                ? "once the first piece is laid, stand that support's blocks on it. "
+                : "set its nuts too. ");
+  }
+
+  private int layers() {
+    return plan.spec().construction().layers();
+  }
+
   private boolean reachesOn() {
     return plan.roadbed().pieces().stream()
         .anyMatch(

@@ -154,7 +154,7 @@ public final class BenchWords {
     }
     RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
     return Optional.of(
-        "Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, run the lower nut up until its underside is at the height listed; then add a washer, the roadbed, a washer and the upper nut."
+        "Mark the rods on the base through footprint.pdf, and drill it. Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, run the lower nut up until its underside is at the height that the support table lists for it; then add a washer, the roadbed, a washer and the upper nut."
             .formatted(figures.length(rods.base()), figures.length(rodPlan.belowBaseTop())));
   }
 
@@ -345,7 +345,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a %s kerf for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. An end already sawn at the block's own angle can be its top, or either end of a block between turns. If the end that the last cut left does not suit the next block, trim it first. The list allows %s per board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. If the last cut left the board's end at the next block's angle, that end can be its top, or either end of a block between turns. Otherwise trim the end first. The list allows %s per board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

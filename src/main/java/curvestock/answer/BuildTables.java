@@ -258,7 +258,7 @@ final class BuildTables {
         text("form", "What", bridge -> bridge.form().words()),
         count("count", "Count", Bridge::count),
         length("length", "Length", bridge -> bridge.cut(style).length()),
-        length("breadth", "Thickness", bridge -> bridge.cut(style).breadth()),
+        length("breadth", "Across", bridge -> bridge.cut(style).breadth()),
         length("depth", "Height", bridge -> bridge.cut(style).depth()));
   }
 

@@ -124,7 +124,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "Nothing cheaper was found; less than %s is proven impossible."
+        : "Nothing cheaper was found. The proven least is %s."
             .formatted(figures.money(cost.leastPaid()));
   }
 
@@ -173,7 +173,7 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "A cheaper purchase would need one sheet of %s to hold %s. The fullest layout found holds %s."
+          "To spend less, you would have to get %s out of one sheet of %s. The fullest layout found holds %s."
               .formatted(
                   sheet,
                   together > needed

@@ -36,8 +36,8 @@ public enum Cautions {
       "Clamp threaded rod to saw it, and wear safety glasses. Cut ends are sharp: deburr and cap them,"
           + " especially at head height."),
   LIFTING(
-      "People reach into a helix and duck under it. Get help to lift it, set it down on blocks to"
-          + " keep fingers clear, pad its edges, and leave a way out for whoever is inside."),
+      "People reach into a helix and duck under it. If you move it, get help, and set it down on"
+          + " scraps of lumber to keep fingers clear. Pad its edges, and leave a way out for whoever is inside."),
   LICENSED(
       "Follow your tools' manuals and local codes. Leave house wiring, and anything hung from a ceiling, to a licensed electrician or builder.");
 

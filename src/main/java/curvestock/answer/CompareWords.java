@@ -19,7 +19,9 @@ import curvestock.units.Length;
 import curvestock.units.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -154,7 +156,7 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s). To use your own figure, set `parts-per-joint:` under `rates:` in the job file."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s). To use your own figure, your time included, set `parts-per-joint:` under `rates:` in the job file."
                 .formatted(
                     figures.money(joint.each()),
                     JointPrice.JOINTS_PER_SHEET,
@@ -221,7 +223,7 @@ public final class CompareWords {
     Money apart = more.sheetCost().plus(eachJoint.times(more.joints()));
     return "One more turn of %s would cost at most %s: %s and %s at %s%s."
         .formatted(
-            SegmentName.plural(best.division()),
+            SegmentName.plural(best.division().segment()),
             figures.money(more.all()),
             sheets,
             Figures.count(more.joints(), "more joint"),
@@ -359,6 +361,18 @@ public final class CompareWords {
         .formatted(GluedArea.words(job.style()));
   }
 
+  /** What the column "Per sheet" leaves out, where the pieces would seem to fit on fewer sheets. */
+  public Optional<String> perSheet() {
+    return comparison.options().stream()
+            .anyMatch(
+                option ->
+                    option.sheets() > 1
+                        && option.cut() <= (option.sheets() - 1) * option.perSheet())
+        ? Optional.of(
+            "'Per sheet' counts plain segments alone. End pieces, plates, blocks and the base need room too.")
+        : Optional.empty();
+  }
+
   /** Each mixed plan: where which pieces go, and how to have it planned. */
   public List<List<String>> mixed() {
     return comparison.options().stream()
@@ -372,8 +386,12 @@ public final class CompareWords {
     List<String> lines = new ArrayList<>();
     lines.add("Mixed plan " + SegmentName.brief(option.division()));
     lines.add(
-        "From the bottom up: %s %s, %s turns; then %s."
+        "From the bottom up%s: %s %s, %s turns; then %s."
             .formatted(
+                job.structure().map(order -> order.plan().spec().construction().layers()).orElse(1)
+                        > 1
+                    ? ", in each of the two layers"
+                    : "",
                 lower.count(),
                 SegmentName.plural(lower.segment()),
                 Figures.decimal(lower.degrees() / 360, 2),
@@ -391,9 +409,13 @@ public final class CompareWords {
   }
 
   private static String content(SegmentOption option, Layout layout) {
-    return option.plan().job().demands().stream()
-        .filter(demand -> layout.count(demand.piece()) > 0)
-        .map((Demand demand) -> layout.count(demand.piece()) + " x " + demand.piece().name())
+    Map<String, Integer> alike = new LinkedHashMap<>();
+    for (Demand demand : option.plan().job().demands()) {
+      alike.merge(demand.piece().name(), layout.count(demand.piece()), Integer::sum);
+    }
+    return alike.entrySet().stream()
+        .filter(kind -> kind.getValue() > 0)
+        .map(kind -> kind.getValue() + " x " + kind.getKey())
         .collect(Collectors.joining("; "));
   }
 

@@ -34,7 +34,7 @@ public final class HaveReady {
             + " pivots, double-sided tape.");
     lines.add(
         "To cut: sawhorses and scrap boards; circular saw and guide for straight cuts; jigsaw, or router with a"
-            + " straight bit and a bearing bit; spare blades or bits; clamps; a file or sandpaper for the edges; tape or glue stick for full-size patterns.");
+            + " straight bit no wider than the gap between pieces; a bearing bit if you cut to a template; spare blades or bits; clamps; a file or sandpaper for the edges; tape or glue stick for full-size patterns.");
     helix.ifPresent(building -> lines.add(toBuild(building.plan().spec(), building)));
     return lines;
   }

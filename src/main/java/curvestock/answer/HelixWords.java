@@ -33,6 +33,8 @@ public final class HelixWords {
   /** So many assumed values are told in a sentence. */
   private static final int FEW_ASSUMED = 6;
 
+  private static final String ONE_ASSUMED = "Your job does not say, so this is assumed: ";
+  private static final String SOME_ASSUMED = "Your job does not say, so these are assumed: ";
   private static final String QUOTED = "as quoted elsewhere";
 
   /** A difference in height that a reader can see in the figures, in millimetres. */
@@ -200,7 +202,8 @@ public final class HelixWords {
                     .formatted(
                         figures.of(assumed.at(row, "what"), Measure.TEXT),
                         figures.of(assumed.at(row, "value"), Measure.TEXT)))
-        .collect(Collectors.joining("; ", "Your job does not say, so these are assumed: ", "."));
+        .collect(
+            Collectors.joining("; ", assumed.rows().size() == 1 ? ONE_ASSUMED : SOME_ASSUMED, "."));
   }
 
   /** Where it goes and how it climbs. */
@@ -279,10 +282,11 @@ public final class HelixWords {
     List<String> lines = new ArrayList<>();
     for (int i = 0; i < plan.trackGrades().size(); i++) {
       lines.add(
-          "%s, %s at %s radius: grade %s, pulls like %s on straight track (estimate)."
+          "%s, %s%s %s radius: grade %s, pulls like %s on straight track (estimate)."
               .formatted(
                   plan.trackGrades().size() == 1 ? "Track" : i == 0 ? "Inner track" : "Outer track",
                   figures.run(plan.trackLengths().get(i)),
+                  spec.ground().isOval() ? " with curves of" : " at",
                   figures.length(spec.ground().trackRadii().get(i)),
                   plan.trackGrades().get(i),
                   plan.equivalentGrades().get(i)));

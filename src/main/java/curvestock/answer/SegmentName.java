@@ -23,7 +23,7 @@ public final class SegmentName {
 
   private SegmentName() {}
 
-  /** For a sentence: {@code 17 quarters (90°) with sixths (60°) above them}. */
+  /** For a sentence: {@code 17 quarters (90°) with sixths (60°) from there up}. */
   public static String plural(Division division) {
     return division
         .lower()
@@ -34,7 +34,7 @@ public final class SegmentName {
                     + plural(run.segment())
                     + " with "
                     + plural(division.segment())
-                    + " above them")
+                    + " from there up")
         .orElse(plural(division.segment()));
   }
 

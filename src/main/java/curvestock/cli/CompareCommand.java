@@ -97,7 +97,7 @@ final class CompareCommand implements Callable<Integer>, Faults.Debuggable {
       print(
           options.details() ? ComparePaper.text(choices) : ComparePaper.brief(choices),
           CHART,
-          "glue and screws, what would change the answer, and the proven limits");
+          "glue and screws, what would change the answer, and why fewer sheets will not do");
     } else {
       print(BatchPaper.text(work(Batch.of(jobs), question)), "compare.txt", "");
     }

@@ -418,7 +418,8 @@ public final class HelixPlanDrawing {
     }
     if (plan.stations().bridges().stream()
         .anyMatch(bridge -> bridge.form() == Bridge.Form.BATTEN)) {
-      words.add("Dashed between supports: battens below, where one is left out.");
+      words.add(
+          "Dashed between supports: a batten under the roadbed, where a support is left out.");
     }
     return words;
   }

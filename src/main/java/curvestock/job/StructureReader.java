@@ -221,7 +221,8 @@ final class StructureReader {
     Length run =
         ground.map(plan -> plan.runPerTurn(plan.bedRadius())).orElse(Length.ofMillimetres(1));
     Angle segment = segmentation.map(Segmentation::segment).orElse(Angle.ofDegrees(90));
-    return new SupportReader(assumed, kerf).read(helix, run, all, segment);
+    Optional<Length> base = helix.find("base").map(given -> plywood);
+    return new SupportReader(assumed, kerf, base).read(helix, run, all, segment);
   }
 
   private HardwarePrices prices() {

@@ -38,13 +38,16 @@ final class SupportReader {
 
   private final Assumed assumed;
   private final Length kerf;
+  private final Optional<Length> cutBase;
 
   /**
    * @param kerf of the saw that cuts the sheets, which cuts the blocks too unless said otherwise
+   * @param cutBase thickness of the base, if it is cut from the sheets
    */
-  SupportReader(Assumed assumed, Length kerf) {
+  SupportReader(Assumed assumed, Length kerf, Optional<Length> cutBase) {
     this.assumed = assumed;
     this.kerf = kerf;
+    this.cutBase = cutBase;
   }
 
   /**
@@ -258,8 +261,10 @@ final class SupportReader {
             "base",
             Lengths.GAP,
             at + "base",
-            Riser.ThreadedRods.USUAL_BASE,
-            Assumed.PRACTICE);
+            cutBase.orElse(Riser.ThreadedRods.USUAL_BASE),
+            cutBase.isPresent()
+                ? "that of the sheets, since the base is cut from them"
+                : Assumed.PRACTICE);
     StockBoard stock =
         block.find("stock").flatMap(this::stock).orElseGet(() -> usualRod(block, thread));
     return block.build(

@@ -38,6 +38,7 @@ public final class ComparePaper {
     CompareWords words = new CompareWords(choices);
     Parts parts = decided(choices, words);
     parts.table(decisive(choices, "offcutLength", "offcutWidth"));
+    words.perSheet().ifPresent(parts::say);
     words.mixed().forEach(plan -> listed(parts, plan));
     asked(parts, choices, words);
     return TextPaper.of(choices.heading(), parts.done());

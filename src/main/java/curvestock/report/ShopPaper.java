@@ -121,7 +121,7 @@ public final class ShopPaper {
                     : "")
                 + (helix.supports().where("turn", "exit lead").isEmpty()
                     ? ""
-                    : " The exit's own supports stand on the base beside the ring: only their upper ends"
+                    : " The supports of the exit lead stand beside the ring, so only their upper ends"
                         + " show."))
         .picture(
             "helix-ends",
@@ -137,8 +137,11 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line; where two pieces are only a kerf apart, cut midway between their lines with a bit or blade no wider than the gap. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
+            "Outlines are at finished size. Cut on the waste side of the line%s, with a bit or blade no wider than the gap between two pieces. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
                 .formatted(
+                    job.cutting().shares()
+                        ? ", or midway between two lines that are only a kerf apart"
+                        : "",
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
                     figures.given(job.cutting().margin()),

@@ -6,8 +6,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curvestock.helix.HelixOrder;
 import curvestock.helix.HelixPlan;
 import curvestock.helix.spec.Construction;
+import curvestock.helix.spec.Riser;
 import curvestock.helix.verdict.Rule;
 import curvestock.helix.verdict.Verdict.State;
+import curvestock.units.Length;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -195,5 +200,21 @@ class AssumedValuesTest {
     HelixPlan plan = JobReader.read(job, "least.yaml").structure().orElseThrow().plan();
 
     assertThat(plan.spec().bottom().verticalCurve().millimetres()).isEqualTo(400);
+  }
+
+  /** A base cut from 4 mm sheets (invented) is 4 mm thick, whatever a base usually is. */
+  @Test
+  void baseUnderRods_cutFromTheSheets_isAsThickAsThey() throws Exception {
+    Path orchard = Path.of("demo-data/helix/orchard-climb.yaml");
+    String text = Files.readString(orchard, StandardCharsets.UTF_8);
+    String without = text.replaceFirst("  base: .*\n", "");
+
+    assertThat(baseUnderRods(text)).isEqualTo(Length.ofMillimetres(4));
+    assertThat(baseUnderRods(without)).isEqualTo(Riser.ThreadedRods.USUAL_BASE);
+  }
+
+  private static Length baseUnderRods(String text) {
+    HelixPlan plan = JobReader.read(text, "rods.yaml").structure().orElseThrow().plan();
+    return ((Riser.ThreadedRods) plan.spec().supports().riser()).base();
   }
 }

@@ -69,7 +69,7 @@ public final class ShoppingList {
         "%s edge between %s".formatted(bridge.outer() ? "outer" : "inner", bridge.between());
     if (batten) {
       add(
-          "battens " + size(cut.length(), cut.depth(), cut.breadth()),
+          "wooden battens " + size(cut.length(), cut.breadth(), cut.depth()),
           bridge.count(),
           Optional.empty(),
           "glued and screwed under the %s; one per turn".formatted(where));
@@ -250,10 +250,10 @@ public final class ShoppingList {
         .ifPresent(
             longest ->
                 add(
-                    "screws for battens",
+                    "screws for battens, under %s long".formatted(style.formatDown(longest)),
                     count,
                     spec.prices().screw(),
-                    "one every %s; shorter than %s".formatted(every(), style.formatDown(longest))));
+                    "one every " + every()));
   }
 
   private String every() {

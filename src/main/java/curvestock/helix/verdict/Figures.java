@@ -73,6 +73,12 @@ record Figures(LengthStyle style, boolean fine) {
         : length(Length.ofMillimetres(whole));
   }
 
+  /** The same, told as such where it is rounded. */
+  String about(Length length) {
+    String rough = rough(length);
+    return rough.equals(length(length)) ? rough : "about " + rough;
+  }
+
   /** What is needed at least: rounded up. */
   String atLeast(Length length) {
     return style.formatUp(length);

@@ -36,7 +36,8 @@ final class FindingWords {
       case SUPPORT_ROOM -> supportRoom(v);
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
-      case OPENING -> "%s across (%s wanted for a person)".formatted(measured(v), needed(v));
+      case OPENING ->
+          "%s across above the base (%s wanted for a person)".formatted(measured(v), needed(v));
       case CLIMB -> measured(v) + " up: higher than a person can reach from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
@@ -128,7 +129,7 @@ final class FindingWords {
   private String easement(Verdict v) {
     if (v.state() == State.OK) {
       return v.measured().isPresent()
-          ? measured(v) + " at the shorter end"
+          ? "at least " + measured(v) + " at each end"
           : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
@@ -182,7 +183,7 @@ final class FindingWords {
             measured(v),
             figures.percent(v.facts().get(Fact.CHANGE)),
             needed(v),
-            figures.rough(v.length(Fact.LEAST_CAR)));
+            figures.about(v.length(Fact.LEAST_CAR)));
   }
 
   private String lead(Verdict v) {

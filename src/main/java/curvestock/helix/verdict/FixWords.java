@@ -122,7 +122,7 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen the lead with a strip on edge along each side that does not hang below the plywood, or "
+              : "stiffen the lead with a strip on edge along each side, its underside no lower than the plywood's, or "
                   + (isBetween(v)
                       ? "add a support of your own in the gap"
                       : "rest its end on the benchwork");
@@ -176,9 +176,17 @@ final class FixWords {
     String entry = named(v, Fact.BLOCKING, Fact.TOUCHING);
     String crowded = named(v, Fact.MEETING, Fact.CLOSE);
     return entry.isEmpty()
-        ? "move the support along the track until it stands clear (`supports.move`), or leave it out (`supports.skip`)"
+        ? "move the support along the track until it stands clear (`supports.move`), or leave %s (`supports.skip`)"
+            .formatted(isHalfOut(v, crowded) ? "out its other edge too" : "it out")
         : "move %s along the track, clear of the entry (`supports.move`), or leave it out and carry the edge another way (`supports.skip`)%s"
             .formatted(entry, crowded.isEmpty() ? "" : "; also move apart " + crowded);
+  }
+
+  /** Whether the plan has left out one edge of the support that is named first. */
+  private static boolean isHalfOut(Verdict v, String crowded) {
+    String station = crowded.split(" ")[0];
+    return Stream.of(Figures.text(v.facts().get(Fact.LEFT_OUT)).split(", "))
+        .anyMatch(name -> name.startsWith(station + " "));
   }
 
   private static String named(Verdict v, Fact... facts) {
