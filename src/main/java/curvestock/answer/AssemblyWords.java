@@ -23,7 +23,7 @@ public final class AssemblyWords {
         "Build turn by turn, from the bottom up. "
             + (blocks
                 ? "Set the blocks under all the turn's pieces"
-                : "Set the lower nuts under all the turn's pieces to the heights in the support table")
+                : "Set the lower nuts under all the turn's pieces to the heights in support-table.pdf")
             + whereItEnds(blocks)
             + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. Where a joint sits on a support, lay both pieces on it before you measure. "
             + (blocks
@@ -31,13 +31,14 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue, except at its top. Leave %s dry for now: check the height there when you dry-fit the next turn, lift the loose end to put it right, and glue it with that turn. "
+        "Get every height of the turn right before you glue, except at its top. Leave %s dry for now: check the height there when you dry-fit the next turn; if it is off, lift the loose end and %s; glue it with that turn. "
                 .formatted(
                     layers() > 1
                         ? "the two joints there, and the faces of the layers between them,"
                         : blocks
                             ? "the joint there, and the top of any block under it,"
-                            : "the joint there")
+                            : "the joint there",
+                    blocks ? "shim or trim the block" : "turn the nuts")
             + (blocks
                 ? gluing()
                 : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
@@ -72,7 +73,7 @@ public final class AssemblyWords {
       return ". ";
     }
     return layers() > 1
-        ? ". The last upper piece lies partly on the next turn's first lower piece: put that one up with it. "
+        ? ". The turn's last piece in the upper layer (L2) lies partly on the next turn's first piece in the lower layer (L1): put up that L1 piece now too. "
         : ". The last piece ends above the first piece, on the first support of the next turn: "
             + (blocks
                 ? "once the first piece is laid, stand that support's blocks on it. "

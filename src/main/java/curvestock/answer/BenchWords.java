@@ -154,7 +154,7 @@ public final class BenchWords {
     }
     RodPlan rodPlan = new RodPlan(spec, rods, plan.supports());
     return Optional.of(
-        "Mark the rods on the base through footprint.pdf, and drill it. Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, run the lower nut up until its underside is at the height that the support table lists for it; then add a washer, the roadbed, a washer and the upper nut."
+        "To mark the base for the rods, print footprint.pdf full size, lay it on the base and prick through the centre of each rod. Drill there, a little wider than the rod. Each rod goes through the base (%s thick), with a washer and a nut above and below it, and reaches %s below the top of the base. At every turn, set the lower nut so that its underside is at the nut height in support-table.pdf; then add a washer, the roadbed, a washer and the upper nut."
             .formatted(figures.length(rods.base()), figures.length(rodPlan.belowBaseTop())));
   }
 
@@ -171,7 +171,8 @@ public final class BenchWords {
                       : Length.ofMillimetres(100))
               + ", before its turn goes up. It ends just short of the two supports and is straight:"
               + " the roadbed curves away from it in the middle. It hangs over the track below, and"
-              + " the checks count that.");
+              + " the checks count that. Where it crosses a joint that stays dry for now, fasten that end when you"
+              + " glue the joint.");
     }
     if (plan.stations().hasStrips()) {
       remarks.add(strips(bridges));
@@ -345,7 +346,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a %s kerf for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. If the last cut left the board's end at the next block's angle, that end can be its top, or either end of a block between turns. Otherwise trim the end first. The list allows %s per board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. If the last cut left the end at the angle that the next block needs, make it the top of a block that stands on the base, or either end of a block between turns. If the end is neither square nor at that angle, trim it first. The list allows %s per board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

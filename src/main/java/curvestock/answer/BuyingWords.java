@@ -124,7 +124,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "Nothing cheaper was found. The proven least is %s."
+        : "Nothing cheaper was found; only less than %s is proven impossible."
             .formatted(figures.money(cost.leastPaid()));
   }
 
@@ -173,13 +173,13 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To spend less, you would have to get %s out of one sheet of %s. The fullest layout found holds %s."
+          "To spend less, you would have to get %s out of a sheet of %s. The fullest layout found holds %s."
               .formatted(
-                  sheet,
                   together > needed
-                      ? "all %s pieces, %s of them alike (%s)".formatted(together, needed, kind)
+                      ? "all %s pieces, %s of them alike (%s),".formatted(together, needed, kind)
                       : "%s%s %s pieces"
                           .formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  sheet,
                   together > needed ? found + " " + kind + " pieces" : Long.toString(found)));
     }
     return lines;

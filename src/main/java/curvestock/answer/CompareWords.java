@@ -238,7 +238,10 @@ public final class CompareWords {
                 Figures.count(ears.sheetsWith(), "sheet"),
                 Figures.count(ears.sheetsWithout(), "sheet"));
     return ears.extra().equals(Money.ZERO)
-        ? "Ears cost no extra sheet here: " + found
+        ? ears.sheetsWith() == ears.sheetsWithout()
+            ? "Ears cost no extra sheet here: it takes %s with ears for the rods or with the rods through the roadbed."
+                .formatted(Figures.count(ears.sheetsWith(), "sheet"))
+            : "Ears cost no extra sheet here: " + found
         : "Ears cost %s in sheets: %s".formatted(figures.money(ears.extra()), found);
   }
 
@@ -373,15 +376,19 @@ public final class CompareWords {
         : Optional.empty();
   }
 
-  /** Each mixed plan: where which pieces go, and how to have it planned. */
-  public List<List<String>> mixed() {
+  /**
+   * Each mixed plan: where which pieces go, and how to have it planned.
+   *
+   * @param sheets with what is cut from each sheet
+   */
+  public List<List<String>> mixed(boolean sheets) {
     return comparison.options().stream()
         .filter(option -> option.division().isMixed())
-        .map(this::mixed)
+        .map(option -> mixed(option, sheets))
         .toList();
   }
 
-  private List<String> mixed(SegmentOption option) {
+  private List<String> mixed(SegmentOption option, boolean sheets) {
     SegmentRun lower = option.division().lower().orElseThrow();
     List<String> lines = new ArrayList<>();
     lines.add("Mixed plan " + SegmentName.brief(option.division()));
@@ -396,7 +403,7 @@ public final class CompareWords {
                 SegmentName.plural(lower.segment()),
                 Figures.decimal(lower.degrees() / 360, 2),
                 SegmentName.plural(option.division().segment())));
-    for (int i = 0; i < option.plan().layouts().size(); i++) {
+    for (int i = 0; sheets && i < option.plan().layouts().size(); i++) {
       lines.add("Sheet " + (i + 1) + ": " + content(option, option.plan().layouts().get(i)));
     }
     lines.add(

@@ -23,7 +23,7 @@ public final class SegmentName {
 
   private SegmentName() {}
 
-  /** For a sentence: {@code 17 quarters (90°) with sixths (60°) from there up}. */
+  /** For a sentence: {@code 17 quarters (90°) at the bottom and sixths (60°) above them}. */
   public static String plural(Division division) {
     return division
         .lower()
@@ -32,9 +32,9 @@ public final class SegmentName {
                 run.count()
                     + " "
                     + plural(run.segment())
-                    + " with "
+                    + " at the bottom and "
                     + plural(division.segment())
-                    + " from there up")
+                    + " above them")
         .orElse(plural(division.segment()));
   }
 

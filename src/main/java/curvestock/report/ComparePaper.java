@@ -39,7 +39,7 @@ public final class ComparePaper {
     Parts parts = decided(choices, words);
     parts.table(decisive(choices, "offcutLength", "offcutWidth"));
     words.perSheet().ifPresent(parts::say);
-    words.mixed().forEach(plan -> listed(parts, plan));
+    words.mixed(false).forEach(plan -> listed(parts, plan));
     asked(parts, choices, words);
     return TextPaper.of(choices.heading(), parts.done());
   }
@@ -62,7 +62,7 @@ public final class ComparePaper {
     parts.table(work(choices));
     parts.bullets(List.of(words.counted()));
     parts.bullets(words.remarks());
-    words.mixed().forEach(plan -> listed(parts, plan));
+    words.mixed(true).forEach(plan -> listed(parts, plan));
     if (!words.sensitivity().isEmpty()) {
       parts.section("What would change the answer").bullets(words.sensitivity());
     }

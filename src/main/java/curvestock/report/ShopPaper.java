@@ -137,7 +137,7 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line%s, with a bit or blade no wider than the gap between two pieces. With a kerf of %s, the layouts keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
+            "Outlines are at finished size. Cut on the waste side of the line%s, with a bit or blade no wider than the gap between two pieces. The layouts allow for the kerf in your job, %s. They keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
                 .formatted(
                     job.cutting().shares()
                         ? ", or midway between two lines that are only a kerf apart"
@@ -278,7 +278,7 @@ public final class ShopPaper {
     parts
         .chapter("Joints and supports")
         .say(
-            "The pieces are joined by %s. %s"
+            "Joints: %s. %s"
                 .formatted(helix.plan().spec().construction().title(), bench.risers().get(0)))
         .bullets(bench.plates())
         .say(bench.base())

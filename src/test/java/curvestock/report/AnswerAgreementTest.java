@@ -8,6 +8,7 @@ import curvestock.BannedWords;
 import curvestock.answer.Answer;
 import curvestock.answer.Building;
 import curvestock.answer.Buying;
+import curvestock.answer.BuyingWords;
 import curvestock.answer.Choices;
 import curvestock.answer.ChosenWords;
 import curvestock.answer.CompareWords;
@@ -185,9 +186,18 @@ class AnswerAgreementTest {
       // That one sheet at least is needed goes without saying.
       if (!buying.cost().isProvenLeast() && buying.cost().leastSheets() > 1) {
         assertThat(text)
-            .contains("The proven least is " + job.figures().money(buying.cost().leastPaid()));
+            .contains(
+                "only less than "
+                    + job.figures().money(buying.cost().leastPaid())
+                    + " is proven impossible");
       }
     }
+    assertThat(new BuyingWords(job.answer()).obstacles())
+        .allMatch(
+            line ->
+                line.matches(
+                    "To spend less, you would have to get (all )?\\d+ .*pieces.* out of a sheet of"
+                        + " .*\\. The fullest layout found holds \\d+.*\\."));
     assertThat(job.page().get("money").asText()).isEqualTo(paid);
     for (JsonNode json : List.of(job.planJson(), job.page())) {
       assertThat(json.at("/cost/paid").asLong()).isEqualTo(buying.cost().paid().minorUnits());

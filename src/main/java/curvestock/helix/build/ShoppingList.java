@@ -250,7 +250,13 @@ public final class ShoppingList {
         .ifPresent(
             longest ->
                 add(
-                    "screws for battens, under %s long".formatted(style.formatDown(longest)),
+                    "screws for battens, up to %s long"
+                        .formatted(
+                            style.formatDown(
+                                longest.down(
+                                    style.unit().isImperial()
+                                        ? Length.ofInches(0.125)
+                                        : Length.ofMillimetres(1)))),
                     count,
                     spec.prices().screw(),
                     "one every " + every()));

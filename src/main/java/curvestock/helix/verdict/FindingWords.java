@@ -243,7 +243,7 @@ final class FindingWords {
         ? "joints line up from turn to turn; no harm, since "
             + (v.facts().containsKey(Fact.ALL)
                 ? "each sits on a support"
-                : "every turn has supports of its own")
+                : "every turn is held up on its own")
         : "joints shift by at least %s from turn to turn".formatted(measured(v));
   }
 
