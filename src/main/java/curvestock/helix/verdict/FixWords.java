@@ -184,7 +184,7 @@ final class FixWords {
 
   /** Whether the plan has left out one edge of the support that is named first. */
   private static boolean isHalfOut(Verdict v, String crowded) {
-    String station = crowded.split(" ")[0];
+    String station = crowded.replaceFirst(" .*", "");
     return Stream.of(Figures.text(v.facts().get(Fact.LEFT_OUT)).split(", "))
         .anyMatch(name -> name.startsWith(station + " "));
   }
