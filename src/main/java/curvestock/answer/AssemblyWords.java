@@ -31,10 +31,10 @@ public final class AssemblyWords {
                 : "Turn a nut to put a height right")
             + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue, except at its top. Leave %s dry for now: check the height there when you dry-fit the next turn; if it is off, lift the loose end and %s; glue it with that turn. "
+        "Get every height of the turn right before you glue, except at its upper end. Leave %s dry for now: check the height there when you dry-fit the next turn; if it is off, lift the loose end and %s; glue it with that turn. "
                 .formatted(
                     layers() > 1
-                        ? "the two joints there, and the faces of the layers between them,"
+                        ? "the last joint of each layer, and the faces of the layers between those two joints,"
                         : blocks
                             ? "the joint there, and the top of any block under it,"
                             : "the joint there",
@@ -56,7 +56,7 @@ public final class AssemblyWords {
         + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
-            ? "Before the last piece goes on, %s the first piece down at S1. Then glue onto it the feet of the blocks that will carry the end of the last piece, and leave their tops dry. "
+            ? "Before the last piece goes on, %s the first piece down at those supports. Then glue onto it the feet of the blocks that will carry the end of the last piece, and leave their tops dry. "
                 .formatted(screws ? "screw" : "clamp")
             : "")
         + "Clamp the joints and "
@@ -74,10 +74,10 @@ public final class AssemblyWords {
     }
     return layers() > 1
         ? ". The turn's last piece in the upper layer (L2) lies partly on the next turn's first piece in the lower layer (L1): put up that L1 piece now too. "
-        : ". The last piece ends above the first piece, on the first support of the next turn: "
+        : ". The last piece ends above the first piece, on the first support or two of the next turn: "
             + (blocks
-                ? "once the first piece is laid, stand that support's blocks on it. "
-                : "set its nuts too. ");
+                ? "once the first piece is laid, stand the blocks for that on it. "
+                : "set the nuts there too. ");
   }
 
   private int layers() {

@@ -105,7 +105,7 @@ public final class BenchWords {
                 figures.given(butt.plate().thickness()),
                 figures.length(plates.middleRadius())));
     lines.add(
-        "Screws: a row of %s on each side, %s from the joint; from the plate's centre line %s; holes of %s."
+        "Screws: a row of %s on each side of the joint, %s from it. Across the plate, from its centre line: %s. Holes of %s."
             .formatted(
                 butt.plate().screwsEachSide(),
                 figures.length(plates.screwsAlong()),
@@ -117,7 +117,7 @@ public final class BenchWords {
   private String across(Length offset) {
     double mm = offset.millimetres();
     return Math.abs(mm) < 1e-6
-        ? "on it"
+        ? "on the line"
         : figures.length(Length.ofMillimetres(Math.abs(mm))) + (mm > 0 ? " outwards" : " inwards");
   }
 
@@ -169,7 +169,10 @@ public final class BenchWords {
                   figures.style().unit().isImperial()
                       ? Length.ofInches(4)
                       : Length.ofMillimetres(100))
-              + ", before its turn goes up. It ends just short of the two supports and is straight:"
+              + (plan.spec().construction().layers() > 1
+                  ? ", once the two layers above it are glued together"
+                  : ", before its turn goes up")
+              + ". It ends just short of the two supports and is straight:"
               + " the roadbed curves away from it in the middle. It hangs over the track below, and"
               + " the checks count that. Where it crosses a joint that stays dry for now, fasten that end when you"
               + " glue the joint.");

@@ -39,7 +39,7 @@ final class BlockTopWords {
     }
     if (!partly.isEmpty()) {
       lines.add(
-          "%s the plate covers only part of what it lies on: glue packing as thick as the plate beside it."
+          "%s the plate covers only part of the block it lies on: glue a scrap as thick as the plate beside it to fill the rest."
               .formatted(
                   partly.size() > NAMED
                       ? "At some supports (see the footprint)"

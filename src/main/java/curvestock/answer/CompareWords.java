@@ -205,7 +205,7 @@ public final class CompareWords {
                 .formatted(than, figures.money(then), figures.money(now))
             : "If sheets cost %s %% %s"
                 .formatted(Math.round(100 * Math.abs(swing.factor() - 1)), than);
-    return "%s and a joint costs the same, cut %s instead."
+    return "%s and a joint still costs what it does now, cut %s instead."
         .formatted(sheets, SegmentName.plural(swing.division()));
   }
 

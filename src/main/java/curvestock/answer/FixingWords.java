@@ -154,7 +154,8 @@ public final class FixingWords {
         wood.crossPiece().millimetres() > 0
             ? " Low blocks, and those without a cross piece, take less: "
             : " Low blocks take less: ";
-    return told(" A block with a splice plate on it takes more: ", longer) + told(less, shorter);
+    return told(" A block with a splice plate on it takes a longer screw: ", longer)
+        + told(less, shorter);
   }
 
   /** With the holes, where they are not the usual ones. */

@@ -49,13 +49,17 @@ public final class HaveReady {
         things.add(
             "drill with %s bits and a countersink"
                 .formatted(
-                    building.plan().supports().blocks().orElseThrow().blocks().stream()
-                        .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
-                        .flatMap(
-                            size ->
-                                Stream.of(
-                                    size.clearanceHole(figures.isImperial()),
-                                    size.pilotHole(figures.isImperial())))
+                    Stream.concat(
+                            building.plan().supports().blocks().orElseThrow().blocks().stream()
+                                .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
+                                .flatMap(
+                                    size ->
+                                        Stream.of(
+                                            size.clearanceHole(figures.isImperial()),
+                                            size.pilotHole(figures.isImperial()))),
+                            spec.construction() instanceof Construction.ButtWithPlate butt
+                                ? Stream.of(figures.given(butt.plate().screwHole()))
+                                : Stream.empty())
                         .distinct()
                         .collect(Collectors.joining(" and "))));
         things.add("screwdriver");

@@ -87,7 +87,7 @@ public final class HelixWords {
             .filter(verdict -> verdict.state() == State.MARGINAL)
             .map(VerdictWords::title)
             .toList();
-    return decision(" (" + String.join(", ", marginal) + ")");
+    return decision(" (" + String.join("; ", marginal) + ")");
   }
 
   /**

@@ -77,7 +77,8 @@ public final class PivotWords {
       case CUT_AWAY -> "the wood under the pivot is cut out.";
       case OTHER_BOARD -> "the wood under the pivot is on another part of the sheet.";
       case LOOSE -> "little or nothing holds the wood under the pivot.";
-      case WEAK_EDGE -> "the sheet's edge beside the pivot is too weak to clamp scrap to.";
+      case WEAK_EDGE ->
+          "the sheet's edge beside the pivot is too weak to clamp the pivot's scrap to.";
     };
   }
 

@@ -61,7 +61,7 @@ final class HelixCommand implements Callable<Integer>, Faults.Debuggable {
         "Written",
         "helix-plan.png and helix-side.png",
         "drawings, schedule and tables",
-        "the whole shopping list, all checks, heights, joints, supports and cautions");
+        "all parts, checks, heights, joints, supports and cautions");
     return options.end(report.unfit().isEmpty() ? anyway.code(List.of(job)) : Main.ANSWER_IS_NO);
   }
 

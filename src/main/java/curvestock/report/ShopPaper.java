@@ -121,8 +121,8 @@ public final class ShopPaper {
                     : "")
                 + (helix.supports().where("turn", "exit lead").isEmpty()
                     ? ""
-                    : " The supports of the exit lead stand beside the ring, so only their upper ends"
-                        + " show."))
+                    : " The supports of the exit lead go down to the base: only their upper ends are"
+                        + " drawn."))
         .picture(
             "helix-ends",
             "Entry and exit from the side, with lead, climb lead and vertical curve measured",
@@ -242,7 +242,8 @@ public final class ShopPaper {
                         "cost",
                         "joints",
                         "largestLength",
-                        "largestWidth")));
+                        "largestWidth")))
+        .say(words.perSheet());
   }
 
   /** Before the sheets, which call the kinds by their names. */

@@ -171,7 +171,8 @@ class BenchGoodsTest {
     assertThat(
             String.join(
                 " ", new FixingWords(answer.building().orElseThrow(), answer.figures()).all()))
-        .contains("any splice plate", "A block with a splice plate on it takes more: block-")
+        .contains(
+            "any splice plate", "A block with a splice plate on it takes a longer screw: block-")
         .contains("a " + more + " screw");
   }
 

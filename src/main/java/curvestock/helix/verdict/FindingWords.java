@@ -129,7 +129,7 @@ final class FindingWords {
   private String easement(Verdict v) {
     if (v.state() == State.OK) {
       return v.measured().isPresent()
-          ? "at least " + measured(v) + " at each end"
+          ? measured(v) + " long (the shorter of the two)"
           : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)

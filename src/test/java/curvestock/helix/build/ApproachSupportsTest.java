@@ -142,7 +142,7 @@ class ApproachSupportsTest {
     assertThat(bridge.between()).isEqualTo("S18 and S1");
     assertThat(bridge.length().millimetres()).isCloseTo(392.2, within(0.1));
     assertThat(bridge.depth().millimetres()).isEqualTo(8);
-    assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("battens "));
+    assertThat(plan.shopping().items()).anyMatch(item -> item.name().startsWith("wooden battens "));
     assertThat(plan.works()).isTrue();
   }
 
@@ -231,7 +231,8 @@ class ApproachSupportsTest {
 
     assertThat(bridge.form()).isEqualTo(Bridge.Form.BATTEN);
     assertThat(sawn).isEqualTo(bridge.count());
-    assertThat(plan.shopping().items()).noneMatch(item -> item.name().startsWith("battens "));
+    assertThat(plan.shopping().items())
+        .noneMatch(item -> item.name().startsWith("wooden battens "));
   }
 
   /**
