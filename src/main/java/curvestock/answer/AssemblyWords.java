@@ -66,7 +66,6 @@ public final class AssemblyWords {
         + (reachesOn() || !screws ? "" : " The next turn's blocks go on over the screws.");
   }
 
-  /** Whether some piece rests on a support of the next turn too. */
   /** What of the next turn has to be there already. */
   private String whereItEnds(boolean blocks) {
     if (!reachesOn()) {
@@ -84,6 +83,7 @@ public final class AssemblyWords {
     return plan.spec().construction().layers();
   }
 
+  /** Whether some piece rests on a support of the next turn too. */
   private boolean reachesOn() {
     return plan.roadbed().pieces().stream()
         .anyMatch(
