@@ -97,7 +97,7 @@ public final class BenchWords {
     List<String> lines = new ArrayList<>();
     SplicePlates plates = new SplicePlates(butt, spec.ground(), plan.joints().all().size());
     lines.add(
-        "One splice plate under each of the %s joints: %s along the track, %s across, %s thick, centred on a radius of %s on the arcs."
+        "One splice plate under each of the %s joints: %s along the track, %s across, %s thick, its middle on a radius of %s from the centre of the curve."
             .formatted(
                 plates.count(),
                 figures.given(butt.plate().length()),
@@ -218,10 +218,10 @@ public final class BenchWords {
   /** What the heights of the supports are, and where rails and the top of the plywood lie. */
   public String heights() {
     SupportRow any = plan.supports().rows().get(0);
-    return "%sMeasure to the top of the plywood, %s above the underside. The rail top is %s above the top of the plywood. support-table.pdf has the same heights with boxes to check off, and says %s."
+    return "%sMeasure to the top of the plywood, %s above the underside. The rail top is %s above the top of the plywood (track and underlay). support-table.pdf has the same heights with boxes to check off, and says %s."
         .formatted(
             rounding().map(words -> words + " ").orElse(""),
-            figures.given(spec.plywood()),
+            figures.sawn(spec.plywood()),
             figures.sawn(any.railTop().minus(any.underside()).minus(spec.plywood())),
             isWood() ? "which block goes where" : "how high each nut sits");
   }
@@ -349,7 +349,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a %s kerf for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block that stands on the base. If the last cut left the end at the angle that the next block needs, make it the top of a block that stands on the base, or either end of a block between turns. If the end is neither square nor at that angle, trim it first. The list allows %s per board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block for the base. An end already at the next block's angle can be the top of a block for the base, or either end of a block between turns. Trim any other end to that angle first; a block between turns needs it at both ends. The list allows %s per board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

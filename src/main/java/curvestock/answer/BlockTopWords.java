@@ -6,10 +6,11 @@ import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.Riser;
 import curvestock.units.Length;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** What lies between the roadbed and its blocks, and so takes height from them. */
 final class BlockTopWords {
@@ -33,17 +34,18 @@ final class BlockTopWords {
       lines.add(crossPieces(plan.spec().supports().riser().crossPiece()));
     }
     plates().ifPresent(thickness -> lines.add(plates(thickness, cross)));
-    Set<String> partly = new LinkedHashSet<>();
+    Set<String> partly =
+        new TreeSet<>(
+            Comparator.comparing((String name) -> name.replaceAll("\\d", ""))
+                .thenComparingInt(name -> Integer.parseInt(name.replaceAll("\\D", ""))));
     if (plates().isPresent()) {
       plan.supports().partlyUnderPlates().forEach(row -> partly.add(row.station().name()));
     }
     if (!partly.isEmpty()) {
       lines.add(
-          "%s the plate covers only part of the block it lies on: glue a scrap as thick as the plate beside it to fill the rest."
+          "Where the plate covers only part of the block it lies on, glue a scrap as thick as the plate beside it to fill the rest: %s."
               .formatted(
-                  partly.size() > NAMED
-                      ? "At some supports (see the footprint)"
-                      : "At " + String.join(", ", partly)));
+                  partly.size() > NAMED ? "see the footprint" : "at " + String.join(", ", partly)));
     }
     return lines;
   }
@@ -60,7 +62,7 @@ final class BlockTopWords {
 
   private String plates(Length thickness, boolean cross) {
     return "At a joint the splice plate lies on %s, so the blocks there are shorter by its %s."
-        .formatted(cross ? "the cross piece" : "the blocks", figures.given(thickness));
+        .formatted(cross ? "the cross piece" : "the blocks", figures.sawn(thickness));
   }
 
   private Optional<Length> plates() {

@@ -1,6 +1,5 @@
 package curvestock.answer;
 
-import curvestock.drawing.ShortName;
 import curvestock.purchase.BrokenSheets;
 import curvestock.purchase.Cost;
 import curvestock.purchase.Panel;
@@ -16,11 +15,6 @@ import java.util.stream.IntStream;
 
 /** What to buy, in sentences. */
 public final class BuyingWords {
-
-  /** How a map of a sheet is read where names are too long for their pieces. */
-  public static final String SHORT_NAMES =
-      ShortName.LEGEND
-          + " The list under the sheet has the whole names, and sheets/ has larger pictures.";
 
   /** So many kinds are told in a sentence. */
   private static final int FEW_KINDS = 4;
@@ -124,7 +118,7 @@ public final class BuyingWords {
     Cost cost = buying.cost();
     return cost.isProvenLeast()
         ? "Proven cheapest."
-        : "Nothing cheaper was found; only less than %s is proven impossible."
+        : "Nothing cheaper was found. No purchase under %s is possible."
             .formatted(figures.money(cost.leastPaid()));
   }
 
@@ -173,14 +167,15 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "To spend less, you would have to get %s out of a sheet of %s. The fullest layout found holds %s."
+          "%s of %s would have to hold %s the fullest layout found holds %s."
               .formatted(
-                  together > needed
-                      ? "all %s pieces, %s of them alike (%s),".formatted(together, needed, kind)
-                      : "%s%s %s pieces"
-                          .formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  buying.sheets() > 2 ? "To spend less on these pieces, one sheet" : "One sheet",
                   sheet,
-                  together > needed ? found + " " + kind + " pieces" : Long.toString(found)));
+                  together > needed
+                      ? "all %s pieces; of the %s %s among them,".formatted(together, needed, kind)
+                      : "%s%s %s pieces;"
+                          .formatted(needed == wanted(kind) ? "all " : "", needed, kind),
+                  found));
     }
     return lines;
   }

@@ -201,11 +201,11 @@ public final class CompareWords {
     Money then = new Money(Math.round(now.minorUnits() * swing.factor()));
     String sheets =
         job.sheets().size() == 1
-            ? "If a sheet costs %s than %s (now %s)"
+            ? "If a sheet costs %s than %s instead of %s"
                 .formatted(than, figures.money(then), figures.money(now))
             : "If sheets cost %s %% %s"
                 .formatted(Math.round(100 * Math.abs(swing.factor() - 1)), than);
-    return "%s and a joint still costs what it does now, cut %s instead."
+    return "%s and a joint costs the same as now, cut %s instead."
         .formatted(sheets, SegmentName.plural(swing.division()));
   }
 
@@ -371,8 +371,7 @@ public final class CompareWords {
                 option ->
                     option.sheets() > 1
                         && option.cut() <= (option.sheets() - 1) * option.perSheet())
-        ? Optional.of(
-            "'Per sheet' counts plain segments alone. End pieces, plates, blocks and the base need room too.")
+        ? Optional.of("'Per sheet' counts plain segments alone. The other parts need room too.")
         : Optional.empty();
   }
 

@@ -100,7 +100,7 @@ public final class FixingWords {
                 : " and any splice plate under it, "
             : across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
-        + (across ? " from their edge" : " from its edge")
+        + " from the roadbed's edge"
         + (single() ? " (at a single block, in the middle of the roadbed)" : "")
         + " on the line of the support, then a "
         + down.pilotHole(figures.isImperial())
@@ -127,7 +127,7 @@ public final class FixingWords {
     return blocks().stream()
             .allMatch(block -> BlockScrews.atSeams(spec, wood, helix.plan().joints(), block) == 0)
         ? ""
-        : " Where a joint sits on a block, drive two there, one into each piece, "
+        : " Where a joint sits on a block, drive two, one down through each piece, "
             + figures.length(wood.along().times(0.25))
             + " from the seam.";
   }
@@ -220,13 +220,16 @@ public final class FixingWords {
           + " (Rule of thumb.)";
     }
     if (construction instanceof Construction.ButtWithPlate butt) {
-      return "Joints: glue the plate under both pieces and drive "
-          + Figures.count(butt.plate().screwsEachSide(), "screw")
-          + " up through its holes into each, shorter than "
-          + figures.atMost(spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN))
-          + " so that none comes through. Holes of "
-          + figures.given(butt.plate().screwHole())
-          + " in the plate, pilot holes in the roadbed.";
+      return "Joints: drill %s holes through the plates, and pilot holes into the roadbed. On the bench, glue each plate under the upper end of a piece, with %s up through it. When you glue the turn, glue the next piece onto it and drive %s more up from below, with a short screwdriver. %s%s could come through the top."
+          .formatted(
+              figures.given(butt.plate().screwHole()),
+              Figures.count(butt.plate().screwsEachSide(), "screw"),
+              butt.plate().screwsEachSide(),
+              BlockScrews.plate(butt.plate(), spec.plywood(), figures.isImperial())
+                  .map(screw -> "Use " + screw.name() + " screws: any longer than ")
+                  .orElse("Screws longer than "),
+              figures.atMost(
+                  spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN)));
     }
     return construction instanceof Construction.TwoLayers
         ? "Layers: glue them face to face over the whole surface and clamp until dry, or screw them"

@@ -58,9 +58,13 @@ public record HandCuts(
     return List.copyOf(all);
   }
 
-  /** Whether a map may have no room for some part's whole name, as of block-34-2. */
-  public boolean hasLongNames() {
-    return labels.stream().anyMatch(label -> !ShortName.of(label).equals(label));
+  /** How maps of these sheets are read where names are too long for their pieces; with a space. */
+  public static String shortNames(List<HandCuts> sheets) {
+    return ShortName.legend(sheets.stream().flatMap(sheet -> sheet.labels.stream()).toList())
+        .map(
+            " %s The list under the sheet has the whole names, and sheets/ has larger pictures."
+                ::formatted)
+        .orElse("");
   }
 
   /** A sentence for each straight cut, by the number that the sheet's map shows. */
@@ -93,7 +97,7 @@ public record HandCuts(
           .formatted(figures.offcut(box.width(), box.height()));
     }
     return rip.after().isEmpty()
-        ? (kept.isPresent() ? "This frees an offcut: keep it." : "This frees scrap.")
+        ? "This frees scrap, good for test cuts."
         : "This separates pieces %s from %s.".formatted(names(rip.before()), names(rip.after()));
   }
 

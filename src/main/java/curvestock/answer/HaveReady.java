@@ -4,6 +4,8 @@ import curvestock.helix.build.BlockScrews;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser;
+import curvestock.sheet.Cutting;
+import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +18,26 @@ import java.util.stream.Stream;
  */
 public final class HaveReady {
 
+  /** The thinnest common router bit: common practice, no source. */
+  private static final Length THINNEST_BIT = Length.ofMillimetres(3);
+
   private final Figures figures;
   private final Optional<Building> helix;
+  private final Cutting cutting;
 
-  public HaveReady(Answer answer) {
+  public HaveReady(Answer answer, Cutting cutting) {
+    this.cutting = cutting;
     this.figures = answer.figures();
     this.helix = answer.building();
+  }
+
+  /** What cuts between pieces that lie so near; gaps for a laser are too narrow for a router. */
+  public static String cutter(Cutting cutting) {
+    return takesBit(cutting) ? "bit or blade" : "blade or laser beam";
+  }
+
+  private static boolean takesBit(Cutting cutting) {
+    return cutting.spacing().compareTo(THINNEST_BIT) >= 0;
   }
 
   /** A line for each kind of work. */
@@ -33,8 +49,11 @@ public final class HaveReady {
         "To mark out: caliper for the thickness, tape measure, straightedge, square, pencil, a trammel (trammel.pdf), scrap plywood for"
             + " pivots, double-sided tape.");
     lines.add(
-        "To cut: sawhorses and scrap boards; circular saw and guide for straight cuts; jigsaw, or router with a"
-            + " straight bit no wider than the gap between pieces; a bearing bit if you cut to a template; spare blades or bits; clamps; a file or sandpaper for the edges; tape or glue stick for full-size patterns.");
+        "To cut: sawhorses and scrap boards; circular saw and guide for straight cuts; %s; spare blades or bits; clamps; a file or sandpaper for the edges; tape or glue stick for full-size patterns."
+            .formatted(
+                takesBit(cutting)
+                    ? "jigsaw, or router with a straight bit no wider than the gap between pieces; a bearing bit if you cut to a template"
+                    : "jigsaw with a blade no wider than the gap between pieces (too narrow for a router bit)"));
     helix.ifPresent(building -> lines.add(toBuild(building.plan().spec(), building)));
     return lines;
   }

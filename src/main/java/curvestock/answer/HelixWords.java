@@ -379,11 +379,7 @@ public final class HelixWords {
             sheets ? "included" : "not included",
             answer.unpriced() == 0
                 ? ""
-                : "; %s %s no price and %s not in it"
-                    .formatted(
-                        unpriced,
-                        answer.unpriced() == 1 ? "has" : "have",
-                        answer.unpriced() == 1 ? "is" : "are"));
+                : ", plus " + Figures.count(answer.unpriced(), "unpriced item"));
   }
 
   /** That the pieces cannot be cut from the sheets, why, and what would help; empty if they can. */

@@ -78,7 +78,7 @@ public final class PivotWords {
       case OTHER_BOARD -> "the wood under the pivot is on another part of the sheet.";
       case LOOSE -> "little or nothing holds the wood under the pivot.";
       case WEAK_EDGE ->
-          "the sheet's edge beside the pivot is too weak to clamp the pivot's scrap to.";
+          "too little of the sheet is left beside the pivot to clamp the scrap that holds the pin.";
     };
   }
 
@@ -86,8 +86,8 @@ public final class PivotWords {
     return " Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
         + " to the boards that the sheet lies on: set the trammel to "
         + radius
-        + ". Put the pin on one end of the piece's curve of that radius (on tape, so as not to mark the piece) and pencil a"
-        + " short arc on the scrap. Do the same from the other end of that curve. The pivot is where the two arcs"
+        + ". Put the pin on one end of the piece's edge of that radius (on tape, so as not to mark the piece) and pencil a"
+        + " short arc on the scrap. Do the same from the other end of that edge. The pivot is where the two arcs"
         + " cross.";
   }
 }

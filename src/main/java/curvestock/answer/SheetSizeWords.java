@@ -50,7 +50,7 @@ final class SheetSizeWords {
 
   /** How much less than its stated size a sheet may measure, and by which standard. */
   static String undersize(String shortBy, String source) {
-    return "Sheets can come up to %s undersize (%s)".formatted(shortBy, source);
+    return "Sheets can come up to %s undersize each way (%s)".formatted(shortBy, source);
   }
 
   private String other(SegmentOption option, ShortSheets found) {

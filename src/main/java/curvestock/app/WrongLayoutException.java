@@ -8,8 +8,8 @@ public final class WrongLayoutException extends RuntimeException {
     super(
         "the drawing "
             + drawing
-            + " failed its independent check and nothing was written; this is a fault of Curvestock,"
-            + " please report it with the job file:\n"
+            + " failed its independent check, so nothing was written. Curvestock has a bug: please report"
+            + " it with the job file.\n"
             + findings);
   }
 }

@@ -290,7 +290,7 @@ public final class LayoutCheck {
           drawn.called()
               + " is turned so that the face grain runs more than "
               + piece.grain().within()
-              + " off the direction it asks for",
+              + " off the direction that the job gives",
           drawn.name());
     }
   }

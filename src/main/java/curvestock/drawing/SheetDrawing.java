@@ -76,7 +76,7 @@ public final class SheetDrawing {
     List<List<PieceLabel.Text>> texts =
         texts(title, Legible.onOnePage(width, beside + block.height()));
     if (hasShortNumbers(numbers(title), texts)) {
-      block.add(ShortName.LEGEND);
+      ShortName.legend(numbers(title)).ifPresent(block::add);
     }
     double left = box.minX() - BORDER;
     double height = beside + block.height();

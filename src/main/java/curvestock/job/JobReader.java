@@ -328,7 +328,7 @@ public final class JobReader {
             + count
             + " pieces; at most "
             + MOST_PIECES
-            + " are planned in one job; make several of it");
+            + " are planned in one job; split it into several jobs");
     return false;
   }
 }

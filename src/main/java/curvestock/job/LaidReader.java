@@ -58,7 +58,7 @@ final class LaidReader {
         name.flatMap(
             wanted -> job.boards().stream().filter(each -> each.name().equals(wanted)).findFirst());
     if (name.isPresent() && found.isEmpty()) {
-      field.note("no sheet of this job is called " + Words.quoted(name.get()));
+      field.note("this job has no sheet " + Words.quoted(name.get()));
     }
     return found;
   }
@@ -100,7 +100,7 @@ final class LaidReader {
                     .filter(piece -> piece.id().equals(wanted))
                     .findFirst());
     if (id.isPresent() && found.isEmpty()) {
-      field.note("no piece of this job is called " + Words.quoted(id.get()));
+      field.note("this job has no piece " + Words.quoted(id.get()));
     }
     return found;
   }

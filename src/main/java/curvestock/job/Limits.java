@@ -14,9 +14,9 @@ import java.util.Optional;
  *
  * @param piecesOnASheet most pieces of one kind that one sheet might hold, by the proven bound
  * @param sheets most sheets that the pieces must take at least
- * @param packings most pairs of a kind of piece and a kind of sheet
+ * @param combinations most pairs of a kind of piece and a kind of sheet
  */
-record Limits(int piecesOnASheet, int sheets, int packings) {
+record Limits(int piecesOnASheet, int sheets, int combinations) {
 
   /** Some minutes of work and a gigabyte of memory, on the machine of a builder. */
   static final Limits USUAL = new Limits(4_000, 500, 1_000);
@@ -24,27 +24,28 @@ record Limits(int piecesOnASheet, int sheets, int packings) {
   private static final int MOST = 1_000_000;
 
   static Optional<Limits> read(Field field) {
-    return field.block("pieces-on-a-sheet", "sheets", "packings").flatMap(Limits::read);
+    return field.block("pieces-on-a-sheet", "sheets", "combinations").flatMap(Limits::read);
   }
 
   private static Optional<Limits> read(Block block) {
     Optional<Integer> pieces =
         block.find("pieces-on-a-sheet").flatMap(given -> given.whole(1, MOST));
     Optional<Integer> sheets = block.find("sheets").flatMap(given -> given.whole(1, MOST));
-    Optional<Integer> packings = block.find("packings").flatMap(given -> given.whole(1, MOST));
+    Optional<Integer> combinations =
+        block.find("combinations").flatMap(given -> given.whole(1, MOST));
     return block.build(
         () ->
             new Limits(
                 pieces.orElse(USUAL.piecesOnASheet),
                 sheets.orElse(USUAL.sheets),
-                packings.orElse(USUAL.packings)));
+                combinations.orElse(USUAL.combinations)));
   }
 
   /** What is too big about the job, and what to do about it; nothing if it is of usual size. */
   Optional<String> objection(Job job) {
     List<Demand> demands = job.demands();
     long pairs = (long) demands.size() * job.sheets().size();
-    if (pairs > packings) {
+    if (pairs > combinations) {
       return Optional.of(
           "has "
               + demands.size()
@@ -52,8 +53,8 @@ record Limits(int piecesOnASheet, int sheets, int packings) {
               + job.sheets().size()
               + " kinds of sheets, so "
               + pairs
-              + " packings"
-              + advice(packings, "packings", pairs, "make several jobs of it"));
+              + " combinations"
+              + advice(combinations, "combinations", pairs, "split it into several jobs"));
     }
     return tooSmall(job, demands).or(() -> tooMany(job, demands));
   }
@@ -97,7 +98,7 @@ record Limits(int piecesOnASheet, int sheets, int packings) {
             "takes at least "
                 + least
                 + " sheets"
-                + advice(sheets, "sheets", 2 * least, "make several jobs of it"));
+                + advice(sheets, "sheets", 2 * least, "split it into several jobs"));
   }
 
   private static double area(List<Demand> demands, Cutting cutting) {

@@ -194,7 +194,7 @@ final class Advice {
         + piece.id()
         + " ("
         + piece.name()
-        + ") can be brought home, however the store rips it: raise `carry:` of `store-cuts:`, or"
+        + ") yields a panel that you can take home, however the store rips it: raise `carry:` of `store-cuts:`, or"
         + " offer smaller sheets.";
   }
 

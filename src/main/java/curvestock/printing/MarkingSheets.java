@@ -1,7 +1,6 @@
 package curvestock.printing;
 
 import curvestock.answer.BenchWords;
-import curvestock.answer.BuyingWords;
 import curvestock.answer.Figures;
 import curvestock.answer.HalfLapWords;
 import curvestock.answer.HandCuts;
@@ -112,7 +111,7 @@ public final class MarkingSheets {
             + (cuts.order().rips().isEmpty()
                 ? ""
                 : " Dashed lines are straight cuts, numbered in order.")
-            + (cuts.hasLongNames() ? " " + BuyingWords.SHORT_NAMES : ""));
+            + HandCuts.shortNames(List.of(cuts)));
     double high = SheetMap.height(layout, flow.textWidth(), flow.room() - 6);
     flow.figure(
         high,

@@ -5,7 +5,6 @@ import curvestock.answer.AssemblyWords;
 import curvestock.answer.BenchWords;
 import curvestock.answer.Building;
 import curvestock.answer.Cautions;
-import curvestock.answer.Figures;
 import curvestock.answer.FixingWords;
 import curvestock.answer.HeightWords;
 import curvestock.answer.HelixWords;
@@ -77,9 +76,7 @@ public final class HelixPaper {
     parts.table(shopping.first(items));
     int more = shopping.rows().size() - items;
     String total = HelixWords.total(answer);
-    parts.bullets(
-        List.of(
-            more > 0 ? "and %s. %s".formatted(Figures.count(more, "more item"), total) : total));
+    parts.bullets(List.of(more > 0 ? "%s more with --details. %s".formatted(more, total) : total));
   }
 
   private void decide(String decision) {

@@ -137,17 +137,16 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line%s, with a bit or blade no wider than the gap between two pieces. The layouts allow for the kerf in your job, %s. They keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
+            "Outlines are at finished size. Cut on the waste side of the line%s, with a %s no wider than the gap between two pieces. The layouts allow for the kerf in your job, %s. They keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
                 .formatted(
                     job.cutting().shares()
                         ? ", or midway between two lines that are only a kerf apart"
                         : "",
+                    HaveReady.cutter(job.cutting()),
                     figures.given(job.cutting().kerf()),
                     job.cutting().apart(job.style()),
                     figures.given(job.cutting().margin()),
-                    buying.byHand().list().stream().anyMatch(HandCuts::hasLongNames)
-                        ? " " + BuyingWords.SHORT_NAMES
-                        : "",
+                    HandCuts.shortNames(buying.byHand().list()),
                     answer.building().map(helix -> " " + words(helix).thickness()).orElse("")));
     Table cuts = buying.cuts();
     for (int i = 0; i < buying.layouts(); i++) {
@@ -267,7 +266,7 @@ public final class ShopPaper {
             "%s. Prices are those in the job file; check them before you buy."
                 .formatted(HelixWords.total(answer)))
         .section("Have ready")
-        .bullets(new HaveReady(answer).lines());
+        .bullets(new HaveReady(answer, job.cutting()).lines());
   }
 
   private void building(Building helix) {

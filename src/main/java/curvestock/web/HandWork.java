@@ -132,7 +132,7 @@ final class HandWork {
         sheetsAndPanels(job)
             .filter(each -> each.name().equals(name))
             .findFirst()
-            .orElseThrow(() -> new BadRequestResponse("the job has no sheet called " + name));
+            .orElseThrow(() -> new BadRequestResponse("the job has no sheet " + name));
     List<Placement> placements = new ArrayList<>();
     for (JsonNode placement : Json.needList(sheet, "placements", MOST_PIECES)) {
       Pose pose =
@@ -162,7 +162,7 @@ final class HandWork {
         .map(Demand::piece)
         .filter(piece -> piece.id().equals(id))
         .findFirst()
-        .orElseThrow(() -> new BadRequestResponse("the job has no piece called " + id));
+        .orElseThrow(() -> new BadRequestResponse("the job has no piece " + id));
   }
 
   /** The true gaps of a layout, one for each piece, in words and numbers. */

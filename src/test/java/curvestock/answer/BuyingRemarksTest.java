@@ -47,7 +47,8 @@ class BuyingRemarksTest {
       })
   void sheetThatMayBeShort_isTold(String margin, String sheet, String said) throws Exception {
     assertThat(remarks(margin, 2, sheet))
-        .contains("Sheets can come up to 3.5 mm undersize (EN 315, as quoted elsewhere).", said);
+        .contains(
+            "Sheets can come up to 3.5 mm undersize each way (EN 315, as quoted elsewhere).", said);
   }
 
   @Test

@@ -24,7 +24,7 @@ class HaveReadyTest {
   private static String lines(String text) {
     var job = JobReader.read(text, "ready.yaml");
     Answer answer = Answer.ofHelix(job, job.structure().orElseThrow(), Optional.empty(), true);
-    return String.join("\n", new HaveReady(answer).lines());
+    return String.join("\n", new HaveReady(answer, job.cutting()).lines());
   }
 
   @Test
@@ -32,6 +32,15 @@ class HaveReadyTest {
     assertThat(lines(JOB))
         .contains("double-sided tape", "pencil", "clamps", "glue brush", "mitre saw", "3/16 in")
         .doesNotContain("wrenches");
+  }
+
+  /** Gaps for a laser are narrower than any router bit: common practice, no source. */
+  @Test
+  void narrowGaps_askForNoRouter() {
+    assertThat(lines(JOB)).contains("router with a straight bit");
+    assertThat(lines(JOB.replace("kerf: 1/8", "kerf: 0.01")))
+        .contains("too narrow for a router bit")
+        .doesNotContain("straight bit", "bearing bit");
   }
 
   /**
@@ -56,7 +65,8 @@ class HaveReadyTest {
     String plates = JOB.replace("joint: {half-lap: 2}", "joint: {plate: {}}");
 
     assertThat(fixing(plates))
-        .contains("up through its holes", "Drill the holes that the layouts show")
+        .contains(
+            "No. 6", "up through it", "more up from below", "Drill the holes that the layouts show")
         .doesNotContain("The layouts have no screw holes");
   }
 
@@ -71,7 +81,7 @@ class HaveReadyTest {
             .replace("foot-height: 2", "foot-height: 2, per-turn: 12");
 
     assertThat(fixing(plates))
-        .contains("drive two there, one into each piece, 3/8 in from the seam");
+        .contains("drive two, one down through each piece, 3/8 in from the seam");
     assertThat(fixing(JOB)).doesNotContain("from the seam");
   }
 

@@ -62,7 +62,7 @@ class DocumentationTest {
     assertThat(rules).contains("24 of 25 checks pass", "135 riser blocks");
     assertThat(helix.replaceAll("\\s+", " "))
         .contains(
-            "13 5/8 in apart (rule of thumb for plywood this thick: 12 in to 16 in, or a little");
+            "13 5/8 in apart along the centre line (rule of thumb for plywood this thick: 12 in to 16 in");
     assertThat(rules).contains("12 to 16 in for 1/2 in plywood");
   }
 

@@ -75,7 +75,7 @@ class SheetSizeTest {
     assertThat(comparison.options().get(0).onShort().orElseThrow().sheets()).isEqualTo(2);
     assertThat(reasons(comparison))
         .contains(
-            "Sheets can come up to 3.5 mm undersize (EN 315, as quoted elsewhere); even then 1 sheet"
+            "Sheets can come up to 3.5 mm undersize each way (EN 315, as quoted elsewhere); even then 1 sheet"
                 + " is enough.",
             "Halves (180°) fit on 1 sheet only if the sheets are full size. They are not"
                 + " recommended, because from sheets 3.5 mm undersize they take 2.",

@@ -65,7 +65,7 @@ class SheetNumbersTest {
     assertThat(unreadable(plan))
         .hasSizeLessThan(4)
         .allMatch(label -> label.matches("block-\\d+-\\d{3}|brace-\\d+-\\d+"));
-    assertThat(svg(plan, 0)).contains("34-2 for block-34-2");
+    assertThat(svg(plan, 0)).contains("19-100 for block-19-100");
   }
 
   private static String svg(Plan plan, int sheet) {

@@ -327,6 +327,11 @@ class AdviceTest {
         .contains("pulls like 3.73 % on straight track");
     assertThat(new VerdictWords(LengthStyle.METRIC).finding(lead))
         .contains("plywood this thick: 300 mm to 410 mm, or a little more");
+    double span = ((Length) lead.measured().orElseThrow()).millimetres();
+    assertThat(new VerdictWords(LengthStyle.METRIC).fix(lead))
+        .contains(
+            "at least %s mm deep (a sixteenth of the span, rule of thumb)"
+                .formatted((int) (5 * Math.ceil(span / 80))));
   }
 
   static Stream<Arguments> told() {

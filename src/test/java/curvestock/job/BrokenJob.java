@@ -162,7 +162,10 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
             "or raise the limit by `limits: {pieces-on-a-sheet:"),
         seen("search: {", "limits: {sheets: 0}\nsearch: {", "22:18", "whole number from 1 to"),
         unseen(
-            "search: {", "limits: {packings: 1}\nsearch: {", "1:1", "so 2 packings; more than 1"),
+            "search: {",
+            "limits: {combinations: 1}\nsearch: {",
+            "1:1",
+            "so 2 combinations; more than 1"),
         seen("strip: {", "stripe: {", "21:5", "did you mean \"strip\"?"),
         seen("strip: {length: 6 in, width: 4 in}", "strip: 6x4 in", "21:12", "must be a block"),
         seen(

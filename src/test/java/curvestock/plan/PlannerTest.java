@@ -272,7 +272,7 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "To spend less, you would have to get all 12 A pieces out of a sheet of panel. The fullest layout found holds "
+            "One sheet of panel would have to hold all 12 A pieces; the fullest layout found holds "
                 + obstacle.found())
         .contains("best so far")
         .doesNotContain("best found");

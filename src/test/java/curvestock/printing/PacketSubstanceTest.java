@@ -167,7 +167,7 @@ class PacketSubstanceTest {
                   instanceof Construction.ButtWithPlate
               || answer.building().orElseThrow().plan().spec().construction()
                   instanceof Construction.PlatesBeside;
-      assertThat(paper.contains("glue the plate") || paper.contains("glue the side plates"))
+      assertThat(paper.contains("glue each plate") || paper.contains("glue the side plates"))
           .isEqualTo(plates);
     }
     Length high = (Length) answer.building().orElseThrow().figures().at(0, "roomHeight");

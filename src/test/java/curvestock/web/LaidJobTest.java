@@ -121,6 +121,6 @@ class LaidJobTest {
     assertThatThrownBy(
             () -> changed(placements -> ((ObjectNode) placements.get(0)).put("piece", "Z")))
         .isInstanceOf(JobException.class)
-        .hasMessageContaining("no piece of this job is called");
+        .hasMessageContaining("this job has no piece");
   }
 }

@@ -4,14 +4,18 @@ import curvestock.helix.build.BlockPlan.Block;
 import curvestock.helix.spec.Construction;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.spec.Riser.WoodBlocks;
+import curvestock.helix.spec.SplicePlate;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The screws that hold a riser block to the roadbed on it, to the base and to its braces. Their
- * sizes are a rule of thumb, as no job names one: common practice, no source.
+ * Wood screws: those that hold a riser block to the roadbed on it, to the base and to its braces,
+ * and those up through a splice plate. Their sizes are a rule of thumb, as no job names one: common
+ * practice, no source.
  *
  * @param gauge as asked for in a shop: {@code No. 8} or {@code 4}, of millimetres
  * @param length from the head's flat side to the point
@@ -67,6 +71,20 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
           metric("5", 120),
           metric("5", 160));
 
+  /** Thread diameters of Nos. 4 to 10, in mm: 0.060 in and 0.013 in a number. From memory. */
+  private static final Map<String, Double> NUMBERS =
+      Map.of("No. 4", 2.84, "No. 6", 3.51, "No. 8", 4.17, "No. 10", 4.83);
+
+  private static final Map<String, Double> METRIC =
+      Map.of("2.5", 2.5, "3", 3.0, "3.5", 3.5, "4", 4.0, "4.5", 4.5, "5", 5.0);
+
+  /** Common lengths that are sold in all these gauges; from memory. */
+  private static final List<Length> SHORT_INCHES =
+      Stream.of(0.5, 0.625, 0.75, 1.0, 1.25, 1.5).map(Length::ofInches).toList();
+
+  private static final List<Length> SHORT_METRIC =
+      Stream.of(12, 16, 20, 25, 30, 35, 40).map(Length::ofMillimetres).toList();
+
   private static BlockScrews inch(String gauge, double length) {
     return new BlockScrews(gauge, Length.ofInches(length), true);
   }
@@ -99,6 +117,27 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
     return hold(blocks)
         ? through(above, block.height(), biting(above, blocks).length(), blocks)
         : Optional.empty();
+  }
+
+  /**
+   * The thickest that slips through the hole of a splice plate, and the longest that stays inside
+   * the roadbed; empty where none would hold.
+   */
+  public static Optional<BlockScrews> plate(SplicePlate plate, Length plywood, boolean inches) {
+    Length most = plywood.plus(plate.thickness()).minus(SKIN);
+    Length least = plate.thickness().plus(LEAST_BITE.times(0.5));
+    Optional<Length> length =
+        (inches ? SHORT_INCHES : SHORT_METRIC)
+            .stream()
+                .filter(each -> each.compareTo(most) < 0 && each.compareTo(least) >= 0)
+                .reduce((shorter, longer) -> longer);
+    Optional<String> gauge =
+        (inches ? NUMBERS : METRIC)
+            .entrySet().stream()
+                .filter(each -> each.getValue() < plate.screwHole().millimetres())
+                .max(Map.Entry.comparingByValue())
+                .map(Map.Entry::getKey);
+    return gauge.flatMap(thick -> length.map(longest -> new BlockScrews(thick, longest, inches)));
   }
 
   /** The shortest that bites as it should below what it passes. */

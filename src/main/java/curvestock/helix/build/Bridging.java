@@ -133,8 +133,13 @@ public final class Bridging {
         Form.STRIP,
         Length.ofMillimetres(length).plus(Bridge.OVERLAP.times(2)),
         Length.ofMillimetres(STRIP),
-        Length.ofMillimetres(5 * Math.ceil(wide / STRIP_SHARE / 5)),
+        stripDepth(Length.ofMillimetres(wide)),
         side);
+  }
+
+  /** How deep a strip on edge is for a span: a share of it, up to the next 5 mm. */
+  public static Length stripDepth(Length span) {
+    return Length.ofMillimetres(5 * Math.ceil(span.millimetres() / STRIP_SHARE / 5));
   }
 
   private Point beside(double at, double outwards) {

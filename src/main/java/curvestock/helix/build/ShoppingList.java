@@ -81,7 +81,7 @@ public final class ShoppingList {
             + size(cut.length(), cut.depth(), cut.breadth().times(0.5)),
         2L * bridge.count(),
         Optional.empty(),
-        "for %s, two layers each, along the %s"
+        "to rip from thin panels for %s, two layers each, along the %s"
             .formatted(counted(bridge.count(), "edge strip"), where));
   }
 
@@ -279,8 +279,12 @@ public final class ShoppingList {
       }
       Length longest = spec.plywood().plus(plate.thickness()).minus(BlockScrews.SKIN);
       String note =
-          "%s into each piece at each joint; shorter than %s"
-              .formatted(plate.screwsEachSide(), style.formatDown(longest));
+          "%s into each piece at each joint; %s"
+              .formatted(
+                  plate.screwsEachSide(),
+                  BlockScrews.plate(plate, spec.plywood(), style.unit().isImperial())
+                      .map(BlockScrews::name)
+                      .orElse("shorter than " + style.formatDown(longest)));
       screws = plates.screws();
       add("screws for plates", screws, prices.screw(), note);
     } else if (spec.construction() instanceof Construction.PlatesBeside beside

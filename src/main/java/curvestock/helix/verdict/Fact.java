@@ -77,6 +77,8 @@ public enum Fact {
   BRIDGED,
   /** The widest span. */
   SPAN,
+  /** The supports at its two ends. */
+  BETWEEN,
   /** How far an end reaches beyond its last support. */
   BEYOND,
   /** Size across the track of a pad beside the base. */

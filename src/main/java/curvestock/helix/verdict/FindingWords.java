@@ -47,7 +47,7 @@ final class FindingWords {
               .formatted(
                   measured(v), figures.percent(v.facts().get(Fact.LIMIT)), fact(v, Fact.SLACK));
       case FLAT_PATTERN -> pattern(v);
-      case SUPPORT_SPACING -> measured(v) + " apart " + usualSpan(v, 1);
+      case SUPPORT_SPACING -> measured(v) + " apart along the centre line " + usualSpan(v, 1);
       case SUPPORT_EDGES -> edges(v);
       case ROD_HOLES ->
           "%s holes (%s of it for the slope); the nearest joint or end is %s from the centre of a hole, %s is needed"
@@ -243,7 +243,7 @@ final class FindingWords {
         ? "joints line up from turn to turn; no harm, since "
             + (v.facts().containsKey(Fact.ALL)
                 ? "each sits on a support"
-                : "every turn is held up on its own")
+                : "every turn has supports of its own")
         : "joints shift by at least %s from turn to turn".formatted(measured(v));
   }
 
@@ -263,7 +263,8 @@ final class FindingWords {
         .formatted(
             names.isEmpty() ? "the ring's supports" : names,
             between
-                ? "and the longest span is " + fact(v, Fact.SPAN)
+                ? "and the longest span is %s, from %s"
+                    .formatted(fact(v, Fact.SPAN), Figures.text(v.facts().get(Fact.BETWEEN)))
                 : "and its end reaches " + fact(v, Fact.BEYOND) + " beyond the last",
             usualSpan(v, between ? 1 : 0.5));
   }
@@ -291,10 +292,11 @@ final class FindingWords {
     addNamed(found, "trains would hit ", v, Fact.BLOCKING);
     addNamed(found, "the lead's plywood is in the way of ", v, Fact.TOUCHING);
     addNamed(found, "in one place: ", v, Fact.MEETING);
-    addNamed(found, "less than " + fact(v, Fact.CLEAR) + " apart: ", v, Fact.CLOSE);
     if (v.state() != State.FAIL) {
       addLeftOut(found, v, close.isEmpty());
     }
+    String rest = FixWords.isHalfOut(v, close) ? "what is left of " : "";
+    addNamed(found, "less than " + fact(v, Fact.CLEAR) + " apart: " + rest, v, Fact.CLOSE);
     return String.join("; ", found);
   }
 

@@ -1,5 +1,6 @@
 package curvestock.helix.verdict;
 
+import curvestock.helix.build.Bridging;
 import curvestock.helix.spec.Setting;
 import curvestock.units.Angle;
 import curvestock.units.Count;
@@ -122,7 +123,10 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen the lead with a strip on edge along each side, its underside no lower than the plywood's, or "
+              : "stiffen the roadbed with a strip on edge along each side%s, at least %s deep (a sixteenth of the span, rule of thumb), its underside no lower than the plywood's, or "
+                      .formatted(
+                          isBetween(v) ? ", from " + Figures.text(v.facts().get(Fact.BETWEEN)) : "",
+                          pad(Bridging.stripDepth((Length) v.measured().orElseThrow())))
                   + (isBetween(v)
                       ? "add a support of your own in the gap"
                       : "rest its end on the benchwork");
@@ -183,7 +187,7 @@ final class FixWords {
   }
 
   /** Whether the plan has left out one edge of the support that is named first. */
-  private static boolean isHalfOut(Verdict v, String crowded) {
+  static boolean isHalfOut(Verdict v, String crowded) {
     String station = crowded.replaceFirst(" .*", "");
     return Stream.of(Figures.text(v.facts().get(Fact.LEFT_OUT)).split(", "))
         .anyMatch(name -> name.startsWith(station + " "));

@@ -10,6 +10,8 @@ import curvestock.units.Length;
 import curvestock.units.Text;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Whether the straights before and behind the ring are held closely enough. */
 final class LeadRule {
@@ -47,20 +49,26 @@ final class LeadRule {
 
   /** From the nearest station on the ring's side to the outer end. */
   private Verdict judge(double from, double to, double outerEnd) {
-    List<Double> places =
-        stations.all().stream().flatMap(station -> station.places().stream()).sorted().toList();
+    Map<Double, String> names = new TreeMap<>();
+    stations.all().forEach(each -> each.places().forEach(at -> names.put(at, each.name())));
+    List<Double> places = List.copyOf(names.keySet());
     double widest = 0;
+    String between = "";
     double nearest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < places.size(); i++) {
       nearest = Math.min(nearest, Math.abs(places.get(i) - outerEnd));
       if (i > 0 && places.get(i) > from + ROUNDING && places.get(i - 1) < to - ROUNDING) {
-        widest = Math.max(widest, places.get(i) - places.get(i - 1));
+        double wide = places.get(i) - places.get(i - 1);
+        if (wide > widest) {
+          widest = wide;
+          between = names.get(places.get(i - 1)) + " to " + names.get(places.get(i));
+        }
       }
     }
     // What reaches out beyond the last support bends like a span of twice its length.
     double span = Math.max(widest, 2 * nearest);
     SupportSpacing.Range range = SupportSpacing.forThickness(spec.plywood()).value();
-    String names =
+    String under =
         String.join(
             ", ",
             stations.all().stream()
@@ -74,7 +82,8 @@ final class LeadRule {
         .against(most)
         .with(Fact.CAREFUL, range.careful())
         .with(Fact.WIDEST, range.widest())
-        .with(Fact.SUPPORTS, new Text(names))
+        .with(Fact.SUPPORTS, new Text(under))
+        .with(Fact.BETWEEN, new Text(between))
         .with(Fact.SPAN, Length.ofMillimetres(widest))
         .with(Fact.BEYOND, Length.ofMillimetres(nearest));
   }
