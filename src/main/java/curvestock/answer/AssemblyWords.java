@@ -25,44 +25,46 @@ public final class AssemblyWords {
                 ? "Set the blocks under all the turn's pieces, leads included"
                 : "Set the lower nuts under all the turn's pieces to the heights in support-table.pdf")
             + whereItEnds(blocks)
-            + "Dry-fit the pieces and check that the joints close. Measure up from the base to the top of the plywood at every support. "
+            + "Dry-fit the pieces and check that the joints close.",
+        "Measure up from the base to the top of the plywood at every support. "
             + (plan.stations().jointsOnSupports(plan.joints()).isEmpty()
                 ? ""
                 : "Where a joint sits on a support, lay both pieces on it before you measure. ")
             + (blocks
                 ? "Shim a block that is low, trim one that is high"
                 : "Turn a nut to put a height right")
-            + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb)."
+            + ", and check the support off in the support table. A height is right if it is within %s (rule of thumb). Get all of them right before you glue, except at the turn's upper end."
                 .formatted(figures.isImperial() ? "1/32 in" : "1 mm"),
-        "Get every height of the turn right before you glue, except at its upper end. Leave %s dry for now, and check the height there when you dry-fit the next turn. If it is off, lift the loose end and %s. Glue%s that end with that turn. "
-                .formatted(
-                    layers() > 1
-                        ? reachesOn()
-                            ? "the turn's last L2 piece and the L1 piece put up with it"
-                            : "the last joint of each layer"
-                        : blocks
-                            ? "the joint there, and the top of any block under it,"
-                            : "the joint there",
-                    blocks ? "shim or trim the block" : "turn the nuts",
-                    blocks && screws() ? " and screw" : "")
-            + (blocks
+        "At the upper end, leave %s dry for now. When you dry-fit the next turn, check the height there again. If it is off, lift the loose end and %s. Glue%s that end when you glue the next turn. The top turn has none after it: glue all of it."
+            .formatted(
+                layers() > 1
+                    ? reachesOn()
+                        ? "the turn's last L2 piece and the L1 piece put up with it"
+                        : "the last joint of each layer"
+                    : blocks ? "the joint and the tops of the blocks under it" : "the joint",
+                blocks ? "shim or trim the block" : "turn the nuts",
+                blocks && screws() ? " and screw" : ""),
+        (blocks
                 ? gluing()
-                : "Glue and clamp the joints, and run the upper nuts down when they are dry.")
+                : (layers() > 1
+                        ? "Now glue and clamp the layers of the rest of the turn"
+                        : "Now glue and clamp the other joints")
+                    + ", and run the upper nuts down when the glue is dry.")
             + (plan.stations().hasStrips()
                 ? " Fit each edge strip once all the pieces that it touches are glued down; one that reaches the dry joint waits for the next turn."
-                : "")
-            + " Lay the track up to the dry joint and run a train over it before you add the next turn. Once that turn is on, run your tallest train under it.");
+                : ""),
+        "Lay the track as far as the pieces are glued, and run a train to there before you add the next turn. Once that turn is on, run your tallest train under it.");
   }
 
   /** With screws where blocks are thick enough for them. */
   private String gluing() {
     boolean screws = screws();
-    return "To glue, lift the pieces off and glue this turn's blocks in place"
+    return "To glue the turn, lift its pieces off and glue this turn's blocks in place"
         + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
-            ? "Before the last piece goes on, %s the roadbed down where the blocks under its end will stand: they will cover that spot. Then glue those blocks' feet in place, and leave their tops dry. "
-                .formatted(screws ? "screw" : "clamp")
+            ? "Before the last piece goes on, %s down the roadbed straight below its upper end, at %s: the next blocks will cover that spot. Then glue those blocks' feet in place, and leave their tops dry. "
+                .formatted(screws ? "screw" : "clamp", next())
             : "")
         + "Clamp the joints and "
         + (screws
@@ -78,10 +80,9 @@ public final class AssemblyWords {
     }
     return layers() > 1
         ? ". The turn's last piece in the upper layer (L2) lies partly on the next turn's first piece in the lower layer (L1): put up that L1 piece now too. "
-        : ". The turn's last piece ends on the first support or two of the next turn: "
-            + (blocks
-                ? "once the piece straight below is laid, stand those blocks on it. "
-                : "set the nuts there too. ");
+        : ". The upper end of the turn's last piece rests on %s of the next turn: set the %s there too%s. "
+            .formatted(
+                next(), blocks ? "blocks" : "nuts", blocks ? ", once the piece below is laid" : "");
   }
 
   private boolean screws() {
@@ -95,12 +96,40 @@ public final class AssemblyWords {
 
   /** Whether some piece rests on a support of the next turn too. */
   private boolean reachesOn() {
+    return !ofNextTurn().isEmpty();
+  }
+
+  /** For each piece that rests on supports of the next turn too, which these are. */
+  private List<List<String>> ofNextTurn() {
     return plan.roadbed().pieces().stream()
-        .anyMatch(
+        .map(
             piece ->
                 piece.stations().stream()
-                    .anyMatch(
-                        place ->
-                            plan.line().turnAt(place.at()) > plan.line().turnAt(piece.from())));
+                    .filter(
+                        place -> plan.line().turnAt(place.at()) > plan.line().turnAt(piece.from()))
+                    .map(place -> place.station().name())
+                    .toList())
+        .filter(names -> !names.isEmpty())
+        .toList();
+  }
+
+  /** The same for all turns: {@code S1}, or {@code S1 (on some turns S2 too)}. */
+  private String next() {
+    List<List<String>> all = ofNextTurn();
+    List<String> always =
+        all.get(0).stream()
+            .filter(name -> all.stream().allMatch(one -> one.contains(name)))
+            .toList();
+    List<String> sometimes =
+        all.stream()
+            .flatMap(List::stream)
+            .distinct()
+            .filter(name -> !always.contains(name))
+            .toList();
+    return sometimes.isEmpty()
+        ? Figures.list(always)
+        : always.isEmpty()
+            ? "the first supports"
+            : "%s (on some turns %s too)".formatted(Figures.list(always), Figures.list(sometimes));
   }
 }

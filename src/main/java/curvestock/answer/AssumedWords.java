@@ -37,7 +37,7 @@ final class AssumedWords {
           Map.entry("supports.rods.fit", "play of a rod in its hole"),
           Map.entry("supports.rods.washer", "diameter of the washers"),
           Map.entry("supports.rods.end-allowance", "spare length of a rod"),
-          Map.entry("supports.rods.base", "thickness of the base under the rods"),
+          Map.entry("supports.rods.base", "thickness of the base that the rods go through"),
           Map.entry("supports.rods.kerf", "saw kerf in the rods"),
           Map.entry("supports.rods.stock", "rods to buy"),
           Map.entry("trains.spare", "spare room around every vehicle"),

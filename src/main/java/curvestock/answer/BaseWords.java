@@ -20,7 +20,7 @@ public final class BaseWords {
   }
 
   private static String laying(boolean rods) {
-    return " Screw every piece of it down to a %s that is flat, level and strong enough for the helix and a person who leans on it, with the pieces' ends glued and tight: they do not hold together by themselves.%s"
+    return " Screw every piece of it (screws of your own choice) down to a %s that is flat, level and strong enough for the helix and a person who leans on it, with the pieces' ends glued and tight: they do not hold together by themselves.%s"
         .formatted(
             rods ? "frame" : "frame or table top",
             rods

@@ -174,8 +174,8 @@ public final class BenchWords {
                   : ", before its turn goes up")
               + ". It ends just short of the two supports and is straight:"
               + " the roadbed curves away from it in the middle. It hangs over the track below, and"
-              + " the checks count that. Where it crosses a joint that stays dry for now, fasten that end when you"
-              + " glue the joint.");
+              + " the checks count that. Where the roadbed above it stays dry for now, clamp it there and fasten it when you"
+              + " glue it.");
     }
     if (plan.stations().hasStrips()) {
       remarks.add(strips(bridges));
@@ -280,7 +280,7 @@ public final class BenchWords {
     lines.addAll(new BraceWords(plan, wood, figures).all());
     if (wood.stock().isPresent()) {
       lines.add(
-          "The cut list shows what is left of each board: use it to replace a block you miscut.");
+          "The cut list shows what is left of each board. If that is too short to replace a block you miscut, buy one more board.");
     }
     blocks
         .withoutRoom()
@@ -299,12 +299,11 @@ public final class BenchWords {
         .base()
         .map(
             base ->
-                "Base, %s: %s pieces `%s` (%s), all alike, %s each; together %s across, %s clear in the middle. They are on the cut layouts with everything else."
+                "Base: %s of %s boards (`%s` on the cut layouts), all alike, %s each; together %s across, %s clear in the middle."
                         .formatted(
                             base.form() == BaseFrame.Form.SQUARE ? "a square" : "an octagon",
                             base.demand().count(),
                             base.demand().piece().id(),
-                            base.demand().piece().name(),
                             figures.weight(new Mass(plan.weightOf(base.demand().piece()))),
                             figures.length(base.acrossFlats()),
                             figures.length(base.clear()))
@@ -349,7 +348,7 @@ public final class BenchWords {
   private String boardsRule(BoardCutting cutting) {
     String kerf = "a %s kerf for each piece".formatted(figures.given(cutting.kerf()));
     return isWood()
-        ? "Lengths are for the long side. Trim the end of each board square first. A square end can be the bottom of a block for the base. An end already at the next block's angle can be the top of a block for the base, or either end of a block between turns. Trim any other end to that angle first; a block between turns needs it at both ends. The list allows %s per board for trimming, and %s."
+        ? "Lengths are for the long side. Trim the end of each board square first. For a block on the base, start from a square end (its bottom) or an end at its angle (its top). For a block between turns, start from an end at its angle. If the end you have is not right for the next block, trim it to that block's angle first. The list allows %s per board for trimming, and %s."
             .formatted(figures.given(cutting.squaring()), kerf)
         : "The list allows " + kerf + "." + (plan.rodsAreJoined() ? " " + FixingWords.COUPLED : "");
   }

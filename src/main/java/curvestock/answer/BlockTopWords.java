@@ -61,8 +61,8 @@ final class BlockTopWords {
   }
 
   private String plates(Length thickness, boolean cross) {
-    return "At a joint the splice plate lies on %s, so the blocks there are shorter by its %s."
-        .formatted(cross ? "the cross piece" : "the blocks", figures.sawn(thickness));
+    return "Where a splice plate lies on %s, the block there is shorter by the plate's %s."
+        .formatted(cross ? "a cross piece" : "a block", figures.sawn(thickness));
   }
 
   private Optional<Length> plates() {

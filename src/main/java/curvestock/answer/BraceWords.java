@@ -55,7 +55,7 @@ final class BraceWords {
             .toList();
     if (!along.isEmpty()) {
       lines.add(
-          "Brace %s along the track too: on the faces of the blocks that look towards the lead's other edge, fix %s. Where two braces meet, trim one to fit. %s"
+          "Brace %s along the track too, on the inside faces of the blocks, toward the middle of the roadbed: fix %s. Where two braces meet, trim one to fit. %s"
               .formatted(
                   inPairs(braces) ? "each row of blocks" : "these",
                   Figures.list(along),

@@ -167,15 +167,17 @@ public final class BuyingWords {
       long together = ((Count) rows.at(i, "together")).number();
       long found = ((Count) rows.at(i, "found")).number();
       lines.add(
-          "%s of %s would have to hold %s the fullest layout found holds %s."
+          "%s %s; the fullest layout found holds %s."
               .formatted(
-                  buying.sheets() > 2 ? "To spend less on these pieces, one sheet" : "One sheet",
-                  sheet,
+                  buying.sheets() > 2
+                      ? "To spend less on these pieces, one sheet of %s would have to hold"
+                          .formatted(sheet)
+                      : "One sheet of %s would do only if it held".formatted(sheet),
                   together > needed
-                      ? "all %s pieces; of the %s %s among them,".formatted(together, needed, kind)
-                      : "%s%s %s pieces;"
+                      ? "all %s pieces, %s of them %s".formatted(together, needed, kind)
+                      : "%s%s %s pieces"
                           .formatted(needed == wanted(kind) ? "all " : "", needed, kind),
-                  found));
+                  together > needed ? found + " " + kind : Long.toString(found)));
     }
     return lines;
   }

@@ -156,7 +156,7 @@ public final class CompareWords {
     JointPrice joint = comparison.recommendation().orElseThrow().joint();
     return joint.assumed()
         ? Optional.of(
-            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s). To use your own figure, your time included, set `parts-per-joint:` under `rates:` in the job file."
+            "Each joint is assumed to cost %s (1/%s of the price of a sheet%s). Set your own with `rates:` in the job file."
                 .formatted(
                     figures.money(joint.each()),
                     JointPrice.JOINTS_PER_SHEET,

@@ -220,13 +220,16 @@ public final class FixingWords {
           + " (Rule of thumb.)";
     }
     if (construction instanceof Construction.ButtWithPlate butt) {
-      return "Joints: drill %s holes through the plates, and pilot holes into the roadbed. On the bench, glue each plate under the upper end of a piece, with %s up through it. When you glue the turn, glue the next piece onto it and drive %s more up from below, with a short screwdriver. %s%s could come through the top."
+      Optional<BlockScrews> screw =
+          BlockScrews.plate(butt.plate(), spec.plywood(), figures.isImperial());
+      return "Joints: drill %s holes through the plates, and %spilot holes into the roadbed, not through it. On the bench, glue each plate under the upper end of a piece, with %s up through it. When you glue the turn, glue the next piece onto it and drive %s more up from below, with a short screwdriver. %s%s could come through the top."
           .formatted(
               figures.given(butt.plate().screwHole()),
+              screw.map(each -> each.pilotHole(figures.isImperial()) + " ").orElse(""),
               Figures.count(butt.plate().screwsEachSide(), "screw"),
               butt.plate().screwsEachSide(),
-              BlockScrews.plate(butt.plate(), spec.plywood(), figures.isImperial())
-                  .map(screw -> "Use " + screw.name() + " screws: any longer than ")
+              screw
+                  .map(each -> "Use " + each.name() + " screws: any longer than ")
                   .orElse("Screws longer than "),
               figures.atMost(
                   spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN)));

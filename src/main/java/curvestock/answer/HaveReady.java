@@ -53,7 +53,7 @@ public final class HaveReady {
             .formatted(
                 takesBit(cutting)
                     ? "jigsaw, or router with a straight bit no wider than the gap between pieces; a bearing bit if you cut to a template"
-                    : "jigsaw with a blade no wider than the gap between pieces (too narrow for a router bit)"));
+                    : "jigsaw with a blade that cuts no wider than the gap between pieces (a gap too narrow for a router bit)"));
     helix.ifPresent(building -> lines.add(toBuild(building.plan().spec(), building)));
     return lines;
   }

@@ -64,7 +64,7 @@ public final class HeightWords {
                 LongestCar.like(spec)
                     .map(
                         length ->
-                            "A car with a body up to %s long clears the %s (yours: %s), if it is as wide as yours and its trucks are %s of its length apart."
+                            "A car with a body up to %s long clears the %s (yours: %s), if it is as wide as yours and its truck centres are %s of its length apart."
                                     .formatted(
                                         figures.atMost(length),
                                         passes,

@@ -222,6 +222,7 @@ public final class HelixWords {
                 ground.isOval() ? ", straights of " + figures.length(ground.straight()) : ""));
     lines.addAll(size());
     HeightWords trains = new HeightWords(helix, figures);
+    lines.add(trial());
     trains.tallestThatClears().ifPresent(lines::add);
     lines.add(trains.longestCarThatClears());
     List<String> parts = weights();
@@ -275,6 +276,22 @@ public final class HelixWords {
   private String about(Length length) {
     String words = figures.length(length);
     return words.equals(figures.given(length)) ? words : "about " + words;
+  }
+
+  /** That a marginal check stops nobody; empty if none is. */
+  public Optional<String> marginal() {
+    return helix.verdicts().stream().anyMatch(verdict -> verdict.state() == State.MARGINAL)
+        ? Optional.of(
+            "A helix with a marginal check can be built, with less to spare than usual. Make the fix where you can.")
+        : Optional.empty();
+  }
+
+  /** How to learn what an engine pulls before anything is cut. */
+  private String trial() {
+    return "Before you cut, run your engine with its longest train up a straight board set at %s: that is about as hard a pull as %s."
+        .formatted(
+            plan.equivalentGrades().get(0),
+            plan.trackGrades().size() == 1 ? "this helix" : "the inner track");
   }
 
   /** A sentence for each track. */

@@ -54,10 +54,11 @@ public final class PivotWords {
     return alike.entrySet().stream()
         .map(
             entry ->
-                "By the time you get to "
-                    + (entry.getValue().size() == 1 ? "piece " : "pieces ")
+                (entry.getValue().size() == 1 ? "Piece " : "Pieces ")
                     + Figures.list(entry.getValue().stream().distinct().toList())
-                    + " with the trammel, "
+                    + (entry.getValue().size() == 1
+                        ? ": by the time you get to it, "
+                        : ": by the time you get to them, ")
                     + entry.getKey())
         .toList();
   }
@@ -77,17 +78,15 @@ public final class PivotWords {
       case CUT_AWAY -> "the wood under the pivot is cut out.";
       case OTHER_BOARD -> "the wood under the pivot is on another part of the sheet.";
       case LOOSE -> "little or nothing holds the wood under the pivot.";
-      case WEAK_EDGE ->
-          "too little of the sheet is left beside the pivot to clamp the scrap that holds the pin.";
+      case WEAK_EDGE -> "too little sheet is left around the pivot to clamp a pivot scrap to.";
     };
   }
 
   private static String again(String radius) {
-    return " Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
-        + " to the boards that the sheet lies on: set the trammel to "
-        + radius
-        + ". Put the pin on one end of the piece's edge of that radius (on tape, so as not to mark the piece) and pencil a"
-        + " short arc on the scrap. Do the same from the other end of that edge. The pivot is where the two arcs"
-        + " cross.";
+    return (" Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
+            + " to the boards that the sheet lies on. Set the trammel to %s. Put tape on one end of the piece's arc of %s radius, so"
+            + " that the pin leaves no mark, set the pin there and pencil a short line on the scrap. Do the same at that"
+            + " arc's other end. The pivot is where the two lines cross.")
+        .formatted(radius, radius);
   }
 }

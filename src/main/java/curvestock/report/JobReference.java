@@ -96,6 +96,9 @@ public final class JobReference {
           .distinct()
           .collect(Collectors.joining("; or "));
     }
+    if (of.has("const")) {
+      return of.path("const").asText();
+    }
     if (of.has("items")) {
       return "list: " + value(of.path("items"), place);
     }

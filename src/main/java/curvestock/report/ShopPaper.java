@@ -110,7 +110,7 @@ public final class ShopPaper {
             "helix-turns",
             "The helix turn by turn, each piece with its number and each joint",
             "Each turn from above. A piece is drawn on the turn where it begins. Below each, the"
-                + " height of the rail at the start of the turn.")
+                + " height of the rail where the first of its pieces begins.")
         .picture(
             "helix-side",
             "The helix unrolled: the height of the track along its way, with every joint and support",
@@ -137,7 +137,7 @@ public final class ShopPaper {
     parts
         .chapter("The sheets")
         .say(
-            "Outlines are at finished size. Cut on the waste side of the line%s, with a %s no wider than the gap between two pieces. The layouts allow for the kerf in your job, %s. They keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
+            "Outlines are at finished size. Cut on the waste side of the line%s, with a %s that cuts no wider than the gap between two pieces. The layouts allow for the kerf in your job, %s. They keep %s and %s from the sheet's edge. To cut by hand, follow the straight cuts and the order listed under each sheet: measure x to the right and y up from the lower left corner.%s%s"
                 .formatted(
                     job.cutting().shares()
                         ? ", or midway between two lines that are only a kerf apart"
@@ -272,6 +272,7 @@ public final class ShopPaper {
   private void building(Building helix) {
     parts
         .chapter("Does the helix work?")
+        .say(words(helix).marginal())
         .table(helix.checks().only("state", "title", "finding", "fix"))
         .say(words(helix).quotedInAssumed().isEmpty() ? words(helix).quoted() : Optional.empty());
     BenchWords bench = new BenchWords(helix, figures);
@@ -286,7 +287,7 @@ public final class ShopPaper {
     bench.setting().ifPresent(parts::say);
     parts
         .chapter("Assembly schedule")
-        .say(new AssemblyWords(helix, figures).order())
+        .bullets(new AssemblyWords(helix, figures).order())
         .table(schedule(helix))
         .say(
             "Bearings run counter-clockwise, seen from above; 0° points to the right of the plan."

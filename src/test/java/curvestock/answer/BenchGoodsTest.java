@@ -409,8 +409,7 @@ class BenchGoodsTest {
     assertThat(
             String.join(
                 " ", new AssemblyWords(answer.building().orElseThrow(), answer.figures()).order()))
-        .containsSubsequence(
-            "Dry-fit", "Measure up", "Get every height of the turn right before you glue");
+        .containsSubsequence("Dry-fit", "Measure up", "Get all of them right before you glue");
     assertThat(String.join(" ", bench.blockRemarks()))
         .contains(
             "Brace each pair", "3/16 in hole through the brace", "one No. 8 × 1 1/2 in screw");

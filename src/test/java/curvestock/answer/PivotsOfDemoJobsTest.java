@@ -68,7 +68,8 @@ class PivotsOfDemoJobsTest {
           boolean firm = !off && here && !cutOut && isFirm(layout, board, gone, piece, nail);
           if (!off && !firm) {
             assertThat(said)
-                .containsPattern("By the time you get to pieces? .*\\b" + hand.labels().get(piece));
+                .containsPattern(
+                    "Pieces? [^:]*\\b" + hand.labels().get(piece) + "\\b[^:]*: by the time");
           }
           boolean onPiece =
               layout.placements().stream().anyMatch(each -> each.outline().contains(nail));

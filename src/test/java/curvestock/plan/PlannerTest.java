@@ -272,7 +272,7 @@ class PlannerTest {
     assertThat(obstacle.found()).isLessThan(12);
     assertThat(text(stopped).replaceAll("\\s+", " "))
         .contains(
-            "One sheet of panel would have to hold all 12 A pieces; the fullest layout found holds "
+            "One sheet of panel would do only if it held all 12 A pieces; the fullest layout found holds "
                 + obstacle.found())
         .contains("best so far")
         .doesNotContain("best found");

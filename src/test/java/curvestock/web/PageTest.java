@@ -197,6 +197,7 @@ class PageTest extends PageInBrowser {
     browser.type(field("helix.radius") + "input", "24");
     browser.until("own job", () -> browser.all("#example").isEmpty());
     browser.open(browser.url());
+    browser.until("the field", () -> !browser.all(field("helix.radius") + "input").isEmpty());
 
     browser.type(field("helix.radius") + "input", Keys.BACK_SPACE.toString());
 

@@ -217,7 +217,11 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
 
   /** Of the hole for the thread, in the unit of print. */
   public String pilotHole(boolean imperial) {
-    return isThick() ? imperial ? "7/64 in" : "3 mm" : imperial ? "3/32 in" : "2.5 mm";
+    return isThick()
+        ? imperial ? "7/64 in" : "3 mm"
+        : List.of("No. 4", "2.5", "3").contains(gauge)
+            ? imperial ? "1/16 in" : "1.5 mm"
+            : imperial ? "3/32 in" : "2.5 mm";
   }
 
   private boolean isThick() {

@@ -81,7 +81,7 @@ public final class ShoppingList {
             + size(cut.length(), cut.depth(), cut.breadth().times(0.5)),
         2L * bridge.count(),
         Optional.empty(),
-        "to rip from thin panels for %s, two layers each, along the %s"
+        "cut across the face grain of thin panels; for %s, two layers each, along the %s"
             .formatted(counted(bridge.count(), "edge strip"), where));
   }
 

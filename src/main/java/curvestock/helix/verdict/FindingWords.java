@@ -281,7 +281,7 @@ final class FindingWords {
   private static String base(Verdict v) {
     String names = Figures.text(v.facts().get(Fact.SUPPORTS));
     return names.isEmpty()
-        ? "every support stands on the base"
+        ? "the base reaches under every support"
         : "%s %s beside the base or over its edge"
             .formatted(names, names.contains(",") ? "stand" : "stands");
   }
@@ -295,8 +295,12 @@ final class FindingWords {
     if (v.state() != State.FAIL) {
       addLeftOut(found, v, close.isEmpty());
     }
-    String rest = FixWords.isHalfOut(v, close) ? "what is left of " : "";
-    addNamed(found, "less than " + fact(v, Fact.CLEAR) + " apart: " + rest, v, Fact.CLOSE);
+    if (FixWords.isHalfOut(v, close) && !close.contains(", ")) {
+      String from = " is less than " + fact(v, Fact.CLEAR) + " from ";
+      found.add("what is left of " + close.replaceFirst(" and ", from));
+    } else {
+      addNamed(found, "less than " + fact(v, Fact.CLEAR) + " apart: ", v, Fact.CLOSE);
+    }
     return String.join("; ", found);
   }
 

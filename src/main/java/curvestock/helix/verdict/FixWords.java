@@ -123,7 +123,7 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "stiffen the roadbed with a strip on edge along each side%s, at least %s deep (a sixteenth of the span, rule of thumb), its underside no lower than the plywood's, or "
+              : "glue a strip on edge along each side of the roadbed%s, at least %s deep (a sixteenth of the span, rule of thumb), its lower edge flush with the roadbed's underside, built up from thin layers where the roadbed curves (not on the shopping list), or "
                       .formatted(
                           isBetween(v) ? ", from " + Figures.text(v.facts().get(Fact.BETWEEN)) : "",
                           pad(Bridging.stripDepth((Length) v.measured().orElseThrow())))

@@ -161,11 +161,14 @@ class LeadSupportsTest {
     Verdict verdict = nearEnds(crowded(blocks, straight, perTurn, turns, lead, first));
 
     // Of these one edge is left out already.
-    String left = named.startsWith("S") ? "what is left of " : "";
+    String near =
+        named.startsWith("S")
+            ? "what is left of " + named.replace(" and ", " is less than 1/4 in from ")
+            : "less than 1/4 in apart: " + named;
     assertThat(verdict.state()).isEqualTo(State.MARGINAL);
     assertThat(((Text) verdict.facts().get(Fact.CLOSE)).words()).isEqualTo(named);
     assertThat(new VerdictWords(LengthStyle.INCH_FRACTIONS).line(verdict))
-        .contains("less than 1/4 in apart: " + left + named, "`supports.move`");
+        .contains(near, "`supports.move`");
   }
 
   /**

@@ -245,7 +245,7 @@ class PartsTest {
           .contains(
               lead == 24
                   ? "E1, X1 stand beside the base or over its edge; fix: set a pad under each, 7 1/2 in across the track and 3 1/2 in along it"
-                  : "every support stands on the base");
+                  : "the base reaches under every support");
     }
   }
 
