@@ -409,7 +409,14 @@ class BenchGoodsTest {
     assertThat(
             String.join(
                 " ", new AssemblyWords(answer.building().orElseThrow(), answer.figures()).order()))
-        .containsSubsequence("Dry-fit", "Measure up", "Get all of them right before you glue");
+        // By hand: a lap of 2 in at each end carries the turn's last piece past S1, at the ring's
+        // entry.
+        .containsSubsequence(
+            "last piece rests on S1 of the next turn",
+            "Dry-fit",
+            "Measure up",
+            "Get all of them right before you glue",
+            "at S1: the next blocks will cover that spot");
     assertThat(String.join(" ", bench.blockRemarks()))
         .contains(
             "Brace each pair", "3/16 in hole through the brace", "one No. 8 × 1 1/2 in screw");

@@ -8,6 +8,7 @@ import curvestock.answer.CompareWords;
 import curvestock.job.DefaultJob;
 import curvestock.job.Job;
 import curvestock.job.JobReader;
+import curvestock.packing.Effort;
 import curvestock.piece.Demand;
 import curvestock.piece.Piece;
 import curvestock.report.ComparePaper;
@@ -23,7 +24,8 @@ class LargestPieceTest {
     Job job = JobReader.read(DefaultJob.text() + more, "job");
     Question question =
         new Question(List.of(Angle.ofDegrees(120)), false, OptionalInt.empty(), false);
-    return new Comparer(job, question, TestJobs.untilPlanned()).compare();
+    return new Comparer(job.with(job.search().at(Effort.QUICK)), question, TestJobs.untilPlanned())
+        .compare();
   }
 
   /**
@@ -32,13 +34,14 @@ class LargestPieceTest {
    */
   @Test
   void wholeThird_isMuchShorterThanTheEndPieceWithItsLead() throws Exception {
-    SegmentOption thirds = thirds("").options().get(0);
+    Comparison compared = thirds("");
+    SegmentOption thirds = compared.options().get(0);
     double across = 2 * 28.25 * Math.sin(Math.toRadians((120 + Math.toDegrees(2 / 26.0)) / 2));
 
     assertThat(thirds.whole().length().inches()).isCloseTo(across, within(1e-3));
     assertThat(thirds.isLargestWithLead()).isTrue();
     assertThat(thirds.largest().length().inches()).isGreaterThan(across + 15);
-    assertThat(String.join(" ", ComparePaper.brief(Choices.of(thirds("")))).replaceAll(" +", " "))
+    assertThat(String.join(" ", ComparePaper.brief(Choices.of(compared))).replaceAll(" +", " "))
         .contains("Largest piece,")
         .contains("its lead");
   }

@@ -46,7 +46,7 @@ class StoppedComparisonTest {
     }
   }
 
-  private static final int STOPS = 6;
+  private static final int STOPS = 4;
 
   private static Comparison compared(Stopper stopper) throws Infeasible {
     return new Comparer(TestJobs.small(), TWO, stopper).compare();
