@@ -169,10 +169,10 @@ public final class BuyingWords {
       lines.add(
           "%s %s; the fullest layout found holds %s."
               .formatted(
-                  buying.sheets() > 2
-                      ? "To spend less on these pieces, one sheet of %s would have to hold"
-                          .formatted(sheet)
-                      : "One sheet of %s would do only if it held".formatted(sheet),
+                  (Math.max(needed, together) == buying.pieces()
+                          ? "One sheet of %s would do only if it held"
+                          : "To spend less on these pieces, one sheet of %s would have to hold")
+                      .formatted(sheet),
                   together > needed
                       ? "all %s pieces, %s of them %s".formatted(together, needed, kind)
                       : "%s%s %s pieces"

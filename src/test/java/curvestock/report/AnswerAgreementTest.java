@@ -192,6 +192,10 @@ class AnswerAgreementTest {
                     + " is possible");
       }
     }
+    // One sheet would do for everything only if it held everything.
+    assertThat(new BuyingWords(job.answer()).obstacles())
+        .filteredOn(line -> line.startsWith("One sheet"))
+        .allMatch(line -> line.contains("held all " + buying.pieces() + " "));
     assertThat(new BuyingWords(job.answer()).obstacles())
         .allMatch(
             line ->
