@@ -231,8 +231,7 @@ public final class FixingWords {
               screw
                   .map(each -> "Use " + each.name() + " screws: any longer than ")
                   .orElse("Screws longer than "),
-              figures.atMost(
-                  spec.plywood().plus(butt.plate().thickness()).minus(BlockScrews.SKIN)));
+              figures.atMost(BlockScrews.mostThrough(butt.plate(), spec.plywood())));
     }
     return construction instanceof Construction.TwoLayers
         ? "Layers: glue them face to face over the whole surface and clamp until dry, or screw them"

@@ -124,7 +124,7 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
    * the roadbed; empty where none would hold.
    */
   public static Optional<BlockScrews> plate(SplicePlate plate, Length plywood, boolean inches) {
-    Length most = plywood.plus(plate.thickness()).minus(SKIN);
+    Length most = mostThrough(plate, plywood);
     Length least = plate.thickness().plus(LEAST_BITE.times(0.5));
     Optional<Length> length =
         (inches ? SHORT_INCHES : SHORT_METRIC)
@@ -138,6 +138,11 @@ public record BlockScrews(String gauge, Length length, boolean inches) {
                 .max(Map.Entry.comparingByValue())
                 .map(Map.Entry::getKey);
     return gauge.flatMap(thick -> length.map(longest -> new BlockScrews(thick, longest, inches)));
+  }
+
+  /** A longer one, up through a splice plate, could come out on top. */
+  public static Length mostThrough(SplicePlate plate, Length plywood) {
+    return plywood.plus(plate.thickness()).minus(SKIN);
   }
 
   /** The shortest that bites as it should below what it passes. */

@@ -277,7 +277,7 @@ public final class ShoppingList {
         String size = size(plate.length(), plates.width(), plate.thickness());
         add("splice plates " + size, count, prices.plate(), "one for each joint");
       }
-      Length longest = spec.plywood().plus(plate.thickness()).minus(BlockScrews.SKIN);
+      Length longest = BlockScrews.mostThrough(plate, spec.plywood());
       String note =
           "%s into each piece at each joint; %s"
               .formatted(
