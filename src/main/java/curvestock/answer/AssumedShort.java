@@ -43,12 +43,12 @@ final class AssumedShort {
     String usual = figures.length((Length) verdict.needed().orElseThrow());
     return switch (verdict.rule()) {
       case VERTICAL_CURVE ->
-          "%s %s, where %s is usual".formatted(VerdictWords.title(verdict), has, usual);
+          "%s %s, where %s is typical".formatted(VerdictWords.title(verdict), has, usual);
       case LEAD ->
           "%s %s, though the slope changes for %s beyond the ring"
               .formatted(VerdictWords.title(verdict), has, usual);
       default ->
-          "%s as far apart as %s, where %s is usual"
+          "%s as far apart as %s, where %s is typical"
               .formatted(VerdictWords.title(verdict), has, usual);
     };
   }

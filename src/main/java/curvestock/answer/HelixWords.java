@@ -282,7 +282,7 @@ public final class HelixWords {
   public Optional<String> marginal() {
     return helix.verdicts().stream().anyMatch(verdict -> verdict.state() == State.MARGINAL)
         ? Optional.of(
-            "A helix with a marginal check can be built, with less to spare than usual. Make the fix where you can.")
+            "A helix with a marginal check can be built, but has little to spare there. Make the fix where you can.")
         : Optional.empty();
   }
 

@@ -68,7 +68,7 @@ public final class PivotWords {
     return switch (why) {
       case CUT_AWAY -> "cut out before you rout: see the order of cutting";
       case OTHER_BOARD -> "on another part when you rout: see the order of cutting";
-      case LOOSE -> "too weakly held when you rout: see the order of cutting";
+      case LOOSE -> "too loose when you rout: see the order of cutting";
       case WEAK_EDGE -> "edge too weak when you rout: see the order of cutting";
     };
   }

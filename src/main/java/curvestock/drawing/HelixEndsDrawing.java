@@ -87,8 +87,8 @@ public final class HelixEndsDrawing {
     paragraphs.add(
         title.job()
             + ": entry and exit from the side, along the track; heights exaggerated. Lead: straight"
-            + " roadbed, cut in one piece with the first or last segment. Climb lead: how far outside the ring the"
-            + " slope begins or ends. Vertical curve: where one grade blends into the next, so that"
+            + " roadbed, cut in one piece with the first or last segment. Climb lead: the length outside the ring that"
+            + " slopes. Vertical curve: where one grade blends into the next, so that"
             + " couplers do not lift and pilots do not touch the rail.");
     if (title.invented()) {
       paragraphs.add(SheetTitle.INVENTED_NOTE);

@@ -324,7 +324,7 @@ public final class JobReader {
       return true;
     }
     top.note(
-        "asks for "
+        "has "
             + count
             + " pieces; at most "
             + MOST_PIECES

@@ -24,6 +24,6 @@ public record JobSource(String text, Optional<String> stock, Optional<String> tr
         path ->
             stock
                 .map(StockFiles.Found::text)
-                .orElseGet(() -> StockFiles.Found.problem("is not carried by the plan")));
+                .orElseGet(() -> StockFiles.Found.problem("is not kept with the plan")));
   }
 }

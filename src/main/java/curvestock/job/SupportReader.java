@@ -245,7 +245,7 @@ final class SupportReader {
             Lengths.SIZE,
             at + "washer",
             thread.usualWasher().outer(),
-            "outside diameter of the usual plain washer, " + thread.usualWasher().standard());
+            "outside diameter of the standard plain washer, " + thread.usualWasher().standard());
     Length ends =
         assumed.length(
             given,

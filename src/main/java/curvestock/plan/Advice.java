@@ -260,6 +260,6 @@ final class Advice {
         : "Cut it as shorter segments: up to about "
             + degrees
             + "° of this radius and width can lie on one sheet. Thirds (120°), quarters (90°) or sixths"
-            + " (60°) of a turn are usual.";
+            + " (60°) of a turn are typical.";
   }
 }

@@ -131,7 +131,7 @@ public final class Planner {
     if (!ripped || listener.stopped()) {
       return Optional.empty();
     }
-    listener.step("comparing with whole sheets carried home");
+    listener.step("comparing with sheets taken home whole");
     try {
       Purchase found = new Deciding(job, listener, pool.with(whole)).decide(whole);
       // Stopped half-way it might be dearer than it need be, and ripping seem cheaper.

@@ -113,7 +113,7 @@ public final class Footprint {
             + ", with their names S1, S2 ... as in the support table. Arrows point uphill. Bearings run counter-clockwise; 0° points to the right of this map.");
     if (!plan.stations().bridges().isEmpty()) {
       notes.add(
-          "Short thick dashes along an edge: the %s that carries it where a support is left out, as in the support table."
+          "Short thick dashes along an edge: the %s that supports it where a support is left out, as in the support table."
               .formatted(
                   plan.stations().bridges().stream()
                       .map(bridge -> bridge.form().words())
@@ -124,7 +124,7 @@ public final class Footprint {
       notes.add("Dashed straight lines: the boards of the base." + BaseWords.pads(order));
     }
     notes.add(
-        "When the pages are taped together, measure straight between the small crosses called check on the"
+        "When the pages are taped together, measure straight between the small crosses marked check on the"
             + " roadbed's outer edge: "
             + measured(0, 2)
             + ", "

@@ -63,7 +63,7 @@ public final class SupportSheet {
           (rounding
                   + " Block heights are measured at the middle of the block; cut the blocks by the table of riser"
                   + " blocks. Edges: two blocks, one under each edge. Middle, inner edge or outer edge: one block,"
-                  + " there only. From the ring: how far along the lead, measured from the end of the ring.")
+                  + " there only. From the ring: the distance along the lead, measured from the end of the ring.")
               .strip());
     } else if (!rounding.isEmpty()) {
       flow.paragraph(rounding);

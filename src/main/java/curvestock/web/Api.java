@@ -175,7 +175,7 @@ final class Api {
         problem(
             ctx,
             200,
-            "the job asks for "
+            "the job has "
                 + pieces
                 + " pieces; the page plans at most "
                 + MOST_PIECES

@@ -153,7 +153,7 @@ record BrokenJob(String find, String put, String place, String says, boolean byS
         seen("count: 3", "count: 0", "20:12", "pieces[1].count: must be a whole number from 1"),
         unseen("count: 3", "count: 0x10", "20:12", "but was \"0x10\""),
         seen("count: 3", "count: 99999999999999999999", "20:12", "to 100000"),
-        unseen("count: 3", "count: 100000", "1:1", "asks for 100021 pieces"),
+        unseen("count: 3", "count: 100000", "1:1", "has 100021 pieces"),
         unseen("count: 3", "count: 99000", "1:1", "or raise the limit by `limits: {sheets:"),
         unseen(
             "{length: 6 in, width: 4 in}",

@@ -26,7 +26,7 @@ final class FindingWords {
       case GRADE -> grade(v);
       case FREE_HEIGHT -> height(v);
       case RADIUS_BY_STANDARD ->
-          "%s; the standard asks for %s or more (%s)".formatted(measured(v), needed(v), source(v));
+          "%s; the standard requires %s or more (%s)".formatted(measured(v), needed(v), source(v));
       case RADIUS_BY_VEHICLE ->
           "%s; three times the longest vehicle is %s (rule of thumb for reliable running)"
               .formatted(measured(v), needed(v));
@@ -76,7 +76,7 @@ final class FindingWords {
     String limit =
         switch (v.state()) {
           case OK -> "";
-          case MARGINAL -> "; the usual limit is %s (rule of thumb)".formatted(ceiling(v));
+          case MARGINAL -> "; the typical limit is %s (rule of thumb)".formatted(ceiling(v));
           case FAIL -> "; your limit is " + ceiling(v);
         };
     // Only what is judged may need more decimals.
@@ -133,7 +133,7 @@ final class FindingWords {
           : "not needed: the track has straights or a radius of more than 60 times the gauge";
     }
     return v.facts().containsKey(Fact.SOURCE)
-        ? "none, and the radius is less than 60 times the gauge; %s asks for one %s long"
+        ? "none, and the radius is less than 60 times the gauge; %s requires one %s long"
             .formatted(source(v), needed(v))
         : "none, and the radius is less than 60 times the gauge";
   }
@@ -171,7 +171,7 @@ final class FindingWords {
   private String train(Verdict v) {
     String turns = figures.turns(v.measured().orElseThrow());
     return v.state() == State.OK
-        ? "fills %s of a turn; up to %s is usual (rule of thumb)"
+        ? "fills %s of a turn; up to %s is typical (rule of thumb)"
             .formatted(turns, figures.turns(v.needed().orElseThrow()))
         : "fills %s turns; above %s a train can pull itself off the rails to the inside (rule of thumb)"
             .formatted(turns, figures.turns(v.needed().orElseThrow()));

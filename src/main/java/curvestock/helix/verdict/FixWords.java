@@ -182,7 +182,7 @@ final class FixWords {
     return entry.isEmpty()
         ? "move the support along the track until it stands clear (`supports.move`), or leave %s (`supports.skip`)"
             .formatted(isHalfOut(v, crowded) ? "out the rest of it too" : "it out")
-        : "move %s along the track, clear of the entry (`supports.move`), or leave it out and carry the edge another way (`supports.skip`)%s"
+        : "move %s along the track, clear of the entry (`supports.move`), or leave it out and support the edge another way (`supports.skip`)%s"
             .formatted(entry, crowded.isEmpty() ? "" : "; also move apart " + crowded);
   }
 
