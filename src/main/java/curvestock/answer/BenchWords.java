@@ -312,8 +312,10 @@ public final class BenchWords {
   }
 
   private String ownBase() {
-    return "All heights are measured up from the top of the base. The base is not in this packet: make it flat and level, of whatever you judge strong enough to hold the helix (about %s without track) and a person who leans on it. If someone is to work inside, leave the middle open and the base high enough to duck under."
-        .formatted(figures.weight((Mass) helix.figures().at(0, "weight")));
+    return "All heights are measured up from the top of the base. The base is not in this packet: make it flat and level, at least %s (leads included), and strong enough to hold the helix (about %s without track) and a person who leans on it. If someone is to work inside, leave the middle open and the base high enough to duck under."
+        .formatted(
+            HelixWords.room(helix, figures),
+            figures.weight((Mass) helix.figures().at(0, "weight")));
   }
 
   /** A line for each board or rod: what is cut from it and what is left. */

@@ -79,7 +79,7 @@ final class HelixTables {
         length("roomLength", "Length with leads", p -> roomLength()),
         length("roomWidth", "Width with leads", p -> roomWidth()),
         length("roomHeight", "Height to the rail top", HelixTables::roomHeight),
-        Field.of("track", "Track to lay", Measure.RUN, HelixTables::track),
+        Field.of("track", "Track to lay, leads included", Measure.RUN, HelixTables::track),
         Field.of(
             "weight",
             "Weight",
@@ -137,7 +137,9 @@ final class HelixTables {
   }
 
   private static Length track(HelixPlan plan) {
-    return plan.trackLengths().stream().reduce(Length.ZERO, Length::plus);
+    HelixSpec spec = plan.spec();
+    Length leads = spec.bottom().leadIn().plus(spec.top().leadIn());
+    return plan.trackLengths().stream().map(leads::plus).reduce(Length.ZERO, Length::plus);
   }
 
   private Mass wood() {

@@ -311,12 +311,24 @@ public final class HelixWords {
     return lines;
   }
 
+  /** What the shopping list leaves out, and how much of it. */
+  public String notListed() {
+    return "Not on this list: track and underlay for about %s (%sleads included)%s."
+        .formatted(
+            figures.run((Length) helix.figures().at(0, "track")),
+            plan.trackGrades().size() == 1 ? "" : "both tracks, ",
+            helix.order().base().isPresent() ? "" : ", and the base");
+  }
+
+  /** The helix on the floor with its leads, the longer side first. */
+  static String room(Building helix, Figures figures) {
+    return figures.sides(
+        (Length) helix.figures().at(0, "roomLength"), (Length) helix.figures().at(0, "roomWidth"));
+  }
+
   private String takesUp() {
     String ring = across(helix.order(), figures);
-    String room =
-        figures.sides(
-            (Length) helix.figures().at(0, "roomLength"),
-            (Length) helix.figures().at(0, "roomWidth"));
+    String room = room(helix, figures);
     String stands =
         helix.order().baseIsWider()
             ? "base"

@@ -104,7 +104,7 @@ public final class HelixPaper {
     parts.table(helix.kinds());
     parts.section("Supports").bullets(bench.risers());
     parts.table(answer.shopping());
-    parts.bullets(List.of(HelixWords.total(answer)));
+    parts.bullets(List.of(HelixWords.total(answer), words.notListed()));
     if (lists) {
       benchLists();
     }

@@ -264,9 +264,9 @@ public final class ShopPaper {
         .table(answer.shopping())
         .say(
             "%s. Prices are those in the job file; check them before you buy."
-                .formatted(HelixWords.total(answer)))
-        .section("Have ready")
-        .bullets(new HaveReady(answer, job.cutting()).lines());
+                .formatted(HelixWords.total(answer)));
+    answer.building().ifPresent(helix -> parts.say(words(helix).notListed()));
+    parts.section("Have ready").bullets(new HaveReady(answer, job.cutting()).lines());
   }
 
   private void building(Building helix) {

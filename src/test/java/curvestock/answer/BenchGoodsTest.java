@@ -62,6 +62,22 @@ class BenchGoodsTest {
         .anyMatch(line -> line.startsWith("Floor space 62 1/2 in across"));
   }
 
+  /**
+   * The first job by hand: 5.25 turns of 2π × 26 in and two leads of 32 in are 921.7 in of track,
+   * 76.8 ft; its floor space with the leads is 60 1/2 × 60 1/2 in, and so much base it needs.
+   */
+  @Test
+  void trackUnderlayAndBase_areToldThoughNotOnTheList() {
+    Answer answer = answer(DefaultJob.text());
+    Building helix = answer.building().orElseThrow();
+
+    assertThat(new HelixWords(helix, answer.figures()).notListed())
+        .isEqualTo(
+            "Not on this list: track and underlay for about 76.8 ft (leads included), and the base.");
+    assertThat(new BenchWords(helix, answer.figures()).base())
+        .contains("at least 60 1/2 x 60 1/2 in (leads included)");
+  }
+
   /** Only what is printed follows the unit of print: not what is bought, nor what a board loses. */
   @Test
   void unitOfPrint_changesNeitherScrewsNorBoards() {

@@ -81,8 +81,11 @@ public final class ShoppingList {
             + size(cut.length(), cut.depth(), cut.breadth().times(0.5)),
         2L * bridge.count(),
         Optional.empty(),
-        "cut across the face grain of thin panels; for %s, two layers each, along the %s"
-            .formatted(counted(bridge.count(), "edge strip"), where));
+        "for %s, two layers each, along the %s; %s"
+            .formatted(
+                counted(bridge.count(), "edge strip"),
+                where,
+                StripPanel.of(2L * bridge.count(), cut, style).words(style)));
   }
 
   private static String counted(long count, String one) {
