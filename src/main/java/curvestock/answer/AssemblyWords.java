@@ -41,8 +41,13 @@ public final class AssemblyWords {
                     ? reachesOn()
                         ? "the turn's last L2 piece and the L1 piece put up with it"
                         : "the last joint of each layer"
-                    : blocks ? "the joint and the tops of the blocks under it" : "the joint",
-                blocks ? "shim or trim the block" : "turn the nuts",
+                    : blocks
+                        ? "the joint and the tops of the "
+                            + (plan.stations().jointsOnSupports(plan.joints()).isEmpty()
+                                ? "turn's last blocks"
+                                : "blocks under it")
+                        : "the joint",
+                blocks ? "shim the block or sand its top down" : "turn the nuts",
                 blocks && screws() ? " and screw" : ""),
         (blocks
                 ? gluing()
@@ -63,8 +68,13 @@ public final class AssemblyWords {
         + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
-            ? "Before the last piece goes on, %s down the roadbed straight below its upper end, at %s: the next blocks will cover that spot. Then glue those blocks' feet in place, and leave their tops dry. "
-                .formatted(screws ? "screw" : "clamp", next())
+            ? "Before the last piece goes on, %s: the next turn's blocks go there. %s glue those blocks' feet in place, and leave their tops dry. "
+                .formatted(
+                    (screws
+                            ? "screw down the roadbed at %s, straight below that piece's upper end"
+                            : "clamp down the roadbed at %s, straight below that piece's upper end, until the glue is dry")
+                        .formatted(next()),
+                    screws ? "Then" : "Then take off the clamps,")
             : "")
         + "Clamp the joints and "
         + (screws

@@ -174,8 +174,8 @@ public final class BenchWords {
                   : ", before its turn goes up")
               + ". It ends just short of the two supports and is straight:"
               + " the roadbed curves away from it in the middle. It hangs over the track below, and"
-              + " the checks count that. Where the roadbed above it stays dry for now, clamp it there and fasten it when you"
-              + " glue it.");
+              + " the checks count that. Where the roadbed is not glued down yet, only clamp the batten to it; glue and screw it there"
+              + " when you glue the roadbed.");
     }
     if (plan.stations().hasStrips()) {
       remarks.add(strips(bridges));
@@ -185,10 +185,29 @@ public final class BenchWords {
 
   private String strips(List<Bridge> bridges) {
     return "Make each edge strip of two layers of plywood or hardboard, %s thick each, the face grain across the strip, so that it bends. It ends %s past the middle of the support at either end%s. Fit it once every piece that it touches is glued down. Bend the first layer round the edge, flush with the underside of the roadbed, and glue and clamp it along its whole length. When it is dry, glue the second layer onto it. Use no screws. The strip stands up beside the track, so the turn below keeps its headroom."
-        .formatted(
-            figures.given(layer(bridges)),
-            figures.given(style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
-            meet(bridges) ? "; where two meet, trim both to the middle of the support" : "");
+            .formatted(
+                figures.given(layer(bridges)),
+                figures.given(
+                    style.unit().isImperial() ? Bridge.OVERLAP : Length.ofMillimetres(25)),
+                meet(bridges) ? "; where two meet, trim both to the middle of the support" : "")
+        + onward(bridges);
+  }
+
+  /** Of strips whose far end, on the top turn, is beyond the last support. */
+  private String onward(List<Bridge> bridges) {
+    String names =
+        bridges.stream()
+            .filter(bridge -> bridge.form() == Bridge.Form.STRIP)
+            .filter(
+                bridge ->
+                    plan.supports().rows().stream().noneMatch(row -> bridge.endsOnTopAt(row.at())))
+            .map(bridge -> bridge.between().replaceFirst(".* and ", ""))
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return names.isEmpty()
+        ? ""
+        : " On the top turn nothing stands at %s: let the strip run on along the exit's lead there."
+            .formatted(names);
   }
 
   private Length layer(List<Bridge> bridges) {
@@ -257,10 +276,11 @@ public final class BenchWords {
                 .formatted(
                     figures.given(wood.along()), figures.given(wood.width()), uneven(blocks)));
     for (BlockPlan.Block block : blocks.blocks()) {
-      int stack = Math.min(STACK, block.count());
+      // At least as many are left to saw by the stop once it is right.
+      int stack = Math.min(STACK, block.count() / 2);
       if (!block.onBase() && stack >= LEAST_STACK) {
         lines.add(
-            "%s, between turns: set the saw's stop to %s. An error in it is repeated on every turn above. Cut %s and lay them end to end, all facing the same way. Together they must measure %s along one edge. If they do not, reset the stop before you cut the rest."
+            "%s, between turns: set the saw's stop to about %s. Cut %s and lay them end to end, all facing the same way. Together they must measure %s along one edge. If they do not, reset the stop before you cut the rest: an error in it is repeated on every turn above."
                 .formatted(
                     block.id(),
                     figures.sawn(block.longSide()),
@@ -274,8 +294,8 @@ public final class BenchWords {
     lines.addAll(new BlockTopWords(plan, figures).lines());
     if (wood.stock().isEmpty()) {
       lines.add(
-          "These blocks are cut from the sheets as rectangles, a little long: saw the sloping end down"
-              + " to the length in the table.");
+          "All riser blocks come off the sheets as rectangles, at least %s too long. Saw the upper end, or both if the block stands between turns, to the angle and the 'cut to' length in the table."
+              .formatted(figures.isImperial() ? "1/16 in" : "1.5 mm"));
     }
     lines.addAll(new BraceWords(plan, wood, figures).all());
     if (wood.stock().isPresent()) {

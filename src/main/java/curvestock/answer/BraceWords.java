@@ -64,7 +64,8 @@ final class BraceWords {
     String alone = alone(blocks, braces);
     if (!alone.isEmpty()) {
       lines.add(
-          "Nothing near braces these: %s. Brace them to a wall or the benchwork.".formatted(alone));
+          "%s: nothing stands near enough to brace to. Brace to a wall or the benchwork."
+              .formatted(alone));
     }
     return lines;
   }

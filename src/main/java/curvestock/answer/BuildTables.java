@@ -250,7 +250,7 @@ final class BuildTables {
   Table bridges() {
     return Table.of(
         "bridges",
-        bridged() + " where a support is left out (one per turn)",
+        bridged() + " where a support is left out (one for each turn that passes)",
         plan.stations().bridges(),
         text("over", "Left out", Bridge::over),
         text("edge", "Edge", bridge -> bridge.outer() ? "outer" : "inner"),

@@ -80,15 +80,18 @@ public record Figures(LengthStyle style, String currency) {
 
   /** A length that many parts are sawn to: fractions go down to 64ths. */
   public String sawn(Length length) {
-    return style.denominator() > 0
-        ? LengthStyle.INCH_FRACTIONS.format(length)
-        : style.formatMade(length);
+    return style.formatSawn(length);
   }
 
   /** A height to leave room for, with a word that it is rounded: up to the next 1/8 in or 5 mm. */
   public String roomy(Length length) {
     Length step = isImperial() ? Length.ofInches(0.125) : Length.ofMillimetres(5);
     return "about " + sawn(length.up(step));
+  }
+
+  /** A side of what is to have room on a floor: up to the next 1/8 in or whole millimetre. */
+  Length onFloor(Length side) {
+    return side.up(isImperial() ? Length.ofInches(0.125) : Length.ofMillimetres(1));
   }
 
   /** A length that must not be exceeded. */

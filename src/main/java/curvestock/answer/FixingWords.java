@@ -101,7 +101,7 @@ public final class FixingWords {
             : across ? " and the cross piece under it, " : ", ")
         + figures.length(wood.width().times(0.5))
         + " from the roadbed's edge"
-        + (single() ? " (at a single block, in the middle of the roadbed)" : "")
+        + (single() ? " (where a single block stands in the middle, drill there)" : "")
         + " on the line of the support, then a "
         + down.pilotHole(figures.isImperial())
         + " pilot hole into the block, as deep as the screw goes. Countersink, and drive one "
@@ -258,7 +258,7 @@ public final class FixingWords {
     return gaps
         + (plates.needLayers()
             ? " Shaping would take over half of the plate's thickness, so build each plate up of thin layers bent round the edge, glued one after the other."
-            : " Lay the plate against the edge of the piece, trace the edge onto it, and saw or sand its face to the line, with the plate clamped. It keeps %s at its thinnest."
+            : " Lay the piece on the plate's long edge, where the plate goes, and trace the piece's edge onto it. Clamp the plate and saw or sand its face to that line. It is still %s thick at its thinnest."
                 .formatted(figures.length(plates.thinnest())))
         + " Dry-fit: no gap, no rocking. (Rule of thumb.)";
   }

@@ -64,10 +64,11 @@ public final class HeightWords {
                 LongestCar.like(spec)
                     .map(
                         length ->
-                            "A car with a body up to %s long clears the %s (yours: %s), if it is as wide as yours and its truck centres are %s of its length apart."
+                            "A car with a body up to %s long clears the %s%s (yours: %s), if it is as wide as yours and its truck centres are %s of its length apart."
                                     .formatted(
                                         figures.atMost(length),
                                         passes,
+                                        spare(),
                                         figures.length(yours.length()),
                                         share(yours))
                                 + reliable(length))
@@ -82,6 +83,11 @@ public final class HeightWords {
         ? " Cars run best if they are no longer than a third of the radius, %s (rule of thumb)."
             .formatted(figures.atMost(third))
         : "";
+  }
+
+  private String spare() {
+    Length spare = spec.traffic().spare();
+    return spare.equals(Length.ZERO) ? "" : " with " + figures.given(spare) + " to spare";
   }
 
   private String share(Vehicle vehicle) {

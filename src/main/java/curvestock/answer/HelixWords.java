@@ -232,8 +232,12 @@ public final class HelixWords {
                 weight(),
                 parts.isEmpty()
                     ? ""
-                    : ": %s, and the rest is the pieces from the sheets"
-                        .formatted(String.join(", ", parts))));
+                    : ": %s, and the rest is %s"
+                        .formatted(
+                            String.join(", ", parts),
+                            helix.order().base().isPresent()
+                                ? "roadbed"
+                                : "the pieces from the sheets")));
     return lines;
   }
 
@@ -282,7 +286,7 @@ public final class HelixWords {
   public Optional<String> marginal() {
     return helix.verdicts().stream().anyMatch(verdict -> verdict.state() == State.MARGINAL)
         ? Optional.of(
-            "A helix with a marginal check can be built, but has little to spare there. Make the fix where you can.")
+            "A helix with a marginal check can be built: a figure has little to spare there, or is outside a rule of thumb or a standard. Make the fix where one is given.")
         : Optional.empty();
   }
 
@@ -317,17 +321,19 @@ public final class HelixWords {
         .formatted(
             figures.run((Length) helix.figures().at(0, "track")),
             plan.trackGrades().size() == 1 ? "" : "both tracks, ",
-            helix.order().base().isPresent() ? "" : ", and the base");
+            helix.order().base().isPresent() ? ", and screws for the base" : ", and the base");
   }
 
   /** The helix on the floor with its leads, the longer side first. */
   static String room(Building helix, Figures figures) {
     return figures.sides(
-        (Length) helix.figures().at(0, "roomLength"), (Length) helix.figures().at(0, "roomWidth"));
+        figures.onFloor((Length) helix.figures().at(0, "roomLength")),
+        figures.onFloor((Length) helix.figures().at(0, "roomWidth")));
   }
 
   private String takesUp() {
     String ring = across(helix.order(), figures);
+    Length side = figures.onFloor(helix.order().across());
     String room = room(helix, figures);
     String stands =
         helix.order().baseIsWider()
@@ -339,8 +345,7 @@ public final class HelixWords {
                     : "edge strips";
     return "Floor space %s; %s clear inside. Allow standing room around it. The highest rail is %s above the base%s."
         .formatted(
-            room.equals(ring)
-                    || room.equals(figures.sides(helix.order().across(), helix.order().across()))
+            room.equals(ring) || room.equals(figures.sides(side, side))
                 ? "%s, leads%s included".formatted(ring, stands.isEmpty() ? "" : " and " + stands)
                 : "%s%s, or %s with the leads"
                     .formatted(
@@ -359,7 +364,7 @@ public final class HelixWords {
   /** How wide the whole is, with its base and all that stands out beyond the roadbed's edge. */
   public static String across(HelixOrder order, Figures figures) {
     GroundPlan ground = order.plan().spec().ground();
-    Length outer = order.across();
+    Length outer = figures.onFloor(order.across());
     return ground.isOval()
         ? figures.sides(outer.plus(ground.straight()), outer)
         : figures.length(outer) + " across";

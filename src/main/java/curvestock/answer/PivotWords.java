@@ -76,15 +76,15 @@ public final class PivotWords {
   private static String gone(LostPivot.Why why) {
     return switch (why) {
       case CUT_AWAY -> "the wood under the pivot is cut out.";
-      case OTHER_BOARD -> "the wood under the pivot is on another part of the sheet.";
+      case OTHER_BOARD -> "the wood under the pivot is sawn off with another part of the sheet.";
       case LOOSE -> "little or nothing holds the wood under the pivot.";
       case WEAK_EDGE -> "too little sheet is left around the pivot to clamp a pivot scrap to.";
     };
   }
 
   private static String again(String radius) {
-    return (" Saw to the line with the jigsaw instead. Or find the pivot again on a scrap of the same thickness, fixed"
-            + " to the boards that the sheet lies on. Set the trammel to %s. Put tape on one end of the piece's arc of %s radius, so"
+    return (" Saw to the line with the jigsaw instead. Or saw off any of the sheet that is left there, fix a scrap of the same thickness in"
+            + " its place to the boards that the sheet lies on, and find the pivot again on the scrap. Set the trammel to %s. Put tape on one end of the piece's arc of %s radius, so"
             + " that the pin leaves no mark, set the pin there and pencil a short line on the scrap. Do the same at that"
             + " arc's other end. The pivot is where the two lines cross.")
         .formatted(radius, radius);

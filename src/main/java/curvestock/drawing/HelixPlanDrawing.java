@@ -402,7 +402,7 @@ public final class HelixPlanDrawing {
     boolean single = plan.supports().rows().stream().anyMatch(row -> row.edges() == Edges.MIDDLE);
     if (plan.spec().top().leadIn().millimetres() > 0) {
       words.add(
-          "Dashed on the exit's lead: supports that stop at a turn below and do not support the lead.");
+          "Dashed on the exit's lead: supports that stop at a turn below; the lead does not rest on them.");
     }
     if (single) {
       words.add("Dashed: single supports under the first turn.");

@@ -189,10 +189,15 @@ final class SupportReader {
             .flatMap(given -> given.find("cross-piece"))
             .flatMap(Lengths.GAP::read)
             .orElse(Length.ZERO);
-    Length saw =
-        assumed.length(block, "kerf", Lengths.KERF, at + "kerf", kerf, "same as for the sheets");
     boolean fromSheets =
         block.flatMap(given -> given.find("from-sheets")).flatMap(Field::flag).orElse(false);
+    // Sheets are cut by their own kerf, which is given: nothing to assume.
+    boolean known = fromSheets && block.flatMap(given -> given.find("kerf")).isEmpty();
+    Length saw =
+        known
+            ? kerf
+            : assumed.length(
+                block, "kerf", Lengths.KERF, at + "kerf", kerf, "same as for the sheets");
     Optional<Field> board = block.flatMap(given -> given.find("board"));
     if (fromSheets && board.isPresent()) {
       board.get().note("is not needed for blocks that are cut from the sheets; leave one out");

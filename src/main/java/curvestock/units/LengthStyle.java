@@ -100,6 +100,11 @@ public record LengthStyle(LengthUnit unit, int denominator) {
     return denominator > 0 ? INCH_FRACTIONS.roundMade(length) : roundMade(length);
   }
 
+  /** The length that {@link #roundSawn} gives, in 64ths where there are fractions. */
+  public String formatSawn(Length length) {
+    return denominator > 0 ? INCH_FRACTIONS.format(length) : formatMade(length);
+  }
+
   /**
    * As {@link #formatMade}, but never less than stated: rounded up to the style's fraction, or to a
    * hundredth of an inch or a tenth of a millimetre. For what is needed at least.

@@ -18,6 +18,7 @@ import curvestock.helix.verdict.VerdictWords;
 import curvestock.job.DefaultJob;
 import curvestock.job.JobReader;
 import curvestock.piece.Demand;
+import curvestock.piece.Strip;
 import curvestock.units.Length;
 import curvestock.units.LengthStyle;
 import curvestock.units.LengthUnit;
@@ -76,6 +77,102 @@ class BenchGoodsTest {
             "Not on this list: track and underlay for about 76.8 ft (leads included), and the base.");
     assertThat(new BenchWords(helix, answer.figures()).base())
         .contains("at least 60 1/2 x 60 1/2 in (leads included)");
+  }
+
+  /** A rectangle that is shorter than the saw's stop makes a support too low. */
+  @ParameterizedTest
+  @CsvSource({"in, 1, 16", "mm, 25.4, 1"})
+  void blocksFromSheets_areLongerThanTheyAreSawn(String unit, double step, double steps) {
+    String text =
+        """
+        curvestock: 2
+        title: Sawn (invented)
+        invented: true
+        units: %s
+        print: {unit: %s, fraction: 32}
+        sheets: [{name: ply, size: 4x8 ft, thickness: %s, price: 68}]
+        cutting: {kerf: %s, margin: %s}
+        helix: {scale: HO, turns: 2, radius: %s, width: %s, rise-per-turn: %s,
+                segments-per-turn: 4, joint: {half-lap: %s},
+                supports: {foot-height: %s, blocks: {width: %s, along: %s, from-sheets: true}}}
+        """
+            .formatted(
+                unit,
+                unit,
+                step / 2,
+                step / 4,
+                step / 4,
+                29 * step,
+                4 * step,
+                4.5 * step,
+                2 * step,
+                2 * step,
+                step / 2,
+                2 * step)
+            .replace(unit.equals("mm") ? ", fraction: 32" : "no such", "");
+    HelixPlan plan = plan(text);
+    Length spare = Length.ofInches(1.0 / 16);
+
+    assertThat(plan.supports().blocks().orElseThrow().blocks())
+        .hasSizeGreaterThan(4)
+        .allSatisfy(
+            block -> {
+              Demand rectangle =
+                  plan.demands().stream()
+                      .filter(demand -> demand.piece().id().equals(block.id()))
+                      .findFirst()
+                      .orElseThrow();
+              double length = ((Strip) rectangle.piece().shape()).length().millimetres();
+              assertThat(length)
+                  .isGreaterThanOrEqualTo(block.longSide().plus(spare).millimetres() - 1e-6);
+              // A size that can be set on a fence: whole sixteenths, or millimetres.
+              double whole = unit.equals("in") ? length / 25.4 * steps : length * steps;
+              assertThat(whole).isCloseTo(Math.rint(whole), within(1e-6));
+            });
+    assertThat(answer(text).building().orElseThrow().assumed().rows())
+        .noneMatch(row -> row.toString().contains("saw kerf"));
+  }
+
+  /**
+   * S12's outer block is left out for the approach, and a strip bridges from S11 to S1. The helix
+   * is three turns, so nothing stands at S1 above the third: the strip ends on the exit's lead. By
+   * hand: each vertical curve of 350 mm counts half, so the climb is 78 mm / (2π × 430 mm) × (3 ×
+   * 2π × 430 mm - 2 × 50 mm + 2 × 175 mm) = 241.22 mm, over blocks of 60 mm.
+   */
+  @Test
+  void stripOnTheTopTurn_endsOnTheLead_whoseHeightIsTold() {
+    String text =
+        """
+        curvestock: 2
+        title: Top turn (invented)
+        invented: true
+        units: mm
+        print: {unit: mm}
+        sheets: [{name: ply, size: 1250x2500 mm, thickness: 9.7, price: 36}]
+        cutting: {kerf: 3.2, margin: 10}
+        helix: {scale: TT, turns: 3, radius: 430, width: 80, rise-per-turn: 78,
+                segments-per-turn: 4, direction: clockwise, entry: 90,
+                joint: {side-plates: {length: 120, height: 40}},
+                bottom: {vertical-curve: 350, climb-lead: 300, lead-in: 320, easement: 160},
+                top: {vertical-curve: 350, climb-lead: 300, lead-in: 320, easement: 160},
+                supports: {per-turn: 12, foot-height: 60, blocks: {width: 18, along: 36}}}
+        """;
+    Answer answer = answer(text);
+    Building helix = answer.building().orElseThrow();
+
+    assertThat(String.join(" ", new BenchWords(helix, answer.figures()).bridgeRemarks()))
+        .contains("On the top turn nothing stands at S1");
+    assertThat(new HelixWords(helix, answer.figures()).checks(State.MARGINAL))
+        .anyMatch(
+            line ->
+                line.contains(
+                        "rest its end on the benchwork, its underside 301.2 mm above the base")
+                    && line.contains("(an eighth of the overhang, rule of thumb)"));
+    // The first job ends a quarter turn past S1, which stands on every turn.
+    Answer first = answer(DefaultJob.text());
+    assertThat(
+            new BenchWords(first.building().orElseThrow(), first.figures()).bridgeRemarks().get(0))
+        .doesNotContain("On the top turn");
   }
 
   /** Only what is printed follows the unit of print: not what is bought, nor what a board loses. */
@@ -432,7 +529,7 @@ class BenchGoodsTest {
             "Dry-fit",
             "Measure up",
             "Get all of them right before you glue",
-            "at S1: the next blocks will cover that spot");
+            "at S1, straight below that piece's upper end: the next turn's blocks go there");
     assertThat(String.join(" ", bench.blockRemarks()))
         .contains(
             "Brace each pair", "3/16 in hole through the brace", "one No. 8 × 1 1/2 in screw");

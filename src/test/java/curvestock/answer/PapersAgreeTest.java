@@ -154,7 +154,7 @@ class PapersAgreeTest {
     assertThat(printed).isEqualTo("3 37/64 in");
     assertThat(Math.abs(5 * (3 + 37.0 / 64 - exact))).isLessThan(1.0 / 64);
     assertThat(String.join(" ", new BenchWords(helix, answer.figures()).blockRemarks()))
-        .contains("set the saw's stop to 3 37/64 in")
+        .contains("set the saw's stop to about 3 37/64 in")
         .contains(
             "Cut 10 and lay them end to end, all facing the same way. Together they must measure 35 25/32 in along one edge")
         .doesNotContain("really");

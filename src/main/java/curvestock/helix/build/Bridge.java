@@ -102,6 +102,12 @@ public record Bridge(
     return stations.get(0).places().stream().map(place -> place - lowest).toList();
   }
 
+  /** Whether the topmost one's upper end is at that distance along the line. */
+  public boolean endsOnTopAt(double at) {
+    List<Double> shifts = shifts();
+    return Math.abs(to + shifts.get(shifts.size() - 1) - at) < 1;
+  }
+
   /** Whether that of some turn covers a place between the two distances along the line. */
   public boolean covers(double low, double high) {
     return shifts().stream().anyMatch(shift -> from + shift < high && to + shift > low);

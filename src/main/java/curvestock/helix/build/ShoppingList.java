@@ -72,7 +72,7 @@ public final class ShoppingList {
           "wooden battens " + size(cut.length(), cut.breadth(), cut.depth()),
           bridge.count(),
           Optional.empty(),
-          "glued and screwed under the %s; one per turn".formatted(where));
+          "glued and screwed under the %s, one for each turn that passes".formatted(where));
       return;
     }
     // What is bought is a layer; a strip is glued up from two.
@@ -164,7 +164,7 @@ public final class ShoppingList {
     String note =
         boards == least
             ? "for %s; no fewer will do".formatted(what)
-            : "for %s; fewer than %s will not do".formatted(what, least);
+            : "for %s, as in the cut list; none needs fewer than %s".formatted(what, least);
     Optional<Money> price = cutting.stock().price().map(each -> each.times(boards));
     items.add(
         new ShoppingItem(

@@ -16,6 +16,9 @@ import java.util.Map;
 /** Plates, riser blocks and their braces that are cut from the same sheets as the roadbed. */
 public final class SmallParts {
 
+  /** What is left to saw off a riser block: our own choice. */
+  private static final Length TO_SAW = Length.ofInches(1.0 / 16);
+
   private final LengthStyle style;
   private final List<Demand> demands = new ArrayList<>();
 
@@ -62,11 +65,12 @@ public final class SmallParts {
     return Math.abs(apart) <= 0.01 ? piece : piece.ofThickness(thickness);
   }
 
-  /** Blocks as rectangles: their sloping ends are cut afterwards. */
+  /** Blocks as rectangles, in sixteenths or whole millimetres: their ends are sawn afterwards. */
   private void addBlocks(Riser.WoodBlocks wood, BlockPlan plan) {
     for (BlockPlan.Block block : plan.blocks()) {
-      Strip strip = new Strip(block.stockLength(), wood.along());
-      String name = "riser block of " + style.formatMade(block.height());
+      Length step = wood.inches() ? TO_SAW : Length.ofMillimetres(1);
+      Strip strip = new Strip(block.stockLength().plus(TO_SAW).up(step), wood.along());
+      String name = "riser block of " + style.formatSawn(block.height());
       demands.add(new Demand(Piece.of(block.id(), name, strip), block.count()));
     }
   }

@@ -4,6 +4,8 @@ package curvestock.helix.verdict;
 public enum Fact {
   /** Height gained in a turn. */
   RISE,
+  /** Height of the underside over the base. */
+  UNDERSIDE,
   /** Length of a turn. */
   RUN,
   /** Grade with the curve's drag. */

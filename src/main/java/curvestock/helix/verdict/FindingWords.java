@@ -37,7 +37,12 @@ final class FindingWords {
       case TRACK_ROOM -> trackRoom(v);
       case SIDE_PLATES -> sidePlates(v);
       case OPENING ->
-          "%s across above the base (%s wanted for a person)".formatted(measured(v), needed(v));
+          "%s across above the base%s"
+              .formatted(
+                  measured(v),
+                  v.needed().filter(Length.ZERO::equals).isPresent()
+                      ? ""
+                      : " (%s wanted for a person)".formatted(needed(v)));
       case CLIMB -> measured(v) + " up: higher than a person can reach from the floor";
       case TRAIN -> train(v);
       case VERTICAL_CURVE -> verticalCurve(v);
@@ -143,8 +148,14 @@ final class FindingWords {
       return "%s from the centre line of the track (%s wanted: %s)"
           .formatted(measured(v), needed(v), source(v));
     }
-    return "%s from the centre line of the track; the longest vehicle reaches %s, of which %s is overhang"
-        .formatted(measured(v), fact(v, Fact.REACH), fact(v, Fact.OVERHANG));
+    return "%s from the centre line of the track; the longest vehicle reaches %s, of which %s is overhang%s"
+        .formatted(
+            measured(v),
+            fact(v, Fact.REACH),
+            fact(v, Fact.OVERHANG),
+            v.state() == State.OK
+                ? ""
+                : "; with your spare room, %s is needed".formatted(needed(v)));
   }
 
   private String trackRoom(Verdict v) {
@@ -230,7 +241,7 @@ final class FindingWords {
     long all = Figures.count(v.facts().get(Fact.ALL));
     return (on < all
             ? "%s of %s joints sit on a support (all do if the supports per turn are a multiple of the"
-                + " pieces per turn)"
+                + " pieces per turn and the first stands at a joint)"
             : "%s of %s joints sit on a support")
         .formatted(on, all);
   }

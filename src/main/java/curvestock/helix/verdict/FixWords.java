@@ -123,13 +123,15 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : "glue a strip on edge along each side of the roadbed%s, at least %s deep (a sixteenth of the span, rule of thumb), its lower edge flush with the roadbed's underside, built up from thin layers where the roadbed curves (not on the shopping list), or "
+              : (isBetween(v)
+                      ? "add a support of your own in the gap"
+                      : "rest its end on the benchwork, its underside %s above the base"
+                          .formatted(figures.length(v.length(Fact.UNDERSIDE))))
+                  + ", or glue a strip on edge along each side of the roadbed%s, at least %s deep (%s, rule of thumb), its lower edge flush with the roadbed's underside, built up from thin layers where the roadbed curves (not on the shopping list)"
                       .formatted(
                           isBetween(v) ? ", from " + Figures.text(v.facts().get(Fact.BETWEEN)) : "",
-                          pad(Bridging.stripDepth((Length) v.measured().orElseThrow())))
-                  + (isBetween(v)
-                      ? "add a support of your own in the gap"
-                      : "rest its end on the benchwork");
+                          pad(Bridging.stripDepth((Length) v.measured().orElseThrow())),
+                          isBetween(v) ? "a sixteenth of the span" : "an eighth of the overhang");
       case APPROACH_SUPPORTS -> approach(v);
       case BASE ->
           "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base and level with it, sawn to fit where it meets the base, and screwed to the frame under the base or to a leg down to the floor"

@@ -3,6 +3,7 @@ package curvestock.helix.verdict;
 import curvestock.helix.build.Station;
 import curvestock.helix.build.Stations;
 import curvestock.helix.course.Climb;
+import curvestock.helix.course.HeightProfile;
 import curvestock.helix.spec.HelixSpec;
 import curvestock.helix.standard.SupportSpacing;
 import curvestock.helix.verdict.Verdict.State;
@@ -37,7 +38,10 @@ final class LeadRule {
     }
     if (exit > 0) {
       double ring = climb.ringLength();
-      verdicts.add(judge(ring, ring + exit, ring + exit).at(Place.EXIT));
+      HeightProfile profile = new HeightProfile(climb, spec.bottom(), spec.top());
+      Length end =
+          spec.supports().footHeight().plus(Length.ofMillimetres(profile.heightAt(ring + exit)));
+      verdicts.add(judge(ring, ring + exit, ring + exit).at(Place.EXIT).with(Fact.UNDERSIDE, end));
     }
     return verdicts;
   }

@@ -147,7 +147,7 @@ class SidePlatesTest {
     assertThat(fixing(job))
         .contains("flush with the underside, so that it stands up 25/32 in beside the track")
         .contains("stands off 7/64 in at both its ends")
-        .contains("trace the edge onto it")
+        .contains("trace the piece's edge onto it")
         .contains("No side plate at the outer edge at J8, J16");
     assertThat(fixing(job("6", "1/8, from-sheets: false")))
         .contains("thin layers bent round the edge");

@@ -154,12 +154,13 @@ class VerdictsTest {
                 .supports(SpecBuilder.rods(8, Optional.empty())));
     Verdict inside = verdict(plan, Rule.SUPPORT_ROOM, Place.INSIDE);
 
-    // By hand: half width 0.689 + inside 0.353 = 1.042 in; 1.5 − 20 mm = 0.713 in of room.
+    // By hand: half width 0.689 + inside 0.353 = 1.042 in, and 0.125 in to spare; 1.5 − 20 mm =
+    // 0.713 in of room.
     assertThat(inside.state()).isEqualTo(State.FAIL);
     assertThat(INCHES.finding(inside))
         .isEqualTo(
             "0.713 in from the centre line of the track; the longest vehicle reaches 1.042 in, of which"
-                + " 0.353 in is overhang");
+                + " 0.353 in is overhang; with your spare room, 1.167 in is needed");
     // By hand: 3 + 2 (1.042 + 0.125 - 0.7126) = 3.909 in.
     assertThat(INCHES.fix(inside)).isEqualTo("make the roadbed width at least 3.91 in (now 3 in)");
   }
