@@ -48,8 +48,9 @@ final class AssumedShort {
           "%s %s, though the slope changes for %s beyond the ring"
               .formatted(VerdictWords.title(verdict), has, usual);
       default ->
-          "%s as far apart as %s, where %s is typical"
-              .formatted(VerdictWords.title(verdict), has, usual);
+          "%s: %s"
+              .formatted(
+                  VerdictWords.title(verdict), new VerdictWords(figures.style()).finding(verdict));
     };
   }
 }

@@ -9,7 +9,6 @@ import curvestock.units.Length;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -68,25 +67,29 @@ public final class HaveReady {
         things.add(
             "drill with %s bits and a countersink"
                 .formatted(
-                    Stream.concat(
-                            building.plan().supports().blocks().orElseThrow().blocks().stream()
-                                .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
-                                .flatMap(
-                                    size ->
-                                        Stream.of(
-                                            size.clearanceHole(figures.isImperial()),
-                                            size.pilotHole(figures.isImperial()))),
-                            spec.construction() instanceof Construction.ButtWithPlate butt
-                                ? Stream.of(figures.given(butt.plate().screwHole()))
-                                : Stream.empty())
-                        .distinct()
-                        .collect(Collectors.joining(" and "))));
+                    Figures.list(
+                        Stream.concat(
+                                building.plan().supports().blocks().orElseThrow().blocks().stream()
+                                    .flatMap(block -> BlockScrews.down(spec, wood, block).stream())
+                                    .flatMap(
+                                        size ->
+                                            Stream.of(
+                                                size.clearanceHole(figures.isImperial()),
+                                                size.pilotHole(figures.isImperial()))),
+                                spec.construction() instanceof Construction.ButtWithPlate butt
+                                    ? Stream.of(figures.given(butt.plate().screwHole()))
+                                    : Stream.empty())
+                            .distinct()
+                            .toList())));
         things.add("screwdriver");
       }
     } else {
       things.add("drill");
       things.add("hacksaw and file for the rods");
       things.add("two wrenches for the nuts");
+      if (spec.construction() instanceof Construction.ButtWithPlate) {
+        things.add("screwdriver");
+      }
     }
     if (spec.construction() instanceof Construction.HalfLap) {
       things.add("chisel or router for the laps");

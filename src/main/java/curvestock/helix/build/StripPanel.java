@@ -20,12 +20,16 @@ record StripPanel(int rows, Length across, Length along) {
 
   /** The least panel for so many layers; end to end only where one row would be too long. */
   static StripPanel of(long layers, Bridge.Cut cut, LengthStyle style) {
-    Length saw = style.unit().isImperial() ? Length.ofInches(1.0 / 8) : Length.ofMillimetres(3);
+    Length saw = saw(style);
     int most = Math.max(1, fits(SOLD_ACROSS, cut.length(), saw));
     int abreast = Math.max(1, fits(SOLD_ALONG, cut.depth(), saw));
     int rows = (int) Math.min(most, (layers + abreast - 1) / abreast);
     long columns = (layers + rows - 1) / rows;
     return new StripPanel(rows, with(cut.length(), rows, saw), with(cut.depth(), columns, saw));
+  }
+
+  private static Length saw(LengthStyle style) {
+    return style.unit().isImperial() ? Length.ofInches(1.0 / 8) : Length.ofMillimetres(3);
   }
 
   private static int fits(Length room, Length each, Length saw) {
@@ -37,7 +41,8 @@ record StripPanel(int rows, Length across, Length along) {
   }
 
   String words(LengthStyle style) {
-    return "they need a thin panel, %s across its face grain and %s along it"
-        .formatted(style.formatGiven(across), style.formatGiven(along));
+    return "they need a thin panel, %s across its face grain and %s along it, with %s for each saw cut"
+        .formatted(
+            style.formatGiven(across), style.formatGiven(along), style.formatGiven(saw(style)));
   }
 }

@@ -241,7 +241,7 @@ final class FindingWords {
     long all = Figures.count(v.facts().get(Fact.ALL));
     return (on < all
             ? "%s of %s joints sit on a support (all do if the supports per turn are a multiple of the"
-                + " pieces per turn and the first stands at a joint)"
+                + " pieces per turn, of both layers where there are two, and the first stands at a joint)"
             : "%s of %s joints sit on a support")
         .formatted(on, all);
   }
