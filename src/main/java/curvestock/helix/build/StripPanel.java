@@ -24,7 +24,7 @@ record StripPanel(int rows, Length across, Length along) {
     int most = Math.max(1, fits(SOLD_ACROSS, cut.length(), saw));
     int abreast = Math.max(1, fits(SOLD_ALONG, cut.depth(), saw));
     int rows = (int) Math.min(most, (layers + abreast - 1) / abreast);
-    long columns = (layers + rows - 1) / rows;
+    int columns = Math.toIntExact((layers + rows - 1) / rows);
     return new StripPanel(rows, with(cut.length(), rows, saw), with(cut.depth(), columns, saw));
   }
 
@@ -36,7 +36,7 @@ record StripPanel(int rows, Length across, Length along) {
     return (int) Math.floor(room.plus(saw).millimetres() / each.plus(saw).millimetres() + 1e-9);
   }
 
-  private static Length with(Length each, long count, Length saw) {
+  private static Length with(Length each, int count, Length saw) {
     return each.times(count).plus(saw.times(count - 1));
   }
 
