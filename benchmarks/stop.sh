@@ -4,6 +4,8 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 jar=$(realpath "$1")
+# A signal ignored from the start stays so, and every command would run to its end.
+[ -z "$(trap -p INT)" ] || { echo "SIGINT is ignored here: run this in the foreground" >&2; exit 1; }
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
 
