@@ -18,7 +18,7 @@ cases report-cases.md 47 the same at normal effort
 literature report-literature.md 3 published instances
 bounds report-bounds.md 2 proven limits beside the counts
 growth report-growth.md 1 growth with pieces on a sheet
-batch report-batch.md 15 1,000 to 10,000 pieces in one run
+batch report-batch.md 25 1,000 to 10,000 pieces in one run
 atlas-report report-atlas.md 18 the atlas for sizes not in it
 quick report-quick.md 78 quick effort against normal
 quick-thorough report-quick-thorough.md 150 quick effort against thorough, random kinds
