@@ -68,13 +68,12 @@ public final class AssemblyWords {
         + (screws ? "; screw those on the base down to it. " : ". ")
         + "Put the pieces back in order, with glue on the blocks and in the joints. "
         + (reachesOn()
-            ? "Before the last piece goes on, %s: the next turn's blocks go there. %s glue those blocks' feet in place, and leave their tops dry. "
+            ? "Before the last piece goes on, %s down the roadbed at %s, straight below that piece's upper end%s: the next turn's blocks go there. Then%s glue those blocks' feet in place, and leave their tops dry. "
                 .formatted(
-                    (screws
-                            ? "screw down the roadbed at %s, straight below that piece's upper end"
-                            : "clamp down the roadbed at %s, straight below that piece's upper end, until the glue is dry")
-                        .formatted(next()),
-                    screws ? "Then" : "Then take off the clamps,")
+                    screws ? "screw" : "clamp",
+                    next(),
+                    screws ? "" : ", until the glue is dry",
+                    screws ? "" : " take off the clamps,")
             : "")
         + "Clamp the joints and "
         + (screws

@@ -89,7 +89,6 @@ class BenchGoodsTest {
         title: Sawn (invented)
         invented: true
         units: %s
-        print: {unit: %s, fraction: 32}
         sheets: [{name: ply, size: 4x8 ft, thickness: %s, price: 68}]
         cutting: {kerf: %s, margin: %s}
         helix: {scale: HO, turns: 2, radius: %s, width: %s, rise-per-turn: %s,
@@ -97,7 +96,6 @@ class BenchGoodsTest {
                 supports: {foot-height: %s, blocks: {width: %s, along: %s, from-sheets: true}}}
         """
             .formatted(
-                unit,
                 unit,
                 step / 2,
                 step / 4,
@@ -108,8 +106,7 @@ class BenchGoodsTest {
                 2 * step,
                 2 * step,
                 step / 2,
-                2 * step)
-            .replace(unit.equals("mm") ? ", fraction: 32" : "no such", "");
+                2 * step);
     HelixPlan plan = plan(text);
     Length spare = Length.ofInches(1.0 / 16);
 
@@ -131,6 +128,8 @@ class BenchGoodsTest {
             });
     assertThat(answer(text).building().orElseThrow().assumed().rows())
         .noneMatch(row -> row.toString().contains("saw kerf"));
+    assertThat(answer(DefaultJob.text()).building().orElseThrow().assumed().rows())
+        .anyMatch(row -> row.toString().contains("saw kerf"));
   }
 
   /**

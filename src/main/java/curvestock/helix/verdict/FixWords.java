@@ -123,15 +123,7 @@ final class FixWords {
       case LEAD_SUPPORTS ->
           v.place().orElseThrow() == Place.ENTRY
               ? "add a support of your own in the gap, or use more supports per turn"
-              : (isBetween(v)
-                      ? "add a support of your own in the gap"
-                      : "rest its end on the benchwork, its underside %s above the base"
-                          .formatted(figures.length(v.length(Fact.UNDERSIDE))))
-                  + ", or glue a strip on edge along each side of the roadbed%s, at least %s deep (%s, rule of thumb), its lower edge flush with the roadbed's underside, built up from thin layers where the roadbed curves (not on the shopping list)"
-                      .formatted(
-                          isBetween(v) ? ", from " + Figures.text(v.facts().get(Fact.BETWEEN)) : "",
-                          pad(Bridging.stripDepth((Length) v.measured().orElseThrow())),
-                          isBetween(v) ? "a sixteenth of the span" : "an eighth of the overhang");
+              : exitLead(v);
       case APPROACH_SUPPORTS -> approach(v);
       case BASE ->
           "set a pad under %s, %s across the track and %s along it, of plywood as thick as the base and level with it, sawn to fit where it meets the base, and screwed to the frame under the base or to a leg down to the floor"
@@ -141,6 +133,20 @@ final class FixWords {
                   pad(v.length(Fact.PAD_ALONG)));
       default -> "";
     };
+  }
+
+  /** What holds up the exit's lead, or stiffens it where nothing does. */
+  private String exitLead(Verdict v) {
+    boolean between = isBetween(v);
+    return "%s, or glue a strip on edge along each side of the roadbed%s, at least %s deep (%s, rule of thumb), its lower edge flush with the roadbed's underside, built up from thin layers where the roadbed curves (not on the shopping list)"
+        .formatted(
+            between
+                ? "add a support of your own in the gap"
+                : "rest its end on the benchwork, its underside %s above the base"
+                    .formatted(figures.length(v.length(Fact.UNDERSIDE))),
+            between ? ", from " + Figures.text(v.facts().get(Fact.BETWEEN)) : "",
+            pad(Bridging.stripDepth((Length) v.measured().orElseThrow())),
+            between ? "a sixteenth of the span" : "an eighth of the overhang");
   }
 
   /** Whether the lead spans too far between its supports, not beyond the last. */
